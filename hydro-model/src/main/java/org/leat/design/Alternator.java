@@ -1,0 +1,72 @@
+package org.leat.design;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.ElectricCurrent;
+import javax.measure.quantity.Frequency;
+import org.jspecify.annotations.Nullable;
+import org.leat.quantity.RotationalSpeed;
+import org.leat.quantity.ThermalResistance;
+
+/**
+ * Permanent-magnet machine on the runner's shaft.
+ *
+ * @param openCircuit what was measured of the voltage
+ * @param winding what was measured of the winding
+ * @param polePairs magnets of one polarity
+ * @param gearRatio alternator speed over runner speed; one if left out
+ * @param currentLimit continuous, rms of one lead
+ * @param speedLimit of rotor and bearings
+ * @param noLoadLoss iron and friction
+ * @param thermalResistance winding to air
+ * @param insulationClass of the winding
+ * @param magnetGrade of the magnets
+ * @param protection IP code of the housing
+ * @param frequencyLimit of the laminations
+ */
+@About("Permanent-magnet machine on the runner's shaft")
+public record Alternator(
+        @About("what was measured of the voltage") OpenCircuit openCircuit,
+        @About("what was measured of the winding") Winding winding,
+
+        @About("magnets of one polarity") @Limits(atLeast = 1, atMost = 200) @Nullable
+        Integer polePairs,
+
+        @About("alternator speed over runner speed; one if left out") @Limits(above = 0) @Nullable
+        Double gearRatio,
+
+        @About("continuous, rms of one lead") @Limits(above = 0) @Nullable
+        Quantity<ElectricCurrent> currentLimit,
+
+        @About("of rotor and bearings") @Limits(above = 0) @Nullable
+        Quantity<RotationalSpeed> speedLimit,
+
+        @About("iron and friction") @Nullable NoLoadLoss noLoadLoss,
+
+        @About("winding to air") @Limits(above = 0) @Nullable
+        Quantity<ThermalResistance> thermalResistance,
+
+        @About("of the winding") @Nullable InsulationClass insulationClass,
+        @About("of the magnets") @Nullable MagnetGrade magnetGrade,
+        @About("IP code of the housing") @Nullable String protection,
+
+        @About("of the laminations") @Limits(above = 0) @Nullable
+        Quantity<Frequency> frequencyLimit) {
+
+    public Alternator {
+        Demand.limits(
+                        Alternator.class,
+                        openCircuit,
+                        winding,
+                        polePairs,
+                        gearRatio,
+                        currentLimit,
+                        speedLimit,
+                        noLoadLoss,
+                        thermalResistance,
+                        insulationClass,
+                        magnetGrade,
+                        protection,
+                        frequencyLimit)
+                .hold();
+    }
+}

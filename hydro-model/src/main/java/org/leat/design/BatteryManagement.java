@@ -1,0 +1,33 @@
+package org.leat.design;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.ElectricCurrent;
+import javax.measure.quantity.ElectricPotential;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Electronics that open the battery by themselves.
+ *
+ * @param opensOnCold cuts charging below freezing
+ * @param opensAbove voltage of the whole bank
+ * @param currentLimit at which it opens
+ * @param voltageRating that its switch can stand
+ */
+@About("Electronics that open the battery by themselves")
+public record BatteryManagement(
+        @About("cuts charging below freezing") @Nullable Boolean opensOnCold,
+
+        @About("voltage of the whole bank") @Limits(above = 0) @Nullable
+        Quantity<ElectricPotential> opensAbove,
+
+        @About("at which it opens") @Limits(above = 0) @Nullable
+        Quantity<ElectricCurrent> currentLimit,
+
+        @About("that its switch can stand") @Limits(above = 0) @Nullable
+        Quantity<ElectricPotential> voltageRating) {
+
+    public BatteryManagement {
+        Demand.limits(BatteryManagement.class, opensOnCold, opensAbove, currentLimit, voltageRating)
+                .hold();
+    }
+}

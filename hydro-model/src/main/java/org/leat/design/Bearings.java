@@ -1,0 +1,32 @@
+package org.leat.design;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Force;
+import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Bearings of the shaft.
+ *
+ * @param dynamicRating basic dynamic load rating C
+ * @param overhang of the runner beyond the near bearing
+ * @param spacing between the bearings
+ * @param roller roller in place of ball bearings
+ */
+@About("Bearings of the shaft")
+public record Bearings(
+        @About("basic dynamic load rating C") @Limits(above = 0)
+        Quantity<Force> dynamicRating,
+
+        @About("of the runner beyond the near bearing") @Limits(atLeast = 0) @Nullable
+        Quantity<Length> overhang,
+
+        @About("between the bearings") @Limits(above = 0) @Nullable
+        Quantity<Length> spacing,
+
+        @About("roller in place of ball bearings") @Nullable Boolean roller) {
+
+    public Bearings {
+        Demand.limits(Bearings.class, dynamicRating, overhang, spacing, roller).hold();
+    }
+}

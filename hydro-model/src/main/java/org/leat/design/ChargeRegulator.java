@@ -1,0 +1,74 @@
+package org.leat.design;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.ElectricCurrent;
+import javax.measure.quantity.ElectricPotential;
+import javax.measure.quantity.Power;
+import org.jspecify.annotations.Nullable;
+import org.leat.quantity.VoltagePerTemperature;
+
+/**
+ * What limits the battery's voltage.
+ *
+ * @param kind what it does when the battery is full
+ * @param inputVoltageLimit that it stands at its input
+ * @param currentRating continuous
+ * @param trackingWindow input voltages at which it tracks
+ * @param efficiency input to output
+ * @param absorptionVoltage set point of the whole bank
+ * @param floatVoltage set point of the whole bank
+ * @param equalisingVoltage set point of the whole bank, if used
+ * @param cutOffVoltage at which it sheds loads
+ * @param temperatureCompensation of one cell, negative
+ * @param standingPower its own consumption
+ */
+@About("What limits the battery's voltage")
+public record ChargeRegulator(
+        @About("what it does when the battery is full") RegulatorKind kind,
+
+        @About("that it stands at its input") @Limits(above = 0) @Nullable
+        Quantity<ElectricPotential> inputVoltageLimit,
+
+        @About("continuous") @Limits(above = 0) @Nullable Quantity<ElectricCurrent> currentRating,
+
+        @About("input voltages at which it tracks") @Nullable
+        VoltageRange trackingWindow,
+
+        @About("input to output") @Limits(above = 0, atMost = 1) @Nullable
+        Quantity<Dimensionless> efficiency,
+
+        @About("set point of the whole bank") @Limits(above = 0) @Nullable
+        Quantity<ElectricPotential> absorptionVoltage,
+
+        @About("set point of the whole bank") @Limits(above = 0) @Nullable
+        Quantity<ElectricPotential> floatVoltage,
+
+        @About("set point of the whole bank, if used") @Limits(above = 0) @Nullable
+        Quantity<ElectricPotential> equalisingVoltage,
+
+        @About("at which it sheds loads") @Limits(above = 0) @Nullable
+        Quantity<ElectricPotential> cutOffVoltage,
+
+        @About("of one cell, negative") @Nullable Quantity<VoltagePerTemperature> temperatureCompensation,
+
+        @About("its own consumption") @Limits(atLeast = 0) @Nullable
+        Quantity<Power> standingPower) {
+
+    public ChargeRegulator {
+        Demand.limits(
+                        ChargeRegulator.class,
+                        kind,
+                        inputVoltageLimit,
+                        currentRating,
+                        trackingWindow,
+                        efficiency,
+                        absorptionVoltage,
+                        floatVoltage,
+                        equalisingVoltage,
+                        cutOffVoltage,
+                        temperatureCompensation,
+                        standingPower)
+                .hold();
+    }
+}

@@ -1,0 +1,27 @@
+package org.leat.design;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Area;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Copper or aluminium of one core.
+ *
+ * @param area cross-section
+ * @param material copper if left out
+ * @param stranding stranded or flexible
+ * @param parallel cores in parallel; one if left out
+ */
+@About("Copper or aluminium of one core")
+public record Conductor(
+        @About("cross-section") @Limits(above = 0) Quantity<Area> area,
+        @About("copper if left out") @Nullable ConductorMaterial material,
+        @About("stranded or flexible") @Nullable Stranding stranding,
+
+        @About("cores in parallel; one if left out") @Limits(atLeast = 1) @Nullable
+        Integer parallel) {
+
+    public Conductor {
+        Demand.limits(Conductor.class, area, material, stranding, parallel).hold();
+    }
+}

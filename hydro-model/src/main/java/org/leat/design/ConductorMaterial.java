@@ -1,0 +1,10 @@
+package org.leat.design;
+
+/** What a conductor is made of. */
+@About("What a conductor is made of")
+public enum ConductorMaterial {
+    /** plain copper. */
+    COPPER,
+    /** aluminium. */
+    ALUMINIUM
+}

@@ -1,0 +1,135 @@
+package org.leat.design;
+
+import java.lang.reflect.RecordComponent;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import javax.measure.Quantity;
+import org.jspecify.annotations.Nullable;
+import org.leat.design.ImpossibleValueException.Fault;
+import org.leat.quantity.Measured;
+import org.leat.quantity.QuantityText;
+import org.leat.quantity.Si;
+import org.leat.quantity.TradeUnit;
+import org.leat.quantity.TradeUnits;
+
+/**
+ * What a record demands of its components: collects the faults of a compact constructor and throws them together. The
+ * {@link Limits} written at the components are held here, so that a design built in code is refused for the same
+ * reasons as one read from a file.
+ */
+public final class Demand {
+
+    private static final ClassValue<List<RecordComponent>> COMPONENTS = new ClassValue<>() {
+        @Override
+        protected List<RecordComponent> computeValue(Class<?> type) {
+            return List.of(type.getRecordComponents());
+        }
+    };
+
+    private final List<Fault> faults = new ArrayList<>();
+
+    private Demand() {}
+
+    /**
+     * Begins a record's demands with the limits written at its components.
+     *
+     * @param type the record
+     * @param values its components, in their order
+     */
+    static Demand limits(Class<? extends Record> type, @Nullable Object... values) {
+        Demand demand = new Demand();
+        List<RecordComponent> components = COMPONENTS.get(type);
+        for (int i = 0; i < components.size(); i++) {
+            demand.faults.addAll(faults(components.get(i), values[i]));
+        }
+        return demand;
+    }
+
+    /** {@return the faults of one value against the limits written at its component; none where it is absent} */
+    public static List<Fault> faults(RecordComponent component, @Nullable Object value) {
+        Limits limits = component.getAnnotation(Limits.class);
+        if (limits == null || value == null) {
+            return List.of();
+        }
+        if (value instanceof List<?> list) {
+            List<Fault> faults = new ArrayList<>();
+            if (list.size() < limits.items()) {
+                faults.add(new Fault(component.getName(), list.size() + " items", "at least " + limits.items()));
+            }
+            for (Object item : list) {
+                if (item != null) {
+                    faults.addAll(one(component.getName(), limits, item));
+                }
+            }
+            return faults;
+        }
+        return one(component.getName(), limits, value);
+    }
+
+    /** Adds a fault unless the condition holds. */
+    Demand that(boolean holds, String field, @Nullable Object found, String expected) {
+        if (!holds) {
+            faults.add(new Fault(field, print(found), expected));
+        }
+        return this;
+    }
+
+    /** Throws the faults, if there are any. */
+    void hold() {
+        if (!faults.isEmpty()) {
+            throw new ImpossibleValueException(faults);
+        }
+    }
+
+    private static List<Fault> one(String field, Limits limits, Object value) {
+        Double si = si(value);
+        if (si == null) {
+            return List.of();
+        }
+        String expected = null;
+        if (!(si >= limits.atLeast())) {
+            expected = "at least " + limit(limits.atLeast(), value);
+        } else if (limits.above() > Double.NEGATIVE_INFINITY && !(si > limits.above())) {
+            expected = "more than " + limit(limits.above(), value);
+        } else if (!(si <= limits.atMost())) {
+            expected = "at most " + limit(limits.atMost(), value);
+        }
+        return expected == null ? List.of() : List.of(new Fault(field, print(value), expected));
+    }
+
+    private static @Nullable Double si(Object value) {
+        if (value instanceof Quantity<?> q) {
+            return Si.of(q);
+        }
+        if (value instanceof Measured<?> m) {
+            return m.si();
+        }
+        return value instanceof Number n ? n.doubleValue() : null;
+    }
+
+    /** A limit in the unit in which the value was given. */
+    private static String limit(double si, Object value) {
+        Quantity<?> quantity = value instanceof Measured<?> m ? m.value() : value instanceof Quantity<?> q ? q : null;
+        TradeUnit unit = quantity == null ? null : TradeUnits.find(quantity.getUnit());
+        if (unit == null) {
+            return si == Math.rint(si) && Math.abs(si) < 1e15
+                    ? String.format(Locale.ROOT, "%.0f", si)
+                    : Double.toString(si);
+        }
+        return QuantityText.show(si, unit.kind(), unit.symbol(), 6);
+    }
+
+    static String print(@Nullable Object value) {
+        if (value == null) {
+            return "nothing";
+        }
+        if (value instanceof Quantity<?> q && TradeUnits.find(q.getUnit()) != null) {
+            return QuantityText.print(q);
+        }
+        if (value instanceof Measured<?> m && TradeUnits.find(m.value().getUnit()) != null) {
+            return QuantityText.print(m);
+        }
+        return String.valueOf(value);
+    }
+}

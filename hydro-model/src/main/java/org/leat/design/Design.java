@@ -1,0 +1,105 @@
+package org.leat.design;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One stream-powered battery plant, or one being planned.
+ *
+ * @param format version of the file format
+ * @param name what the plant is called
+ * @param notes free words for whoever reads the file next
+ * @param parts parts files this file takes parts from, relative to it
+ * @param site stream, head and weather
+ * @param intake where the water is taken
+ * @param penstock pipe or hose from intake to nozzles
+ * @param nozzles nozzles on hand and those open
+ * @param runner wheel the jets drive
+ * @param alternator permanent-magnet machine on the runner's shaft
+ * @param rectifier three-phase diode bridge
+ * @param cables runs between the parts
+ * @param regulator what limits the battery's voltage
+ * @param dumpLoad resistor that takes what the battery does not
+ * @param battery battery at the end of the bus
+ * @param inverter makes alternating current from the battery
+ * @param loads what is run from the plant
+ * @param protection fuses, breakers and switches
+ * @param safeguards guards, earthing and means to stop, as built
+ * @param alternatives other choices for whole parts, checked beside this one
+ */
+@About("One stream-powered battery plant, or one being planned")
+public record Design(
+        @About("version of the file format") @Limits(atLeast = 1, atMost = 1)
+        int format,
+
+        @About("what the plant is called") String name,
+
+        @About("free words for whoever reads the file next") @Nullable
+        String notes,
+
+        @About("parts files this file takes parts from, relative to it") @Nullable
+        List<String> parts,
+
+        @About("stream, head and weather") Site site,
+        @About("where the water is taken") @Nullable Intake intake,
+        @About("pipe or hose from intake to nozzles") Penstock penstock,
+        @About("nozzles on hand and those open") NozzleSet nozzles,
+        @About("wheel the jets drive") @Nullable Runner runner,
+
+        @About("permanent-magnet machine on the runner's shaft")
+        Alternator alternator,
+
+        @About("three-phase diode bridge") @Nullable Rectifier rectifier,
+        @About("runs between the parts") @Nullable List<Cable> cables,
+
+        @About("what limits the battery's voltage") @Nullable
+        ChargeRegulator regulator,
+
+        @About("resistor that takes what the battery does not") @Nullable
+        DumpLoad dumpLoad,
+
+        @About("battery at the end of the bus") BatteryBank battery,
+
+        @About("makes alternating current from the battery") @Nullable
+        Inverter inverter,
+
+        @About("what is run from the plant") @Nullable List<Load> loads,
+        @About("fuses, breakers and switches") @Nullable List<ProtectiveDevice> protection,
+
+        @About("guards, earthing and means to stop, as built") @Nullable
+        Safeguards safeguards,
+
+        @About("other choices for whole parts, checked beside this one") @Nullable
+        List<Alternative> alternatives) {
+
+    public Design {
+        parts = parts == null ? List.of() : List.copyOf(parts);
+        cables = cables == null ? List.of() : List.copyOf(cables);
+        loads = loads == null ? List.of() : List.copyOf(loads);
+        protection = protection == null ? List.of() : List.copyOf(protection);
+        alternatives = alternatives == null ? List.of() : List.copyOf(alternatives);
+        Demand.limits(
+                        Design.class,
+                        format,
+                        name,
+                        notes,
+                        parts,
+                        site,
+                        intake,
+                        penstock,
+                        nozzles,
+                        runner,
+                        alternator,
+                        rectifier,
+                        cables,
+                        regulator,
+                        dumpLoad,
+                        battery,
+                        inverter,
+                        loads,
+                        protection,
+                        safeguards,
+                        alternatives)
+                .hold();
+    }
+}

@@ -1,0 +1,44 @@
+package org.leat.design;
+
+/** Kinds of fitting. */
+@About("Kinds of fitting")
+public enum FittingKind {
+    /** pipe end flush with a wall. */
+    ENTRANCE_SHARP,
+    /** pipe end standing into the water. */
+    ENTRANCE_PROJECTING,
+    /** bell mouth. */
+    ENTRANCE_ROUNDED,
+    /** long bend through 90 degrees. */
+    BEND_90,
+    /** long bend through 45 degrees. */
+    BEND_45,
+    /** tight elbow through 90 degrees. */
+    ELBOW_90,
+    /** tight elbow through 45 degrees. */
+    ELBOW_45,
+    /** tee, straight through. */
+    TEE_THROUGH,
+    /** tee, into or out of the branch. */
+    TEE_BRANCH,
+    /** ball valve, fully open. */
+    BALL_VALVE,
+    /** gate valve, fully open. */
+    GATE_VALVE,
+    /** globe valve, fully open. */
+    GLOBE_VALVE,
+    /** butterfly valve, fully open. */
+    BUTTERFLY_VALVE,
+    /** check valve. */
+    CHECK_VALVE,
+    /** plastic compression coupler. */
+    COMPRESSION_COUPLER,
+    /** barbed hose tail. */
+    BARBED_TAIL,
+    /** step to a smaller bore. */
+    REDUCER,
+    /** step to a larger bore. */
+    ENLARGER,
+    /** union or flange. */
+    UNION
+}

@@ -1,0 +1,37 @@
+package org.leat.design;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Time;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Where the water is taken.
+ *
+ * @param screen what keeps leaves and stones out
+ * @param submergence lowest water level above the crown of the pipe
+ * @param basin still water in which sand settles
+ * @param vent way for air into the pipe below a shut-off at the top
+ * @param valveClosingTime of a valve at the intake, shut by hand
+ */
+@About("Where the water is taken")
+public record Intake(
+        @About("what keeps leaves and stones out") @Nullable Screen screen,
+
+        @About("lowest water level above the crown of the pipe") @Limits(atLeast = 0) @Nullable
+        Quantity<Length> submergence,
+
+        @About("still water in which sand settles") @Nullable
+        SettlingBasin basin,
+
+        @About("way for air into the pipe below a shut-off at the top") @Nullable
+        Vent vent,
+
+        @About("of a valve at the intake, shut by hand") @Limits(above = 0) @Nullable
+        Quantity<Time> valveClosingTime) {
+
+    public Intake {
+        Demand.limits(Intake.class, screen, submergence, basin, vent, valveClosingTime)
+                .hold();
+    }
+}

@@ -1,0 +1,10 @@
+package org.leat.design;
+
+/** What a load is fed from. */
+@About("What a load is fed from")
+public enum LoadSupply {
+    /** alternating current. */
+    INVERTER,
+    /** the battery's direct current. */
+    BUS
+}

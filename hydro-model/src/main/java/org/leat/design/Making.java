@@ -1,0 +1,12 @@
+package org.leat.design;
+
+/** How a part was made. */
+@About("How a part was made")
+public enum Making {
+    /** printed in layers. */
+    PRINTED,
+    /** cast or moulded. */
+    CAST,
+    /** machined or formed. */
+    MACHINED
+}

@@ -1,0 +1,23 @@
+package org.leat.design;
+
+import java.util.List;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One set of nozzles opened together.
+ *
+ * @param open bores
+ * @param name what to call it
+ */
+@About("One set of nozzles opened together")
+public record NozzleChoice(
+        @About("bores") @Limits(above = 0, items = 1) List<Quantity<Length>> open,
+        @About("what to call it") @Nullable String name) {
+
+    public NozzleChoice {
+        open = List.copyOf(open);
+        Demand.limits(NozzleChoice.class, open, name).hold();
+    }
+}

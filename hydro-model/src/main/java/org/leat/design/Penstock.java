@@ -1,0 +1,85 @@
+package org.leat.design;
+
+import java.util.List;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Force;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Pressure;
+import javax.measure.quantity.Temperature;
+import org.jspecify.annotations.Nullable;
+import org.leat.quantity.Si;
+
+/**
+ * Pipe or hose from intake to nozzles.
+ *
+ * @param sections from the intake down, in order
+ * @param ratedFittings working pressure of the weakest joint, valve or clamp
+ * @param anchors force the anchors at bends and end hold
+ * @param expansionAllowance change of length the run can take
+ * @param sunlight how the pipe stands to the sun
+ * @param exposed whether part of it lies above frost depth
+ * @param price what the pipe costs, in any money
+ * @param highestWallTemperature of the pipe wall, water standing in the sun
+ */
+@About("Pipe or hose from intake to nozzles")
+public record Penstock(
+        @About("from the intake down, in order") @Limits(items = 1)
+        List<Section> sections,
+
+        @About("working pressure of the weakest joint, valve or clamp") @Limits(above = 0) @Nullable
+        Quantity<Pressure> ratedFittings,
+
+        @About("force the anchors at bends and end hold") @Limits(atLeast = 0) @Nullable
+        Quantity<Force> anchors,
+
+        @About("change of length the run can take") @Limits(atLeast = 0) @Nullable
+        Quantity<Length> expansionAllowance,
+
+        @About("how the pipe stands to the sun") @Nullable Sunlight sunlight,
+
+        @About("whether part of it lies above frost depth") @Nullable
+        Boolean exposed,
+
+        @About("what the pipe costs, in any money") @Limits(atLeast = 0) @Nullable
+        Quantity<Dimensionless> price,
+
+        @About("of the pipe wall, water standing in the sun") @Limits(above = 0) @Nullable
+        Quantity<Temperature> highestWallTemperature) {
+
+    public Penstock {
+        sections = List.copyOf(sections);
+        Demand.limits(
+                        Penstock.class,
+                        sections,
+                        ratedFittings,
+                        anchors,
+                        expansionAllowance,
+                        sunlight,
+                        exposed,
+                        price,
+                        highestWallTemperature)
+                .that(
+                        joined(sections),
+                        "sections",
+                        "ends that do not meet",
+                        "each section beginning at the elevation where the one before ends")
+                .that(names(sections), "sections", "a name used twice", "a name of its own for each section")
+                .hold();
+    }
+
+    private static boolean joined(List<Section> sections) {
+        for (int i = 1; i < sections.size(); i++) {
+            Quantity<Length> end = sections.get(i - 1).toElevation();
+            Quantity<Length> start = sections.get(i).fromElevation();
+            if (end != null && start != null && Math.abs(Si.of(end) - Si.of(start)) > 0.005) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static boolean names(List<Section> sections) {
+        return sections.stream().map(Section::name).distinct().count() == sections.size();
+    }
+}

@@ -1,0 +1,244 @@
+package org.leat.design;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Pressure;
+import javax.measure.quantity.Temperature;
+import org.jspecify.annotations.Nullable;
+import org.leat.quantity.Si;
+
+/** What a section of penstock is made of. */
+@About("What a section of penstock is made of")
+public sealed interface Pipe {
+
+    /**
+     * Polyethylene pressure pipe.
+     *
+     * @param standard the standard the pipe is marked with
+     * @param material marked on the pipe
+     * @param outsideDiameter nominal, as marked
+     * @param sdr outside diameter over wall, as marked
+     * @param wall least wall, where marked or measured
+     * @param pressureRating PN as marked, at 20 °C
+     * @param roughness inside, in place of the usual value
+     */
+    @About("Polyethylene pressure pipe")
+    public record Polyethylene(
+            @About("the standard the pipe is marked with") @Nullable
+            String standard,
+
+            @About("marked on the pipe") PolyethyleneGrade material,
+            @About("nominal, as marked") @Limits(above = 0) Quantity<Length> outsideDiameter,
+
+            @About("outside diameter over wall, as marked") @Limits(above = 3) @Nullable
+            Double sdr,
+
+            @About("least wall, where marked or measured") @Limits(above = 0) @Nullable
+            Quantity<Length> wall,
+
+            @About("PN as marked, at 20 °C") @Limits(above = 0) @Nullable
+            Quantity<Pressure> pressureRating,
+
+            @About("inside, in place of the usual value") @Limits(atLeast = 0) @Nullable
+            Quantity<Length> roughness)
+            implements Pipe {
+
+        public Polyethylene {
+            Demand.limits(Polyethylene.class, standard, material, outsideDiameter, sdr, wall, pressureRating, roughness)
+                    .that(sdr != null || wall != null, "sdr", null, "the SDR, or the wall thickness")
+                    .that(
+                            wall == null || Si.of(outsideDiameter) > 2 * Si.of(wall),
+                            "outsideDiameter",
+                            outsideDiameter,
+                            "more than twice the wall, " + Demand.print(wall))
+                    .that(
+                            wall == null
+                                    || sdr == null
+                                    || Math.abs(Si.of(outsideDiameter) / Si.of(wall) - sdr) <= 0.25 * sdr,
+                            "sdr",
+                            sdr,
+                            "outside diameter over wall to agree with the wall given, " + Demand.print(wall))
+                    .hold();
+        }
+    }
+
+    /**
+     * Unplasticised PVC pressure pipe.
+     *
+     * @param standard the standard the pipe is marked with
+     * @param outsideDiameter nominal, as marked
+     * @param pressureRating PN as marked, at 20 °C
+     * @param wall least wall, where marked or measured
+     * @param roughness inside, in place of the usual value
+     */
+    @About("Unplasticised PVC pressure pipe")
+    public record PvcU(
+            @About("the standard the pipe is marked with") @Nullable
+            String standard,
+
+            @About("nominal, as marked") @Limits(above = 0) Quantity<Length> outsideDiameter,
+
+            @About("PN as marked, at 20 °C") @Limits(above = 0) @Nullable
+            Quantity<Pressure> pressureRating,
+
+            @About("least wall, where marked or measured") @Limits(above = 0) @Nullable
+            Quantity<Length> wall,
+
+            @About("inside, in place of the usual value") @Limits(atLeast = 0) @Nullable
+            Quantity<Length> roughness)
+            implements Pipe {
+
+        public PvcU {
+            Demand.limits(PvcU.class, standard, outsideDiameter, pressureRating, wall, roughness)
+                    .that(
+                            pressureRating != null || wall != null,
+                            "pressureRating",
+                            null,
+                            "the PN as marked, or the wall thickness")
+                    .that(
+                            wall == null || Si.of(outsideDiameter) > 2 * Si.of(wall),
+                            "outsideDiameter",
+                            outsideDiameter,
+                            "more than twice the wall, " + Demand.print(wall))
+                    .hold();
+        }
+    }
+
+    /**
+     * Steel tube.
+     *
+     * @param standard the standard the tube is made to
+     * @param outsideDiameter as made
+     * @param wall as made
+     * @param yieldStrength of the steel
+     * @param pressureRating where marked
+     * @param roughness inside, in place of the usual value
+     */
+    @About("Steel tube")
+    public record Steel(
+            @About("the standard the tube is made to") @Nullable
+            String standard,
+
+            @About("as made") @Limits(above = 0) Quantity<Length> outsideDiameter,
+            @About("as made") @Limits(above = 0) Quantity<Length> wall,
+
+            @About("of the steel") @Limits(above = 0) @Nullable
+            Quantity<Pressure> yieldStrength,
+
+            @About("where marked") @Limits(above = 0) @Nullable
+            Quantity<Pressure> pressureRating,
+
+            @About("inside, in place of the usual value") @Limits(atLeast = 0) @Nullable
+            Quantity<Length> roughness)
+            implements Pipe {
+
+        public Steel {
+            Demand.limits(Steel.class, standard, outsideDiameter, wall, yieldStrength, pressureRating, roughness)
+                    .that(
+                            Si.of(outsideDiameter) > 2 * Si.of(wall),
+                            "outsideDiameter",
+                            outsideDiameter,
+                            "more than twice the wall, " + Demand.print(wall))
+                    .hold();
+        }
+    }
+
+    /**
+     * Hose, by its marks.
+     *
+     * @param bore inside diameter
+     * @param pressureRating working pressure as marked
+     * @param burstPressure as marked
+     * @param ratedTemperature highest at the marked pressure
+     * @param wall thickness
+     * @param modulus elastic, of the wall
+     * @param suctionProof whether a helix keeps it open under suction
+     * @param roughness inside, in place of the usual value
+     */
+    @About("Hose, by its marks")
+    public record Hose(
+            @About("inside diameter") @Limits(above = 0) Quantity<Length> bore,
+
+            @About("working pressure as marked") @Limits(above = 0) @Nullable
+            Quantity<Pressure> pressureRating,
+
+            @About("as marked") @Limits(above = 0) @Nullable Quantity<Pressure> burstPressure,
+
+            @About("highest at the marked pressure") @Limits(above = 0) @Nullable
+            Quantity<Temperature> ratedTemperature,
+
+            @About("thickness") @Limits(above = 0) @Nullable Quantity<Length> wall,
+
+            @About("elastic, of the wall") @Limits(above = 0) @Nullable
+            Quantity<Pressure> modulus,
+
+            @About("whether a helix keeps it open under suction") @Nullable
+            Boolean suctionProof,
+
+            @About("inside, in place of the usual value") @Limits(atLeast = 0) @Nullable
+            Quantity<Length> roughness)
+            implements Pipe {
+
+        public Hose {
+            Demand.limits(
+                            Hose.class,
+                            bore,
+                            pressureRating,
+                            burstPressure,
+                            ratedTemperature,
+                            wall,
+                            modulus,
+                            suctionProof,
+                            roughness)
+                    .hold();
+        }
+    }
+
+    /**
+     * Pipe of one's own, by its numbers.
+     *
+     * @param bore inside diameter
+     * @param wall thickness
+     * @param pressureRating at 20 °C
+     * @param modulus elastic, short-term
+     * @param longTermModulus elastic, under standing load
+     * @param poissonRatio of the wall
+     * @param highestTemperature the wall may take
+     * @param roughness inside
+     */
+    @About("Pipe of one's own, by its numbers")
+    public record OtherPipe(
+            @About("inside diameter") @Limits(above = 0) Quantity<Length> bore,
+            @About("thickness") @Limits(above = 0) Quantity<Length> wall,
+            @About("at 20 °C") @Limits(above = 0) @Nullable Quantity<Pressure> pressureRating,
+
+            @About("elastic, short-term") @Limits(above = 0) @Nullable
+            Quantity<Pressure> modulus,
+
+            @About("elastic, under standing load") @Limits(above = 0) @Nullable
+            Quantity<Pressure> longTermModulus,
+
+            @About("of the wall") @Limits(atLeast = 0, atMost = 0.5) @Nullable
+            Double poissonRatio,
+
+            @About("the wall may take") @Limits(above = 0) @Nullable
+            Quantity<Temperature> highestTemperature,
+
+            @About("inside") @Limits(atLeast = 0) @Nullable Quantity<Length> roughness)
+            implements Pipe {
+
+        public OtherPipe {
+            Demand.limits(
+                            OtherPipe.class,
+                            bore,
+                            wall,
+                            pressureRating,
+                            modulus,
+                            longTermModulus,
+                            poissonRatio,
+                            highestTemperature,
+                            roughness)
+                    .hold();
+        }
+    }
+}

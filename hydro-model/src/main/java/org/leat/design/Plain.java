@@ -1,0 +1,16 @@
+package org.leat.design;
+
+import java.lang.annotation.Documented;
+import java.lang.annotation.ElementType;
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
+import java.lang.annotation.Target;
+
+/**
+ * Marks the one choice of a sealed interface that a file writes as a plain value instead of a mapping with a
+ * {@code kind}: a record of one component.
+ */
+@Documented
+@Retention(RetentionPolicy.RUNTIME)
+@Target(ElementType.TYPE)
+public @interface Plain {}

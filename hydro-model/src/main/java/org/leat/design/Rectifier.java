@@ -1,0 +1,66 @@
+package org.leat.design;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.ElectricCapacitance;
+import javax.measure.quantity.ElectricCurrent;
+import javax.measure.quantity.ElectricPotential;
+import javax.measure.quantity.ElectricResistance;
+import javax.measure.quantity.Temperature;
+import org.jspecify.annotations.Nullable;
+import org.leat.quantity.ThermalResistance;
+
+/**
+ * Three-phase diode bridge.
+ *
+ * @param repetitivePeakReverseVoltage of each diode
+ * @param averageCurrent of the whole bridge, direct, at its case temperature
+ * @param dropPerDiode at working current
+ * @param slopeResistance of one diode
+ * @param junctionToAir bridge and heat sink together
+ * @param junctionLimit of the diodes
+ * @param capacitance across the output
+ * @param capacitorVoltage rating of that capacitor
+ * @param precharged whether the capacitor is charged before it is connected
+ */
+@About("Three-phase diode bridge")
+public record Rectifier(
+        @About("of each diode") @Limits(above = 0) @Nullable Quantity<ElectricPotential> repetitivePeakReverseVoltage,
+
+        @About("of the whole bridge, direct, at its case temperature") @Limits(above = 0) @Nullable
+        Quantity<ElectricCurrent> averageCurrent,
+
+        @About("at working current") @Limits(above = 0) @Nullable
+        Quantity<ElectricPotential> dropPerDiode,
+
+        @About("of one diode") @Limits(atLeast = 0) @Nullable
+        Quantity<ElectricResistance> slopeResistance,
+
+        @About("bridge and heat sink together") @Limits(above = 0) @Nullable
+        Quantity<ThermalResistance> junctionToAir,
+
+        @About("of the diodes") @Limits(above = 0) @Nullable Quantity<Temperature> junctionLimit,
+
+        @About("across the output") @Limits(above = 0) @Nullable
+        Quantity<ElectricCapacitance> capacitance,
+
+        @About("rating of that capacitor") @Limits(above = 0) @Nullable
+        Quantity<ElectricPotential> capacitorVoltage,
+
+        @About("whether the capacitor is charged before it is connected") @Nullable
+        Boolean precharged) {
+
+    public Rectifier {
+        Demand.limits(
+                        Rectifier.class,
+                        repetitivePeakReverseVoltage,
+                        averageCurrent,
+                        dropPerDiode,
+                        slopeResistance,
+                        junctionToAir,
+                        junctionLimit,
+                        capacitance,
+                        capacitorVoltage,
+                        precharged)
+                .hold();
+    }
+}

@@ -1,0 +1,14 @@
+package org.leat.design;
+
+/** What a charge regulator does when the battery is full. */
+@About("What a charge regulator does when the battery is full")
+public enum RegulatorKind {
+    /** there is none. */
+    NONE,
+    /** it disconnects or throttles the source. */
+    SERIES,
+    /** it diverts the surplus into a dump load. */
+    SHUNT,
+    /** it chooses the voltage of most power and throttles when full. */
+    TRACKING
+}

@@ -1,0 +1,21 @@
+package org.leat.design;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Time;
+import org.leat.quantity.Conductivity;
+
+/**
+ * One reading of a salt dilution.
+ *
+ * @param time since the slug
+ * @param conductivity of the water
+ */
+@About("One reading of a salt dilution")
+public record SaltReading(
+        @About("since the slug") @Limits(atLeast = 0) Quantity<Time> time,
+        @About("of the water") @Limits(atLeast = 0) Quantity<Conductivity> conductivity) {
+
+    public SaltReading {
+        Demand.limits(SaltReading.class, time, conductivity).hold();
+    }
+}

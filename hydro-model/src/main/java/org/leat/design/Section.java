@@ -1,0 +1,49 @@
+package org.leat.design;
+
+import java.util.List;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
+import org.leat.quantity.Si;
+
+/**
+ * One length of the same pipe.
+ *
+ * @param name of its own
+ * @param pipe what it is made of
+ * @param length along the pipe
+ * @param fromElevation of its upper end above the nozzle axis
+ * @param toElevation of its lower end above the nozzle axis
+ * @param fittings in this section
+ * @param ventedHighPoint whether a high point in it has an air valve
+ */
+@About("One length of the same pipe")
+public record Section(
+        @About("of its own") String name,
+        @About("what it is made of") Pipe pipe,
+        @About("along the pipe") @Limits(above = 0) Quantity<Length> length,
+
+        @About("of its upper end above the nozzle axis") @Nullable
+        Quantity<Length> fromElevation,
+
+        @About("of its lower end above the nozzle axis") @Nullable
+        Quantity<Length> toElevation,
+
+        @About("in this section") @Nullable List<Fitting> fittings,
+
+        @About("whether a high point in it has an air valve") @Nullable
+        Boolean ventedHighPoint) {
+
+    public Section {
+        fittings = fittings == null ? List.of() : List.copyOf(fittings);
+        Demand.limits(Section.class, name, pipe, length, fromElevation, toElevation, fittings, ventedHighPoint)
+                .that(
+                        fromElevation == null
+                                || toElevation == null
+                                || Math.abs(Si.of(fromElevation) - Si.of(toElevation)) <= Si.of(length),
+                        "toElevation",
+                        toElevation,
+                        "a fall or rise no longer than the section, " + Demand.print(length))
+                .hold();
+    }
+}

@@ -1,0 +1,225 @@
+package org.leat.design;
+
+import java.util.List;
+import javax.measure.Quantity;
+import javax.measure.quantity.Angle;
+import javax.measure.quantity.Area;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Time;
+import javax.measure.quantity.Volume;
+import org.jspecify.annotations.Nullable;
+import org.leat.quantity.Conductivity;
+import org.leat.quantity.Measured;
+import org.leat.quantity.Si;
+import org.leat.quantity.VolumeFlow;
+
+/** Flow of the stream: one number, a year of it, or the readings of a gauging. */
+@About("Flow of the stream: one number, a year of it, or the readings of a gauging")
+public sealed interface StreamFlow {
+
+    /**
+     * One flow for the whole year.
+     *
+     * @param flow the flow
+     */
+    @About("One flow for the whole year")
+    @Plain
+    public record Constant(
+            @About("the flow") @Limits(atLeast = 0) Measured<VolumeFlow> flow) implements StreamFlow {
+
+        public Constant {
+            Demand.limits(Constant.class, flow).hold();
+        }
+    }
+
+    /**
+     * A flow-duration curve.
+     *
+     * @param points points in order of rising share
+     */
+    @About("A flow-duration curve")
+    public record DurationCurve(
+            @About("points in order of rising share") @Limits(items = 2)
+            List<DurationPoint> points) implements StreamFlow {
+
+        public DurationCurve {
+            points = List.copyOf(points);
+            Demand.limits(DurationCurve.class, points)
+                    .that(
+                            ascending(points),
+                            "points",
+                            "shares that do not rise",
+                            "shares rising and flows not rising along the list")
+                    .hold();
+        }
+
+        private static boolean ascending(List<DurationPoint> points) {
+            for (int i = 1; i < points.size(); i++) {
+                if (!(Si.of(points.get(i).exceeded()) > Si.of(points.get(i - 1).exceeded()))
+                        || Si.of(points.get(i).flow()) > Si.of(points.get(i - 1).flow())) {
+                    return false;
+                }
+            }
+            return true;
+        }
+    }
+
+    /**
+     * Mean flow of each month.
+     *
+     * @param flows twelve flows, January first
+     */
+    @About("Mean flow of each month")
+    public record Months(
+            @About("twelve flows, January first") @Limits(items = 12, atLeast = 0)
+            List<Quantity<VolumeFlow>> flows) implements StreamFlow {
+
+        public Months {
+            flows = List.copyOf(flows);
+            Demand.limits(Months.class, flows)
+                    .that(flows.size() == 12, "flows", flows.size() + " flows", "twelve, January first")
+                    .hold();
+        }
+    }
+
+    /**
+     * Bucket and stopwatch.
+     *
+     * @param volume what the bucket holds
+     * @param times filling times, one a reading
+     */
+    @About("Bucket and stopwatch")
+    public record Bucket(
+            @About("what the bucket holds") @Limits(above = 0)
+            Quantity<Volume> volume,
+
+            @About("filling times, one a reading") @Limits(above = 0, items = 1)
+            List<Quantity<Time>> times)
+            implements StreamFlow {
+
+        public Bucket {
+            times = List.copyOf(times);
+            Demand.limits(Bucket.class, volume, times).hold();
+        }
+    }
+
+    /**
+     * Float over a measured reach.
+     *
+     * @param area mean wetted cross-section of the reach
+     * @param length length of the reach
+     * @param times float times, one a reading
+     * @param surfaceFactor mean over surface velocity
+     */
+    @About("Float over a measured reach")
+    public record Floats(
+            @About("mean wetted cross-section of the reach") @Limits(above = 0)
+            Quantity<Area> area,
+
+            @About("length of the reach") @Limits(above = 0) Quantity<Length> length,
+
+            @About("float times, one a reading") @Limits(above = 0, items = 1)
+            List<Quantity<Time>> times,
+
+            @About("mean over surface velocity") @Limits(above = 0, atMost = 1) @Nullable
+            Quantity<Dimensionless> surfaceFactor)
+            implements StreamFlow {
+
+        public Floats {
+            times = List.copyOf(times);
+            Demand.limits(Floats.class, area, length, times, surfaceFactor).hold();
+        }
+    }
+
+    /**
+     * Dilution of a salt slug.
+     *
+     * @param mass salt poured in
+     * @param calibration kilograms of salt per cubic metre for one microsiemens per centimetre
+     * @param background conductivity before the slug
+     * @param readings conductivity against time until it is back
+     */
+    @About("Dilution of a salt slug")
+    public record SaltSlug(
+            @About("salt poured in") @Limits(above = 0) Quantity<Mass> mass,
+
+            @About("kilograms of salt per cubic metre for one microsiemens per centimetre") @Limits(above = 0)
+            double calibration,
+
+            @About("conductivity before the slug") @Limits(atLeast = 0)
+            Quantity<Conductivity> background,
+
+            @About("conductivity against time until it is back") @Limits(items = 3)
+            List<SaltReading> readings)
+            implements StreamFlow {
+
+        public SaltSlug {
+            readings = List.copyOf(readings);
+            Demand.limits(SaltSlug.class, mass, calibration, background, readings)
+                    .hold();
+        }
+    }
+
+    /**
+     * Thin-plate V-notch weir, ISO 1438.
+     *
+     * @param angle notch angle
+     * @param head water level above the notch, upstream
+     * @param crestHeight notch above the channel bed
+     * @param channelWidth width of the approach channel
+     */
+    @About("Thin-plate V-notch weir, ISO 1438")
+    public record VNotchWeir(
+            @About("notch angle") @Limits(above = 0) Quantity<Angle> angle,
+
+            @About("water level above the notch, upstream") @Limits(above = 0)
+            Measured<Length> head,
+
+            @About("notch above the channel bed") @Limits(above = 0) @Nullable
+            Quantity<Length> crestHeight,
+
+            @About("width of the approach channel") @Limits(above = 0) @Nullable
+            Quantity<Length> channelWidth)
+            implements StreamFlow {
+
+        public VNotchWeir {
+            Demand.limits(VNotchWeir.class, angle, head, crestHeight, channelWidth)
+                    .hold();
+        }
+    }
+
+    /**
+     * Thin-plate rectangular weir, ISO 1438.
+     *
+     * @param width width of the notch
+     * @param head water level above the crest, upstream
+     * @param crestHeight crest above the channel bed
+     * @param channelWidth width of the approach channel
+     */
+    @About("Thin-plate rectangular weir, ISO 1438")
+    public record RectangularWeir(
+            @About("width of the notch") @Limits(above = 0) Quantity<Length> width,
+
+            @About("water level above the crest, upstream") @Limits(above = 0)
+            Measured<Length> head,
+
+            @About("crest above the channel bed") @Limits(above = 0)
+            Quantity<Length> crestHeight,
+
+            @About("width of the approach channel") @Limits(above = 0)
+            Quantity<Length> channelWidth)
+            implements StreamFlow {
+
+        public RectangularWeir {
+            Demand.limits(RectangularWeir.class, width, head, crestHeight, channelWidth)
+                    .that(
+                            Si.of(channelWidth) >= Si.of(width),
+                            "channelWidth",
+                            channelWidth,
+                            "at least the notch's width, " + Demand.print(width))
+                    .hold();
+        }
+    }
+}

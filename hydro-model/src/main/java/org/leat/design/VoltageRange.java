@@ -1,0 +1,23 @@
+package org.leat.design;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.ElectricPotential;
+import org.leat.quantity.Si;
+
+/**
+ * A range of voltage.
+ *
+ * @param from least
+ * @param to greatest
+ */
+@About("A range of voltage")
+public record VoltageRange(
+        @About("least") @Limits(atLeast = 0) Quantity<ElectricPotential> from,
+        @About("greatest") @Limits(above = 0) Quantity<ElectricPotential> to) {
+
+    public VoltageRange {
+        Demand.limits(VoltageRange.class, from, to)
+                .that(Si.of(to) > Si.of(from), "to", to, "more than the least, " + Demand.print(from))
+                .hold();
+    }
+}

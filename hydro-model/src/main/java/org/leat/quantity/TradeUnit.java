@@ -1,0 +1,52 @@
+package org.leat.quantity;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.List;
+import javax.measure.Unit;
+
+/**
+ * One unit of the trade: how it is spelled, what it measures, and its exact relation to the SI unit:
+ * {@code si = value · times / by + offset}.
+ *
+ * @param kind what it measures
+ * @param spellings accepted spellings; the first is the one printed
+ * @param unit the JSR-385 unit
+ * @param times numerator of the factor to SI
+ * @param by denominator of the factor to SI
+ * @param offset added after the factor; only for temperatures
+ */
+public record TradeUnit(
+        QuantityKind kind, List<String> spellings, Unit<?> unit, BigDecimal times, BigDecimal by, BigDecimal offset) {
+
+    public TradeUnit {
+        spellings = List.copyOf(spellings);
+    }
+
+    /** {@return the spelling used when printing} */
+    public String symbol() {
+        return spellings.get(0);
+    }
+
+    /** {@return a value of this unit in the kind's SI unit, rounded once} */
+    public double toSi(BigDecimal value) {
+        return value.multiply(times)
+                .divide(by, MathContext.DECIMAL128)
+                .add(offset)
+                .doubleValue();
+    }
+
+    /** {@return a difference of two values of this unit in SI: the offset of a temperature does not enter} */
+    public double differenceToSi(BigDecimal value) {
+        return value.multiply(times).divide(by, MathContext.DECIMAL128).doubleValue();
+    }
+
+    /** {@return an SI value in this unit} */
+    public double fromSi(double si) {
+        return new BigDecimal(si)
+                .subtract(offset)
+                .multiply(by)
+                .divide(times, MathContext.DECIMAL128)
+                .doubleValue();
+    }
+}
