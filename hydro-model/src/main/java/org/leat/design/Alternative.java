@@ -38,8 +38,7 @@ public record Alternative(
         @About("in place of the design's rectifier") @Nullable
         Rectifier rectifier,
 
-        @About("in place of all the design's cables") @Nullable
-        List<Cable> cables,
+        @About("in place of all the design's cables") List<Cable> cables,
 
         @About("in place of the design's regulator") @Nullable
         ChargeRegulator regulator,
@@ -53,7 +52,7 @@ public record Alternative(
         Inverter inverter) {
 
     public Alternative {
-        cables = cables == null ? List.of() : List.copyOf(cables);
+        cables = List.copyOf(cables);
         Demand.limits(
                         Alternative.class,
                         name,

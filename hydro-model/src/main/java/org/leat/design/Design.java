@@ -37,7 +37,7 @@ public record Design(
         @About("free words for whoever reads the file next") @Nullable
         String notes,
 
-        @About("parts files this file takes parts from, relative to it") @Nullable
+        @About("parts files this file takes parts from, relative to it")
         List<String> parts,
 
         @About("stream, head and weather") Site site,
@@ -50,7 +50,7 @@ public record Design(
         Alternator alternator,
 
         @About("three-phase diode bridge") @Nullable Rectifier rectifier,
-        @About("runs between the parts") @Nullable List<Cable> cables,
+        @About("runs between the parts") List<Cable> cables,
 
         @About("what limits the battery's voltage") @Nullable
         ChargeRegulator regulator,
@@ -63,21 +63,21 @@ public record Design(
         @About("makes alternating current from the battery") @Nullable
         Inverter inverter,
 
-        @About("what is run from the plant") @Nullable List<Load> loads,
-        @About("fuses, breakers and switches") @Nullable List<ProtectiveDevice> protection,
+        @About("what is run from the plant") List<Load> loads,
+        @About("fuses, breakers and switches") List<ProtectiveDevice> protection,
 
         @About("guards, earthing and means to stop, as built") @Nullable
         Safeguards safeguards,
 
-        @About("other choices for whole parts, checked beside this one") @Nullable
+        @About("other choices for whole parts, checked beside this one")
         List<Alternative> alternatives) {
 
     public Design {
-        parts = parts == null ? List.of() : List.copyOf(parts);
-        cables = cables == null ? List.of() : List.copyOf(cables);
-        loads = loads == null ? List.of() : List.copyOf(loads);
-        protection = protection == null ? List.of() : List.copyOf(protection);
-        alternatives = alternatives == null ? List.of() : List.copyOf(alternatives);
+        parts = List.copyOf(parts);
+        cables = List.copyOf(cables);
+        loads = List.copyOf(loads);
+        protection = List.copyOf(protection);
+        alternatives = List.copyOf(alternatives);
         Demand.limits(
                         Design.class,
                         format,

@@ -24,10 +24,10 @@ public record NozzleSet(
         @About("bores of the nozzles open as built") @Limits(above = 0, items = 1)
         List<Quantity<Length>> open,
 
-        @About("bores of every nozzle on hand") @Limits(above = 0) @Nullable
+        @About("bores of every nozzle on hand") @Limits(above = 0)
         List<Quantity<Length>> available,
 
-        @About("the sets to be judged; each bore on hand in all positions if left out") @Nullable
+        @About("the sets to be judged; each bore on hand in all positions if left out")
         List<NozzleChoice> sets,
 
         @About("how the nozzle is shaped inside") @Nullable NozzleForm form,
@@ -49,8 +49,8 @@ public record NozzleSet(
 
     public NozzleSet {
         open = List.copyOf(open);
-        available = available == null ? List.of() : List.copyOf(available);
-        sets = sets == null ? List.of() : List.copyOf(sets);
+        available = List.copyOf(available);
+        sets = List.copyOf(sets);
         Demand.limits(
                         NozzleSet.class,
                         open,

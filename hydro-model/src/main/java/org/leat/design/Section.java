@@ -29,13 +29,13 @@ public record Section(
         @About("of its lower end above the nozzle axis") @Nullable
         Quantity<Length> toElevation,
 
-        @About("in this section") @Nullable List<Fitting> fittings,
+        @About("in this section") List<Fitting> fittings,
 
         @About("whether a high point in it has an air valve") @Nullable
         Boolean ventedHighPoint) {
 
     public Section {
-        fittings = fittings == null ? List.of() : List.copyOf(fittings);
+        fittings = List.copyOf(fittings);
         Demand.limits(Section.class, name, pipe, length, fromElevation, toElevation, fittings, ventedHighPoint)
                 .that(
                         fromElevation == null
