@@ -1,0 +1,66 @@
+package org.leat.docs;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Every console output in the docs is what the real jar prints. A document marks one with {@code <!-- output: leat …
+ * -->} before a fenced block; with {@code -Dleat.docs=write} the blocks are written again.
+ */
+class DocumentedOutputsIT {
+
+    private static final Path ROOT = Path.of("").toAbsolutePath().getParent();
+    private static final Pattern BLOCK =
+            Pattern.compile("(<!-- output: leat ([^\\n]*?) -->\\n```[a-z]*\\n)(.*?)(\\n?```\\n)", Pattern.DOTALL);
+
+    static Stream<Path> documents() throws IOException {
+        List<Path> found = new ArrayList<>();
+        found.add(ROOT.resolve("README.md"));
+        try (Stream<Path> docs = Files.walk(ROOT.resolve("docs"))) {
+            docs.filter(p -> p.toString().endsWith(".md")).sorted().forEach(found::add);
+        }
+        return found.stream();
+    }
+
+    @ParameterizedTest
+    @MethodSource("documents")
+    void outputs_in_the_docs_are_what_the_program_prints(Path document) throws Exception {
+        String text = Files.readString(document);
+        StringBuilder now = new StringBuilder();
+        Matcher m = BLOCK.matcher(text);
+        while (m.find()) {
+            String printed = run(m.group(2)).stripTrailing() + "\n";
+            m.appendReplacement(now, Matcher.quoteReplacement(m.group(1) + printed + "```\n"));
+        }
+        m.appendTail(now);
+        if ("write".equals(System.getProperty("leat.docs"))) {
+            Files.writeString(document, now);
+        }
+        assertThat(Files.readString(document)).isEqualTo(now.toString());
+    }
+
+    private static String run(String arguments) throws Exception {
+        List<String> command = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-jar", "hydro-rules/target/leat.jar"));
+        command.addAll(List.of(arguments.strip().split(" +")));
+        ProcessBuilder builder = new ProcessBuilder(command);
+        builder.directory(ROOT.toFile());
+        builder.redirectErrorStream(true);
+        Process process = builder.start();
+        process.getOutputStream().close();
+        String printed = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        process.waitFor();
+        return printed;
+    }
+}
