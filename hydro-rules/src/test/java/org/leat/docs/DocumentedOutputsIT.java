@@ -52,7 +52,9 @@ class DocumentedOutputsIT {
 
     private static String run(String arguments) throws Exception {
         List<String> command = new ArrayList<>(List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-jar", "hydro-rules/target/leat.jar"));
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-jar",
+                "hydro-rules/target/leat.jar"));
         command.addAll(List.of(arguments.strip().split(" +")));
         ProcessBuilder builder = new ProcessBuilder(command);
         builder.directory(ROOT.toFile());

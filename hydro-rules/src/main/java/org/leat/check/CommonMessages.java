@@ -1,0 +1,29 @@
+package org.leat.check;
+
+import java.util.List;
+import java.util.Map;
+
+/** Messages that any rule's outcome may carry, because the checker or {@link Spot} says them. */
+public final class CommonMessages {
+
+    /** An input is not given; arguments: field. */
+    public static final String NOT_GIVEN = "common.not-given";
+    /** A law was asked outside its published range; arguments: law, input, found, low, high, unit. */
+    public static final String OUTSIDE_LAW = "common.outside-law";
+    /** The verdict changes within the range of an assumption; arguments: field. */
+    public static final String HANGS_ON_ASSUMPTION = "common.hangs-on-assumption";
+    /** The rule broke; arguments: cause. */
+    public static final String RULE_BROKE = "common.rule-broke";
+    /** The plant could not be solved; arguments: reason. */
+    public static final String NOT_SOLVED = "common.not-solved";
+
+    /** Every common message with the names of its arguments. */
+    public static final Map<String, List<String>> ARGUMENTS = Map.of(
+            NOT_GIVEN, List.of("field"),
+            OUTSIDE_LAW, List.of("law", "input", "found", "low", "high", "unit"),
+            HANGS_ON_ASSUMPTION, List.of("field"),
+            RULE_BROKE, List.of("cause"),
+            NOT_SOLVED, List.of("reason"));
+
+    private CommonMessages() {}
+}

@@ -1,0 +1,161 @@
+package org.leat.check;
+
+import java.lang.reflect.Constructor;
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.RecordComponent;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import javax.measure.Quantity;
+import org.jspecify.annotations.Nullable;
+import org.leat.design.Design;
+import org.leat.design.Plain;
+import org.leat.quantity.Measured;
+
+/** Applies edits to a design: copies the records along each path, the rest is shared. */
+public final class DesignEdits {
+
+    private DesignEdits() {}
+
+    /**
+     * {@return the design with every edit applied, in order}
+     *
+     * @throws IllegalArgumentException if a path leads nowhere or a value does not fit there
+     * @throws org.leat.design.ImpossibleValueException if the edited design can never be
+     */
+    public static Design apply(Design design, List<Edit> edits) {
+        Object edited = design;
+        for (Edit edit : edits) {
+            List<ElementPath.Step> steps = ElementPath.steps(edit.path());
+            if (steps.isEmpty()) {
+                throw new IllegalArgumentException("an edit names a field");
+            }
+            edited = replaced(edited, steps, edit);
+        }
+        return (Design) edited;
+    }
+
+    private static Object replaced(Object holder, List<ElementPath.Step> steps, Edit edit) {
+        if (!(holder instanceof Record record)) {
+            throw nowhere(edit);
+        }
+        ElementPath.Step step = steps.get(0);
+        List<ElementPath.Step> rest = steps.subList(1, steps.size());
+        RecordComponent[] components = record.getClass().getRecordComponents();
+        @Nullable Object[] values = new Object[components.length];
+        boolean found = false;
+        for (int i = 0; i < components.length; i++) {
+            values[i] = value(record, components[i]);
+            if (components[i].getName().equals(step.component())) {
+                found = true;
+                values[i] = changed(values[i], components[i].getType(), step, rest, edit);
+            }
+        }
+        if (!found) {
+            throw nowhere(edit);
+        }
+        return build(record.getClass(), components, values, edit);
+    }
+
+    private static @Nullable Object changed(
+            @Nullable Object now, Class<?> type, ElementPath.Step step, List<ElementPath.Step> rest, Edit edit) {
+        if (step.item() == null) {
+            return rest.isEmpty() ? fitted(edit.value(), type) : replaced(present(now, edit), rest, edit);
+        }
+        if (!(now instanceof List<?> list)) {
+            throw nowhere(edit);
+        }
+        int index = indexOf(list, step.item(), edit);
+        List<Object> items = new ArrayList<>(list);
+        if (!rest.isEmpty()) {
+            items.set(index, replaced(items.get(index), rest, edit));
+        } else if (edit.value() == null) {
+            items.remove(index);
+        } else {
+            items.set(index, edit.value());
+        }
+        return items;
+    }
+
+    /** A bare number with its unit where a tolerance could stand, or a value where a one-field record holds it. */
+    private static @Nullable Object fitted(@Nullable Object value, Class<?> type) {
+        if (value instanceof Quantity<?> quantity && type == Measured.class) {
+            return exactly(quantity);
+        }
+        if (value != null && type.isSealed() && !type.isInstance(value)) {
+            for (Class<?> record : type.getPermittedSubclasses()) {
+                RecordComponent[] components = record.getRecordComponents();
+                if (record.isAnnotationPresent(Plain.class) && components != null && components.length == 1) {
+                    Edit inner = new Edit("", value);
+                    return build(record, components, new Object[] {fitted(value, components[0].getType())}, inner);
+                }
+            }
+        }
+        return value;
+    }
+
+    @SuppressWarnings({"unchecked", "rawtypes"}) // a quantity is of its own type, whatever that is
+    private static Measured<?> exactly(Quantity quantity) {
+        return Measured.exactly(quantity);
+    }
+
+    static int indexOf(List<?> list, String item, Edit edit) {
+        for (int i = 0; i < list.size(); i++) {
+            if (item.equals(name(list.get(i)))) {
+                return i;
+            }
+        }
+        if (item.matches("\\d{1,6}") && Integer.parseInt(item) < list.size()) {
+            return Integer.parseInt(item);
+        }
+        throw nowhere(edit);
+    }
+
+    private static @Nullable Object name(Object item) {
+        if (item instanceof Record record) {
+            for (RecordComponent component : record.getClass().getRecordComponents()) {
+                if (component.getName().equals("name")) {
+                    return value(record, component);
+                }
+            }
+        }
+        return null;
+    }
+
+    private static @Nullable Object value(Record record, RecordComponent component) {
+        try {
+            return component.getAccessor().invoke(record);
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static Object build(Class<?> type, RecordComponent[] components, @Nullable Object[] values, Edit edit) {
+        try {
+            Class<?>[] types =
+                    Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
+            Constructor<?> canonical = type.getDeclaredConstructor(types);
+            return canonical.newInstance(values);
+        } catch (InvocationTargetException e) {
+            if (e.getCause() instanceof RuntimeException cause) {
+                throw cause;
+            }
+            throw new IllegalStateException(e);
+        } catch (IllegalArgumentException e) {
+            throw new IllegalArgumentException("what is to stand at " + edit.path() + " does not fit there", e);
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static Object present(@Nullable Object value, Edit edit) {
+        if (value == null) {
+            throw nowhere(edit);
+        }
+        return value;
+    }
+
+    private static IllegalArgumentException nowhere(Edit edit) {
+        return new IllegalArgumentException("no such place in the design: " + edit.path());
+    }
+}

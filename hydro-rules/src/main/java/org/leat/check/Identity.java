@@ -1,0 +1,21 @@
+package org.leat.check;
+
+import java.util.Comparator;
+
+/**
+ * What makes two outcomes the same finding, over edits and releases.
+ *
+ * @param rule the rule's id
+ * @param path the element by name
+ * @param during the case
+ */
+public record Identity(String rule, String path, String during) implements Comparable<Identity> {
+
+    private static final Comparator<Identity> ORDER =
+            Comparator.comparing(Identity::rule).thenComparing(Identity::path).thenComparing(Identity::during);
+
+    @Override
+    public int compareTo(Identity other) {
+        return ORDER.compare(this, other);
+    }
+}

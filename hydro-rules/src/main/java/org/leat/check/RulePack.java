@@ -1,0 +1,23 @@
+package org.leat.check;
+
+import java.util.List;
+import java.util.Map;
+
+/** Rules that come together, with the texts of their messages. Meant to be implemented, also outside this project. */
+public interface RulePack {
+
+    /** {@return what the pack is called} */
+    String name();
+
+    /** {@return its rules, each with an id of its own} */
+    List<Rule> rules();
+
+    /**
+     * {@return the texts of every message, by rule id, a dot and message id}
+     *
+     * <p>A text holds placeholders: {@code {flow}} in the usual unit and three significant digits, {@code {flow:L/s}},
+     * {@code {flow:L/s,2}}. Where the outcome compares, {@code {value}}, {@code {limit}} and {@code {margin}} may be
+     * used without being declared.
+     */
+    Map<String, String> texts();
+}

@@ -1,0 +1,105 @@
+package org.leat.check;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.leat.law.Answer;
+import org.leat.quantity.QuantityKind;
+
+/**
+ * One element, in one case, about to be answered for. Immutable.
+ *
+ * @param card of the rule that answers
+ * @param path the element
+ * @param during the case, "" for none
+ */
+public record Spot(RuleCard card, String path, String during) {
+
+    /** {@return the same element in a case, as the plant names it} */
+    public Spot during(String caseName) {
+        return new Spot(card, path, caseName);
+    }
+
+    /**
+     * {@return pass or fail, by the comparison, at the card's level}
+     *
+     * @param passing id of the message if it holds
+     * @param failing id of the message if not
+     */
+    public Outcome compare(Comparison comparison, String passing, String failing, Arg... args) {
+        return compare(card.level(), comparison, passing, failing, args);
+    }
+
+    /** {@return pass or fail, by the comparison, at a level of its own} */
+    public Outcome compare(Level level, Comparison comparison, String passing, String failing, Arg... args) {
+        boolean holds = comparison.holds();
+        Message message = new Message(holds ? passing : failing, List.of(args));
+        return outcome(holds ? Kind.PASS : Kind.FAIL, level, comparison, message, null);
+    }
+
+    /** {@return a pass where nothing is compared} */
+    public Outcome pass(String messageId, Arg... args) {
+        return outcome(Kind.PASS, card.level(), null, Message.of(messageId, args), null);
+    }
+
+    /** {@return a failure where nothing is compared, at the card's level} */
+    public Outcome fail(String messageId, Arg... args) {
+        return fail(card.level(), messageId, args);
+    }
+
+    /** {@return a failure where nothing is compared, at a level of its own} */
+    public Outcome fail(Level level, String messageId, Arg... args) {
+        return outcome(Kind.FAIL, level, null, Message.of(messageId, args), null);
+    }
+
+    /**
+     * {@return an open question: a field is not given}
+     *
+     * @param missing path of that field
+     */
+    public Outcome notGiven(String missing) {
+        return outcome(
+                Kind.OPEN, card.level(), null, Message.of(CommonMessages.NOT_GIVEN, Arg.at("field", missing)), missing);
+    }
+
+    /**
+     * {@return an open question, in the rule's own words}
+     *
+     * @param missing path of the field that would let the rule judge; null if no field would
+     */
+    public Outcome open(@Nullable String missing, String messageId, Arg... args) {
+        return outcome(Kind.OPEN, card.level(), null, Message.of(messageId, args), missing);
+    }
+
+    /** {@return an open question: a law was asked outside its published range} */
+    public Outcome outside(Answer.Outside outside) {
+        Message message = Message.of(
+                CommonMessages.OUTSIDE_LAW,
+                Arg.of("law", outside.law()),
+                Arg.of("input", outside.input()),
+                Arg.of("found", outside.value(), QuantityKind.RATIO),
+                Arg.of("low", outside.low(), QuantityKind.RATIO),
+                Arg.of("high", outside.high(), QuantityKind.RATIO),
+                Arg.of("unit", outside.unit()));
+        return outcome(Kind.OPEN, card.level(), null, message, null);
+    }
+
+    /** {@return a review: a person must look} */
+    public Outcome review(String messageId, Arg... args) {
+        return outcome(Kind.REVIEW, card.level(), null, Message.of(messageId, args), null);
+    }
+
+    /** {@return something told, nothing judged} */
+    public Outcome told(String messageId, Arg... args) {
+        return outcome(Kind.INFORMATIONAL, card.level(), null, Message.of(messageId, args), null);
+    }
+
+    /** {@return that the design has nothing here for the rule to judge} */
+    public Outcome notApplicable(String messageId, Arg... args) {
+        return outcome(Kind.NOT_APPLICABLE, card.level(), null, Message.of(messageId, args), null);
+    }
+
+    private Outcome outcome(
+            Kind kind, Level level, @Nullable Comparison comparison, Message message, @Nullable String missing) {
+        return new Outcome(card.id(), kind, level, path, during, comparison, message, missing);
+    }
+}
