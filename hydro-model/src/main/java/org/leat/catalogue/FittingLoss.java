@@ -1,0 +1,37 @@
+package org.leat.catalogue;
+
+import java.util.List;
+import java.util.Locale;
+import org.leat.design.FittingKind;
+
+/** Loss coefficients K of fittings on their own bore, with the range met, from {@code fittings.csv}. */
+public final class FittingLoss {
+
+    private static final List<Row> ROWS = DataFile.rows("fittings", Row.class);
+
+    private FittingLoss() {}
+
+    private record Row(String kind, double low, double usual, double high, String source) {}
+
+    /** {@return K of a fitting, on the velocity in its own bore} Small screwed fittings scatter by 30 % and more. */
+    public static Spread of(FittingKind kind) {
+        String name = kind.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return ROWS.stream()
+                .filter(row -> row.kind().equals(name))
+                .map(row -> new Spread(row.low(), row.usual(), row.high(), row.source()))
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("no loss tabled for " + kind));
+    }
+
+    /**
+     * {@return K carried to another bore: {@code K2 = K1 (D2/D1)^4}}
+     *
+     * @param lossCoefficient K on bore {@code from}
+     * @param from bore, m
+     * @param to bore, m
+     */
+    public static double onBore(double lossCoefficient, double from, double to) {
+        double ratio = to / from;
+        return lossCoefficient * ratio * ratio * ratio * ratio;
+    }
+}

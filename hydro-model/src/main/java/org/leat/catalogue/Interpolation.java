@@ -1,0 +1,24 @@
+package org.leat.catalogue;
+
+import java.util.List;
+
+/** Straight lines between the points of a table. */
+final class Interpolation {
+
+    /** One point; a table lists them with {@code x} rising. */
+    record Point(double x, double y) {}
+
+    private Interpolation() {}
+
+    /** {@return the value at x} The caller has made sure that x lies within the table. */
+    static double at(List<Point> points, double x) {
+        for (int i = 1; i < points.size(); i++) {
+            Point a = points.get(i - 1);
+            Point b = points.get(i);
+            if (x <= b.x()) {
+                return a.y() + (b.y() - a.y()) * (x - a.x()) / (b.x() - a.x());
+            }
+        }
+        throw new IllegalArgumentException(x + " is beyond the table");
+    }
+}

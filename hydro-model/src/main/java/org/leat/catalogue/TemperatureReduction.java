@@ -1,0 +1,44 @@
+package org.leat.catalogue;
+
+import java.util.List;
+import org.leat.law.Answer;
+import org.leat.law.Physical;
+
+/**
+ * Share fT of the pressure rating at 20 °C that a plastic pipe keeps at the temperature of its wall; straight lines
+ * between the points of {@code temperature-reduction.csv}. Below the table no bonus is given (1); above it there is no
+ * number: {@link Answer.Outside}, polyethylene above 40 °C (ISO) or 50 °C (Australian), PVC-U above 45 °C.
+ *
+ * <p>Source: as {@link TemperatureTradition} names. The temperature is the wall's: an empty black pipe in the sun reaches
+ * 50 to 60 °C (common practice).
+ */
+public final class TemperatureReduction {
+
+    private static final double CELSIUS = 273.15;
+    private static final List<Row> ROWS = DataFile.rows("temperature-reduction", Row.class);
+
+    private TemperatureReduction() {}
+
+    private record Row(String tradition, double temperature, double factor) {}
+
+    /** {@return fT}
+     *
+     * @param wallTemperature K
+     */
+    public static Answer factor(TemperatureTradition tradition, double wallTemperature) {
+        Physical.positive("wallTemperature", wallTemperature);
+        List<Interpolation.Point> curve = ROWS.stream()
+                .filter(row -> row.tradition().equals(tradition.row()))
+                .map(row -> new Interpolation.Point(row.temperature() + CELSIUS, row.factor()))
+                .toList();
+        if (wallTemperature <= curve.get(0).x()) {
+            return Answer.of(1);
+        }
+        double high = curve.get(curve.size() - 1).x();
+        if (wallTemperature > high) {
+            return Answer.outside(
+                    "pressure reduction, " + tradition.source(), "wallTemperature", wallTemperature, 0, high, "K");
+        }
+        return Answer.of(Interpolation.at(curve, wallTemperature));
+    }
+}

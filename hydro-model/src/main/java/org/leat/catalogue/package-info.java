@@ -1,0 +1,9 @@
+/**
+ * Published tables that fill in what the builder named: pipe series and their walls, properties of materials, fittings,
+ * hoses. Each table is a CSV file whose header lines name its source; it is read once and never changes. Numbers leave
+ * in SI. May use {@code law} and {@code design}.
+ */
+@NullMarked
+package org.leat.catalogue;
+
+import org.jspecify.annotations.NullMarked;
