@@ -1,0 +1,18 @@
+package org.leat.plant;
+
+import org.jspecify.annotations.Nullable;
+import org.leat.design.DumpSide;
+
+/**
+ * Dump load, in SI.
+ *
+ * @param resistanceCold all elements together, Ω
+ * @param resistanceHot at working temperature, Ω
+ * @param powerRating W; null where not stated
+ * @param side of the battery's fuse; null where not stated
+ */
+public record DumpLoadNumbers(
+        double resistanceCold,
+        double resistanceHot,
+        @Nullable Double powerRating,
+        @Nullable DumpSide side) {}
