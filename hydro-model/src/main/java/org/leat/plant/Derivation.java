@@ -4,6 +4,7 @@ import java.util.Map;
 import org.leat.design.Design;
 
 /** Turns a design into numbers. */
+@SuppressWarnings("DoNotCallSuggester")
 final class Derivation {
 
     private Derivation() {}

@@ -3,6 +3,7 @@ package org.leat.plant;
 import java.util.List;
 
 /** Solves a plant's numbers in each situation. */
+@SuppressWarnings("DoNotCallSuggester")
 final class Solver {
 
     private final PlantNumbers numbers;
