@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class QuantityText {
 
-    private static final String NUMBER = "[+-]?\\d{1,15}(?:\\.\\d{1,15})?(?:[eE][+-]?\\d{1,2})?";
+    private static final String NUMBER = "[+-]?\\d{1,15}(?:\\.\\d{1,33})?(?:[eE][+-]?\\d{1,4})?";
     private static final Pattern QUANTITY = Pattern.compile("(" + NUMBER + ")[ \\u00a0\\u202f]?(\\D.{0,15}|)");
     private static final Pattern PLUS_MINUS = Pattern.compile("\\s*(?:\\u00b1|\\+/-|\\+-)\\s*");
     private static final Pattern WIRE_GAUGE = Pattern.compile("(?:AWG (\\d{1,2}|[1-4]/0)|(\\d{1,2}|[1-4]/0) ?AWG)");
@@ -117,10 +117,10 @@ public final class QuantityText {
         }
         BigDecimal stripped = value.stripTrailingZeros();
         // within what the number pattern reads; beyond it the scientific form does
-        boolean readable = stripped.scale() <= 15 && stripped.precision() - stripped.scale() <= 15;
+        boolean readable = stripped.scale() <= 18 && stripped.precision() - stripped.scale() <= 15;
         return readable
                 ? stripped.toPlainString()
-                : stripped.round(MathContext.DECIMAL64).toString();
+                : stripped.round(MathContext.DECIMAL128).toString();
     }
 
     private static Object one(String text, QuantityKind kind, boolean tolerance) {

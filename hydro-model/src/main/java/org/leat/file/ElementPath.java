@@ -1,0 +1,51 @@
+package org.leat.file;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Paths of a design's elements: {@code /penstock/sections[run]/pipe/sdr}. An item of a list goes by its name if it has
+ * one that no item before it has, else by its index from zero. In names {@code ~ / [ ]} are written
+ * {@code ~0 ~1 ~2 ~3}.
+ */
+public final class ElementPath {
+
+    /** The whole design. */
+    public static final String ROOT = "/";
+
+    private ElementPath() {}
+
+    /** {@return the path of a field} */
+    public static String field(String parent, String key) {
+        return parent.equals(ROOT) ? ROOT + key : parent + "/" + key;
+    }
+
+    /**
+     * {@return the path of an item of a list of a design}
+     *
+     * @param list the list's path
+     * @param items the list
+     * @param index of the item, from zero
+     */
+    public static String item(String list, List<?> items, int index) {
+        String name = name(items.get(index));
+        for (int i = 0; name != null && i < index; i++) {
+            if (name.equals(name(items.get(i)))) {
+                name = null;
+            }
+        }
+        return named(list, name, index);
+    }
+
+    static String named(String list, @Nullable String name, int index) {
+        return list + "[" + (name == null || name.isEmpty() ? Integer.toString(index) : escaped(name)) + "]";
+    }
+
+    private static @Nullable String name(Object item) {
+        return item instanceof Record r ? Shape.of(r.getClass()).nameOf(r) : null;
+    }
+
+    private static String escaped(String name) {
+        return name.replace("~", "~0").replace("/", "~1").replace("[", "~2").replace("]", "~3");
+    }
+}

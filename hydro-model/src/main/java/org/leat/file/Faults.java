@@ -1,0 +1,102 @@
+package org.leat.file;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.leat.design.Demand;
+import org.leat.design.ImpossibleValueException.Fault;
+import org.leat.quantity.Measured;
+
+/** Turns what records refuse into problems at the place of each value. */
+final class Faults {
+
+    private final Problems problems;
+    private final Map<String, Position> positions;
+    private final boolean broken;
+
+    Faults(Problems problems, Map<String, Position> positions, boolean broken) {
+        this.problems = problems;
+        this.positions = positions;
+        this.broken = broken;
+    }
+
+    /** Everything a constructor refused: first what passes a limit, then what does not agree. */
+    void ofConstructor(Shape shape, @Nullable Object[] values, List<Fault> faults, String path, boolean plain) {
+        ofLimits(shape, values, path, plain);
+        for (Fault fault : faults) {
+            Shape.Field field = field(shape, fault);
+            Object value = values[field.index()];
+            if (Demand.faults(field.component(), value).contains(fault)) {
+                continue;
+            }
+            String at = plain ? path : ElementPath.field(path, field.key());
+            if (value == null) {
+                problems.add(ProblemKind.MISSING_CHOICE, position(at), at, "", fault.expected());
+            } else {
+                problems.add(ProblemKind.CONTRADICTION, position(at), at, fault.found(), fault.expected());
+            }
+        }
+    }
+
+    /** What passes a limit, of the values that could be bound. */
+    void ofLimits(Shape shape, @Nullable Object[] values, String path, boolean plain) {
+        for (Shape.Field field : shape.fields()) {
+            Object value = values[field.index()];
+            if (value == null || field.limits() == null) {
+                continue;
+            }
+            String at = plain ? path : ElementPath.field(path, field.key());
+            if (value instanceof List<?> list) {
+                if (!broken) {
+                    // of a list's own faults only its length: items follow at their own place
+                    report(Demand.faults(field.component(), Collections.nCopies(list.size(), "")), at);
+                }
+                items(field, list, at);
+            } else if (value instanceof Binder.Failed failed) {
+                items(field, failed.items(), at);
+            } else {
+                report(Demand.faults(field.component(), value), at);
+            }
+        }
+    }
+
+    private void items(Shape.Field field, List<? extends @Nullable Object> items, String path) {
+        for (int i = 0; i < items.size(); i++) {
+            Object item = items.get(i);
+            // items with limits are quantities, which have no names
+            if (item != null && !(item instanceof Record && !(item instanceof Measured<?>))) {
+                report(Demand.faults(field.component(), item), ElementPath.named(path, null, i));
+            }
+        }
+    }
+
+    private void report(List<Fault> faults, String path) {
+        for (Fault fault : faults) {
+            if (path.equals("/format")) {
+                problems.add(
+                        ProblemKind.UNSUPPORTED_FORMAT,
+                        position(path),
+                        path,
+                        fault.found(),
+                        "format: " + DesignReader.FORMAT);
+            } else {
+                problems.add(ProblemKind.IMPOSSIBLE_VALUE, position(path), path, fault.found(), fault.expected());
+            }
+        }
+    }
+
+    private static Shape.Field field(Shape shape, Fault fault) {
+        for (Shape.Field field : shape.fields()) {
+            if (field.component().getName().equals(fault.field())) {
+                return field;
+            }
+        }
+        return shape.fields().get(0);
+    }
+
+    private Position position(String path) {
+        Position found = Positions.nearest(positions, path);
+        return found == null ? Position.startOf("") : found; // the root is always there
+    }
+}

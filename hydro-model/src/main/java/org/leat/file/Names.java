@@ -1,0 +1,71 @@
+package org.leat.file;
+
+import java.util.Collection;
+import java.util.Locale;
+
+/** Names in Java to names in files, and the nearest of several names. */
+final class Names {
+
+    private static final int LONGEST = 64;
+
+    private Names() {}
+
+    /** {@return {@code outsideDiameter} or {@code PvcU} as {@code outside-diameter}, {@code pvc-u}} */
+    static String ofComponent(String java) {
+        StringBuilder out = new StringBuilder();
+        for (int i = 0; i < java.length(); i++) {
+            char c = java.charAt(i);
+            if (Character.isUpperCase(c) && i > 0) {
+                out.append('-');
+            }
+            out.append(Character.toLowerCase(c));
+        }
+        return out.toString();
+    }
+
+    /** {@return {@code LEAD_AND_STAR_POINT} as {@code lead-and-star-point}} */
+    static String ofConstant(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** {@return the known name that was probably meant, or empty} */
+    static String nearest(String given, Collection<String> known) {
+        if (given.length() > LONGEST) {
+            return "";
+        }
+        String bare = bare(given);
+        String best = "";
+        int least = Math.max(1, given.length() / 3) + 1;
+        for (String name : known) {
+            int distance = bare.equals(bare(name)) ? 0 : distance(given, name);
+            if (distance < least) {
+                least = distance;
+                best = name;
+            }
+        }
+        return best;
+    }
+
+    private static String bare(String name) {
+        return name.toLowerCase(Locale.ROOT).replaceAll("[-_. ]", "");
+    }
+
+    /** Edits from one to the other: letters added, dropped, changed, or two neighbours swapped. */
+    private static int distance(String a, String b) {
+        int[][] d = new int[a.length() + 1][b.length() + 1];
+        for (int i = 0; i <= a.length(); i++) {
+            for (int j = 0; j <= b.length(); j++) {
+                if (i == 0 || j == 0) {
+                    d[i][j] = i + j;
+                    continue;
+                }
+                boolean same = a.charAt(i - 1) == b.charAt(j - 1);
+                d[i][j] = Math.min(Math.min(d[i - 1][j], d[i][j - 1]) + 1, d[i - 1][j - 1] + (same ? 0 : 1));
+                if (i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1)) {
+                    d[i][j] = Math.min(d[i][j], d[i - 2][j - 2] + 1);
+                }
+            }
+        }
+        return d[a.length()][b.length()];
+    }
+}

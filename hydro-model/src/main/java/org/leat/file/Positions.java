@@ -1,0 +1,63 @@
+package org.leat.file;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Where each value of a design stands in its file, by element path: {@code /penstock/sections[run]/pipe/sdr}. Items of
+ * a list go by their name where they have one, else by their index from zero, see {@link ElementPath}.
+ */
+public final class Positions {
+
+    private final String file;
+    private final Map<String, Position> byPath;
+
+    Positions(String file, Map<String, Position> byPath) {
+        this.file = file;
+        this.byPath = Collections.unmodifiableMap(new LinkedHashMap<>(byPath));
+    }
+
+    /** {@return positions that know nothing but the file's name, for a design built in code} */
+    public static Positions unknown(String file) {
+        return new Positions(file, Map.of());
+    }
+
+    /** {@return the design file's name as it was given} */
+    public String file() {
+        return file;
+    }
+
+    /** {@return every path that stands in the file, in the order of reading} */
+    public Set<String> paths() {
+        return byPath.keySet();
+    }
+
+    /** {@return where the value of exactly that path stands, or null if it is in no file} */
+    public @Nullable Position exactly(String path) {
+        return byPath.get(path);
+    }
+
+    /** {@return where the value of that path stands; of a path that is in no file, where its nearest parent stands} */
+    public Position of(String path) {
+        Position found = nearest(byPath, path);
+        return found == null ? Position.startOf(file) : found;
+    }
+
+    static @Nullable Position nearest(Map<String, Position> byPath, String path) {
+        String at = path;
+        while (true) {
+            Position found = byPath.get(at);
+            if (found != null) {
+                return found;
+            }
+            int cut = Math.max(at.lastIndexOf('/'), at.lastIndexOf('['));
+            if (cut <= 0) {
+                return byPath.get(ElementPath.ROOT);
+            }
+            at = at.substring(0, cut);
+        }
+    }
+}

@@ -1,0 +1,106 @@
+package org.leat.file;
+
+import java.util.List;
+import java.util.Locale;
+
+/** Words problems for people. Control characters of files come out as their code. */
+public final class ProblemText {
+
+    private ProblemText() {}
+
+    /** {@return position and sentence: {@code plant.yaml:12:20: …}} */
+    public static String line(Problem problem) {
+        return safe(problem.position().toString()) + ": " + of(problem);
+    }
+
+    /** {@return the sentence, without position} */
+    public static String of(Problem p) {
+        String where = p.path().equals(ElementPath.ROOT) ? "" : p.path() + ": ";
+        return safe(where + sentence(p));
+    }
+
+    private static String sentence(Problem p) {
+        String found = "\"" + p.found() + "\"";
+        return switch (p.kind()) {
+            case UNREADABLE -> "the file cannot be read; expected " + p.expected();
+            case TOO_LARGE -> "the file is too large: " + p.found() + "; expected " + p.expected();
+            case NOT_UTF_8 -> "the file is not UTF-8 text: found " + p.found();
+            case CONTROL_CHARACTER -> "found the control character " + p.found() + " in a text file";
+            case EMPTY -> "the file holds nothing; expected " + p.expected();
+            case SYNTAX -> "not readable here; expected " + p.expected();
+            case TOO_DEEP -> "nested too deep; expected " + p.expected();
+            case ALIAS -> "anchors and aliases are not read: found " + p.found() + "; write " + p.expected();
+            case MERGE_KEY -> "merge keys are not read; write " + p.expected();
+            case TAG -> "tags are not read: found " + p.found();
+            case SECOND_DOCUMENT -> "a second document begins here; expected one in a file";
+            case FIELD_NAME -> "expected " + p.expected();
+            case DUPLICATE_FIELD ->
+                found + " is given twice" + (p.hint().isEmpty() ? "" : ", first in line " + p.hint());
+            case MISSING_FORMAT -> "the version of the file format is missing; write " + p.expected();
+            case UNSUPPORTED_FORMAT -> "format " + p.found() + " is not read here; expected " + p.expected();
+            case UNKNOWN_FIELD -> "no field is called " + found + meant(p, "known here");
+            case MISSING_FIELD -> "missing; expected " + p.expected() + about(p) + listed(": ", p.choices());
+            case MISSING_CHOICE -> "missing; expected " + p.expected();
+            case WRONG_SHAPE -> "found " + p.found() + "; expected " + p.expected();
+            case NO_VALUE -> "has no value; expected " + p.expected() + ", or leave the field out";
+            case UNKNOWN_WORD -> "found " + found + meant(p, "expected one of");
+            case NOT_A_QUANTITY ->
+                "found " + found + "; expected a number with a unit of " + p.expected() + listed(": ", p.choices());
+            case NO_UNIT ->
+                "found " + found + " without a unit; expected a " + p.expected() + listed(" in ", p.choices());
+            case UNKNOWN_UNIT ->
+                "found " + found + ", a unit not known; expected a " + p.expected() + listed(" in ", p.choices());
+            case WRONG_UNIT ->
+                "found " + found + ", a " + p.hint() + ", where a " + p.expected() + " belongs"
+                        + listed(": ", p.choices());
+            case DECIMAL_COMMA -> "found " + found + "; write a decimal point, no comma";
+            case TOLERANCE -> "found " + found + "; no tolerance belongs here";
+            case NEGATIVE_TOLERANCE -> "found " + found + "; a tolerance cannot be negative";
+            case NOT_FINITE -> "found " + found + ", which is no finite number in reach; expected " + p.expected();
+            case NOT_A_NUMBER, NOT_WHOLE, NOT_YES_NO -> "found " + found + "; expected " + p.expected();
+            case NOT_TEXT -> "found " + found + "; expected text: put it in quotation marks";
+            case IMPOSSIBLE_VALUE -> "found " + p.found() + ", which cannot be; expected " + p.expected();
+            case CONTRADICTION -> "found " + p.found() + ", which contradicts the rest; expected " + p.expected();
+            case PARTS_FILE_OUTSIDE -> "the parts file " + found + " lies outside the design file's folder";
+            case PARTS_FILE_MISSING -> "the parts file " + found + " cannot be read: " + p.expected();
+            case PARTS_NOT_ALLOWED -> "the parts file " + found + " cannot be looked up for a design without a folder";
+            case UNKNOWN_PART -> "no part is called " + found + meant(p, "known");
+            case PART_CYCLE -> "the part " + found + " takes itself: " + p.expected();
+            case PARTS_SWELL -> "the parts make the design too large; expected " + p.expected();
+            case MORE_PROBLEMS -> "more problems follow; the first " + p.found() + " are listed";
+        };
+    }
+
+    private static String about(Problem p) {
+        return p.hint().isEmpty() ? "" : " (" + p.hint() + ")";
+    }
+
+    private static String meant(Problem p, String known) {
+        if (!p.hint().isEmpty()) {
+            return "; did you mean \"" + p.hint() + "\"?";
+        }
+        return listed("; " + known + ": ", p.choices());
+    }
+
+    private static String listed(String before, List<String> choices) {
+        return choices.isEmpty() ? "" : before + String.join(", ", choices);
+    }
+
+    /** Control characters and marks of writing direction as their code. */
+    private static String safe(String text) {
+        StringBuilder out = new StringBuilder(text.length());
+        text.codePoints().forEach(c -> {
+            int type = Character.getType(c);
+            if (type == Character.CONTROL
+                    || type == Character.FORMAT
+                    || type == Character.SURROGATE
+                    || type == Character.LINE_SEPARATOR
+                    || type == Character.PARAGRAPH_SEPARATOR) {
+                out.append(String.format(Locale.ROOT, "\\u%04X", c));
+            } else {
+                out.appendCodePoint(c);
+            }
+        });
+        return out.toString();
+    }
+}

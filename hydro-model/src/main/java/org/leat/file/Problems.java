@@ -1,0 +1,61 @@
+package org.leat.file;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+
+/** Collects problems, a hundred at most. */
+final class Problems {
+
+    static final int LIMIT = 100;
+    private static final int LONGEST = 60;
+
+    private final List<Problem> list = new ArrayList<>();
+    private boolean more;
+
+    void add(ProblemKind kind, Position at, String path, String found, String expected) {
+        add(kind, at, path, found, expected, "", List.of());
+    }
+
+    void add(
+            ProblemKind kind,
+            Position at,
+            String path,
+            String found,
+            String expected,
+            String hint,
+            List<String> choices) {
+        if (list.size() >= LIMIT) {
+            more = true;
+            return;
+        }
+        Problem problem =
+                new Problem(kind, at, shortened(path, 200), shortened(found, LONGEST), expected, hint, choices);
+        if (!list.contains(problem)) {
+            list.add(problem);
+        }
+    }
+
+    boolean none() {
+        return list.isEmpty();
+    }
+
+    List<Problem> sorted() {
+        List<Problem> sorted = new ArrayList<>(list);
+        Collections.sort(sorted);
+        if (more) {
+            Position last = sorted.get(sorted.size() - 1).position();
+            sorted.add(new Problem(
+                    ProblemKind.MORE_PROBLEMS, last, ElementPath.ROOT, Integer.toString(LIMIT), "", "", List.of()));
+        }
+        return List.copyOf(sorted);
+    }
+
+    static String shortened(String text, int longest) {
+        if (text.length() <= longest) {
+            return text;
+        }
+        int end = Character.isHighSurrogate(text.charAt(longest - 1)) ? longest - 1 : longest;
+        return text.substring(0, end) + "\u2026";
+    }
+}

@@ -1,0 +1,130 @@
+package org.leat.file;
+
+import java.lang.annotation.Annotation;
+import java.lang.invoke.MethodHandle;
+import java.lang.invoke.MethodHandles;
+import java.lang.invoke.MethodType;
+import java.lang.reflect.RecordComponent;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.leat.design.About;
+import org.leat.design.Limits;
+
+/**
+ * A record as a file shows it: its fields in order. Derived once for each record class.
+ *
+ * @param fields in the order of the components
+ * @param byKey the same by their name in files
+ */
+record Shape(Class<?> type, List<Field> fields, Map<String, Field> byKey, MethodHandle constructor) {
+
+    private static final ClassValue<Shape> SHAPES = new ClassValue<>() {
+        @Override
+        protected Shape computeValue(Class<?> type) {
+            return derive(type);
+        }
+    };
+
+    /**
+     * One field.
+     *
+     * @param index among the components
+     * @param key its name in files
+     * @param required whether a file must state it
+     */
+    record Field(
+            int index, RecordComponent component, String key, ValueType type, boolean required, MethodHandle accessor) {
+
+        /** {@return the help written at the component; empty if there is none} */
+        String about() {
+            About about = component.getAnnotation(About.class);
+            return about == null ? "" : about.value();
+        }
+
+        /** {@return the limits written at the component, or null} */
+        @Nullable
+        Limits limits() {
+            return component.getAnnotation(Limits.class);
+        }
+    }
+
+    static Shape of(Class<?> type) {
+        return SHAPES.get(type);
+    }
+
+    /** {@return the record's {@code name}, or null if it has none} */
+    @Nullable
+    String nameOf(Object record) {
+        Field name = byKey.get("name");
+        return name == null ? null : (String) get(record, name);
+    }
+
+    /** {@return the value of a field} */
+    static @Nullable Object get(Object record, Field field) {
+        try {
+            return field.accessor().invokeExact(record);
+        } catch (Throwable e) {
+            throw rethrown(e);
+        }
+    }
+
+    /** {@return a record of these values} Throws what its constructor throws. */
+    Object make(@Nullable Object[] values) {
+        try {
+            return constructor.invokeExact(values);
+        } catch (Throwable e) {
+            throw rethrown(e);
+        }
+    }
+
+    private static RuntimeException rethrown(Throwable e) {
+        if (e instanceof Error error) {
+            throw error;
+        }
+        return e instanceof RuntimeException r ? r : new IllegalStateException(e);
+    }
+
+    private static Shape derive(Class<?> type) {
+        try {
+            MethodHandles.Lookup lookup = MethodHandles.publicLookup();
+            List<Field> fields = new ArrayList<>();
+            Map<String, Field> byKey = new LinkedHashMap<>();
+            RecordComponent[] components = type.getRecordComponents();
+            Class<?>[] types = new Class<?>[components.length];
+            for (int i = 0; i < components.length; i++) {
+                RecordComponent c = components[i];
+                types[i] = c.getType();
+                MethodHandle accessor =
+                        lookup.unreflect(c.getAccessor()).asType(MethodType.methodType(Object.class, Object.class));
+                String key = Names.ofComponent(c.getName());
+                Field field = new Field(i, c, key, ValueType.of(c.getGenericType()), required(c), accessor);
+                fields.add(field);
+                byKey.put(key, field);
+            }
+            MethodHandle constructor = lookup.unreflectConstructor(type.getConstructor(types))
+                    .asFixedArity()
+                    .asType(MethodType.genericMethodType(types.length))
+                    .asSpreader(Object[].class, types.length);
+            return new Shape(type, List.copyOf(fields), Collections.unmodifiableMap(byKey), constructor);
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalArgumentException("no file can hold " + type, e);
+        }
+    }
+
+    private static boolean required(RecordComponent c) {
+        if (c.getType() == List.class) {
+            Limits limits = c.getAnnotation(Limits.class);
+            return limits != null && limits.items() > 0;
+        }
+        for (Annotation a : c.getAnnotatedType().getAnnotations()) {
+            if (a.annotationType() == Nullable.class) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

@@ -1,0 +1,150 @@
+package org.leat.file;
+
+import java.lang.reflect.AnnotatedElement;
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.Type;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import javax.measure.Quantity;
+import org.jspecify.annotations.Nullable;
+import org.leat.design.Plain;
+import org.leat.quantity.Measured;
+import org.leat.quantity.QuantityKind;
+
+/** What a field of a design file may hold, derived from the Java type of a record's component. */
+sealed interface ValueType {
+
+    /** What belongs here, in a few words. */
+    String label();
+
+    /**
+     * A number with a unit.
+     *
+     * @param measured whether a tolerance may follow
+     */
+    record OfQuantity(QuantityKind kind, boolean measured) implements ValueType {
+        @Override
+        public String label() {
+            return kind.label();
+        }
+    }
+
+    /** A plain type. */
+    enum Simple implements ValueType {
+        WHOLE("a whole number"),
+        NUMBER("a number"),
+        YES_NO("true or false"),
+        TEXT("text");
+
+        private final String label;
+
+        Simple(String label) {
+            this.label = label;
+        }
+
+        @Override
+        public String label() {
+            return label;
+        }
+    }
+
+    /** One word of several. */
+    record OfWord(Class<?> type, Map<String, Object> words) implements ValueType {
+        @Override
+        public String label() {
+            return "one of the words " + String.join(", ", words.keySet());
+        }
+    }
+
+    /** A mapping. */
+    record OfRecord(Class<?> type) implements ValueType {
+        @Override
+        public String label() {
+            return "a mapping";
+        }
+    }
+
+    /**
+     * A mapping told apart by its kind.
+     *
+     * @param plain the choice written as a plain value, or null
+     */
+    record OfChoice(
+            Class<?> type,
+            Map<String, Class<?>> kinds,
+            @Nullable Class<?> plain) implements ValueType {
+        @Override
+        public String label() {
+            String mapping = "a mapping with kind: " + String.join(", ", kinds.keySet());
+            return plain == null
+                    ? mapping
+                    : Shape.of(plain).fields().get(0).type().label() + ", or " + mapping;
+        }
+    }
+
+    /** A list. */
+    record OfList(ValueType item) implements ValueType {
+        @Override
+        public String label() {
+            return "a list";
+        }
+    }
+
+    /** {@return what a Java type is in a file} */
+    static ValueType of(Type type) {
+        if (type instanceof ParameterizedType p) {
+            Type argument = p.getActualTypeArguments()[0];
+            if (p.getRawType() == List.class) {
+                return new OfList(of(argument));
+            }
+            if (p.getRawType() == Quantity.class || p.getRawType() == Measured.class) {
+                return new OfQuantity(QuantityKind.of((Class<?>) argument), p.getRawType() == Measured.class);
+            }
+        }
+        if (!(type instanceof Class<?> c)) {
+            throw new IllegalArgumentException("no file can hold " + type);
+        }
+        if (c == int.class || c == Integer.class) {
+            return Simple.WHOLE;
+        }
+        if (c == double.class || c == Double.class) {
+            return Simple.NUMBER;
+        }
+        if (c == boolean.class || c == Boolean.class) {
+            return Simple.YES_NO;
+        }
+        if (c == String.class) {
+            return Simple.TEXT;
+        }
+        return ofOwn(c);
+    }
+
+    private static ValueType ofOwn(Class<?> type) {
+        if (type.isEnum()) {
+            Map<String, Object> words = new LinkedHashMap<>();
+            for (Object constant : type.getEnumConstants()) {
+                words.put(Names.ofConstant((Enum<?>) constant), constant);
+            }
+            return new OfWord(type, Collections.unmodifiableMap(words));
+        }
+        if (type.isRecord()) {
+            return new OfRecord(type);
+        }
+        if (!type.isSealed()) {
+            throw new IllegalArgumentException("no file can hold " + type);
+        }
+        List<Class<?>> plain = new ArrayList<>();
+        Map<String, Class<?>> kinds = new LinkedHashMap<>();
+        for (Class<?> choice : type.getPermittedSubclasses()) {
+            if (((AnnotatedElement) choice).isAnnotationPresent(Plain.class)) {
+                plain.add(choice);
+            } else {
+                kinds.put(Names.ofComponent(choice.getSimpleName()), choice);
+            }
+        }
+        return new OfChoice(type, Collections.unmodifiableMap(kinds), plain.isEmpty() ? null : plain.get(0));
+    }
+}
