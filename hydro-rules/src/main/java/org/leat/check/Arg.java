@@ -43,6 +43,13 @@ public record Arg(String name, Value value) {
      */
     public record Element(String path) implements Value {}
 
+    /**
+     * A text of its own, rendered where it stands.
+     *
+     * @param key of the text, such as {@code assumed/water-temperature}
+     */
+    public record Phrase(String key) implements Value {}
+
     /** {@return a physical value in the kind's SI unit} */
     public static Arg of(String name, double si, QuantityKind kind) {
         return new Arg(name, new Amount(si, kind));
@@ -61,6 +68,11 @@ public record Arg(String name, Value value) {
     /** {@return a word of the file format, spelled as in the file} */
     public static Arg of(String name, Enum<?> word) {
         return new Arg(name, new Word(word.name().toLowerCase(Locale.ROOT).replace('_', '-')));
+    }
+
+    /** {@return a text by its key} */
+    public static Arg phrase(String name, String key) {
+        return new Arg(name, new Phrase(key));
     }
 
     /** {@return a place in the design} */

@@ -14,8 +14,10 @@ public final class CommonMessages {
     public static final String HANGS_ON_ASSUMPTION = "common.hangs-on-assumption";
     /** The rule broke; arguments: cause. */
     public static final String RULE_BROKE = "common.rule-broke";
-    /** The plant could not be solved; arguments: reason. */
-    public static final String NOT_SOLVED = "common.not-solved";
+    /** The rule answered nothing; no arguments. */
+    public static final String RULE_SILENT = "common.rule-silent";
+    /** The plant has no such number; arguments: field, reason. */
+    public static final String NOT_KNOWN = "common.not-known";
 
     /** Every common message with the names of its arguments. */
     public static final Map<String, List<String>> ARGUMENTS = Map.of(
@@ -23,7 +25,8 @@ public final class CommonMessages {
             OUTSIDE_LAW, List.of("law", "input", "found", "low", "high", "unit"),
             HANGS_ON_ASSUMPTION, List.of("field"),
             RULE_BROKE, List.of("cause"),
-            NOT_SOLVED, List.of("reason"));
+            RULE_SILENT, List.of(),
+            NOT_KNOWN, List.of("field", "reason"));
 
     private CommonMessages() {}
 }

@@ -26,7 +26,7 @@ public final class DesignEdits {
     public static Design apply(Design design, List<Edit> edits) {
         Object edited = design;
         for (Edit edit : edits) {
-            List<ElementPath.Step> steps = ElementPath.steps(edit.path());
+            List<PathSteps.Step> steps = PathSteps.steps(edit.path());
             if (steps.isEmpty()) {
                 throw new IllegalArgumentException("an edit names a field");
             }
@@ -35,12 +35,12 @@ public final class DesignEdits {
         return (Design) edited;
     }
 
-    private static Object replaced(Object holder, List<ElementPath.Step> steps, Edit edit) {
+    private static Object replaced(Object holder, List<PathSteps.Step> steps, Edit edit) {
         if (!(holder instanceof Record record)) {
             throw nowhere(edit);
         }
-        ElementPath.Step step = steps.get(0);
-        List<ElementPath.Step> rest = steps.subList(1, steps.size());
+        PathSteps.Step step = steps.get(0);
+        List<PathSteps.Step> rest = steps.subList(1, steps.size());
         RecordComponent[] components = record.getClass().getRecordComponents();
         @Nullable Object[] values = new Object[components.length];
         boolean found = false;
@@ -58,7 +58,7 @@ public final class DesignEdits {
     }
 
     private static @Nullable Object changed(
-            @Nullable Object now, Class<?> type, ElementPath.Step step, List<ElementPath.Step> rest, Edit edit) {
+            @Nullable Object now, Class<?> type, PathSteps.Step step, List<PathSteps.Step> rest, Edit edit) {
         if (step.item() == null) {
             return rest.isEmpty() ? fitted(edit.value(), type) : replaced(present(now, edit), rest, edit);
         }
@@ -122,7 +122,7 @@ public final class DesignEdits {
         return null;
     }
 
-    private static @Nullable Object value(Record record, RecordComponent component) {
+    static @Nullable Object value(Record record, RecordComponent component) {
         try {
             return component.getAccessor().invoke(record);
         } catch (ReflectiveOperationException e) {

@@ -1,25 +1,48 @@
 package org.leat.check;
 
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.leat.design.Design;
+import org.leat.plant.Cases;
+import org.leat.plant.Plant;
+import org.leat.plant.Running;
 
-/** What a rule looks at: the design, the plant solved from it, and the limits in force for this rule. Immutable. */
+/**
+ * What a rule looks at: the design, the plant solved from it, and the limits in force for this rule. What it gives never
+ * changes; safe to share between threads.
+ */
 public final class Judgement {
 
-    private final RuleCard card;
-    private final Map<String, Limit> limits;
-    private final Design design;
+    private final RuleInForce rule;
+    private final Plant plant;
+    private final Map<List<Edit>, Judgement> edited = Collections.synchronizedMap(new IdentityHashMap<>());
 
-    Judgement(RuleCard card, Map<String, Limit> limits, Design design) {
-        this.card = card;
-        this.limits = limits;
-        this.design = design;
+    Judgement(RuleInForce rule, Plant plant) {
+        this.rule = rule;
+        this.plant = plant;
+    }
+
+    /** {@return a judgement by a rule's own limits} For tests of one rule. */
+    public static Judgement of(Rule rule, Design design) {
+        return new Judgement(RuleInForce.of(rule.card(), "", null), Plant.of(design));
     }
 
     /** {@return what the builder chose} */
     public Design design() {
-        return design;
+        return plant.design();
+    }
+
+    /** {@return the plant in SI numbers} */
+    public Plant plant() {
+        return plant;
+    }
+
+    /** {@return the plant in each situation, solved once} */
+    public Cases cases() {
+        return plant.solve();
     }
 
     /**
@@ -28,30 +51,60 @@ public final class Judgement {
      * @throws IllegalArgumentException if the rule's card does not list it
      */
     public Limit limit(String name) {
-        Limit limit = limits.get(name);
+        Limit limit = rule.limits().get(name);
         if (limit == null) {
-            throw new IllegalArgumentException(card.id() + " has no limit called " + name);
+            throw new IllegalArgumentException(rule.card().id() + " has no limit called " + name);
         }
         return limit;
     }
 
-    /** {@return the place to answer for: a path as in {@link Outcome#path()}, "" for the whole design} */
+    /** {@return the place to answer for: a path as in {@link Outcome#path()}, {@code /} for the whole design} */
     public Spot at(String path) {
-        return new Spot(card, path, "");
+        return new Spot(rule.card(), rule.level(), path, "");
     }
 
-    /** {@return the same rule looking at the design with edits applied, solved again} */
+    /**
+     * {@return the same rule looking at the design with edits applied, solved again}
+     *
+     * @throws IllegalArgumentException if an edit leads nowhere or its value does not fit there
+     * @throws org.leat.design.ImpossibleValueException if the edited design can never be
+     */
     public Judgement with(List<Edit> edits) {
-        return new Judgement(card, limits, DesignEdits.apply(design, edits));
+        // the same list is solved once: a way out is tried by the rule and again by the checker
+        return edited.computeIfAbsent(
+                List.copyOf(edits), e -> new Judgement(rule, Plant.of(DesignEdits.apply(design(), e))));
     }
 
-    /** {@return a way out by edits, with the watts it gains} */
+    /** {@return the same rule looking at the plant with some numbers replaced, as {@link Plant}'s with… give it} */
+    public Judgement with(Plant changed) {
+        return new Judgement(rule, changed);
+    }
+
+    /** {@return a way out by edits, with the watts it gains at the battery} The plant is solved again. */
     public WayOut wayOut(String messageId, List<Edit> edits, Arg... args) {
-        return new WayOut(Message.of(messageId, args), edits, null);
+        List<Edit> same = List.copyOf(edits);
+        return new WayOut(Message.of(messageId, args), same, gain(with(same).plant()));
     }
 
     /** {@return a way out that is no edit of the design} */
     public WayOut advice(String messageId, Arg... args) {
         return new WayOut(Message.of(messageId, args), List.of(), null);
+    }
+
+    /** {@return a way out that is no edit of the design, with the watts that another plant gains} */
+    public WayOut advice(Plant instead, String messageId, Arg... args) {
+        return new WayOut(Message.of(messageId, args), List.of(), gain(instead));
+    }
+
+    /** {@return battery-side watts of another plant more than of this one, nozzles open as built; null if unknown} */
+    public @Nullable Double gain(Plant instead) {
+        Double before = power(plant);
+        Double after = power(instead);
+        return before == null || after == null ? null : after - before;
+    }
+
+    private static @Nullable Double power(Plant plant) {
+        List<Running> running = plant.solve().running();
+        return running.isEmpty() ? null : running.get(0).operation().batteryPower();
     }
 }

@@ -8,8 +8,8 @@ import org.jspecify.annotations.Nullable;
  * @param rule the rule's id
  * @param kind what came of it
  * @param level how much it matters if it fails; kept for every kind
- * @param path the element by name, as in {@code /penstock/sections[run]/pipe/sdr}, in the words of the file; "" for the
- *     whole design
+ * @param path the element by name, as in {@code /penstock/sections[run]/pipe/sdr}, in the words of the file; {@code /}
+ *     for the whole design
  * @param during the case that was judged, as the plant names it; "" where the rule does not depend on one
  * @param comparison value, limit and margin; null where nothing is compared
  * @param message what there is to say
@@ -26,7 +26,7 @@ public record Outcome(
         @Nullable String missing) {
 
     public Outcome {
-        if (!path.isEmpty() && !path.startsWith("/")) {
+        if (!path.startsWith("/")) {
             throw new IllegalArgumentException("a path begins with a slash: " + path);
         }
         if (comparison != null && comparison.holds() && kind == Kind.FAIL) {

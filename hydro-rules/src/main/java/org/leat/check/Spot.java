@@ -3,30 +3,38 @@ package org.leat.check;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.leat.law.Answer;
+import org.leat.plant.Amount;
+import org.leat.plant.Situation;
 import org.leat.quantity.QuantityKind;
 
 /**
  * One element, in one case, about to be answered for. Immutable.
  *
  * @param card of the rule that answers
+ * @param level of a failure, unless the rule states another
  * @param path the element
  * @param during the case, "" for none
  */
-public record Spot(RuleCard card, String path, String during) {
+public record Spot(RuleCard card, Level level, String path, String during) {
 
-    /** {@return the same element in a case, as the plant names it} */
+    /** {@return the same element in one of the plant's situations} */
+    public Spot during(Situation situation) {
+        return during(situation.id());
+    }
+
+    /** {@return the same element in a case of a name of its own} */
     public Spot during(String caseName) {
-        return new Spot(card, path, caseName);
+        return new Spot(card, level, path, caseName);
     }
 
     /**
-     * {@return pass or fail, by the comparison, at the card's level}
+     * {@return pass or fail, by the comparison, at the rule's level in force}
      *
      * @param passing id of the message if it holds
      * @param failing id of the message if not
      */
     public Outcome compare(Comparison comparison, String passing, String failing, Arg... args) {
-        return compare(card.level(), comparison, passing, failing, args);
+        return compare(level, comparison, passing, failing, args);
     }
 
     /** {@return pass or fail, by the comparison, at a level of its own} */
@@ -38,12 +46,12 @@ public record Spot(RuleCard card, String path, String during) {
 
     /** {@return a pass where nothing is compared} */
     public Outcome pass(String messageId, Arg... args) {
-        return outcome(Kind.PASS, card.level(), null, Message.of(messageId, args), null);
+        return outcome(Kind.PASS, level, null, Message.of(messageId, args), null);
     }
 
-    /** {@return a failure where nothing is compared, at the card's level} */
+    /** {@return a failure where nothing is compared, at the rule's level in force} */
     public Outcome fail(String messageId, Arg... args) {
-        return fail(card.level(), messageId, args);
+        return fail(level, messageId, args);
     }
 
     /** {@return a failure where nothing is compared, at a level of its own} */
@@ -57,8 +65,7 @@ public record Spot(RuleCard card, String path, String during) {
      * @param missing path of that field
      */
     public Outcome notGiven(String missing) {
-        return outcome(
-                Kind.OPEN, card.level(), null, Message.of(CommonMessages.NOT_GIVEN, Arg.at("field", missing)), missing);
+        return outcome(Kind.OPEN, level, null, Message.of(CommonMessages.NOT_GIVEN, Arg.at("field", missing)), missing);
     }
 
     /**
@@ -67,7 +74,7 @@ public record Spot(RuleCard card, String path, String during) {
      * @param missing path of the field that would let the rule judge; null if no field would
      */
     public Outcome open(@Nullable String missing, String messageId, Arg... args) {
-        return outcome(Kind.OPEN, card.level(), null, Message.of(messageId, args), missing);
+        return outcome(Kind.OPEN, level, null, Message.of(messageId, args), missing);
     }
 
     /** {@return an open question: a law was asked outside its published range} */
@@ -80,22 +87,29 @@ public record Spot(RuleCard card, String path, String during) {
                 Arg.of("low", outside.low(), QuantityKind.RATIO),
                 Arg.of("high", outside.high(), QuantityKind.RATIO),
                 Arg.of("unit", outside.unit()));
-        return outcome(Kind.OPEN, card.level(), null, message, null);
+        return outcome(Kind.OPEN, level, null, message, null);
+    }
+
+    /** {@return an open question: the plant has no such number} */
+    public Outcome unknown(Amount.Unknown unknown) {
+        Message message = Message.of(
+                CommonMessages.NOT_KNOWN, Arg.at("field", unknown.path()), Arg.phrase("reason", unknown.reason()));
+        return outcome(Kind.OPEN, level, null, message, unknown.path());
     }
 
     /** {@return a review: a person must look} */
     public Outcome review(String messageId, Arg... args) {
-        return outcome(Kind.REVIEW, card.level(), null, Message.of(messageId, args), null);
+        return outcome(Kind.REVIEW, level, null, Message.of(messageId, args), null);
     }
 
     /** {@return something told, nothing judged} */
     public Outcome told(String messageId, Arg... args) {
-        return outcome(Kind.INFORMATIONAL, card.level(), null, Message.of(messageId, args), null);
+        return outcome(Kind.INFORMATIONAL, level, null, Message.of(messageId, args), null);
     }
 
     /** {@return that the design has nothing here for the rule to judge} */
     public Outcome notApplicable(String messageId, Arg... args) {
-        return outcome(Kind.NOT_APPLICABLE, card.level(), null, Message.of(messageId, args), null);
+        return outcome(Kind.NOT_APPLICABLE, level, null, Message.of(messageId, args), null);
     }
 
     private Outcome outcome(

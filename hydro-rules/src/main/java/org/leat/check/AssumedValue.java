@@ -1,0 +1,23 @@
+package org.leat.check;
+
+import java.util.List;
+import org.leat.file.Position;
+import org.leat.plant.Assumption;
+
+/**
+ * An assumption of the plant and what hangs on it.
+ *
+ * @param assumption value and range
+ * @param position where the field would stand in the file
+ * @param turns verdicts that are others at one end of the range, in order
+ */
+public record AssumedValue(Assumption assumption, Position position, List<Identity> turns) {
+    public AssumedValue {
+        turns = List.copyOf(turns);
+    }
+
+    /** {@return ids of the rules that hang on it, each once} */
+    public List<String> rules() {
+        return turns.stream().map(Identity::rule).distinct().toList();
+    }
+}

@@ -1,0 +1,138 @@
+package org.leat.check;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import org.leat.file.Position;
+import org.leat.plant.Assumption;
+import org.leat.plant.Plant;
+
+/**
+ * Moves each assumption of a plant, one at a time, to both ends of its range and judges again. A verdict that fails at
+ * an end of a range but not at the value assumed is open: it hangs on the field that was not given.
+ */
+final class AssumptionRanges {
+
+    private final List<Assumption> assumptions;
+    private final Map<Identity, Verdict> settled;
+    private final Map<Identity, List<Hanging>> hanging = new TreeMap<>();
+
+    private AssumptionRanges(List<Assumption> assumptions, List<Verdict> verdicts) {
+        this.assumptions = assumptions;
+        this.settled = byIdentity(verdicts);
+    }
+
+    static AssumptionRanges explore(List<RuleRun> runs, Plant plant, List<Verdict> verdicts) {
+        AssumptionRanges ranges = new AssumptionRanges(plant.assumptions(), verdicts);
+        Map<Identity, Verdict> base = byIdentity(verdicts);
+        for (Assumption assumption : plant.assumptions()) {
+            Map<Identity, Verdict> low = moved(runs, plant, assumption, assumption.low(), base);
+            Map<Identity, Verdict> high = moved(runs, plant, assumption, assumption.high(), base);
+            ranges.compare(assumption, base, low, high);
+        }
+        return ranges;
+    }
+
+    private static Map<Identity, Verdict> moved(
+            List<RuleRun> runs, Plant plant, Assumption assumption, double to, Map<Identity, Verdict> base) {
+        if (to == assumption.value() || !Double.isFinite(to)) {
+            return base;
+        }
+        return byIdentity(Verdict.all(runs, Plant.of(plant.design(), Map.of(assumption.path(), to))));
+    }
+
+    private static Map<Identity, Verdict> byIdentity(List<Verdict> verdicts) {
+        Map<Identity, Verdict> map = new LinkedHashMap<>();
+        for (Verdict verdict : verdicts) {
+            map.merge(verdict.outcome().identity(), verdict, AssumptionRanges::worse);
+        }
+        return map;
+    }
+
+    private static Verdict worse(Verdict one, Verdict other) {
+        return one.outcome().kind().compareTo(other.outcome().kind()) <= 0 ? one : other;
+    }
+
+    private void compare(
+            Assumption assumption,
+            Map<Identity, Verdict> base,
+            Map<Identity, Verdict> low,
+            Map<Identity, Verdict> high) {
+        Map<Identity, Verdict> all = new TreeMap<>(base);
+        low.forEach(all::putIfAbsent);
+        high.forEach(all::putIfAbsent);
+        all.forEach((id, any) -> {
+            Verdict lowVerdict = low.get(id);
+            Verdict highVerdict = high.get(id);
+            Kind now = kind(base.get(id));
+            Kind atLow = kind(lowVerdict);
+            Kind atHigh = kind(highVerdict);
+            if (turns(now, atLow) || turns(now, atHigh)) {
+                hanging.computeIfAbsent(id, i -> new ArrayList<>()).add(new Hanging(assumption.path(), atLow, atHigh));
+                Verdict failing = atLow == Kind.FAIL ? lowVerdict : highVerdict;
+                open(id, now, failing, assumption);
+            }
+        });
+    }
+
+    /** Only what would be a failure turns a verdict: a question that stays one, or is answered well, does not. */
+    private static boolean turns(Kind now, Kind then) {
+        return now != then && (now == Kind.FAIL || then == Kind.FAIL);
+    }
+
+    private static Kind kind(@Nullable Verdict verdict) {
+        return verdict == null ? Kind.NOT_APPLICABLE : verdict.outcome().kind();
+    }
+
+    private void open(Identity id, Kind now, @Nullable Verdict failing, Assumption assumption) {
+        if (failing == null || now == Kind.FAIL || now == Kind.OPEN || now == Kind.REVIEW) {
+            return;
+        }
+        Verdict verdict = settled.getOrDefault(id, failing);
+        if (verdict.outcome().kind() == Kind.OPEN) {
+            return; // hangs on an earlier assumption too
+        }
+        Outcome was = verdict.outcome();
+        Message message = Message.of(CommonMessages.HANGS_ON_ASSUMPTION, Arg.at("field", assumption.path()));
+        settled.put(
+                id,
+                verdict.with(new Outcome(
+                        was.rule(),
+                        Kind.OPEN,
+                        failing.outcome().level(),
+                        was.path(),
+                        was.during(),
+                        was.comparison(),
+                        message,
+                        assumption.path())));
+    }
+
+    /** {@return every verdict, passes that hang on an assumption turned into open questions} */
+    List<Verdict> settled() {
+        return List.copyOf(settled.values());
+    }
+
+    /** {@return what a verdict rests on} */
+    List<Hanging> under(Identity id) {
+        return hanging.getOrDefault(id, List.of());
+    }
+
+    /** {@return each assumption with the verdicts that hang on it} */
+    List<AssumedValue> assumed(Function<String, Position> positions) {
+        List<AssumedValue> values = new ArrayList<>();
+        for (Assumption assumption : assumptions) {
+            List<Identity> turns = new ArrayList<>();
+            hanging.forEach((id, list) -> {
+                if (list.stream().anyMatch(h -> h.field().equals(assumption.path()))) {
+                    turns.add(id);
+                }
+            });
+            values.add(new AssumedValue(assumption, positions.apply(assumption.path()), turns));
+        }
+        return values;
+    }
+}

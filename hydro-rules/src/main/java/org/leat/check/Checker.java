@@ -1,0 +1,136 @@
+package org.leat.check;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
+import org.leat.design.Design;
+import org.leat.file.Position;
+import org.leat.file.Positions;
+import org.leat.file.Reading;
+import org.leat.plant.Plant;
+
+/** Runs rules over designs. Immutable and safe to share between threads. */
+public final class Checker {
+
+    private final List<RuleRun> runs;
+    private final Rulebook rulebook;
+
+    private Checker(List<RuleRun> runs, Rulebook rulebook) {
+        this.runs = runs;
+        this.rulebook = rulebook;
+    }
+
+    /** {@return a checker of the packs' rules as they are} */
+    public static Checker of(List<? extends RulePack> packs) {
+        return of(packs, Settings.NONE);
+    }
+
+    /**
+     * {@return a checker of the packs' rules under settings}
+     *
+     * @throws IllegalArgumentException if two rules share an id, or the settings name a rule or limit that no pack has
+     */
+    public static Checker of(List<? extends RulePack> packs, Settings settings) {
+        Map<String, RuleRun> byId = new TreeMap<>();
+        Map<String, String> texts = new TreeMap<>(CommonTexts.read());
+        for (RulePack pack : packs) {
+            for (Rule rule : pack.rules()) {
+                RuleCard card = rule.card();
+                RuleInForce inForce =
+                        RuleInForce.of(card, pack.name(), settings.rules().get(card.id()));
+                if (byId.put(card.id(), new RuleRun(rule, inForce)) != null) {
+                    throw new IllegalArgumentException("two rules are called " + card.id());
+                }
+            }
+            texts.putAll(pack.texts());
+        }
+        settings.rules().forEach((id, change) -> known(byId.get(id), id, change));
+        List<RuleRun> runs = List.copyOf(byId.values());
+        return new Checker(
+                runs, new Rulebook(runs.stream().map(RuleRun::inForce).toList(), texts));
+    }
+
+    private static void known(@Nullable RuleRun run, String id, RuleSettings change) {
+        if (run == null) {
+            throw new IllegalArgumentException("settings change a rule that no pack has: " + id);
+        }
+        for (String limit : change.limits().keySet()) {
+            if (!run.inForce().limits().containsKey(limit)) {
+                throw new IllegalArgumentException("settings change a limit that " + id + " does not have: " + limit);
+            }
+        }
+    }
+
+    /** {@return the rules in force and all texts} */
+    public Rulebook rulebook() {
+        return rulebook;
+    }
+
+    /** {@return what comes of checking a design built in code} */
+    public Report check(Design design) {
+        return check(design, Positions.unknown(design.name()));
+    }
+
+    /** {@return what comes of checking a file that was read, be it only why it could not be} */
+    public Report check(Reading reading) {
+        Design design = reading.design();
+        if (design == null) {
+            return new Report(
+                    reading.source(),
+                    "",
+                    "",
+                    reading.problems(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    List.of());
+        }
+        return check(design, reading.positions());
+    }
+
+    private Report check(Design design, Positions positions) {
+        List<Report> alternatives = new ArrayList<>();
+        for (Variants.Variant variant : Variants.of(design)) {
+            alternatives.add(one(variant.design(), variant.name(), positions, variant::standsAt, List.of()));
+        }
+        return one(design, "", positions, path -> path, alternatives);
+    }
+
+    private Report one(
+            Design design,
+            String alternative,
+            Positions positions,
+            UnaryOperator<String> standsAt,
+            List<Report> alternatives) {
+        Plant plant = Plant.of(design);
+        List<Verdict> verdicts = Verdict.all(runs, plant);
+        AssumptionRanges ranges = AssumptionRanges.explore(runs, plant, verdicts);
+        List<Finding> findings = new ArrayList<>();
+        for (Verdict verdict : ranges.settled()) {
+            Position position = positions.of(standsAt.apply(verdict.outcome().path()));
+            Verdict.Ways ways = verdict.waysOut();
+            findings.add(new Finding(
+                    verdict.outcome(),
+                    position,
+                    ways.holding(),
+                    ranges.under(verdict.outcome().identity()),
+                    verdict.broke() || ways.broke()));
+        }
+        findings.sort(Comparator.naturalOrder());
+        return new Report(
+                positions.file(),
+                design.name(),
+                alternative,
+                List.of(),
+                findings,
+                ranges.assumed(path -> positions.of(standsAt.apply(path))),
+                plant.unsolvable(),
+                plant.solve().running(),
+                alternatives);
+    }
+}

@@ -1,0 +1,54 @@
+package org.leat.check;
+
+import java.util.Comparator;
+import java.util.List;
+import org.leat.file.Position;
+
+/**
+ * An outcome with its place in the file and what the checker found out about it.
+ *
+ * @param outcome what the rule answered
+ * @param position of the element in the file; of the nearest element that stands there
+ * @param waysOut of a failure, each computed
+ * @param restsOn assumptions that would turn the verdict
+ * @param broke whether the rule broke here, so that something was not judged
+ */
+public record Finding(Outcome outcome, Position position, List<WayOut> waysOut, List<Hanging> restsOn, boolean broke)
+        implements Comparable<Finding> {
+
+    private static final Comparator<Finding> BY_PLACE = Comparator.comparing(Finding::position)
+            .thenComparing(f -> f.outcome().identity())
+            .thenComparing(f -> f.outcome().kind());
+
+    /** Worst first: failures by level and how far they are beyond the limit, then open, review, told, passes. */
+    public static final Comparator<Finding> WORST_FIRST = Comparator.comparing(
+                    (Finding f) -> f.outcome().kind())
+            .thenComparing(f -> f.outcome().level(), Comparator.reverseOrder())
+            .thenComparingDouble(Finding::margin)
+            .thenComparing(Comparator.naturalOrder());
+
+    public Finding {
+        waysOut = List.copyOf(waysOut);
+        restsOn = List.copyOf(restsOn);
+    }
+
+    /** {@return margin as a share of the limit; −infinity for a failure without comparison, infinity for the rest} */
+    public double margin() {
+        Comparison comparison = outcome.comparison();
+        if (comparison != null) {
+            return comparison.margin();
+        }
+        return outcome.kind() == Kind.FAIL ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
+    }
+
+    /** {@return whether it is a failure at that level or a worse one} */
+    public boolean failsAt(Level level) {
+        return outcome.kind() == Kind.FAIL && outcome.level().compareTo(level) >= 0;
+    }
+
+    /** By file, line, column, rule, element, case. */
+    @Override
+    public int compareTo(Finding other) {
+        return BY_PLACE.compare(this, other);
+    }
+}

@@ -1,0 +1,71 @@
+package org.leat.check;
+
+import java.util.List;
+import org.leat.file.Problem;
+import org.leat.plant.Amount;
+import org.leat.plant.Running;
+
+/**
+ * What came of checking one design.
+ *
+ * @param file the design file as it was given, or a name for a design built in code
+ * @param design what the plant is called; "" if the file could not be read as a design
+ * @param alternative which of the design's alternatives this is; "" for the design itself
+ * @param problems why the file could not be read; empty if it could
+ * @param findings every outcome, by file, line, column, rule, element, case
+ * @param assumptions what the plant had to assume
+ * @param unsolved why the plant could not be solved; empty if it could
+ * @param running the plant on each nozzle set, the set open as built first
+ * @param alternatives the design's alternatives, each checked as a design of its own
+ */
+public record Report(
+        String file,
+        String design,
+        String alternative,
+        List<Problem> problems,
+        List<Finding> findings,
+        List<AssumedValue> assumptions,
+        List<Amount.Unknown> unsolved,
+        List<Running> running,
+        List<Report> alternatives) {
+
+    public Report {
+        problems = List.copyOf(problems);
+        findings = List.copyOf(findings);
+        assumptions = List.copyOf(assumptions);
+        unsolved = List.copyOf(unsolved);
+        running = List.copyOf(running);
+        alternatives = List.copyOf(alternatives);
+    }
+
+    /** {@return whether the file could be read as a design} */
+    public boolean readable() {
+        return problems.isEmpty();
+    }
+
+    /** {@return findings of a kind, worst first} */
+    public List<Finding> worstFirst(Kind kind) {
+        return findings.stream()
+                .filter(f -> f.outcome().kind() == kind)
+                .sorted(Finding.WORST_FIRST)
+                .toList();
+    }
+
+    /** {@return how many findings are of that kind} */
+    public long count(Kind kind) {
+        return findings.stream().filter(f -> f.outcome().kind() == kind).count();
+    }
+
+    /** {@return how many failures are of exactly that level} */
+    public long failures(Level level) {
+        return findings.stream()
+                .filter(f -> f.outcome().kind() == Kind.FAIL && f.outcome().level() == level)
+                .count();
+    }
+
+    /** {@return whether a rule broke, here or in an alternative} */
+    public boolean broke() {
+        return findings.stream().anyMatch(Finding::broke)
+                || alternatives.stream().anyMatch(Report::broke);
+    }
+}

@@ -1,0 +1,53 @@
+package org.leat.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.leat.file.ElementPath;
+import org.leat.plant.Amount;
+import org.leat.plant.Plant;
+
+/** A rule as a checker runs it: whatever the rule does, the run gives answers. */
+record RuleRun(Rule rule, RuleInForce inForce) {
+
+    /** {@return the rule's verdicts on a plant; none if it is off} */
+    List<Verdict> judge(Plant plant) {
+        if (inForce.off() != null) {
+            return List.of();
+        }
+        Judgement judgement = new Judgement(inForce, plant);
+        List<Outcome> outcomes;
+        try {
+            outcomes = List.copyOf(rule.judge(judgement));
+        } catch (RuntimeException | StackOverflowError | LinkageError e) {
+            if (!plant.unsolvable().isEmpty()) {
+                return List.of(unsolved(judgement, plant));
+            }
+            return List.of(broken(judgement, e));
+        }
+        if (outcomes.isEmpty()) {
+            return List.of(plant.unsolvable().isEmpty() ? silent(judgement) : unsolved(judgement, plant));
+        }
+        List<Verdict> verdicts = new ArrayList<>();
+        for (Outcome outcome : outcomes) {
+            verdicts.add(new Verdict(this, judgement, outcome, false));
+        }
+        return verdicts;
+    }
+
+    private Verdict unsolved(Judgement judgement, Plant plant) {
+        Amount.Unknown first = plant.unsolvable().get(0);
+        return new Verdict(this, judgement, judgement.at(ElementPath.ROOT).unknown(first), false);
+    }
+
+    private Verdict broken(Judgement judgement, Throwable e) {
+        String said = e.getMessage();
+        String cause = e.getClass().getSimpleName() + (said == null ? "" : ": " + said);
+        Outcome open = judgement.at(ElementPath.ROOT).open(null, CommonMessages.RULE_BROKE, Arg.of("cause", cause));
+        return new Verdict(this, judgement, open, true);
+    }
+
+    private Verdict silent(Judgement judgement) {
+        Outcome open = judgement.at(ElementPath.ROOT).open(null, CommonMessages.RULE_SILENT);
+        return new Verdict(this, judgement, open, true);
+    }
+}

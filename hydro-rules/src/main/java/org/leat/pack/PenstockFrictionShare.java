@@ -1,0 +1,112 @@
+package org.leat.pack;
+
+import static org.leat.quantity.QuantityKind.LENGTH;
+import static org.leat.quantity.QuantityKind.RATIO;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.leat.check.Arg;
+import org.leat.check.Comparison;
+import org.leat.check.Judgement;
+import org.leat.check.Kind;
+import org.leat.check.Level;
+import org.leat.check.Outcome;
+import org.leat.check.Rule;
+import org.leat.check.RuleCard;
+import org.leat.check.WayOut;
+import org.leat.plant.Running;
+import org.leat.plant.WaterSide;
+
+/** {@code penstock/friction-share}: how much of the fall the pipe eats. */
+final class PenstockFrictionShare implements Rule {
+
+    private static final String PAST_MAXIMUM = "past-maximum";
+
+    private static final RuleCard CARD = RuleCard.of("penstock/friction-share", Level.WARNING)
+            .title("Share of the gross head lost on the way")
+            .why("A narrow pipe wastes the fall; a wide one wastes money. From a third of the head on, a larger nozzle"
+                    + " brings more water but no more power.")
+            .formula("share = 1 − net head / gross head; jet power is greatest at 1/3 where the loss goes with Q²")
+            .judged("running on the nozzle set open as built, pipe full")
+            .source(RuleCard.COMMON_PRACTICE)
+            .source("power maximum at one third: d(Q (H − k Q²))/dQ = 0")
+            .limit("least", RATIO, 5, "%", RuleCard.COMMON_PRACTICE)
+            .limit("most", RATIO, 15, "%", RuleCard.COMMON_PRACTICE)
+            .limit(PAST_MAXIMUM, RATIO, 33.3, "%", "d(Q (H − k Q²))/dQ = 0")
+            .message("in-range", "head")
+            .message("narrow", "head")
+            .message("past-maximum", "head")
+            .message("wide", "head")
+            .message("not-full")
+            .message("other-pipe", "section", "diameter")
+            .message("other-nozzle", "bore")
+            .build();
+
+    @Override
+    public RuleCard card() {
+        return CARD;
+    }
+
+    @Override
+    public List<Outcome> judge(Judgement j) {
+        return j.cases().running().stream()
+                .limit(1)
+                .map(running -> judge(j, running))
+                .toList();
+    }
+
+    private static Outcome judge(Judgement j, Running running) {
+        WaterSide water = running.water();
+        if (!water.fullPipe()) {
+            return j.at("/penstock").notApplicable("not-full");
+        }
+        double share = water.frictionShare();
+        Comparison comparison = Comparison.within(share, j.limit("least"), j.limit("most"));
+        Arg head = Arg.of("head", water.grossHead() - water.netHead(), LENGTH);
+        if (share >= j.limit(PAST_MAXIMUM).value()) {
+            return j.at("/penstock").compare(Level.ERROR, comparison, "in-range", PAST_MAXIMUM, head);
+        }
+        return share < j.limit("least").value()
+                ? j.at("/penstock").compare(Level.NOTE, comparison, "in-range", "wide", head)
+                : j.at("/penstock").compare(comparison, "in-range", "narrow", head);
+    }
+
+    @Override
+    public List<WayOut> waysOut(Judgement j, Outcome failure) {
+        List<WayOut> ways = new ArrayList<>();
+        boolean narrow = !failure.message().id().equals("wide");
+        int longest = longest(j);
+        String name = j.design().penstock().sections().get(longest).name();
+        (narrow ? PipeSizes.larger(j.design(), longest) : PipeSizes.smaller(j.design(), longest))
+                .stream()
+                        .filter(size -> holds(j.with(size.edits())))
+                        .limit(1)
+                        .forEach(size -> ways.add(j.wayOut(
+                                "other-pipe",
+                                size.edits(),
+                                Arg.of("section", name),
+                                Arg.of("diameter", size.outsideDiameter(), LENGTH))));
+        (narrow ? NozzleSizes.smaller(j.design()) : NozzleSizes.larger(j.design()))
+                .stream()
+                        .filter(bore -> holds(j.with(bore.edits())))
+                        .limit(1)
+                        .forEach(bore ->
+                                ways.add(j.wayOut("other-nozzle", bore.edits(), Arg.of("bore", bore.bore(), LENGTH))));
+        return ways;
+    }
+
+    private static int longest(Judgement j) {
+        List<org.leat.plant.SectionNumbers> sections =
+                j.plant().numbers().penstock().sections();
+        return IntStream.range(0, sections.size())
+                .boxed()
+                .max(Comparator.comparingDouble(i -> sections.get(i).length()))
+                .orElse(0);
+    }
+
+    private boolean holds(Judgement j) {
+        return judge(j).stream().allMatch(o -> o.kind() == Kind.PASS);
+    }
+}
