@@ -1,5 +1,6 @@
 package org.leat.hydraulics;
 
+import org.leat.law.Gravity;
 import org.leat.law.Physical;
 
 /**

@@ -45,7 +45,10 @@ class WaterPublishedTest {
         };
     }
 
-    /** IAPWS-IF97 as coded by others; its own uncertainty for liquid water is 1e-5 in density, 0.1 % in sound speed. */
+    /**
+     * IAPWS-IF97 as coded by others. It is a fit of IAPWS-95 and lies 0.1 % above it in sound speed near 300 K (1501.52 m/s
+     * there, table 7 of the IAPWS-95 release), hence the wider bands of sound speed and modulus; the published cases are IAPWS-95 itself.
+     */
     @Property(tries = 200)
     void water_agrees_with_the_industrial_formulation(@ForAll @DoubleRange(min = 0.01, max = 90) double celsius) {
         double kelvin = celsius + 273.15;
@@ -57,9 +60,9 @@ class WaterPublishedTest {
         assertThat(WaterProperties.vapourPressure(celsius))
                 .isCloseTo(IF97_LIBRARY.saturationPressureT(kelvin), withinPercentage(0.02));
         assertThat(WaterProperties.soundSpeed(celsius))
-                .isCloseTo(IF97_LIBRARY.speedOfSoundPT(p, kelvin), withinPercentage(0.1));
+                .isCloseTo(IF97_LIBRARY.speedOfSoundPT(p, kelvin), withinPercentage(0.2));
         assertThat(WaterProperties.isothermalBulkModulus(celsius))
-                .isCloseTo(slowModulus(p, kelvin), withinPercentage(0.3));
+                .isCloseTo(slowModulus(p, kelvin), withinPercentage(0.5));
     }
 
     /** Isothermal bulk modulus from two densities of the library. */
