@@ -1,6 +1,6 @@
 /**
  * Published tables that fill in what the builder named: pipe series and their walls, properties of materials, fittings,
- * hoses. Each table is a CSV file whose header lines name its source; it is read once and never changes. Numbers leave
+ * hoses, conductors and their capacity, battery cells. Each table is a CSV file whose header lines name its source; it is read once and never changes. Numbers leave
  * in SI. May use {@code law} and {@code design}.
  */
 @NullMarked

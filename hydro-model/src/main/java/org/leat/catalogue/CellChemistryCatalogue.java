@@ -1,0 +1,95 @@
+package org.leat.catalogue;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.leat.design.Chemistry;
+import org.leat.law.Answer;
+import org.leat.law.Physical;
+
+/**
+ * What cells of each chemistry want where their maker says nothing else, from {@code cell-chemistries.csv},
+ * {@code cycle-life.csv} and {@code open-circuit-voltage.csv}. Much of it is common practice, as each value's source
+ * says; the maker's data sheet always goes before. Capacities in A·s (coulomb).
+ */
+public final class CellChemistryCatalogue {
+
+    private static final List<Row> ROWS = DataFile.rows("cell-chemistries", Row.class);
+    private static final List<CyclePoint> CYCLES = DataFile.rows("cycle-life", CyclePoint.class);
+    private static final List<RestPoint> REST = DataFile.rows("open-circuit-voltage", RestPoint.class);
+
+    private CellChemistryCatalogue() {}
+
+    private record Row(String chemistry, String property, double low, double usual, double high, String source) {}
+
+    private record CyclePoint(String chemistry, double depth, double cycles) {}
+
+    private record RestPoint(String chemistry, double stateOfCharge, double voltage) {}
+
+    /** {@return the property of one cell with its range, in SI; empty where the chemistry must not have it} */
+    public static Optional<Spread> find(Chemistry chemistry, CellProperty property) {
+        return ROWS.stream()
+                .filter(row ->
+                        row.chemistry().equals(key(chemistry)) && row.property().equals(property.column()))
+                .map(row -> new Spread(
+                        property.toSi(row.low()), property.toSi(row.usual()), property.toSi(row.high()), row.source()))
+                .findFirst();
+    }
+
+    /** {@return the property's usual value, in SI} Throws where the chemistry must not have it. */
+    public static double usual(Chemistry chemistry, CellProperty property) {
+        return find(chemistry, property)
+                .orElseThrow(() -> new IllegalArgumentException(chemistry + " has no " + property))
+                .usual();
+    }
+
+    /** {@return greatest charge current, A, of a bank of a capacity, A·s, with its range} */
+    public static Spread greatestChargeCurrent(Chemistry chemistry, double capacity) {
+        Physical.positive("capacity", capacity);
+        return find(chemistry, CellProperty.CHARGE_RATE).orElseThrow().times(capacity);
+    }
+
+    /**
+     * {@return internal resistance of a whole bank, Ω, with its range; common practice}
+     *
+     * @param cellsInSeries from pole to pole
+     * @param capacity of the whole bank, A·s: strings in parallel are counted by it
+     */
+    public static Spread internalResistance(Chemistry chemistry, int cellsInSeries, double capacity) {
+        Physical.positive("cells in series", cellsInSeries);
+        Physical.positive("capacity", capacity);
+        return find(chemistry, CellProperty.INTERNAL_RESISTANCE).orElseThrow().times(cellsInSeries / capacity);
+    }
+
+    /** {@return voltage of one cell at rest, V, at a state of charge from 0 to 1; common practice} */
+    public static double openCircuitVoltage(Chemistry chemistry, double stateOfCharge) {
+        Physical.within("state of charge", stateOfCharge, 0, 1);
+        return Interpolation.at(
+                REST.stream()
+                        .filter(row -> row.chemistry().equals(key(chemistry)))
+                        .map(row -> new Interpolation.Point(row.stateOfCharge(), row.voltage()))
+                        .toList(),
+                stateOfCharge);
+    }
+
+    /**
+     * {@return cycles to 80 % of the capacity at a depth of discharge, 25 °C} Outside the table's depths there is no
+     * answer: shallow cycling ends by age, not by cycles.
+     */
+    public static Answer cycles(Chemistry chemistry, double depthOfDischarge) {
+        Physical.within("depth of discharge", depthOfDischarge, 0, 1);
+        List<Interpolation.Point> points = CYCLES.stream()
+                .filter(row -> row.chemistry().equals(key(chemistry)))
+                .map(row -> new Interpolation.Point(row.depth(), row.cycles()))
+                .toList();
+        double low = points.get(0).x();
+        double high = points.get(points.size() - 1).x();
+        return depthOfDischarge < low || depthOfDischarge > high
+                ? Answer.outside("cycle life", "depth of discharge", depthOfDischarge, low, high, "1")
+                : Answer.of(Interpolation.at(points, depthOfDischarge));
+    }
+
+    private static String key(Chemistry chemistry) {
+        return chemistry.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}
