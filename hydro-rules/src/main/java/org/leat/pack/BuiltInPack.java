@@ -11,9 +11,38 @@ import org.leat.check.TextFile;
 public final class BuiltInPack implements RulePack {
 
     /** One file of texts for each component, named like the first part of its rules' ids. */
-    private static final List<String> COMPONENTS = List.of("penstock");
+    private static final List<String> COMPONENTS = List.of(
+            "alternator",
+            "battery",
+            "bus",
+            "nozzle",
+            "penstock",
+            "phrases",
+            "protection",
+            "rectifier",
+            "regulator",
+            "runner",
+            "site");
 
-    private static final List<Rule> RULES = List.of(new PenstockFrictionShare(), new PenstockVelocity());
+    private static final List<Rule> RULES = List.of(
+            new AlternatorCutIn(),
+            new AlternatorHoldsRunner(),
+            new AlternatorOverspeed(),
+            new AlternatorWindingCurrent(),
+            new BatteryChargeCurrent(),
+            new BusOvervoltage(),
+            new NozzleJetAgainstBucket(),
+            new PenstockFrictionShare(),
+            new PenstockStaticPressure(),
+            new PenstockSurgePressure(),
+            new PenstockVelocity(),
+            new ProtectionTouchVoltage(),
+            new RectifierCurrent(),
+            new RectifierReverseVoltage(),
+            new RegulatorKindForHydro(),
+            new RunnerPitchAgainstJet(),
+            new RunnerSpeedRatio(),
+            new SiteFlowAvailable());
 
     @Override
     public String name() {

@@ -1,0 +1,67 @@
+package org.leat.pack;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.leat.check.Arg;
+import org.leat.check.Comparison;
+import org.leat.check.Judgement;
+import org.leat.check.Level;
+import org.leat.check.Outcome;
+import org.leat.check.Rule;
+import org.leat.check.RuleCard;
+import org.leat.check.Spot;
+import org.leat.check.WayOut;
+import org.leat.plant.Running;
+import org.leat.quantity.QuantityKind;
+
+/** Phase current against what the winding carries. */
+final class AlternatorWindingCurrent implements Rule {
+
+    private static final RuleCard CARD = RuleCard.of("alternator/winding-current", Level.ERROR)
+            .title("phase current against what the winding carries")
+            .why(
+                    "A winding that carries more than its continuous current cooks its insulation; a scrapped motor has no thermal switch to save it.")
+            .formula("I_ph,rms at the solved operating point ≤ continuous limit of one lead")
+            .judged("running, the nozzle set with most current")
+            .source("three-mode bridge model: I_ph,rms / I_dc runs from 0.74 to 1.4, not 0.816 (circuit simulation)")
+            .source("IEC 60085 thermal classes behind the limit of the winding")
+            .message("carried", "current")
+            .message("overloaded", "current")
+            .message("smaller-nozzle", "bore")
+            .message("other-turns", "turns")
+            .build();
+
+    @Override
+    public RuleCard card() {
+        return CARD;
+    }
+
+    @Override
+    public List<Outcome> judge(Judgement j) {
+        if (j.cases().running().isEmpty()) {
+            return Open.unsolved(j);
+        }
+        Running worst =
+                Worst.most(j.cases().running(), running -> running.operation().phaseCurrent());
+        Spot spot = j.at("/alternator/current-limit").during(worst.id());
+        Double limit = j.plant().numbers().alternator().currentLimit();
+        if (limit == null) {
+            return List.of(spot.notGiven("/alternator/current-limit"));
+        }
+        double current = worst.operation().phaseCurrent();
+        return List.of(spot.compare(
+                Comparison.atMost(current, limit, QuantityKind.CURRENT),
+                "carried",
+                "overloaded",
+                Arg.of("current", worst.operation().directCurrent(), QuantityKind.CURRENT)));
+    }
+
+    @Override
+    public List<WayOut> waysOut(Judgement j, Outcome failure) {
+        List<WayOut> ways = new ArrayList<>();
+        Search.first(this, j, failure, NozzlesOnHand.smaller(j, "smaller-nozzle"))
+                .ifPresent(ways::add);
+        Search.first(this, j, failure, OtherTurns.candidates(j, "other-turns")).ifPresent(ways::add);
+        return ways;
+    }
+}

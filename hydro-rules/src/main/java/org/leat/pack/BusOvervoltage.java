@@ -1,0 +1,108 @@
+package org.leat.pack;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import javax.measure.Quantity;
+import javax.measure.quantity.ElectricPotential;
+import org.jspecify.annotations.Nullable;
+import org.leat.check.Arg;
+import org.leat.check.Comparison;
+import org.leat.check.Edit;
+import org.leat.check.Judgement;
+import org.leat.check.Level;
+import org.leat.check.Outcome;
+import org.leat.check.Rule;
+import org.leat.check.RuleCard;
+import org.leat.check.WayOut;
+import org.leat.design.Design;
+import org.leat.pack.Search.Candidate;
+import org.leat.quantity.QuantityKind;
+import org.leat.quantity.Si;
+
+/** Highest bus voltage of any case against what everything on the bus stands. */
+final class BusOvervoltage implements Rule {
+
+    private static final RuleCard CARD = RuleCard.of("bus/overvoltage", Level.ERROR)
+            .title("highest bus voltage against what hangs on the bus")
+            .why("A battery that opens its own switch, a blown fuse or a regulator that lets go leaves the turbine with"
+                    + " nothing to push against: the voltage rises to that of the runaway and stays there while water"
+                    + " runs. Whatever is still connected must stand it.")
+            .formula("highest of: settled runaway voltage (peak line voltage, magnets cold), the moment a battery opens"
+                    + " under load (1.26 times the peak at the working speed), battery full")
+            .judged("load lost, battery removed and battery full, each nozzle set on hand")
+            .source("circuit simulation of a bridge whose battery opens: 1.26 times the EMF peak from the energy in the"
+                    + " winding; ISO 16750-2 load dump for road vehicles as a parallel")
+            .message("stands-it", "part", "cause")
+            .message("too-high", "part", "cause")
+            .message("higher-rating", "voltage")
+            .message("clamp", "voltage")
+            .build();
+
+    /** A part on the bus and the field that says what it stands. */
+    private record Part(String word, String path, @Nullable Quantity<ElectricPotential> limit) {}
+
+    @Override
+    public RuleCard card() {
+        return CARD;
+    }
+
+    @Override
+    public List<Outcome> judge(Judgement j) {
+        if (j.cases().loadLost().isEmpty()) {
+            return Open.unsolved(j);
+        }
+        List<Outcome> outcomes = new ArrayList<>();
+        for (Part part : parts(j.design())) {
+            HighestBusVoltage highest = HighestBusVoltage.of(j.cases());
+            var spot = j.at(part.path()).during(highest.situation());
+            outcomes.add(
+                    part.limit() == null
+                            ? spot.notGiven(part.path())
+                            : spot.compare(
+                                    Comparison.atMost(highest.volts(), Si.of(part.limit()), QuantityKind.VOLTAGE),
+                                    "stands-it",
+                                    "too-high",
+                                    Arg.phrase("part", part.word()),
+                                    Arg.phrase("cause", highest.cause())));
+        }
+        return outcomes.isEmpty() ? List.of(j.at("/").notGiven("/regulator/input-voltage-limit")) : outcomes;
+    }
+
+    private static List<Part> parts(Design design) {
+        List<Part> parts = new ArrayList<>();
+        if (design.regulator() != null) {
+            parts.add(new Part(
+                    "part.regulator",
+                    "/regulator/input-voltage-limit",
+                    design.regulator().inputVoltageLimit()));
+        }
+        if (design.inverter() != null) {
+            parts.add(new Part(
+                    "part.inverter",
+                    "/inverter/input-voltage-limit",
+                    design.inverter().inputVoltageLimit()));
+        }
+        return parts;
+    }
+
+    @Override
+    public List<WayOut> waysOut(Judgement j, Outcome failure) {
+        double volts = failure.comparison() == null ? 0 : failure.comparison().value();
+        List<WayOut> ways = new ArrayList<>();
+        Search.first(
+                        this,
+                        j,
+                        failure,
+                        Stream.of(60, 75, 100, 150, 200, 250, 300, 400, 500, 600)
+                                .filter(rating -> rating >= volts)
+                                .map(rating -> Candidate.of(
+                                        "higher-rating",
+                                        new Edit(failure.path(), Si.quantity(rating, "V", ElectricPotential.class)),
+                                        Arg.of("voltage", rating, QuantityKind.VOLTAGE))))
+                .ifPresent(ways::add);
+        ways.add(j.advice(
+                "clamp", Arg.of("voltage", j.plant().numbers().battery().absorptionVoltage(), QuantityKind.VOLTAGE)));
+        return ways;
+    }
+}

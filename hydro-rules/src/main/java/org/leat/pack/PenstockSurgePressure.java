@@ -1,0 +1,137 @@
+package org.leat.pack;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.leat.check.Arg;
+import org.leat.check.Comparison;
+import org.leat.check.Edit;
+import org.leat.check.Judgement;
+import org.leat.check.Level;
+import org.leat.check.Outcome;
+import org.leat.check.Rule;
+import org.leat.check.RuleCard;
+import org.leat.check.Spot;
+import org.leat.check.WayOut;
+import org.leat.pack.Search.Candidate;
+import org.leat.plant.Amount;
+import org.leat.plant.Closing;
+import org.leat.plant.SectionNumbers;
+import org.leat.quantity.QuantityKind;
+import org.leat.quantity.Si;
+
+/** Peak pressure of every stop of the water against what the pipe may see for a moment. */
+final class PenstockSurgePressure implements Rule {
+
+    private static final RuleCard CARD = RuleCard.of("penstock/surge-pressure", Level.ERROR)
+            .title("surge against what the pipe may see for a moment")
+            .why(
+                    "Water that is stopped quickly hammers: the pressure rises by the wave speed times the velocity stopped,"
+                            + " on top of the standing pressure. A lever valve or a plugged nozzle is enough to split a pipe.")
+            .formula("within 2L/a: p = ρ g (intake level − elevation) + ρ a ΔV (Joukowsky);"
+                    + " slower: Δh = 2 L ΔV / (g t) (Michaud); limit = rating at the hottest wall · surge allowance")
+            .judged(
+                    "the worst of: valve shut by hand, nozzle shut, one nozzle plugged at once, on each nozzle set on hand")
+            .source("Joukowsky 1898; Michaud 1878; Wylie and Streeter, Fluid Transients in Systems, ch. 1-2")
+            .source("surge allowance: PE100+ Association technical guidance (PE), AWWA C906 and C900")
+            .message("holds", "section", "surge")
+            .message("too-high", "section", "surge", "time")
+            .message("slower", "time")
+            .message("thicker", "sdr", "rating")
+            .message("stronger-grade", "sdr", "rating")
+            .message("needed", "rating")
+            .build();
+
+    private static final double[] TIMES = {1, 2, 3, 5, 8, 10, 15, 20, 30, 45, 60, 90, 120};
+
+    @Override
+    public RuleCard card() {
+        return CARD;
+    }
+
+    @Override
+    public List<Outcome> judge(Judgement j) {
+        if (j.cases().closing().isEmpty()) {
+            return Open.unsolved(j);
+        }
+        List<SectionNumbers> sections = j.plant().numbers().penstock().sections();
+        List<Outcome> outcomes = new ArrayList<>();
+        for (int i = 0; i < sections.size(); i++) {
+            outcomes.add(worst(j, sections.get(i), i));
+        }
+        return outcomes;
+    }
+
+    /** The stop that leaves the least margin; open before fail, because an unknown may be worse. */
+    private static Outcome worst(Judgement j, SectionNumbers section, int index) {
+        Outcome worst = null;
+        for (Closing closing : j.cases().closing()) {
+            Outcome outcome = judge(j, closing, section, closing.sections().get(index));
+            if (worst == null || margin(outcome) < margin(worst)) {
+                worst = outcome;
+            }
+        }
+        return java.util.Objects.requireNonNull(worst);
+    }
+
+    private static double margin(Outcome outcome) {
+        return outcome.comparison() == null
+                ? Double.NEGATIVE_INFINITY
+                : outcome.comparison().margin();
+    }
+
+    private static Outcome judge(Judgement j, Closing closing, SectionNumbers section, Amount peak) {
+        Spot spot = j.at(section.path() + "/pipe").during(closing.id());
+        if (!(peak instanceof Amount.Known pressure)) {
+            return Open.because(spot, peak);
+        }
+        if (!(section.surgeRatingHot() instanceof Amount.Known rating)) {
+            return Open.because(spot, section.surgeRatingHot());
+        }
+        return spot.compare(
+                Comparison.atMost(pressure.value(), rating.value(), QuantityKind.PRESSURE),
+                "holds",
+                "too-high",
+                Arg.of("section", section.name()),
+                Arg.of("surge", closing.surgeHead().or(0), QuantityKind.LENGTH),
+                Arg.of("time", closing.closingTime(), QuantityKind.TIME));
+    }
+
+    @Override
+    public List<WayOut> waysOut(Judgement j, Outcome failure) {
+        List<WayOut> ways = new ArrayList<>();
+        String path = timePath(j, failure);
+        if (path != null) {
+            Search.first(this, j, failure, java.util.Arrays.stream(TIMES).mapToObj(t -> slower(path, t)))
+                    .ifPresent(ways::add);
+        }
+        double share = needed(j, failure);
+        ways.addAll(StrongerPipe.ways(this, j, failure, share));
+        return ways;
+    }
+
+    private static Candidate slower(String path, double seconds) {
+        return Candidate.of(
+                "slower",
+                new Edit(path, Si.quantity(seconds, "s", javax.measure.quantity.Time.class)),
+                Arg.of("time", seconds, QuantityKind.TIME));
+    }
+
+    /** The field that says how fast the water is stopped; null for a plugged nozzle, which nobody times. */
+    private static @org.jspecify.annotations.Nullable String timePath(Judgement j, Outcome failure) {
+        if (failure.during().startsWith("nozzle-shut/")) {
+            return "/nozzles/shut-off-time";
+        }
+        return failure.during().startsWith("closing/") ? Valves.fastest(j.design()) : null;
+    }
+
+    /** The rating at 20 °C that would do, by the ratio of what the pipe sees to what it may see. */
+    private static double needed(Judgement j, Outcome failure) {
+        Comparison comparison = failure.comparison();
+        for (SectionNumbers section : j.plant().numbers().penstock().sections()) {
+            if (comparison != null && failure.path().startsWith(section.path() + "/")) {
+                return section.rating().or(Double.NaN) * comparison.value() / comparison.high();
+            }
+        }
+        return Double.NaN;
+    }
+}

@@ -1,0 +1,90 @@
+package org.leat.pack;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.leat.check.Arg;
+import org.leat.check.Comparison;
+import org.leat.check.Edit;
+import org.leat.check.Judgement;
+import org.leat.check.Level;
+import org.leat.check.Limit;
+import org.leat.check.Outcome;
+import org.leat.check.Rule;
+import org.leat.check.RuleCard;
+import org.leat.check.Spot;
+import org.leat.check.WayOut;
+import org.leat.design.LiveParts;
+import org.leat.design.Safeguards;
+import org.leat.pack.Search.Candidate;
+import org.leat.quantity.QuantityKind;
+
+/** Direct voltage in reach in any case against the limits for touch. */
+final class ProtectionTouchVoltage implements Rule {
+
+    private static final RuleCard CARD = RuleCard.of("protection/touch-voltage", Level.ERROR)
+            .title("direct voltage that can be touched")
+            .why("A 48 V plant reaches more than 100 V when its load is lost. Wet hands and a wet floor lower what a"
+                    + " body stands, and direct current does not let go.")
+            .formula("highest bus voltage of any case against 120 V (extra-low voltage); with live parts in reach"
+                    + " 60 V dry, 30 V wet")
+            .judged("load lost, battery removed and battery full, each nozzle set on hand")
+            .source("IEC 61558-1 / IEC 60364-4-41 cl. 414: extra-low voltage 120 V ripple-free d.c.; no basic"
+                    + " protection needed to 60 V dry, 30 V otherwise (clause 414.4.5, from memory)")
+            .limit("extra-low", QuantityKind.VOLTAGE, 120, "V", "IEC 60364-4-41 cl. 414")
+            .limit("reachable-dry", QuantityKind.VOLTAGE, 60, "V", "IEC 60364-4-41 cl. 414.4.5")
+            .limit("reachable-wet", QuantityKind.VOLTAGE, 30, "V", "IEC 60364-4-41 cl. 414.4.5 (from memory)")
+            .message("low-enough", "cause")
+            .message("beyond-extra-low", "cause")
+            .message("in-reach", "cause")
+            .message("insulate")
+            .message("fewer-turns", "turns")
+            .build();
+
+    @Override
+    public RuleCard card() {
+        return CARD;
+    }
+
+    @Override
+    public List<Outcome> judge(Judgement j) {
+        if (j.cases().loadLost().isEmpty()) {
+            return Open.unsolved(j);
+        }
+        HighestBusVoltage highest = HighestBusVoltage.of(j.cases());
+        Spot spot = j.at("/safeguards/live-parts").during(highest.situation());
+        Arg cause = Arg.phrase("cause", highest.cause());
+        Comparison extraLow = Comparison.atMost(highest.volts(), j.limit("extra-low"));
+        if (!extraLow.holds()) {
+            return List.of(spot.compare(extraLow, "low-enough", "beyond-extra-low", cause));
+        }
+        Safeguards safeguards = j.design().safeguards();
+        LiveParts parts = safeguards == null ? null : safeguards.liveParts();
+        if (parts == LiveParts.INSULATED) {
+            return List.of(spot.compare(extraLow, "low-enough", "beyond-extra-low", cause));
+        }
+        // a place not said to be dry is taken as wet: the stricter limit
+        boolean dry = safeguards != null && Boolean.FALSE.equals(safeguards.wetPlace());
+        Limit reach = j.limit(dry ? "reachable-dry" : "reachable-wet");
+        Comparison inReach = Comparison.atMost(highest.volts(), reach);
+        return List.of(
+                parts == null && !inReach.holds()
+                        ? spot.notGiven("/safeguards/live-parts")
+                        : spot.compare(inReach, "low-enough", "in-reach", cause));
+    }
+
+    @Override
+    public List<WayOut> waysOut(Judgement j, Outcome failure) {
+        List<WayOut> ways = new ArrayList<>();
+        if (j.design().safeguards() != null) {
+            Search.first(
+                            this,
+                            j,
+                            failure,
+                            java.util.stream.Stream.of(
+                                    Candidate.of("insulate", new Edit("/safeguards/live-parts", LiveParts.INSULATED))))
+                    .ifPresent(ways::add);
+        }
+        Search.first(this, j, failure, OtherTurns.fewer(j, "fewer-turns")).ifPresent(ways::add);
+        return ways;
+    }
+}

@@ -1,0 +1,94 @@
+package org.leat.pack;
+
+import java.util.List;
+import java.util.stream.Stream;
+import javax.measure.quantity.ElectricPotential;
+import org.leat.check.Arg;
+import org.leat.check.Comparison;
+import org.leat.check.Edit;
+import org.leat.check.Judgement;
+import org.leat.check.Level;
+import org.leat.check.Outcome;
+import org.leat.check.Rule;
+import org.leat.check.RuleCard;
+import org.leat.check.Spot;
+import org.leat.check.WayOut;
+import org.leat.pack.Search.Candidate;
+import org.leat.plant.LoadLost;
+import org.leat.quantity.QuantityKind;
+import org.leat.quantity.Si;
+
+/** Diodes against the voltage of a runaway. */
+final class RectifierReverseVoltage implements Rule {
+
+    private static final RuleCard CARD = RuleCard.of("rectifier/reverse-voltage", Level.ERROR)
+            .title("diodes against the voltage of a runaway")
+            .why(
+                    "Each diode of the bridge blocks the peak voltage between two leads. At runaway that is about twice the working voltage; a diode that breaks down shorts two phases, and the bridge burns.")
+            .formula("peak line voltage at runaway, magnets cold · factor ≤ repetitive peak reverse voltage")
+            .judged("load lost, the nozzle set that runs fastest")
+            .source(
+                    "peak reverse voltage of a three-phase bridge equals the peak line voltage: Rashid, Power Electronics, ch. 3")
+            .source(RuleCard.COMMON_PRACTICE)
+            .limit("least-factor", QuantityKind.RATIO, 1.2, "", RuleCard.COMMON_PRACTICE)
+            .limit("good-factor", QuantityKind.RATIO, 2, "", RuleCard.COMMON_PRACTICE)
+            .message("stands-it", "peak")
+            .message("too-low", "peak", "factor")
+            .message("thin-margin", "peak", "factor")
+            .message("higher", "rating")
+            .build();
+
+    @Override
+    public RuleCard card() {
+        return CARD;
+    }
+
+    @Override
+    public List<Outcome> judge(Judgement j) {
+        if (j.cases().loadLost().isEmpty()) {
+            return Open.unsolved(j);
+        }
+        LoadLost worst = Worst.most(j.cases().loadLost(), LoadLost::peakLineVoltage);
+        Spot spot = j.at("/rectifier/repetitive-peak-reverse-voltage").during(worst.id());
+        Double rating = j.plant().numbers().rectifier().reverseVoltageRating();
+        if (rating == null) {
+            return List.of(spot.notGiven("/rectifier/repetitive-peak-reverse-voltage"));
+        }
+        double peak = worst.peakLineVoltage();
+        double least = j.limit("least-factor").value();
+        boolean breaksDown = peak * least > rating;
+        double factor = breaksDown ? least : j.limit("good-factor").value();
+        Comparison comparison = Comparison.atMost(peak * factor, rating, QuantityKind.VOLTAGE);
+        Arg told = Arg.of("peak", peak, QuantityKind.VOLTAGE);
+        if (comparison.holds()) {
+            return List.of(spot.compare(comparison, "stands-it", "too-low", told));
+        }
+        return List.of(spot.compare(
+                breaksDown ? Level.ERROR : Level.WARNING,
+                comparison,
+                "stands-it",
+                breaksDown ? "too-low" : "thin-margin",
+                told,
+                Arg.of("factor", factor, QuantityKind.RATIO)));
+    }
+
+    @Override
+    public List<WayOut> waysOut(Judgement j, Outcome failure) {
+        double needed = j.limit("good-factor").value()
+                * Worst.most(j.cases().loadLost(), LoadLost::peakLineVoltage).peakLineVoltage();
+        return Search.first(
+                        this,
+                        j,
+                        failure,
+                        Stream.of(100, 200, 400, 600, 800, 1000, 1200, 1600)
+                                .filter(volts -> volts >= needed)
+                                .map(volts -> Candidate.of(
+                                        "higher",
+                                        new Edit(
+                                                "/rectifier/repetitive-peak-reverse-voltage",
+                                                Si.quantity(volts, "V", ElectricPotential.class)),
+                                        Arg.of("rating", volts, QuantityKind.VOLTAGE))))
+                .map(List::of)
+                .orElse(List.of());
+    }
+}

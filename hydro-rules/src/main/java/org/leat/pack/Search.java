@@ -1,0 +1,77 @@
+package org.leat.pack;
+
+import java.util.Iterator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.leat.check.Arg;
+import org.leat.check.Edit;
+import org.leat.check.Identity;
+import org.leat.check.Judgement;
+import org.leat.check.Kind;
+import org.leat.check.Outcome;
+import org.leat.check.Rule;
+import org.leat.check.WayOut;
+import org.leat.design.ImpossibleValueException;
+
+/** Looks for a way out by trying: each candidate is applied, the plant solved, the rule asked again. */
+final class Search {
+
+    private Search() {}
+
+    /**
+     * A change that may help.
+     *
+     * @param message of the rule, if it does
+     * @param edits to try
+     * @param args of the message
+     */
+    record Candidate(String message, List<Edit> edits, List<Arg> args) {
+        Candidate {
+            edits = List.copyOf(edits);
+            args = List.copyOf(args);
+        }
+
+        static Candidate of(String message, Edit edit, Arg... args) {
+            return new Candidate(message, List.of(edit), List.of(args));
+        }
+    }
+
+    /** {@return the first candidate that makes the failure go away, as a way out} */
+    static Optional<WayOut> first(Rule rule, Judgement j, Outcome failure, Stream<Candidate> candidates) {
+        Iterator<Candidate> tried = candidates.iterator();
+        while (tried.hasNext()) {
+            Candidate candidate = tried.next();
+            if (helps(rule, j, failure, candidate.edits())) {
+                return Optional.of(j.wayOut(
+                        candidate.message(), candidate.edits(), candidate.args().toArray(Arg[]::new)));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** {@return whether the edits make this failure go away without a new one of the same rule} */
+    static boolean helps(Rule rule, Judgement j, Outcome failure, List<Edit> edits) {
+        Judgement changed;
+        try {
+            changed = j.with(edits);
+        } catch (ImpossibleValueException e) {
+            return false; // the edited design can never be, so it is no way out
+        }
+        Set<Identity> before = bad(rule.judge(j));
+        Set<Identity> after = bad(rule.judge(changed));
+        return !after.contains(failure.identity()) && before.containsAll(after);
+    }
+
+    private static Set<Identity> bad(List<Outcome> outcomes) {
+        Set<Identity> bad = new LinkedHashSet<>();
+        for (Outcome outcome : outcomes) {
+            if (outcome.kind() == Kind.FAIL || outcome.kind() == Kind.OPEN) {
+                bad.add(outcome.identity());
+            }
+        }
+        return bad;
+    }
+}

@@ -1,0 +1,167 @@
+package org.leat.pack;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.DoubleFunction;
+import java.util.stream.Stream;
+import javax.measure.quantity.Length;
+import org.leat.check.Arg;
+import org.leat.check.Comparison;
+import org.leat.check.Edit;
+import org.leat.check.Judgement;
+import org.leat.check.Outcome;
+import org.leat.check.Rule;
+import org.leat.check.WayOut;
+import org.leat.design.RegulatorKind;
+import org.leat.pack.Search.Candidate;
+import org.leat.plant.NozzleGroup;
+import org.leat.plant.Operation;
+import org.leat.plant.Plant;
+import org.leat.quantity.QuantityKind;
+import org.leat.quantity.Si;
+
+/**
+ * Ways to bring the speed ratio of one nozzle set into range: another wheel, another battery voltage, another winding or
+ * connection, a tracking regulator. Each is found on the plant's numbers, rounded to what can be made or bought, and
+ * then tried on the edited design.
+ */
+final class SpeedMatch {
+
+    private final Rule rule;
+    private final Judgement j;
+    private final Outcome failure;
+    private final NozzleGroup nozzles;
+    private final double low;
+    private final double high;
+
+    SpeedMatch(Rule rule, Judgement j, Outcome failure, NozzleGroup nozzles) {
+        this.rule = rule;
+        this.j = j;
+        this.failure = failure;
+        this.nozzles = nozzles;
+        Comparison comparison = Objects.requireNonNull(failure.comparison());
+        this.low = comparison.low();
+        this.high = comparison.high();
+    }
+
+    /** {@return the ways, the one with most power first} */
+    List<WayOut> ways() {
+        List<WayOut> ways = new ArrayList<>();
+        otherDiameter().ifPresent(ways::add);
+        otherCells().ifPresent(ways::add);
+        otherTurns().ifPresent(ways::add);
+        otherConnection().ifPresent(ways::add);
+        tracking().ifPresent(ways::add);
+        ways.sort(Comparator.comparingDouble(way -> way.gain() == null ? 0 : -way.gain()));
+        return ways;
+    }
+
+    private Optional<WayOut> otherDiameter() {
+        Plant plant = j.plant();
+        double now = plant.numbers().runner().pitchDiameter();
+        return scale(s -> plant.withRunner(plant.numbers().runner().withPitchDiameter(now * s)))
+                .flatMap(s -> {
+                    double millimetres = Math.round(now * s * 1000);
+                    Edit edit = new Edit("/runner/pitch-diameter", Si.quantity(millimetres, "mm", Length.class));
+                    return tried(
+                            "other-diameter",
+                            List.of(edit),
+                            Arg.of("diameter", millimetres / 1000, QuantityKind.LENGTH));
+                });
+    }
+
+    private Optional<WayOut> otherCells() {
+        int now = j.plant().numbers().battery().cellsInSeries();
+        return Stream.of(now / 4, now / 2, now * 3 / 4, now * 5 / 4, now * 3 / 2, now * 2, now * 4)
+                .filter(cells -> cells >= 1 && cells != now)
+                .map(cells -> tried("other-cells", BankVoltage.edits(j.design(), cells), Arg.of("cells", (long) cells)))
+                .flatMap(Optional::stream)
+                .max(Comparator.comparingDouble(way -> way.gain() == null ? 0 : way.gain()));
+    }
+
+    private Optional<WayOut> otherTurns() {
+        Plant plant = j.plant();
+        return scale(s -> plant.withAlternator(plant.numbers().alternator().rewound(s)))
+                .flatMap(s -> {
+                    double turns = Math.round(s * 100) / 100.0;
+                    return tried(
+                            "other-turns",
+                            Rewinding.edits(j.design(), turns),
+                            Arg.of("turns", turns, QuantityKind.RATIO));
+                });
+    }
+
+    private Optional<WayOut> otherConnection() {
+        var winding = j.design().alternator().winding();
+        if (winding.connection() == null || Boolean.FALSE.equals(winding.rewirable())) {
+            return Optional.empty();
+        }
+        return switch (winding.connection()) {
+            case STAR -> tried("delta", Rewinding.toDelta(j.design()));
+            case DELTA -> tried("star", Rewinding.toStar(j.design()));
+        };
+    }
+
+    private Optional<WayOut> tracking() {
+        if (j.plant().numbers().regulator().kind() == RegulatorKind.TRACKING) {
+            return Optional.empty();
+        }
+        double from = j.plant().numbers().battery().absorptionVoltage() + 2;
+        double most = j.cases().loadLost().stream()
+                .mapToDouble(lost -> lost.openedUnderLoadVoltage())
+                .max()
+                .orElse(from);
+        double to = Math.ceil(1.1 * most / 5) * 5;
+        return to <= from
+                ? Optional.empty()
+                : tried(
+                        "tracking",
+                        TrackingRegulator.edits(j.design(), from, to),
+                        Arg.of("voltage", to, QuantityKind.VOLTAGE));
+    }
+
+    /** The factor that brings the ratio to the middle of its range, by bisection on its logarithm. */
+    private Optional<Double> scale(DoubleFunction<Plant> scaled) {
+        double wanted = (low + high) / 2;
+        double least = Math.log(0.2);
+        double most = Math.log(5);
+        double first = ratio(scaled.apply(Math.exp(least)));
+        boolean rising = ratio(scaled.apply(Math.exp(most))) > first;
+        for (int i = 0; i < 24; i++) {
+            double middle = (least + most) / 2;
+            if (ratio(scaled.apply(Math.exp(middle))) < wanted == rising) {
+                least = middle;
+            } else {
+                most = middle;
+            }
+        }
+        double factor = Math.exp((least + most) / 2);
+        double reached = ratio(scaled.apply(factor));
+        return reached >= low && reached <= high ? Optional.of(factor) : Optional.empty();
+    }
+
+    private double ratio(Plant plant) {
+        return plant.running(nozzles).operation().speedRatio();
+    }
+
+    private Optional<WayOut> tried(String message, List<Edit> edits, Arg... args) {
+        if (edits.isEmpty()) {
+            return Optional.empty();
+        }
+        return Search.first(rule, j, failure, Stream.of(new Candidate(message, edits, List.of(args))))
+                .map(way -> {
+                    Operation now = j.plant().running(nozzles).operation();
+                    Operation then = j.with(edits).plant().running(nozzles).operation();
+                    List<Arg> all = new ArrayList<>(List.of(args));
+                    all.add(Arg.of("ratio", then.speedRatio(), QuantityKind.RATIO));
+                    all.add(Arg.of("power", then.batteryPower(), QuantityKind.POWER));
+                    return new WayOut(
+                            org.leat.check.Message.of(message, all.toArray(Arg[]::new)),
+                            edits,
+                            then.batteryPower() - now.batteryPower());
+                });
+    }
+}
