@@ -10,7 +10,7 @@ import org.leat.law.Physical;
  * V)/g − F'}, {@code V = τ V0 √(H/Hr)}, F' the wave of one return time ago.
  *
  * <p>Source: Allievi (1902); Parmakian, Waterhammer Analysis. Exact without friction, at any instant; an independent check of
- * {@code Characteristics}. A negative head where the nozzle is open lets air in and is outside the chain: the head is then
+ * {@link Characteristics}. A negative head where the nozzle is open lets air in and is outside the chain: the head is then
  * given as 0.
  */
 public final class Allievi {

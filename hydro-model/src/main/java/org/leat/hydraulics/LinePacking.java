@@ -4,7 +4,7 @@ package org.leat.hydraulics;
  * Highest head after an instant stop in a pipe with friction: {@code H = Hr + a V0/g}, m, above the <em>tank</em> level Hr,
  * not above the working head: while the wave travels up, the friction head it releases packs the line and comes on top.
  *
- * <p>Source: Wylie and Streeter, ch. 2 (line packing); on the safe side of {@code Characteristics} by less than the friction
+ * <p>Source: Wylie and Streeter, ch. 2 (line packing); on the safe side of {@link Characteristics} by less than the friction
  * head squared over the surge.
  */
 public final class LinePacking {

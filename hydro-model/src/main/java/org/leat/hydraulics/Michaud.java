@@ -10,7 +10,7 @@ import org.leat.law.Physical;
  *
  * <p>Source: Michaud (1878); Wylie and Streeter. Exact from Tc = 2 L/a on; a faster stop is {@link Joukowsky}'s and gives
  * {@link Answer.Outside}. A valve or needle whose <em>area</em> falls linearly makes another peak: {@link Allievi},
- * {@code Characteristics}.
+ * {@link Characteristics}.
  */
 public final class Michaud {
 

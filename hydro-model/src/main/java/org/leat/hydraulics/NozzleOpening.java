@@ -1,0 +1,67 @@
+package org.leat.hydraulics;
+
+import org.leat.law.Physical;
+
+/**
+ * How the open area of the nozzles changes: τ, area over the area of the steady flow, against time; straight between points,
+ * constant after the last.
+ */
+public final class NozzleOpening {
+
+    private final double[] times;
+    private final double[] shares;
+
+    private NozzleOpening(double[] times, double[] shares) {
+        this.times = times;
+        this.shares = shares;
+        for (int i = 0; i < times.length; i++) {
+            Physical.notNegative("time", times[i]);
+            Physical.within("opening", shares[i], 0, 1);
+            if (i > 0 && times[i] < times[i - 1]) {
+                throw new IllegalArgumentException("times must rise: " + times[i] + " after " + times[i - 1]);
+            }
+        }
+    }
+
+    /** {@return an area that stays} */
+    public static NozzleOpening unchanged() {
+        return new NozzleOpening(new double[] {0}, new double[] {1});
+    }
+
+    /** {@return an area that changes at a stroke, as when one of several nozzles plugs} */
+    public static NozzleOpening step(double share) {
+        return linear(1, share, 0);
+    }
+
+    /** {@return an area that changes evenly over a time, s} A time of 0 changes it at once. */
+    public static NozzleOpening linear(double from, double to, double time) {
+        return new NozzleOpening(new double[] {0, time}, new double[] {from, to});
+    }
+
+    /** {@return an area given at points in time, s, from 0 on} */
+    public static NozzleOpening table(double[] times, double[] shares) {
+        if (times.length == 0 || times.length != shares.length || times[0] != 0) {
+            throw new IllegalArgumentException("a table begins at time 0 and has an opening for each time");
+        }
+        return new NozzleOpening(times.clone(), shares.clone());
+    }
+
+    /** {@return τ at a time, s; after a step at that same time only beyond it} */
+    public double at(double time) {
+        if (time <= 0) {
+            return shares[0];
+        }
+        for (int i = 1; i < times.length; i++) {
+            if (time < times[i]) {
+                double share = (time - times[i - 1]) / (times[i] - times[i - 1]);
+                return shares[i - 1] + share * (shares[i] - shares[i - 1]);
+            }
+        }
+        return shares[shares.length - 1];
+    }
+
+    /** {@return time of the last change, s} */
+    public double lastChange() {
+        return times[times.length - 1];
+    }
+}
