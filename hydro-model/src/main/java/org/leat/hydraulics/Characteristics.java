@@ -1,6 +1,5 @@
 package org.leat.hydraulics;
 
-import java.util.List;
 import org.leat.law.Physical;
 
 /**
@@ -10,7 +9,7 @@ import org.leat.law.Physical;
  * nozzles [m³/s].
  *
  * <p>Source: Wylie and Streeter, Fluid Transients in Systems, ch. 3. First-order in the step through the friction term, exact
- * without friction. Left out: velocity head, creep of plastic walls (the first peak holds within 10 %, later swings are too
+ * without friction. The state kept is what arrives at each node, CP and CM, as H = (CP + CM)/2 and Q = (CP − CM)/(2 B). Left out: velocity head, creep of plastic walls (the first peak holds within 10 %, later swings are too
  * large: Covas et al. 2004), unsteady friction, and the vapour pocket where {@link HeadEnvelope#lowestPressureHead} falls below
  * the vapour head: from there on the answer is void.
  */
@@ -23,10 +22,16 @@ public final class Characteristics {
     private final double steadyFlow;
     private final int steps;
 
-    private double[] head;
-    private double[] flow;
-    private double[] nextHead;
-    private double[] nextFlow;
+    /** CP and CM arriving at each node at the current step, m. */
+    private final double[] down;
+
+    private final double[] up;
+
+    /** What leaves the upper and the lower node of each section at the current step, m. */
+    private final double[] intoTop;
+
+    private final double[] intoBottom;
+
     private final double[] highest;
     private final double[] lowest;
 
@@ -38,21 +43,27 @@ public final class Characteristics {
         this.steadyFlow = steadyFlow;
         tankHead = line.tankHead();
         lower = new LowerBoundary(lowerEnd, steadyFlow, line.workingHead(steadyFlow), grid.timeStep, steps);
-        double start = lowerEnd instanceof LowerEnd.OpeningNozzles ? 0 : steadyFlow;
-        head = new double[grid.nodes()];
-        flow = new double[grid.nodes()];
+        down = new double[grid.nodes()];
+        up = new double[grid.nodes()];
+        intoTop = new double[grid.impedance.length];
+        intoBottom = new double[grid.impedance.length];
+        lowest = new double[grid.nodes()];
+        start(lowerEnd instanceof LowerEnd.OpeningNozzles ? 0 : steadyFlow);
+        highest = lowest.clone();
+    }
+
+    private void start(double q) {
         double h = tankHead;
         for (int i = 0; i < grid.impedance.length; i++) {
+            double fall = grid.resistance[i] * q * Math.abs(q);
+            double swing = grid.impedance[i] * q;
             for (int j = grid.first[i]; j < grid.first[i + 1]; j++) {
-                head[j] = h;
-                flow[j] = start;
-                h -= j + 1 < grid.first[i + 1] ? grid.resistance[i] * start * Math.abs(start) : 0;
+                lowest[j] = h;
+                down[j] = h + swing;
+                up[j] = h - swing;
+                h -= j + 1 < grid.first[i + 1] ? fall : 0;
             }
         }
-        nextHead = head.clone();
-        nextFlow = flow.clone();
-        highest = head.clone();
-        lowest = head.clone();
     }
 
     /**
@@ -75,104 +86,98 @@ public final class Characteristics {
         for (int step = 1; step <= run.steps; step++) {
             run.advance(step);
         }
-        return run.envelope(line.sections());
+        return new HeadEnvelope(line.sections(), run.grid, run.highest, run.lowest, run.lower.airEntered());
     }
 
     private void advance(int step) {
         int last = grid.impedance.length - 1;
-        for (int i = 0; i <= last; i++) {
-            interior(
-                    head,
-                    flow,
-                    nextHead,
-                    nextFlow,
-                    highest,
-                    lowest,
-                    grid.first[i] + 1,
-                    grid.first[i + 1] - 1,
-                    grid.impedance[i],
-                    grid.resistance[i]);
-        }
         upper(step);
         for (int i = 0; i < last; i++) {
             joint(i);
         }
         int end = grid.first[last + 1] - 1;
-        double q = lower.flow(step, arrivingDown(last), grid.impedance[last]);
-        set(end, arrivingDown(last) - grid.impedance[last] * q, q);
-        double[] h = head;
-        head = nextHead;
-        nextHead = h;
-        double[] f = flow;
-        flow = nextFlow;
-        nextFlow = f;
-    }
-
-    private static void interior(
-            double[] h,
-            double[] q,
-            double[] nextH,
-            double[] nextQ,
-            double[] high,
-            double[] low,
-            int from,
-            int to,
-            double b,
-            double r) {
-        double admittance = 0.5 / b;
-        for (int j = from; j < to; j++) {
-            double above = q[j - 1];
-            double below = q[j + 1];
-            double cp = h[j - 1] + above * (b - r * Math.abs(above));
-            double cm = h[j + 1] - below * (b - r * Math.abs(below));
-            double here = 0.5 * (cp + cm);
-            nextH[j] = here;
-            nextQ[j] = (cp - cm) * admittance;
-            high[j] = Math.max(high[j], here);
-            low[j] = Math.min(low[j], here);
+        double q = lower.flow(step, down[end], grid.impedance[last]);
+        leaveUp(last, down[end] - grid.impedance[last] * q, q);
+        for (int i = 0; i <= last; i++) {
+            sweep(
+                    down,
+                    up,
+                    highest,
+                    lowest,
+                    grid.first[i],
+                    grid.first[i + 1] - 1,
+                    intoTop[i],
+                    intoBottom[i],
+                    0.5 / grid.impedance[i],
+                    grid.resistance[i]);
         }
     }
 
+    /** Notes the inner nodes of a section and moves both families of waves on by one reach. */
+    private static void sweep(
+            double[] down,
+            double[] up,
+            double[] highest,
+            double[] lowest,
+            int top,
+            int bottom,
+            double intoTop,
+            double intoBottom,
+            double admittance,
+            double resistance) {
+        double arriving = intoTop;
+        for (int j = top + 1; j < bottom; j++) {
+            double cp = down[j];
+            double cm = up[j];
+            double q = (cp - cm) * admittance;
+            double loss = resistance * q * Math.abs(q);
+            double h = 0.5 * (cp + cm);
+            down[j] = arriving;
+            up[j - 1] = cm + loss;
+            arriving = cp - loss;
+            if (h > highest[j]) {
+                highest[j] = h;
+            }
+            if (h < lowest[j]) {
+                lowest[j] = h;
+            }
+        }
+        down[bottom] = arriving;
+        up[bottom - 1] = intoBottom;
+    }
+
     private void upper(int step) {
-        double cm = arrivingUp(0);
+        double cm = up[0];
         if (upperEnd instanceof UpperEnd.Shutting shutting) {
             double q = steadyFlow * LowerBoundary.left(step * grid.timeStep, shutting.time());
-            set(0, cm + grid.impedance[0] * q, q);
+            leaveDown(0, cm + grid.impedance[0] * q, q);
         } else {
-            set(0, tankHead, (tankHead - cm) / grid.impedance[0]);
+            leaveDown(0, tankHead, (tankHead - cm) / grid.impedance[0]);
         }
     }
 
     /** Equal head and flow on both sides of the joint below section i. */
     private void joint(int i) {
-        double cp = arrivingDown(i);
-        double cm = arrivingUp(i + 1);
+        double cp = down[grid.first[i + 1] - 1];
+        double cm = up[grid.first[i + 1]];
         double q = (cp - cm) / (grid.impedance[i] + grid.impedance[i + 1]);
         double h = cp - grid.impedance[i] * q;
-        set(grid.first[i + 1] - 1, h, q);
-        set(grid.first[i + 1], h, q);
+        leaveUp(i, h, q);
+        leaveDown(i + 1, h, q);
     }
 
-    /** CP that reaches the lower end of section i. */
-    private double arrivingDown(int i) {
-        int j = grid.first[i + 1] - 2;
-        return head[j] + flow[j] * (grid.impedance[i] - grid.resistance[i] * Math.abs(flow[j]));
+    private void leaveDown(int i, double h, double q) {
+        intoTop[i] = h + q * (grid.impedance[i] - grid.resistance[i] * Math.abs(q));
+        note(grid.first[i], h);
     }
 
-    /** CM that reaches the upper end of section i. */
-    private double arrivingUp(int i) {
-        int j = grid.first[i] + 1;
-        return head[j] - flow[j] * (grid.impedance[i] - grid.resistance[i] * Math.abs(flow[j]));
+    private void leaveUp(int i, double h, double q) {
+        intoBottom[i] = h - q * (grid.impedance[i] - grid.resistance[i] * Math.abs(q));
+        note(grid.first[i + 1] - 1, h);
     }
 
-    private void set(int node, double h, double q) {
-        nextHead[node] = h;
-        nextFlow[node] = q;
+    private void note(int node, double h) {
         highest[node] = Math.max(highest[node], h);
         lowest[node] = Math.min(lowest[node], h);
-    }
-
-    private HeadEnvelope envelope(List<SurgeSection> sections) {
-        return new HeadEnvelope(sections, grid, highest, lowest, lower.airEntered());
     }
 }
