@@ -1,0 +1,26 @@
+package org.leat.electrics;
+
+/**
+ * Periodic currents of a bridge.
+ *
+ * @param dcCurrent mean, A
+ * @param dcCurrentRms rms of the d.c. current, A
+ * @param phaseCurrentRms rms of one lead, A
+ * @param mode how the diodes share it
+ */
+public record BridgeCurrents(double dcCurrent, double dcCurrentRms, double phaseCurrentRms, ConductionMode mode) {
+
+    static final BridgeCurrents NONE = new BridgeCurrents(0, 0, 0, ConductionMode.NONE);
+
+    /**
+     * {@return the currents from integrals over a sixth of a period}
+     *
+     * @param integral ∫ i_dc, A·rad
+     * @param square ∫ i_dc², A²·rad
+     * @param phases ∫ (i_a² + i_b² + i_c²), A²·rad
+     */
+    static BridgeCurrents of(double integral, double square, double phases, ConductionMode mode) {
+        double sixth = Math.PI / 3;
+        return new BridgeCurrents(integral / sixth, Math.sqrt(square / sixth), Math.sqrt(phases / (3 * sixth)), mode);
+    }
+}
