@@ -1,0 +1,85 @@
+package org.leat.file;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Objects;
+import java.util.regex.Pattern;
+import javax.measure.Quantity;
+import org.jspecify.annotations.Nullable;
+import org.leat.quantity.Measured;
+import org.leat.quantity.QuantityText;
+
+/** A design as the tree of a file: what is absent is left out. */
+final class DesignTree {
+
+    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+    private static final Pattern BARE_NUMBER = Pattern.compile("-?\\d+(\\.\\d+)?");
+
+    private DesignTree() {}
+
+    static ObjectNode of(Record record) {
+        return fields(Shape.of(record.getClass()), record, null);
+    }
+
+    private static ObjectNode fields(Shape shape, Object record, @Nullable String kind) {
+        ObjectNode out = NODES.objectNode();
+        if (kind != null) {
+            out.put("kind", kind);
+        }
+        for (Shape.Field field : shape.fields()) {
+            Object value = Shape.get(record, field);
+            if (value != null && !(value instanceof List<?> list && list.isEmpty())) {
+                out.set(field.key(), node(field.type(), value));
+            }
+        }
+        return out;
+    }
+
+    private static JsonNode node(ValueType type, Object value) {
+        if (type instanceof ValueType.OfList list) {
+            ArrayNode out = NODES.arrayNode();
+            ((List<?>) value).forEach(item -> out.add(node(list.item(), item)));
+            return out;
+        }
+        if (type instanceof ValueType.OfChoice choice) {
+            Shape shape = Shape.of(value.getClass());
+            if (value.getClass() == choice.plain()) {
+                Shape.Field only = shape.fields().get(0);
+                Object plain = Shape.get(value, only);
+                return node(only.type(), Objects.requireNonNull(plain));
+            }
+            return fields(shape, value, Names.ofComponent(value.getClass().getSimpleName()));
+        }
+        if (type instanceof ValueType.OfRecord) {
+            return fields(Shape.of(value.getClass()), value, null);
+        }
+        return plain(value);
+    }
+
+    private static JsonNode plain(Object value) {
+        if (value instanceof Quantity<?> quantity) {
+            String text = QuantityText.print(quantity);
+            return BARE_NUMBER.matcher(text).matches() ? NODES.numberNode(new BigDecimal(text)) : NODES.textNode(text);
+        }
+        if (value instanceof Measured<?> measured) {
+            return NODES.textNode(QuantityText.print(measured));
+        }
+        if (value instanceof Integer whole) {
+            return NODES.numberNode(whole);
+        }
+        if (value instanceof Double number) {
+            if (!Double.isFinite(number)) {
+                throw new IllegalArgumentException("no file can hold " + number);
+            }
+            return NODES.numberNode(number);
+        }
+        if (value instanceof Boolean yes) {
+            return NODES.booleanNode(yes);
+        }
+        return NODES.textNode(value instanceof Enum<?> word ? Names.ofConstant(word) : value.toString());
+    }
+}
