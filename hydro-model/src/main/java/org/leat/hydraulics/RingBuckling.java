@@ -32,4 +32,17 @@ public final class RingBuckling {
                 * OvalityFactor.factor(ovality)
                 / Physical.within("safetyFactor", safetyFactor, 1, 100);
     }
+
+    /**
+     * {@return greatest SDR, outside diameter over wall, that stands a pressure from outside} The inverse of {@link #allowed}.
+     *
+     * @param pressure from outside, Pa
+     */
+    public static double greatestRatio(
+            double modulus, double poissonRatio, double ovality, double safetyFactor, double pressure) {
+        Physical.positive("pressure", pressure);
+        double atTwo = 2 * Physical.positive("modulus", modulus) / (1 - poissonRatio * poissonRatio);
+        double share = OvalityFactor.factor(ovality) / Physical.within("safetyFactor", safetyFactor, 1, 100);
+        return 1 + Math.cbrt(atTwo * share / pressure);
+    }
 }
