@@ -1,0 +1,66 @@
+package org.leat.benchmarks;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.leat.check.Checker;
+import org.leat.check.Report;
+import org.leat.file.DesignReader;
+import org.leat.file.Reading;
+import org.leat.pack.BuiltInPack;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+
+/** A full check of a demo design held in memory: reading, solving, judging, ways out, ranges of what was assumed. */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MICROSECONDS)
+@Warmup(iterations = 6, time = 2)
+@Measurement(iterations = 5, time = 2)
+@Fork(1)
+public class CheckBenchmark {
+
+    @Param({"tannery-yard", "rowan-ghyll", "orchard-sluice", "first-try"})
+    public String design;
+
+    private String text;
+    private Reading reading;
+    private Checker checker;
+
+    @Setup
+    public void setUp() throws IOException {
+        Path designs = Path.of(System.getProperty("leat.designs", "hydro-examples/designs"));
+        text = Files.readString(designs.resolve(design + ".yaml"));
+        reading = DesignReader.read(text, design);
+        checker = Checker.of(List.of(new BuiltInPack()));
+    }
+
+    /** Text to report: what an editor or a server pays for one design. */
+    @Benchmark
+    public Report readAndCheck() {
+        return checker.check(DesignReader.read(text, design));
+    }
+
+    /** The same with the design read before. */
+    @Benchmark
+    public Report check() {
+        return checker.check(reading);
+    }
+
+    /** Reading alone, as the peer of the whole. */
+    @Benchmark
+    public Reading read() {
+        return DesignReader.read(text, design);
+    }
+}
