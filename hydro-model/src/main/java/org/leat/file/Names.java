@@ -4,14 +4,14 @@ import java.util.Collection;
 import java.util.Locale;
 
 /** Names in Java to names in files, and the nearest of several names. */
-final class Names {
+public final class Names {
 
     private static final int LONGEST = 64;
 
     private Names() {}
 
     /** {@return {@code outsideDiameter} or {@code PvcU} as {@code outside-diameter}, {@code pvc-u}} */
-    static String ofComponent(String java) {
+    public static String ofComponent(String java) {
         StringBuilder out = new StringBuilder();
         for (int i = 0; i < java.length(); i++) {
             char c = java.charAt(i);
@@ -24,12 +24,12 @@ final class Names {
     }
 
     /** {@return {@code LEAD_AND_STAR_POINT} as {@code lead-and-star-point}} */
-    static String ofConstant(Enum<?> constant) {
+    public static String ofConstant(Enum<?> constant) {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     /** {@return the known name that was probably meant, or empty} */
-    static String nearest(String given, Collection<String> known) {
+    public static String nearest(String given, Collection<String> known) {
         if (given.length() > LONGEST) {
             return "";
         }

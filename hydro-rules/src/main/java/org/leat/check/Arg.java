@@ -1,6 +1,6 @@
 package org.leat.check;
 
-import java.util.Locale;
+import org.leat.file.Names;
 import org.leat.quantity.QuantityKind;
 
 /**
@@ -67,7 +67,7 @@ public record Arg(String name, Value value) {
 
     /** {@return a word of the file format, spelled as in the file} */
     public static Arg of(String name, Enum<?> word) {
-        return new Arg(name, new Word(word.name().toLowerCase(Locale.ROOT).replace('_', '-')));
+        return new Arg(name, new Word(Names.ofConstant(word)));
     }
 
     /** {@return a text by its key} */

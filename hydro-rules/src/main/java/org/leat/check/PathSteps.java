@@ -61,16 +61,6 @@ final class PathSteps {
         return steps;
     }
 
-    /** {@return a record component's name as the file spells it} */
-    static String field(String component) {
-        StringBuilder field = new StringBuilder();
-        for (int i = 0; i < component.length(); i++) {
-            char c = component.charAt(i);
-            field.append(Character.isUpperCase(c) ? "-" + Character.toLowerCase(c) : String.valueOf(c));
-        }
-        return field.toString();
-    }
-
     private static String unescaped(String name) {
         return name.replace("~3", "]").replace("~2", "[").replace("~1", "/").replace("~0", "~");
     }

@@ -8,6 +8,7 @@ import java.util.TreeSet;
 import org.leat.design.Alternative;
 import org.leat.design.Design;
 import org.leat.file.ElementPath;
+import org.leat.file.Names;
 
 /** A design's alternatives, each as the whole design it would be. */
 final class Variants {
@@ -48,7 +49,7 @@ final class Variants {
             Object part = DesignEdits.value(alternative, component);
             boolean given = part instanceof List<?> list ? !list.isEmpty() : part != null;
             if (given && !component.getName().equals("name")) {
-                String field = PathSteps.field(component.getName());
+                String field = Names.ofComponent(component.getName());
                 replaced.add(field);
                 edits.add(new Edit(ElementPath.field(ElementPath.ROOT, field), part));
             }

@@ -1,0 +1,120 @@
+package org.leat.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.leat.check.Checker;
+import org.leat.check.Kind;
+import org.leat.check.Level;
+import org.leat.check.Report;
+import org.leat.check.Rulebook;
+import org.leat.file.DesignReader;
+import org.leat.pack.BuiltInPack;
+import org.leat.report.JsonWriter;
+import org.leat.report.ReportWriter;
+import org.leat.report.SarifWriter;
+import org.leat.report.Tally;
+import org.leat.report.TextWriter;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code leat check FILE…}. */
+@Command(
+        name = "check",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        description = "Checks design files and reports.")
+final class CheckCommand implements Callable<Integer> {
+
+    @Parameters(paramLabel = "FILE", arity = "1..*", description = "Design files, YAML or JSON.")
+    private List<Path> files = new ArrayList<>();
+
+    @Option(
+            names = "--format",
+            paramLabel = "text|json|sarif",
+            defaultValue = "text",
+            converter = Words.OfFormat.class,
+            description = "What the report is written in; text if not said.")
+    private Format format = Format.TEXT;
+
+    @Option(
+            names = "--fail-on",
+            paramLabel = "error|warning|note",
+            defaultValue = "error",
+            converter = Words.OfLevel.class,
+            description = "The least level that sets exit code 1; error if not said.")
+    private Level failOn = Level.ERROR;
+
+    @Option(names = "--judge-all", description = "Exit with 4 if anything could not be judged.")
+    private boolean judgeAll;
+
+    @Option(
+            names = "--problems-only",
+            description = "With sarif: failures, open questions and reviews only, for services that show every result.")
+    private boolean problemsOnly;
+
+    @Option(
+            names = "--colour",
+            paramLabel = "auto|always|never",
+            defaultValue = "auto",
+            converter = Words.OfColour.class,
+            description = "Colour in text; auto: on a terminal, unless NO_COLOR is set.")
+    private Colour colour = Colour.AUTO;
+
+    @Spec
+    @SuppressWarnings("NullAway.Init") // set by the command line parser
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws IOException {
+        if (problemsOnly && format != Format.SARIF) {
+            throw new ParameterException(spec.commandLine(), "--problems-only goes with --format sarif");
+        }
+        PrintWriter out = spec.commandLine().getOut();
+        Checker checker = Checker.of(List.of(new BuiltInPack()));
+        ReportWriter writer = writer(checker.rulebook(), out);
+        Tally tally = new Tally();
+        boolean broke = false;
+        for (Path file : files) {
+            try {
+                Report report = checker.check(DesignReader.read(file));
+                tally.add(report);
+                writer.add(report);
+            } catch (RuntimeException | StackOverflowError e) {
+                // one file never stops the rest
+                broke = true;
+                spec.commandLine()
+                        .getErr()
+                        .print("leat: " + Printable.of(file.toString()) + " could not be checked: " + Printable.of(e)
+                                + "\n");
+            }
+        }
+        writer.end();
+        return code(tally, broke);
+    }
+
+    private int code(Tally tally, boolean broke) {
+        if (broke || tally.broke() || (judgeAll && tally.count(Kind.OPEN) > 0)) {
+            return ExitCode.NOT_JUDGED;
+        }
+        if (tally.unreadable() > 0) {
+            return ExitCode.UNREADABLE;
+        }
+        return tally.failsAt(failOn) ? ExitCode.FOUND : ExitCode.NOTHING;
+    }
+
+    private ReportWriter writer(Rulebook rulebook, PrintWriter out) throws IOException {
+        return switch (format) {
+            case TEXT -> new TextWriter(rulebook, out, colour.colours(System.getenv()));
+            case JSON -> new JsonWriter(rulebook, out);
+            case SARIF -> new SarifWriter(rulebook, out, Version.number(), problemsOnly);
+        };
+    }
+}

@@ -1,0 +1,44 @@
+package org.leat.cli;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.leat.check.Checker;
+import org.leat.check.Rulebook;
+import org.leat.file.Names;
+import org.leat.pack.BuiltInPack;
+import org.leat.report.RulePage;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code leat explain RULE}. */
+@Command(
+        name = "explain",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        description = "Prints what a rule judges, why and by what.")
+final class ExplainCommand implements Callable<Integer> {
+
+    @Parameters(paramLabel = "RULE", description = "A rule's id, as penstock/static-pressure.")
+    private String rule = "";
+
+    @Spec
+    @SuppressWarnings("NullAway.Init") // set by the command line parser
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        Rulebook rulebook = Checker.of(List.of(new BuiltInPack())).rulebook();
+        if (rulebook.indexOf(rule) < 0) {
+            String nearest = Names.nearest(
+                    rule, rulebook.rules().stream().map(r -> r.card().id()).toList());
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "no rule is called " + rule + (nearest.isEmpty() ? "" : "; nearest is " + nearest));
+        }
+        spec.commandLine().getOut().print(RulePage.of(rulebook.rule(rule)));
+        return ExitCode.NOTHING;
+    }
+}

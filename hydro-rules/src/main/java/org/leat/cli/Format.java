@@ -1,0 +1,8 @@
+package org.leat.cli;
+
+/** What a report is written in. */
+enum Format {
+    TEXT,
+    JSON,
+    SARIF
+}

@@ -1,0 +1,74 @@
+package org.leat.cli;
+
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** The command {@code leat}. */
+@Command(
+        name = "leat",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        description = "Checks designs of stream-powered battery plants against design rules.",
+        subcommands = {CheckCommand.class, ExplainCommand.class, RulesCommand.class},
+        footer = {
+            "",
+            "Exit codes: 0 nothing at or above the level asked for; 1 something; 2 the call or the",
+            "settings are wrong; 3 a file could not be read as a design; 4 a rule broke, or something",
+            "was not judged that was asked to be. With several, the highest wins."
+        })
+public final class Leat implements Runnable {
+
+    @Spec
+    @SuppressWarnings("NullAway.Init") // set by the command line parser
+    private CommandSpec spec;
+
+    @Override
+    public void run() {
+        throw new ParameterException(spec.commandLine(), "say what to do");
+    }
+
+    /** Runs the command and ends the process with its exit code. */
+    public static void main(String[] args) {
+        // a process of our own: nothing it prints may depend on where it runs
+        Locale.setDefault(Locale.ROOT);
+        PrintWriter out = utf8(FileDescriptor.out);
+        PrintWriter err = utf8(FileDescriptor.err);
+        int code = run(args, out, err);
+        out.flush();
+        err.flush();
+        System.exit(code);
+    }
+
+    /** {@return the exit code of a call that prints to these} */
+    public static int run(String[] args, PrintWriter out, PrintWriter err) {
+        CommandLine command = new CommandLine(new Leat());
+        command.setOut(out);
+        command.setErr(err);
+        command.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
+        command.setUsageHelpWidth(100);
+        command.setParameterExceptionHandler((e, given) -> {
+            err.print("leat: " + Printable.of(e.getMessage()) + "\n");
+            err.print("leat: see " + e.getCommandLine().getCommandSpec().qualifiedName() + " --help" + "\n");
+            return ExitCode.CALL_WRONG;
+        });
+        command.setExecutionExceptionHandler((e, c, parsed) -> {
+            err.print("leat: something in this program broke: " + Printable.of(e) + "\n");
+            return ExitCode.NOT_JUDGED;
+        });
+        return command.execute(args);
+    }
+
+    private static PrintWriter utf8(FileDescriptor to) {
+        return new PrintWriter(new OutputStreamWriter(new FileOutputStream(to), StandardCharsets.UTF_8), false);
+    }
+}

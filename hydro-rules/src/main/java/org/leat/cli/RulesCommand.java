@@ -1,0 +1,42 @@
+package org.leat.cli;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import org.leat.check.Checker;
+import org.leat.check.RuleInForce;
+import org.leat.pack.BuiltInPack;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** {@code leat rules}. */
+@Command(
+        name = "rules",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        description = "Lists the rules.")
+final class RulesCommand implements Callable<Integer> {
+
+    @Spec
+    @SuppressWarnings("NullAway.Init") // set by the command line parser
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        PrintWriter out = spec.commandLine().getOut();
+        List<RuleInForce> rules =
+                Checker.of(List.of(new BuiltInPack())).rulebook().rules();
+        int widest = rules.stream().mapToInt(r -> r.card().id().length()).max().orElse(1);
+        for (RuleInForce rule : rules) {
+            out.print(String.format(
+                    Locale.ROOT,
+                    "%-" + widest + "s  %-7s  %s\n",
+                    rule.card().id(),
+                    rule.level().word(),
+                    rule.card().title()));
+        }
+        return ExitCode.NOTHING;
+    }
+}

@@ -1,0 +1,30 @@
+package org.leat.report;
+
+import java.util.List;
+import org.leat.check.AssumedValue;
+import org.leat.plant.Assumption;
+
+/** Assumptions for a person. */
+final class AssumptionText {
+
+    private final Wording wording;
+
+    AssumptionText(Wording wording) {
+        this.wording = wording;
+    }
+
+    List<String> lines(List<AssumedValue> assumptions) {
+        return assumptions.stream().map(this::line).toList();
+    }
+
+    private String line(AssumedValue assumed) {
+        Assumption a = assumed.assumption();
+        String range = a.low() == a.high()
+                ? ""
+                : " (could be " + UsualUnits.show(a.low(), a.kind()) + " to " + UsualUnits.show(a.high(), a.kind())
+                        + ")";
+        String hangs = assumed.turns().isEmpty() ? "" : ". Hanging on it: " + String.join(", ", assumed.rules());
+        return Plainly.of(Wording.place(a.path()) + " " + UsualUnits.show(a.value(), a.kind()) + range + ", "
+                + wording.phrase(a.reason()) + "; " + a.source() + hangs);
+    }
+}

@@ -1,0 +1,53 @@
+package org.leat.report;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.StreamWriteFeature;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.core.util.Separators;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.IOException;
+import java.io.Writer;
+
+/** JSON with line feeds and two blanks everywhere, streamed. */
+final class JsonLines {
+
+    private static final ObjectMapper MAPPER = JsonMapper.builder()
+            .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
+            .defaultPropertyInclusion(
+                    JsonInclude.Value.construct(JsonInclude.Include.NON_NULL, JsonInclude.Include.ALWAYS))
+            .build();
+
+    private JsonLines() {}
+
+    /** {@return a generator that writes to {@code out} and leaves it open} */
+    static JsonGenerator to(Appendable out) throws IOException {
+        DefaultIndenter indent = new DefaultIndenter("  ", "\n");
+        DefaultPrettyPrinter printer = new DefaultPrettyPrinter(Separators.createDefaultInstance()
+                .withObjectFieldValueSpacing(Separators.Spacing.AFTER)
+                .withObjectEmptySeparator("")
+                .withArrayEmptySeparator(""));
+        printer.indentObjectsWith(indent);
+        printer.indentArraysWith(indent);
+        JsonGenerator generator = MAPPER.createGenerator(writer(out));
+        generator.setPrettyPrinter(printer);
+        return generator;
+    }
+
+    private static Writer writer(Appendable out) {
+        return new Writer() {
+            @Override
+            public void write(char[] chars, int offset, int length) throws IOException {
+                out.append(java.nio.CharBuffer.wrap(chars, offset, length));
+            }
+
+            @Override
+            public void flush() {}
+
+            @Override
+            public void close() {}
+        };
+    }
+}

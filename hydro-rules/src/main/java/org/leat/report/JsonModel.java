@@ -1,0 +1,131 @@
+package org.leat.report;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** The shape of the JSON report, version 1. All numbers in SI units; absent where there is none or it is unlimited. */
+final class JsonModel {
+
+    /** The version of this shape; raised when a field changes its meaning or goes. */
+    static final int VERSION = 1;
+
+    private JsonModel() {}
+
+    record Place(String file, int line, int column, int endLine, int endColumn) {}
+
+    record ProblemEntry(
+            String kind,
+            Place at,
+            String path,
+            String found,
+            String expected,
+            String hint,
+            List<String> choices,
+            String text) {}
+
+    record Compared(
+            String sense,
+            @Nullable BigDecimal value,
+            @Nullable BigDecimal low,
+            @Nullable BigDecimal high,
+            @Nullable BigDecimal margin,
+            String quantity,
+            String unit) {}
+
+    record MessageEntry(String id, Map<String, Object> arguments, String text) {}
+
+    record EditEntry(String path, @Nullable String value) {}
+
+    record Way(
+            MessageEntry message,
+            List<EditEntry> edits,
+            @Nullable BigDecimal gain) {}
+
+    record Rests(String field, String atLow, String atHigh) {}
+
+    record FindingEntry(
+            String rule,
+            String kind,
+            String level,
+            String path,
+            String during,
+            Place at,
+            MessageEntry message,
+            @Nullable Compared comparison,
+            @Nullable String missing,
+            List<Way> waysOut,
+            List<Rests> restsOn,
+            @Nullable Boolean broke) {}
+
+    record AssumptionEntry(
+            String path,
+            Place at,
+            String quantity,
+            String unit,
+            @Nullable BigDecimal value,
+            @Nullable BigDecimal low,
+            @Nullable BigDecimal high,
+            String reason,
+            String source,
+            List<Turn> turns) {}
+
+    record Turn(String rule, String path, String during) {}
+
+    record OperatingEntry(
+            String nozzles,
+            boolean asBuilt,
+            boolean fullPipe,
+            String hold,
+            @Nullable BigDecimal flow,
+            @Nullable BigDecimal netHead,
+            @Nullable BigDecimal speed,
+            @Nullable BigDecimal speedRatio,
+            @Nullable BigDecimal busVoltage,
+            @Nullable BigDecimal directCurrent,
+            @Nullable BigDecimal batteryPower) {}
+
+    record DesignEntry(
+            String file,
+            String design,
+            @Nullable String alternative,
+            boolean readable,
+            List<ProblemEntry> problems,
+            List<FindingEntry> findings,
+            List<AssumptionEntry> assumptions,
+            List<String> unsolvedWithout,
+            List<OperatingEntry> operating,
+            List<DesignEntry> alternatives) {}
+
+    record LimitEntry(
+            String name,
+            String quantity,
+            String unit,
+            @Nullable BigDecimal value,
+            @Nullable BigDecimal standard,
+            String source,
+            @Nullable String changedBy) {}
+
+    record RuleEntry(
+            String id,
+            String pack,
+            String level,
+            String title,
+            List<String> sources,
+            List<LimitEntry> limits,
+            @Nullable String off) {}
+
+    record Summary(
+            int files,
+            int unreadable,
+            long errors,
+            long warnings,
+            long notes,
+            long passed,
+            long open,
+            long review,
+            long informational,
+            long notApplicable,
+            boolean broke) {}
+}

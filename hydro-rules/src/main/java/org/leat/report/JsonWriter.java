@@ -1,0 +1,61 @@
+package org.leat.report;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import org.leat.check.Kind;
+import org.leat.check.Level;
+import org.leat.check.Report;
+import org.leat.check.RuleInForce;
+import org.leat.check.Rulebook;
+
+/** Writes the JSON report, see {@link JsonModel}. */
+public final class JsonWriter implements ReportWriter {
+
+    private final JsonGenerator json;
+    private final JsonShapes shapes;
+    private final Tally tally = new Tally();
+
+    /** Writes to {@code out} in the words of a rulebook. */
+    public JsonWriter(Rulebook rulebook, Appendable out) throws IOException {
+        this.json = JsonLines.to(out);
+        this.shapes = new JsonShapes(new Wording(rulebook));
+        json.writeStartObject();
+        json.writeStringField("format", "leat-report");
+        json.writeNumberField("version", JsonModel.VERSION);
+        json.writeArrayFieldStart("rules");
+        for (RuleInForce rule : rulebook.rules()) {
+            json.writePOJO(shapes.rule(rule));
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("designs");
+    }
+
+    @Override
+    public void add(Report report) throws IOException {
+        tally.add(report);
+        json.writePOJO(shapes.design(report));
+        json.flush();
+    }
+
+    @Override
+    public void end() throws IOException {
+        json.writeEndArray();
+        json.writePOJOField(
+                "summary",
+                new JsonModel.Summary(
+                        tally.files(),
+                        tally.unreadable(),
+                        tally.failures(Level.ERROR),
+                        tally.failures(Level.WARNING),
+                        tally.failures(Level.NOTE),
+                        tally.count(Kind.PASS),
+                        tally.count(Kind.OPEN),
+                        tally.count(Kind.REVIEW),
+                        tally.count(Kind.INFORMATIONAL),
+                        tally.count(Kind.NOT_APPLICABLE),
+                        tally.broke()));
+        json.writeEndObject();
+        json.writeRaw('\n');
+        json.close();
+    }
+}

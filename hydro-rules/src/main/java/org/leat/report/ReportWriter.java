@@ -1,0 +1,14 @@
+package org.leat.report;
+
+import java.io.IOException;
+import org.leat.check.Report;
+
+/** Writes reports one after the other, so that a long run needs no more memory than a short one. */
+public interface ReportWriter {
+
+    /** Writes one design's report. */
+    void add(Report report) throws IOException;
+
+    /** Writes what closes the document; nothing may follow. */
+    void end() throws IOException;
+}

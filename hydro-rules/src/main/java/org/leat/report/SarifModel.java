@@ -1,0 +1,65 @@
+package org.leat.report;
+
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** The parts of a SARIF 2.1.0 log that are written here, named as in the standard. */
+final class SarifModel {
+
+    private SarifModel() {}
+
+    record Text(String text) {}
+
+    record Message(
+            String text, @Nullable String id, @Nullable List<String> arguments) {}
+
+    record Help(String text, String markdown) {}
+
+    record Configuration(
+            boolean enabled, String level, @Nullable Map<String, Object> parameters) {}
+
+    record Descriptor(
+            String id,
+            Text shortDescription,
+            Text fullDescription,
+            Help help,
+            @Nullable Map<String, Text> messageStrings,
+            Configuration defaultConfiguration,
+            Map<String, Object> properties) {}
+
+    record Driver(String name, String semanticVersion, List<Descriptor> rules) {}
+
+    record Tool(Driver driver) {}
+
+    record ArtifactLocation(String uri, int index) {}
+
+    record Region(int startLine, int startColumn, int endLine, int endColumn) {}
+
+    record PhysicalLocation(ArtifactLocation artifactLocation, Region region) {}
+
+    record LogicalLocation(String fullyQualifiedName, String kind) {}
+
+    record Location(
+            PhysicalLocation physicalLocation, @Nullable List<LogicalLocation> logicalLocations) {}
+
+    record Result(
+            String ruleId,
+            int ruleIndex,
+            String kind,
+            String level,
+            Message message,
+            List<Location> locations,
+            Map<String, String> fingerprints,
+            Map<String, Object> properties) {}
+
+    record Uri(String uri) {}
+
+    record Artifact(Uri location, List<String> roles, String encoding) {}
+
+    record DescriptorReference(String id, int index) {}
+
+    record ConfigurationOverride(Configuration configuration, DescriptorReference descriptor) {}
+
+    record Invocation(boolean executionSuccessful, @Nullable List<ConfigurationOverride> ruleConfigurationOverrides) {}
+}

@@ -1,0 +1,94 @@
+package org.leat.report;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.leat.check.Kind;
+import org.leat.check.Level;
+import org.leat.check.Report;
+
+/** Counts what a run came to. Not safe to share between threads. */
+public final class Tally {
+
+    private final Map<Level, Long> failures = new EnumMap<>(Level.class);
+    private final Map<Kind, Long> kinds = new EnumMap<>(Kind.class);
+    private int files;
+    private int unreadable;
+    private int alternatives;
+    private boolean broke;
+
+    /** Counts one design's report; its alternatives are counted as such only. */
+    public void add(Report report) {
+        files++;
+        unreadable += report.readable() ? 0 : 1;
+        alternatives += report.alternatives().size();
+        broke |= report.broke();
+        for (Level level : Level.values()) {
+            failures.merge(level, report.failures(level), Long::sum);
+        }
+        for (Kind kind : Kind.values()) {
+            kinds.merge(kind, report.count(kind), Long::sum);
+        }
+    }
+
+    /** {@return how many files or designs} */
+    public int files() {
+        return files;
+    }
+
+    /** {@return how many of them could not be read as a design} */
+    public int unreadable() {
+        return unreadable;
+    }
+
+    /** {@return whether a rule broke} */
+    public boolean broke() {
+        return broke;
+    }
+
+    /** {@return failures of exactly that level} */
+    public long failures(Level level) {
+        return failures.getOrDefault(level, 0L);
+    }
+
+    /** {@return findings of a kind} */
+    public long count(Kind kind) {
+        return kinds.getOrDefault(kind, 0L);
+    }
+
+    /** {@return whether there is a failure of that level or worse} */
+    public boolean failsAt(Level level) {
+        for (Level worse : Level.values()) {
+            if (worse.compareTo(level) >= 0 && failures(worse) > 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** {@return the counts on one line} */
+    public String line() {
+        List<String> parts = new ArrayList<>();
+        parts.add(count(files, "file checked", "files checked"));
+        if (unreadable > 0) {
+            parts.add(count(unreadable, "not readable as a design", "not readable as designs"));
+        }
+        parts.add(count(failures(Level.ERROR), "error", "errors"));
+        parts.add(count(failures(Level.WARNING), "warning", "warnings"));
+        parts.add(count(failures(Level.NOTE), "note", "notes"));
+        parts.add(count(count(Kind.PASS), "judged and passed", "judged and passed"));
+        parts.add(count(count(Kind.OPEN), "could not be judged", "could not be judged"));
+        if (count(Kind.REVIEW) > 0) {
+            parts.add(count(count(Kind.REVIEW), "for a person to look at", "for a person to look at"));
+        }
+        if (alternatives > 0) {
+            parts.add(count(alternatives, "alternative beside", "alternatives beside"));
+        }
+        return String.join(", ", parts) + ".";
+    }
+
+    private static String count(long number, String one, String many) {
+        return number + " " + (number == 1 ? one : many);
+    }
+}

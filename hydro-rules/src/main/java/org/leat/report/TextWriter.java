@@ -1,0 +1,100 @@
+package org.leat.report;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Locale;
+import org.leat.check.Finding;
+import org.leat.check.Kind;
+import org.leat.check.Level;
+import org.leat.check.Report;
+import org.leat.check.Rulebook;
+import org.leat.file.Problem;
+import org.leat.file.ProblemText;
+
+/** Writes for a person: worst first, then how the plant runs, what was assumed, what is open, and the counts. */
+public final class TextWriter implements ReportWriter {
+
+    private static final int TIGHTEST = 5;
+
+    private final Appendable out;
+    private final Colours colours;
+    private final Wording wording;
+    private final FindingText findings;
+    private final Tally tally = new Tally();
+
+    /** Writes to {@code out} in the words of a rulebook. */
+    public TextWriter(Rulebook rulebook, Appendable out, Colours colours) {
+        this.out = out;
+        this.colours = colours;
+        this.wording = new Wording(rulebook);
+        this.findings = new FindingText(wording, colours);
+    }
+
+    @Override
+    public void add(Report report) throws IOException {
+        tally.add(report);
+        String name = report.design().isEmpty() ? report.file() : report.file() + ": " + report.design();
+        line(colours.heading(Plainly.of(name)));
+        line("");
+        if (!report.readable()) {
+            for (Problem problem : report.problems()) {
+                line(colours.level(Level.ERROR, "unreadable") + "  " + ProblemText.line(problem));
+            }
+            line("");
+            return;
+        }
+        List<Finding> failures = report.worstFirst(Kind.FAIL);
+        if (failures.isEmpty()) {
+            line("Nothing that was judged fails.");
+            line("");
+        }
+        for (Finding finding : failures) {
+            lines(findings.full(finding));
+            line("");
+        }
+        section("For a person to look at", findings.brief(report.worstFirst(Kind.REVIEW)));
+        section("How it runs", OperatingText.lines(report));
+        section("Alternatives, side by side", OperatingText.alternatives(report));
+        section("Assumed, because the file does not say", new AssumptionText(wording).lines(report.assumptions()));
+        section("Could not be judged", findings.brief(report.worstFirst(Kind.OPEN)));
+        section("Told", findings.brief(report.worstFirst(Kind.INFORMATIONAL)));
+        section("Tightest of what holds", findings.tightest(report, TIGHTEST));
+    }
+
+    @Override
+    public void end() throws IOException {
+        for (String text : wording.phrase("caution").split("\n", -1)) {
+            line(text);
+        }
+        line("");
+        line(tally.line());
+    }
+
+    private void section(String title, List<String> lines) throws IOException {
+        if (!lines.isEmpty()) {
+            line(colours.heading(title));
+            for (String text : lines) {
+                line("  " + text);
+            }
+            line("");
+        }
+    }
+
+    private void lines(List<String> lines) throws IOException {
+        for (String text : lines) {
+            line(text);
+        }
+    }
+
+    private void line(String text) throws IOException {
+        out.append(text).append('\n');
+    }
+
+    /** {@return watts with their sign} */
+    static String watts(double gain) {
+        long rounded = Math.round(gain);
+        return rounded == 0
+                ? "\u00b10 W"
+                : String.format(Locale.ROOT, "%+d W", rounded).replace('-', '\u2212');
+    }
+}
