@@ -1,0 +1,43 @@
+package org.leat.hydraulics;
+
+import java.util.List;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+
+/** Random penstocks of the size that feeds a battery. */
+final class Pipes {
+
+    static final double VISCOSITY = WaterProperties.kinematicViscosity(10);
+    static final double DENSITY = WaterProperties.density(10);
+
+    private Pipes() {}
+
+    static Arbitrary<Double> between(double low, double high) {
+        return Arbitraries.doubles().between(low, high).ofScale(9);
+    }
+
+    static Arbitrary<PenstockSection> section() {
+        return Combinators.combine(between(1, 800), between(0.01, 0.2), between(0, 3e-4), between(0, 8))
+                .as(PenstockSection::new);
+    }
+
+    static Arbitrary<List<PenstockSection>> sections() {
+        return section().list().ofMinSize(1).ofMaxSize(5);
+    }
+
+    static Arbitrary<SteadyPenstock> penstock() {
+        return Combinators.combine(sections(), between(0, 2e5))
+                .as((sections, screen) -> new SteadyPenstock(sections, screen, VISCOSITY));
+    }
+
+    static Arbitrary<OpenNozzles> nozzles() {
+        return Combinators.combine(
+                        between(0.002, 0.05).list().ofMinSize(1).ofMaxSize(4),
+                        between(0.9, 1),
+                        between(0.6, 1),
+                        between(0.03, 0.06),
+                        between(0, 3))
+                .as(OpenNozzles::new);
+    }
+}
