@@ -57,26 +57,28 @@ public sealed interface FittedRunner {
         Physical.positive("jetVelocity", jetVelocity);
         Physical.positive("bestEfficiency", bestEfficiency);
         if (!(runawayFactor >= LEAST_RUNAWAY_FACTOR && runawayFactor <= MOST_RUNAWAY_FACTOR)) {
-            return new Unfit(new Answer.Outside(
-                    "impulse runner", "runawayFactor", runawayFactor, LEAST_RUNAWAY_FACTOR, MOST_RUNAWAY_FACTOR, "1"));
+            return new Unfit(outside(runawayFactor, MOST_RUNAWAY_FACTOR));
         }
-        RunnerFit search = new RunnerFit(known, flow, jetVelocity);
-        double low = 0;
-        double high = 1e4;
-        for (int i = 0; i < 100; i++) {
-            double middle = i < 50 ? Math.sqrt(Math.max(low, 1e-9) * high) : 0.5 * (low + high);
-            if (search.runawayFactor(middle, bestEfficiency) > runawayFactor) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        double lateEntry = high < 1e-8 ? 0 : high;
-        double bucketEfficiency = search.bucketEfficiency(lateEntry, bestEfficiency);
-        if (bucketEfficiency > 1) {
-            double most = search.bestEfficiency(lateEntry, 1);
+        RunnerFit fit = new RunnerFit(known, flow, jetVelocity, bestEfficiency);
+        double ratio = fit.ratio(runawayFactor);
+        double lateEntry = fit.lateEntry(ratio);
+        double bucketEfficiency = fit.bucketEfficiency(ratio);
+        if (bucketEfficiency > 1 + 1e-12) {
+            ImpulseRunner perfect =
+                    new ImpulseRunner(known.withLateEntry(lateEntry).withBucketEfficiency(1));
+            double most = perfect.efficiency(flow, jetVelocity, perfect.bestSpeed(flow, jetVelocity));
             return new Unfit(new Answer.Outside("impulse runner", "bestEfficiency", bestEfficiency, 0, most, "1"));
         }
-        return new Fitted(search.runner(lateEntry, bucketEfficiency));
+        ImpulseRunner runner =
+                new ImpulseRunner(known.withLateEntry(lateEntry).withBucketEfficiency(Math.min(1, bucketEfficiency)));
+        double shown = runner.runawaySpeed(flow, jetVelocity) / runner.bestSpeed(flow, jetVelocity);
+        if (shown < runawayFactor - 1e-6) {
+            return new Unfit(outside(runawayFactor, shown));
+        }
+        return new Fitted(runner);
+    }
+
+    private static Answer.Outside outside(double runawayFactor, double most) {
+        return new Answer.Outside("impulse runner", "runawayFactor", runawayFactor, LEAST_RUNAWAY_FACTOR, most, "1");
     }
 }

@@ -41,10 +41,8 @@ public final class ImpulseRunner {
         this.parameters = parameters;
         double kappa = parameters.returnFactor();
         double best = ObliqueJetRatio.best(parameters.jetAngle(), kappa);
-        double entry = parameters.jetAngle() == 0
-                ? 0
-                : Math.atan2(Math.sin(parameters.jetAngle()), Math.cos(parameters.jetAngle()) - best);
-        this.endRatio = parameters.jetAngle() == 0 ? 1 : 2 * best;
+        double entry = Math.atan2(Math.sin(parameters.jetAngle()), Math.cos(parameters.jetAngle()) - best);
+        this.endRatio = 2 * best;
         this.gain = parameters.bucketEfficiency()
                 * (1 + kappa * Math.cos(entry))
                 * parameters.density()

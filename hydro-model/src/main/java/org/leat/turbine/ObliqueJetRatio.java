@@ -22,6 +22,9 @@ public final class ObliqueJetRatio {
     public static double best(double jetAngle, double returnFactor) {
         Physical.within("jetAngle", jetAngle, 0, 1.2);
         Physical.within("returnFactor", returnFactor, 0, 1);
+        if (jetAngle == 0) {
+            return 0.5;
+        }
         double cos = Math.cos(jetAngle);
         double sin = Math.sin(jetAngle);
         double low = 0;

@@ -131,6 +131,30 @@ class ImpulseRunnerTest {
         assertThat(runner.runawaySpeed(0.002, 20) / best).isCloseTo(runawayFactor, within(1e-6));
     }
 
+    @Property(tries = 100)
+    void a_fitted_oblique_runner_shows_the_measured_numbers(
+            @ForAll @DoubleRange(min = 0.3, max = 0.85) double efficiency,
+            @ForAll @DoubleRange(min = 1.6, max = 2) double runawayFactor,
+            @ForAll @DoubleRange(min = 0.1, max = 0.45) double angle) {
+        RunnerParameters known = RunnerParameters.straight(0.1, 0.95).withJetAngle(angle);
+        if (FittedRunner.fit(known, 0.002, 20, efficiency, runawayFactor) instanceof Fitted fitted) {
+            double best = fitted.runner().bestSpeed(0.002, 20);
+            assertThat(fitted.runner().efficiency(0.002, 20, best)).isCloseTo(efficiency, within(1e-9));
+            assertThat(fitted.runner().runawaySpeed(0.002, 20) / best).isCloseTo(runawayFactor, within(1e-6));
+        } else {
+            assertThat(runawayFactor).as("only an extreme shape wastes so much").isLessThan(1.75);
+        }
+    }
+
+    @Test
+    void friction_that_alone_lowers_runaway_further_than_measured_is_a_contradiction() {
+        RunnerParameters known = RunnerParameters.straight(0.1, 0.9).withFriction(0, 2e-5);
+        assertThat(FittedRunner.fit(known, 0.002, 20, 0.6, 1.999)).isInstanceOfSatisfying(Unfit.class, unfit -> {
+            assertThat(unfit.reason().input()).isEqualTo("runawayFactor");
+            assertThat(unfit.reason().high()).isBetween(1.9, 1.999);
+        });
+    }
+
     @Test
     void numbers_that_contradict_momentum_are_refused_with_a_reason() {
         RunnerParameters flat = RunnerParameters.straight(0.1, 0);
