@@ -19,6 +19,7 @@ public final class Characteristics {
     private final LowerBoundary lower;
     private final UpperEnd upperEnd;
     private final double tankHead;
+    private final double upperElevation;
     private final double steadyFlow;
     private final int steps;
 
@@ -42,6 +43,7 @@ public final class Characteristics {
         this.upperEnd = upperEnd;
         this.steadyFlow = steadyFlow;
         tankHead = line.tankHead();
+        upperElevation = line.sections().get(0).fromElevation();
         lower = new LowerBoundary(lowerEnd, steadyFlow, line.workingHead(steadyFlow), grid.timeStep, steps);
         down = new double[grid.nodes()];
         up = new double[grid.nodes()];
@@ -148,11 +150,17 @@ public final class Characteristics {
 
     private void upper(int step) {
         double cm = up[0];
+        double b = grid.impedance[0];
+        double t = step * grid.timeStep;
         if (upperEnd instanceof UpperEnd.Shutting shutting) {
-            double q = steadyFlow * LowerBoundary.left(step * grid.timeStep, shutting.time());
-            leaveDown(0, cm + grid.impedance[0] * q, q);
+            double q = steadyFlow * LowerBoundary.left(t, shutting.time());
+            leaveDown(0, cm + b * q, q);
+        } else if (upperEnd instanceof UpperEnd.ShuttingVented vented) {
+            double h = cm + b * steadyFlow * LowerBoundary.left(t, vented.time());
+            double held = Math.max(h, upperElevation);
+            leaveDown(0, held, (held - cm) / b);
         } else {
-            leaveDown(0, tankHead, (tankHead - cm) / grid.impedance[0]);
+            leaveDown(0, tankHead, (tankHead - cm) / b);
         }
     }
 

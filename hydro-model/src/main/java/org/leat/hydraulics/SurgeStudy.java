@@ -64,12 +64,21 @@ public final class SurgeStudy {
      * @param time in which the flow in falls linearly to nothing, s; 0 for at once
      */
     public static SurgeResult inletShut(SurgeLine line, double flow, double time) {
+        return drained(line, flow, time, new UpperEnd.Shutting(time));
+    }
+
+    /** {@return the same with a vent below the inlet valve, which holds the upper end at the atmosphere's pressure} */
+    public static SurgeResult inletShutVented(SurgeLine line, double flow, double time) {
+        return drained(line, flow, time, new UpperEnd.ShuttingVented(time));
+    }
+
+    private static SurgeResult drained(SurgeLine line, double flow, double time, UpperEnd upperEnd) {
         double drain = line.inertia() * flow / line.workingHead(flow);
         double duration = time + 10 * drain + 2 * RETURNS_AFTER * line.returnTime();
         HeadEnvelope envelope = Characteristics.run(
                 line,
                 flow,
-                new UpperEnd.Shutting(time),
+                upperEnd,
                 new LowerEnd.Nozzles(NozzleOpening.unchanged()),
                 reaches(line, duration),
                 duration);

@@ -82,6 +82,17 @@ class SurgeStudyTest {
         assertThat(r.lowestPressureHead(0, VAPOUR_HEAD)).isInstanceOf(Answer.Outside.class);
     }
 
+    @Property(tries = 20)
+    void a_vent_below_the_inlet_valve_keeps_the_upper_end_at_the_atmosphere(
+            @ForAll @IntRange(min = 0, max = 20) int seconds) {
+        SurgeResult bare = SurgeStudy.inletShut(line(), FLOW, seconds);
+        SurgeResult vented = SurgeStudy.inletShutVented(line(), FLOW, seconds);
+        HeadEnvelope e = vented.envelope();
+        assertThat(e.lowestAt(0, 0) - e.elevation(0)).isBetween(-1e-9, 1e-9);
+        assertThat(vented.lowestPressureHead()).isGreaterThan(bare.lowestPressureHead() + 30);
+        assertThat(vented.highestHead()).isLessThanOrEqualTo(vented.closedFormHead() + 1e-9);
+    }
+
     @Test
     void opening_draws_the_head_down_and_never_swings_above_joukowsky() {
         SurgeResult r = SurgeStudy.opened(line(), FLOW, 1);
