@@ -1,6 +1,7 @@
 package org.leat.design;
 
 import java.lang.reflect.RecordComponent;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -129,6 +130,9 @@ public final class Demand {
         }
         if (value instanceof Measured<?> m && TradeUnits.find(m.value().getUnit()) != null) {
             return QuantityText.print(m);
+        }
+        if (value instanceof Double d && Double.isFinite(d)) {
+            return BigDecimal.valueOf(d).stripTrailingZeros().toPlainString();
         }
         return String.valueOf(value);
     }

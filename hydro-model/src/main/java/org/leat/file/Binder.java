@@ -1,6 +1,7 @@
 package org.leat.file;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -146,11 +147,12 @@ final class Binder {
     }
 
     private Object record(Shape shape, Node.Fields map, String path, boolean hasKind, boolean whole) {
-        for (String key : map.fields().keySet()) {
+        Map<String, Node> meant = new HashMap<>();
+        map.fields().forEach((key, value) -> {
             if (!shape.byKey().containsKey(key) && !(hasKind && key.equals("kind"))) {
-                unknown(shape, map, key, path, hasKind);
+                meant.put(unknown(shape, map, key, path, hasKind), value);
             }
-        }
+        });
         @Nullable Object[] bound = new Object[shape.fields().size()];
         boolean complete = whole && !broken;
         for (Shape.Field field : shape.fields()) {
@@ -163,7 +165,10 @@ final class Binder {
                 bound[field.index()] = List.of();
             } else if (field.required()) {
                 complete = false;
-                if (whole && !broken) {
+                Node misspelt = meant.get(field.key());
+                if (misspelt != null) {
+                    bind(field.type(), misspelt, ElementPath.field(path, field.key())); // for the problems in it
+                } else if (whole && !broken) {
                     missing(field, map, path);
                 }
             }
@@ -175,7 +180,8 @@ final class Binder {
         return Failed.ONE;
     }
 
-    private void unknown(Shape shape, Node.Fields map, String key, String path, boolean hasKind) {
+    /** {@return the known field that was probably meant, or empty} */
+    private String unknown(Shape shape, Node.Fields map, String key, String path, boolean hasKind) {
         List<String> known = new ArrayList<>(shape.byKey().keySet());
         if (hasKind) {
             known.add(0, "kind");
@@ -183,6 +189,7 @@ final class Binder {
         Position at = map.keys().getOrDefault(key, map.at());
         String nearest = Names.nearest(key, known);
         problems.add(ProblemKind.UNKNOWN_FIELD, at, ElementPath.field(path, key), key, "", nearest, known);
+        return nearest;
     }
 
     private void missing(Shape.Field field, Node.Fields map, String path) {

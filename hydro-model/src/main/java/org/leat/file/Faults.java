@@ -21,15 +21,14 @@ final class Faults {
         this.broken = broken;
     }
 
-    /** Everything a constructor refused: first what passes a limit, then what does not agree. */
+    /** What a constructor refused: what passes a limit, or else what does not agree. */
     void ofConstructor(Shape shape, @Nullable Object[] values, List<Fault> faults, String path, boolean plain) {
-        ofLimits(shape, values, path, plain);
+        if (ofLimits(shape, values, path, plain)) {
+            return; // what a value that cannot be contradicts says nothing
+        }
         for (Fault fault : faults) {
             Shape.Field field = field(shape, fault);
             Object value = values[field.index()];
-            if (Demand.faults(field.component(), value).contains(fault)) {
-                continue;
-            }
             String at = plain ? path : ElementPath.field(path, field.key());
             if (value == null) {
                 problems.add(ProblemKind.MISSING_CHOICE, position(at), at, "", fault.expected());
@@ -39,8 +38,9 @@ final class Faults {
         }
     }
 
-    /** What passes a limit, of the values that could be bound. */
-    void ofLimits(Shape shape, @Nullable Object[] values, String path, boolean plain) {
+    /** Reports what passes a limit, of the values that could be bound; {@return whether anything does} */
+    boolean ofLimits(Shape shape, @Nullable Object[] values, String path, boolean plain) {
+        boolean any = false;
         for (Shape.Field field : shape.fields()) {
             Object value = values[field.index()];
             if (value == null || field.limits() == null) {
@@ -50,28 +50,31 @@ final class Faults {
             if (value instanceof List<?> list) {
                 if (!broken) {
                     // of a list's own faults only its length: items follow at their own place
-                    report(Demand.faults(field.component(), Collections.nCopies(list.size(), "")), at);
+                    any |= report(Demand.faults(field.component(), Collections.nCopies(list.size(), "")), at);
                 }
-                items(field, list, at);
+                any |= items(field, list, at);
             } else if (value instanceof Binder.Failed failed) {
-                items(field, failed.items(), at);
+                any |= items(field, failed.items(), at);
             } else {
-                report(Demand.faults(field.component(), value), at);
+                any |= report(Demand.faults(field.component(), value), at);
             }
         }
+        return any;
     }
 
-    private void items(Shape.Field field, List<? extends @Nullable Object> items, String path) {
+    private boolean items(Shape.Field field, List<? extends @Nullable Object> items, String path) {
+        boolean any = false;
         for (int i = 0; i < items.size(); i++) {
             Object item = items.get(i);
             // items with limits are quantities, which have no names
             if (item != null && !(item instanceof Record && !(item instanceof Measured<?>))) {
-                report(Demand.faults(field.component(), item), ElementPath.named(path, null, i));
+                any |= report(Demand.faults(field.component(), item), ElementPath.named(path, null, i));
             }
         }
+        return any;
     }
 
-    private void report(List<Fault> faults, String path) {
+    private boolean report(List<Fault> faults, String path) {
         for (Fault fault : faults) {
             if (path.equals("/format")) {
                 problems.add(
@@ -84,6 +87,7 @@ final class Faults {
                 problems.add(ProblemKind.IMPOSSIBLE_VALUE, position(path), path, fault.found(), fault.expected());
             }
         }
+        return !faults.isEmpty();
     }
 
     private static Shape.Field field(Shape shape, Fault fault) {

@@ -109,7 +109,7 @@ final class NodeReader {
 
     private void stop(ProblemKind kind, Position at, String expected) {
         broken = true;
-        problems.add(kind, at, ElementPath.ROOT, "", expected);
+        problems.add(kind, at, path(), "", expected);
     }
 
     private boolean take(Event event) {
@@ -130,8 +130,7 @@ final class NodeReader {
             case Scalar -> place(scalar((ScalarEvent) event));
             case Alias -> {
                 Position at = at(event);
-                problems.add(
-                        ProblemKind.ALIAS, at, ElementPath.ROOT, "*" + ((AliasEvent) event).getAlias(), "the value");
+                problems.add(ProblemKind.ALIAS, at, path(), "*" + ((AliasEvent) event).getAlias(), "the value");
                 place(new Node.Scalar("", Tag.NULL, false, at));
             }
             default -> {
@@ -156,10 +155,10 @@ final class NodeReader {
     private void refuse(NodeEvent event, Optional<String> tag) {
         Optional<Anchor> anchor = event.getAnchor();
         if (anchor.isPresent()) {
-            problems.add(ProblemKind.ALIAS, at(event), ElementPath.ROOT, "&" + anchor.get(), "no anchor");
+            problems.add(ProblemKind.ALIAS, at(event), path(), "&" + anchor.get(), "no anchor");
         }
         if (tag.isPresent()) {
-            problems.add(ProblemKind.TAG, at(event), ElementPath.ROOT, tag.get(), "no tag");
+            problems.add(ProblemKind.TAG, at(event), path(), tag.get(), "no tag");
         }
     }
 
@@ -173,7 +172,7 @@ final class NodeReader {
             if (root == null) {
                 root = done;
             } else {
-                problems.add(ProblemKind.SECOND_DOCUMENT, done.at(), ElementPath.ROOT, "", "one document");
+                problems.add(ProblemKind.SECOND_DOCUMENT, done.at(), path(), "", "one document");
             }
             return;
         }
@@ -192,29 +191,41 @@ final class NodeReader {
 
     private void key(Open out, Node done) {
         out.dropped = true;
-        out.key = "";
+        out.key = done instanceof Node.Scalar s ? s.text() : "";
         if (!(done instanceof Node.Scalar scalar)) {
-            problems.add(ProblemKind.FIELD_NAME, done.at(), ElementPath.ROOT, "", "a word as the field's name");
+            problems.add(ProblemKind.FIELD_NAME, done.at(), path(), "", "a word as the field's name");
             return;
         }
         String key = scalar.text();
         Position first = out.keys.get(key);
         if (key.equals("<<")) {
-            problems.add(ProblemKind.MERGE_KEY, done.at(), ElementPath.ROOT, key, "each field by its name");
+            problems.add(ProblemKind.MERGE_KEY, done.at(), path(), key, "each field by its name");
         } else if (first != null) {
             problems.add(
                     ProblemKind.DUPLICATE_FIELD,
                     done.at(),
-                    ElementPath.ROOT,
+                    path(),
                     key,
                     "each field once",
                     Integer.toString(first.line()),
                     List.of());
         } else {
             out.keys.put(key, done.at());
-            out.key = key;
             out.dropped = false;
         }
+    }
+
+    /** Where reading stands, list items by their index. */
+    private String path() {
+        StringBuilder path = new StringBuilder();
+        open.descendingIterator().forEachRemaining(in -> {
+            if (!in.map) {
+                path.append('[').append(in.items.size()).append(']');
+            } else if (in.key != null && !in.key.isEmpty()) {
+                path.append('/').append(in.key);
+            }
+        });
+        return path.isEmpty() ? ElementPath.ROOT : path.toString();
     }
 
     private Position at(Event event) {

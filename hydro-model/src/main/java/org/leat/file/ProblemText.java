@@ -45,14 +45,13 @@ public final class ProblemText {
             case NO_VALUE -> "has no value; expected " + p.expected() + ", or leave the field out";
             case UNKNOWN_WORD -> "found " + found + meant(p, "expected one of");
             case NOT_A_QUANTITY ->
-                "found " + found + "; expected a number with a unit of " + p.expected() + listed(": ", p.choices());
+                "found " + found + "; expected " + p.expected() + ", a number with a unit" + listed(": ", p.choices());
             case NO_UNIT ->
-                "found " + found + " without a unit; expected a " + p.expected() + listed(" in ", p.choices());
+                "found " + found + " without a unit; expected " + p.expected() + listed(" in ", p.choices());
             case UNKNOWN_UNIT ->
-                "found " + found + ", a unit not known; expected a " + p.expected() + listed(" in ", p.choices());
+                "found " + found + ", a unit not known; expected " + p.expected() + listed(" in ", p.choices());
             case WRONG_UNIT ->
-                "found " + found + ", a " + p.hint() + ", where a " + p.expected() + " belongs"
-                        + listed(": ", p.choices());
+                "found " + found + ", " + p.hint() + ", where " + p.expected() + " belongs" + listed(": ", p.choices());
             case DECIMAL_COMMA -> "found " + found + "; write a decimal point, no comma";
             case TOLERANCE -> "found " + found + "; no tolerance belongs here";
             case NEGATIVE_TOLERANCE -> "found " + found + "; a tolerance cannot be negative";
@@ -72,7 +71,7 @@ public final class ProblemText {
     }
 
     private static String about(Problem p) {
-        return p.hint().isEmpty() ? "" : " (" + p.hint() + ")";
+        return p.hint().isEmpty() ? "" : ": " + p.hint();
     }
 
     private static String meant(Problem p, String known) {

@@ -115,7 +115,7 @@ final class Scalars {
     private Object quantity(ValueType.OfQuantity type, Node.Scalar node, String path) {
         QuantityKind kind = type.kind();
         String text = node.text();
-        String label = kind.label();
+        String label = type.label();
         QuantityText.Reading reading = QuantityText.read(text, kind);
         if (reading instanceof QuantityText.Refused refused) {
             ProblemKind why = why(refused.why(), text);
@@ -158,7 +158,7 @@ final class Scalars {
     private static String measured(String text) {
         for (QuantityKind kind : QuantityKind.values()) {
             if (!TradeUnits.of(kind).isEmpty() && QuantityText.read(text, kind) instanceof QuantityText.Understood) {
-                return kind.label();
+                return ValueType.OfQuantity.label(kind);
             }
         }
         return "";

@@ -28,7 +28,11 @@ sealed interface ValueType {
     record OfQuantity(QuantityKind kind, boolean measured) implements ValueType {
         @Override
         public String label() {
-            return kind.label();
+            return label(kind);
+        }
+
+        static String label(QuantityKind kind) {
+            return ("aei".indexOf(kind.label().charAt(0)) < 0 ? "a " : "an ") + kind.label();
         }
     }
 
