@@ -78,15 +78,15 @@ public final class CellChemistryCatalogue {
      */
     public static Answer cycles(Chemistry chemistry, double depthOfDischarge) {
         Physical.within("depth of discharge", depthOfDischarge, 0, 1);
-        List<Interpolation.Point> points = CYCLES.stream()
-                .filter(row -> row.chemistry().equals(key(chemistry)))
-                .map(row -> new Interpolation.Point(row.depth(), row.cycles()))
-                .toList();
-        double low = points.get(0).x();
-        double high = points.get(points.size() - 1).x();
-        return depthOfDischarge < low || depthOfDischarge > high
-                ? Answer.outside("cycle life", "depth of discharge", depthOfDischarge, low, high, "1")
-                : Answer.of(Interpolation.at(points, depthOfDischarge));
+        return Interpolation.answer(
+                CYCLES.stream()
+                        .filter(row -> row.chemistry().equals(key(chemistry)))
+                        .map(row -> new Interpolation.Point(row.depth(), row.cycles()))
+                        .toList(),
+                depthOfDischarge,
+                "cycle life",
+                "depth of discharge",
+                "1");
     }
 
     private static String key(Chemistry chemistry) {

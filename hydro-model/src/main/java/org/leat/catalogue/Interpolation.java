@@ -1,6 +1,7 @@
 package org.leat.catalogue;
 
 import java.util.List;
+import org.leat.law.Answer;
 
 /** Straight lines between the points of a table. */
 final class Interpolation {
@@ -9,6 +10,13 @@ final class Interpolation {
     record Point(double x, double y) {}
 
     private Interpolation() {}
+
+    /** {@return the value at x, or that x lies outside the table} */
+    static Answer answer(List<Point> points, double x, String law, String input, String unit) {
+        double low = points.get(0).x();
+        double high = points.get(points.size() - 1).x();
+        return x < low || x > high ? Answer.outside(law, input, x, low, high, unit) : Answer.of(at(points, x));
+    }
 
     /** {@return the value at x} The caller has made sure that x lies within the table. */
     static double at(List<Point> points, double x) {

@@ -96,7 +96,7 @@ class CableCataloguesTest {
             double hottest = AmpacityCatalogue.conductorTemperature(insulation);
             for (double ambient = 283.15; ambient <= hottest - 10; ambient += 5) {
                 double root = Math.sqrt((hottest - ambient) / (hottest - 303.15));
-                assertThat(AmpacityCatalogue.ambientFactor(insulation, ambient).orThrow())
+                assertThat(AmpacityFactors.ambient(insulation, ambient).orThrow())
                         .isCloseTo(root, org.assertj.core.api.Assertions.within(0.011));
             }
         }

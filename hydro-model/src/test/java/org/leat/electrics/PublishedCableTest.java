@@ -7,6 +7,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.leat.catalogue.AmericanWireGauge;
 import org.leat.catalogue.AmpacityCatalogue;
+import org.leat.catalogue.AmpacityFactors;
 import org.leat.catalogue.CableLaying;
 import org.leat.catalogue.ConductorCatalogue;
 import org.leat.design.CableInsulation;
@@ -74,8 +75,7 @@ class PublishedCableTest {
     private static void ambient(PublishedCase c, CableInsulation insulation) {
         assertThat(AmpacityCatalogue.conductorTemperature(insulation)).isEqualTo(kelvin(c.in("Tc")));
         c.assertMatches(
-                "k",
-                AmpacityCatalogue.ambientFactor(insulation, kelvin(c.in("Ta"))).orThrow());
+                "k", AmpacityFactors.ambient(insulation, kelvin(c.in("Ta"))).orThrow());
     }
 
     private static void capacity(PublishedCase c, LayingMethod method, int loaded, CableInsulation insulation) {
