@@ -81,27 +81,30 @@ final class CheckCommand implements Callable<Integer> {
         Checker checker = Checker.of(List.of(new BuiltInPack()));
         ReportWriter writer = writer(checker.rulebook(), out);
         Tally tally = new Tally();
-        boolean broke = false;
         for (Path file : files) {
+            Report report;
             try {
-                Report report = checker.check(DesignReader.read(file));
-                tally.add(report);
-                writer.add(report);
+                report = checker.check(DesignReader.read(file));
             } catch (RuntimeException | StackOverflowError e) {
                 // one file never stops the rest
-                broke = true;
-                spec.commandLine()
-                        .getErr()
-                        .print("leat: " + Printable.of(file.toString()) + " could not be checked: " + Printable.of(e)
-                                + "\n");
+                tally.addBroken();
+                writer.broken(file.toString(), cause(e));
+                continue;
             }
+            tally.add(report);
+            writer.add(report);
         }
         writer.end();
-        return code(tally, broke);
+        return code(tally);
     }
 
-    private int code(Tally tally, boolean broke) {
-        if (broke || tally.broke() || (judgeAll && tally.count(Kind.OPEN) > 0)) {
+    private static String cause(Throwable e) {
+        String said = e.getMessage();
+        return e.getClass().getSimpleName() + (said == null ? "" : ": " + said);
+    }
+
+    private int code(Tally tally) {
+        if (tally.broke() || (judgeAll && tally.count(Kind.OPEN) > 0)) {
             return ExitCode.NOT_JUDGED;
         }
         if (tally.unreadable() > 0) {

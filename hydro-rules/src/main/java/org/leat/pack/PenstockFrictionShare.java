@@ -25,7 +25,7 @@ final class PenstockFrictionShare implements Rule {
     private static final String PAST_MAXIMUM = "past-maximum";
 
     private static final RuleCard CARD = RuleCard.of("penstock/friction-share", Level.WARNING)
-            .title("Share of the gross head lost on the way")
+            .title("share of the gross head lost on the way")
             .why("A narrow pipe wastes the fall; a wide one wastes money. From a third of the head on, a larger nozzle"
                     + " brings more water but no more power.")
             .formula("share = 1 − net head / gross head; jet power is greatest at 1/3 where the loss goes with Q²")

@@ -22,7 +22,7 @@ import org.leat.plant.SectionFlow;
 final class PenstockVelocity implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("penstock/velocity", Level.WARNING)
-            .title("Water velocity in the penstock")
+            .title("water velocity in the penstock")
             .why("Fast water wears bends and valves, loses head with its square and makes every stop a harder blow.")
             .formula("v = Q / (π d² / 4), flow Q over the area of the bore d")
             .judged("running on each nozzle set with the most water the stream has")

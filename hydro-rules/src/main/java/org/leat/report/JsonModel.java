@@ -116,6 +116,8 @@ final class JsonModel {
             List<LimitEntry> limits,
             @Nullable String off) {}
 
+    record BrokenEntry(String file, String cause) {}
+
     record Summary(
             int files,
             int unreadable,

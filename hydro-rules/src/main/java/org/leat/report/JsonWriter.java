@@ -2,6 +2,8 @@ package org.leat.report;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
 import org.leat.check.Kind;
 import org.leat.check.Level;
 import org.leat.check.Report;
@@ -14,6 +16,7 @@ public final class JsonWriter implements ReportWriter {
     private final JsonGenerator json;
     private final JsonShapes shapes;
     private final Tally tally = new Tally();
+    private final List<JsonModel.BrokenEntry> broken = new ArrayList<>();
 
     /** Writes to {@code out} in the words of a rulebook. */
     public JsonWriter(Rulebook rulebook, Appendable out) throws IOException {
@@ -38,8 +41,15 @@ public final class JsonWriter implements ReportWriter {
     }
 
     @Override
+    public void broken(String file, String cause) {
+        tally.addBroken();
+        broken.add(new JsonModel.BrokenEntry(file, cause));
+    }
+
+    @Override
     public void end() throws IOException {
         json.writeEndArray();
+        json.writePOJOField("notChecked", broken);
         json.writePOJOField(
                 "summary",
                 new JsonModel.Summary(

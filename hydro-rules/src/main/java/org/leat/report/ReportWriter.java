@@ -9,6 +9,13 @@ public interface ReportWriter {
     /** Writes one design's report. */
     void add(Report report) throws IOException;
 
+    /**
+     * Writes that this program broke over a file, so that it was not checked.
+     *
+     * @param cause in a few words
+     */
+    void broken(String file, String cause) throws IOException;
+
     /** Writes what closes the document; nothing may follow. */
     void end() throws IOException;
 }

@@ -2,6 +2,7 @@ package org.leat.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.leat.check.Limit;
 import org.leat.check.RuleCard;
 import org.leat.check.RuleInForce;
@@ -17,7 +18,8 @@ public final class RulePage {
         List<String> lines = new ArrayList<>();
         lines.add("# " + card.id());
         lines.add("");
-        lines.add(card.title() + ". A failure is " + article(rule.level().word()) + " unless a case below says other.");
+        lines.add(sentence(card.title()) + ". A failure is "
+                + article(rule.level().word()) + " unless a case below says other.");
         lines.add("");
         lines.add("**Why.** " + card.why());
         lines.add("");
@@ -49,6 +51,10 @@ public final class RulePage {
                         + ")";
         return "| " + limit.name() + " | " + value + changed + " | "
                 + limit.named().source() + " |";
+    }
+
+    private static String sentence(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     private static String article(String word) {

@@ -38,7 +38,7 @@ final class SarifModel {
 
     record PhysicalLocation(ArtifactLocation artifactLocation, Region region) {}
 
-    record LogicalLocation(String fullyQualifiedName, String kind) {}
+    record LogicalLocation(String fullyQualifiedName) {}
 
     record Location(
             PhysicalLocation physicalLocation, @Nullable List<LogicalLocation> logicalLocations) {}
@@ -61,5 +61,10 @@ final class SarifModel {
 
     record ConfigurationOverride(Configuration configuration, DescriptorReference descriptor) {}
 
-    record Invocation(boolean executionSuccessful, @Nullable List<ConfigurationOverride> ruleConfigurationOverrides) {}
+    record Notification(String level, Text message) {}
+
+    record Invocation(
+            boolean executionSuccessful,
+            @Nullable List<ConfigurationOverride> ruleConfigurationOverrides,
+            @Nullable List<Notification> toolExecutionNotifications) {}
 }

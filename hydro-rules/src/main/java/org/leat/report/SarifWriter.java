@@ -2,6 +2,7 @@ package org.leat.report;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,6 +30,7 @@ public final class SarifWriter implements ReportWriter {
     private final SarifRules rules;
     private final boolean problemsOnly;
     private final Map<String, Integer> artifacts = new LinkedHashMap<>();
+    private final List<SarifModel.Notification> notifications = new ArrayList<>();
     private boolean broke;
 
     /**
@@ -68,6 +70,14 @@ public final class SarifWriter implements ReportWriter {
     }
 
     @Override
+    public void broken(String file, String cause) {
+        broke = true;
+        artifact(file);
+        notifications.add(new SarifModel.Notification(
+                "error", new SarifModel.Text("this program broke over " + SarifUri.of(file) + ": " + cause)));
+    }
+
+    @Override
     public void end() throws IOException {
         json.writeEndArray();
         json.writeArrayFieldStart("artifacts");
@@ -76,7 +86,10 @@ public final class SarifWriter implements ReportWriter {
         }
         json.writeEndArray();
         json.writeArrayFieldStart("invocations");
-        json.writePOJO(new SarifModel.Invocation(!broke, rules.overrides().isEmpty() ? null : rules.overrides()));
+        json.writePOJO(new SarifModel.Invocation(
+                !broke,
+                rules.overrides().isEmpty() ? null : rules.overrides(),
+                notifications.isEmpty() ? null : notifications));
         json.writeEndArray();
         json.writeEndObject();
         json.writeEndArray();
@@ -155,9 +168,8 @@ public final class SarifWriter implements ReportWriter {
 
     private SarifModel.Location location(Position p, String path) {
         String uri = SarifUri.of(p.file());
-        List<SarifModel.LogicalLocation> logical = path.equals(ElementPath.ROOT)
-                ? null
-                : List.of(new SarifModel.LogicalLocation(path.substring(1), "object"));
+        List<SarifModel.LogicalLocation> logical =
+                path.equals(ElementPath.ROOT) ? null : List.of(new SarifModel.LogicalLocation(path.substring(1)));
         return new SarifModel.Location(
                 new SarifModel.PhysicalLocation(
                         new SarifModel.ArtifactLocation(uri, artifact(p.file())),

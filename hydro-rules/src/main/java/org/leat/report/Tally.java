@@ -16,6 +16,7 @@ public final class Tally {
     private int files;
     private int unreadable;
     private int alternatives;
+    private int broken;
     private boolean broke;
 
     /** Counts one design's report; its alternatives are counted as such only. */
@@ -32,6 +33,13 @@ public final class Tally {
         }
     }
 
+    /** Counts a file over which this program broke. */
+    public void addBroken() {
+        files++;
+        broken++;
+        broke = true;
+    }
+
     /** {@return how many files or designs} */
     public int files() {
         return files;
@@ -42,7 +50,12 @@ public final class Tally {
         return unreadable;
     }
 
-    /** {@return whether a rule broke} */
+    /** {@return over how many of them this program broke} */
+    public int broken() {
+        return broken;
+    }
+
+    /** {@return whether a rule, or the program, broke} */
     public boolean broke() {
         return broke;
     }
@@ -73,6 +86,10 @@ public final class Tally {
         parts.add(count(files, "file checked", "files checked"));
         if (unreadable > 0) {
             parts.add(count(unreadable, "not readable as a design", "not readable as designs"));
+        }
+        if (broken > 0) {
+            parts.add(
+                    count(broken, "not checked because this program broke", "not checked because this program broke"));
         }
         parts.add(count(failures(Level.ERROR), "error", "errors"));
         parts.add(count(failures(Level.WARNING), "warning", "warnings"));

@@ -62,6 +62,15 @@ public final class TextWriter implements ReportWriter {
     }
 
     @Override
+    public void broken(String file, String cause) throws IOException {
+        tally.addBroken();
+        line(colours.heading(Plainly.of(file)));
+        line("");
+        line(colours.level(Level.ERROR, "not checked") + "  this program broke: " + Plainly.of(cause));
+        line("");
+    }
+
+    @Override
     public void end() throws IOException {
         for (String text : wording.phrase("caution").split("\n", -1)) {
             line(text);

@@ -46,6 +46,18 @@ public final class Wording {
         return sentence(outcome.rule(), way.message(), outcome.comparison());
     }
 
+    /** {@return what an outcome compares, in words; "" where nothing is compared} */
+    public String value(Outcome outcome) {
+        ComparisonText compared = comparison(outcome);
+        return compared == null ? "" : compared.value();
+    }
+
+    /** {@return the limit that an outcome compares with, in words; "" where nothing is compared} */
+    public String limit(Outcome outcome) {
+        ComparisonText compared = comparison(outcome);
+        return compared == null ? "" : compared.limit();
+    }
+
     /** {@return the text of a key, or the key where nobody wrote one} */
     public String phrase(String key) {
         String text = rulebook.texts().get(key);

@@ -1,0 +1,85 @@
+package org.leat;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+import java.util.Locale;
+
+/** The arrows between the packages of this module, and the calls that are forbidden in it. */
+@AnalyzeClasses(packages = "org.leat", importOptions = ImportOption.DoNotIncludeTests.class)
+class ArchitectureOfRulesTest {
+
+    @ArchTest
+    static final ArchRule the_checker_knows_no_pack_no_format_and_no_command_line = noClasses()
+            .that()
+            .resideInAPackage("org.leat.check..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(
+                    "org.leat.pack..", "org.leat.report..", "org.leat.cli..", "com.fasterxml..", "picocli..")
+            .because("a later stage never reaches back, and no stage knows the output format");
+
+    @ArchTest
+    static final ArchRule rules_know_no_format_and_no_command_line = noClasses()
+            .that()
+            .resideInAPackage("org.leat.pack..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("org.leat.report..", "org.leat.cli..", "com.fasterxml..", "picocli..")
+            .because("a rule formats no text");
+
+    @ArchTest
+    static final ArchRule reports_know_no_pack_and_no_command_line = noClasses()
+            .that()
+            .resideInAPackage("org.leat.report..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("org.leat.pack..", "org.leat.cli..", "picocli..")
+            .because("a report words whatever pack it is given");
+
+    @ArchTest
+    static final ArchRule only_the_command_line_prints_and_ends_the_process = noClasses()
+            .that()
+            .resideOutsideOfPackage("org.leat.cli..")
+            .should()
+            .accessField(System.class, "out")
+            .orShould()
+            .accessField(System.class, "err")
+            .orShould()
+            .callMethod(System.class, "exit", int.class)
+            .because("a library leaves the terminal to the program that embeds it");
+
+    @ArchTest
+    static final ArchRule nothing_asks_the_wall_clock_or_the_environments_habits = noClasses()
+            .should()
+            .callMethod(System.class, "currentTimeMillis")
+            .orShould()
+            .callMethod(System.class, "nanoTime")
+            .orShould()
+            .callMethod(java.time.Instant.class, "now")
+            .orShould()
+            .callMethod(java.time.LocalDate.class, "now")
+            .orShould()
+            .callMethod(Locale.class, "getDefault")
+            .orShould()
+            .callMethod(String.class, "format", String.class, Object[].class)
+            .orShould()
+            .callMethod(String.class, "formatted", Object[].class)
+            .orShould()
+            .callMethod(String.class, "getBytes")
+            .orShould()
+            .callMethod(String.class, "toLowerCase")
+            .orShould()
+            .callMethod(String.class, "toUpperCase")
+            .orShould()
+            .callMethod(java.nio.charset.Charset.class, "defaultCharset")
+            .because("the same input gives the same bytes on every machine, in every locale and time zone");
+
+    @ArchTest
+    static final ArchRule packages_form_no_cycles =
+            slices().matching("org.leat.(*)..").should().beFreeOfCycles();
+}

@@ -1,0 +1,207 @@
+package org.leat.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.leat.check.Samples;
+
+/** The real jar, run as a builder runs it. */
+class LeatIT {
+
+    private static final Path JAR = Path.of("target", "leat.jar").toAbsolutePath();
+
+    @TempDir
+    Path folder;
+
+    record Ran(int code, String out, String err) {}
+
+    private Ran leat(String... arguments) throws Exception {
+        return leat(List.of(), Map.of(), arguments);
+    }
+
+    private Ran leat(List<String> jvm, Map<String, String> environment, String... arguments) throws Exception {
+        List<String> command = new ArrayList<>();
+        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        command.addAll(jvm);
+        command.addAll(List.of("-jar", JAR.toString()));
+        command.addAll(List.of(arguments));
+        Path out = Files.createTempFile(folder, "out", "");
+        Path err = Files.createTempFile(folder, "err", "");
+        ProcessBuilder builder = new ProcessBuilder(command)
+                .directory(folder.toFile())
+                .redirectOutput(out.toFile())
+                .redirectError(err.toFile());
+        builder.environment().remove("JAVA_TOOL_OPTIONS");
+        builder.environment().putAll(environment);
+        Process process = builder.start();
+        process.getOutputStream().close();
+        int code = process.waitFor();
+        return new Ran(
+                code, Files.readString(out, StandardCharsets.UTF_8), Files.readString(err, StandardCharsets.UTF_8));
+    }
+
+    private void file(String name, String text) throws IOException {
+        Files.writeString(folder.resolve(name), text);
+    }
+
+    @Test
+    void version_and_help_are_told() throws Exception {
+        assertThat(leat("--version").out()).matches("leat \\d+\\.\\d+\\.\\d+\\S*\\R");
+        Ran help = leat("--help");
+        assertThat(help.code()).isZero();
+        assertThat(help.out()).contains("check", "explain", "schema", "Exit codes");
+        assertThat(leat("check", "--help").out()).contains("--format", "--fail-on", "--judge-all");
+    }
+
+    @Test
+    void version_and_help_load_no_unit_and_no_json() throws Exception {
+        for (String option : List.of("--version", "--help")) {
+            String loaded = leat(List.of("-verbose:class"), Map.of(), option).out();
+            assertThat(loaded)
+                    .doesNotContain("tech.units.indriya")
+                    .doesNotContain("com.fasterxml")
+                    .doesNotContain("org.snakeyaml");
+        }
+    }
+
+    @Test
+    void a_wrong_call_exits_with_2_and_a_word_on_the_error_stream() throws Exception {
+        for (String[] call : new String[][] {
+            {},
+            {"check"},
+            {"chekc", "x.yaml"},
+            {"check", "--format", "xml", "x.yaml"},
+            {"check", "--fail-on", "fatal", "x.yaml"},
+            {"check", "--problems-only", "x.yaml"},
+            {"explain"},
+            {"explain", "no/such-rule"}
+        }) {
+            Ran ran = leat(call);
+            assertThat(ran.code()).as(String.join(" ", call)).isEqualTo(2);
+            assertThat(ran.out()).isEmpty();
+            assertThat(ran.err()).startsWith("leat: ").doesNotContain("\tat ");
+        }
+    }
+
+    @Test
+    void a_mistyped_rule_names_the_nearest() throws Exception {
+        assertThat(leat("explain", "penstock/velocty").err()).contains("penstock/velocity");
+    }
+
+    @Test
+    void explain_prints_formula_case_source_and_limits() throws Exception {
+        Ran ran = leat("explain", "penstock/velocity");
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out()).contains("v = Q", "common practice", "| velocity | 3 m/s |");
+    }
+
+    @Test
+    void a_file_that_is_no_design_exits_with_3_and_every_problem_has_its_place() throws Exception {
+        file("bad.yaml", "format: 1\nname: x\nsiet: 3\nsite:\n  gross-head: 3 bar\n");
+        Ran ran = leat("check", "bad.yaml");
+        assertThat(ran.code()).isEqualTo(3);
+        assertThat(ran.out()).contains("bad.yaml:3:1: ", "bad.yaml:5:15: ", "site");
+        assertThat(leat("check", "missing.yaml").code()).isEqualTo(3);
+        assertThat(leat("check", ".").code()).isEqualTo(3);
+        file("empty.yaml", "");
+        assertThat(leat("check", "empty.yaml").code()).isEqualTo(3);
+        Files.write(folder.resolve("bytes.yaml"), new byte[] {(byte) 0xC3, 0x28, 0, 1});
+        assertThat(leat("check", "bytes.yaml").code()).isEqualTo(3);
+    }
+
+    @Test
+    void one_bad_file_does_not_stop_the_rest() throws Exception {
+        file("bad.yaml", "format: 1\n");
+        file("plant.yaml", Samples.SHORT);
+        Ran ran = leat("check", "bad.yaml", "plant.yaml");
+        assertThat(ran.code()).isEqualTo(3);
+        assertThat(ran.out()).contains("plant.yaml: sample", "2 files checked, 1 not readable");
+    }
+
+    @Test
+    void the_short_file_gets_an_operating_point_and_verdicts() throws Exception {
+        file("plant.yaml", Samples.SHORT);
+        Ran ran = leat("check", "--fail-on", "note", "plant.yaml");
+        assertThat(ran.code()).isIn(0, 1);
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.out()).contains("How it runs", "nozzle set", "10 mm", "Assumed, because the file does not say");
+        assertThat(ran.out().strip().lines().reduce("", (a, b) -> b)).startsWith("1 file checked, ");
+    }
+
+    @Test
+    void what_could_not_be_judged_exits_with_4_where_all_was_to_be_judged() throws Exception {
+        file("plant.yaml", Samples.SHORT);
+        assertThat(leat("check", "--judge-all", "plant.yaml").code()).isEqualTo(4);
+    }
+
+    @Test
+    void the_level_asked_for_sets_the_exit_code() throws Exception {
+        file("plant.yaml", Samples.SHORT.replace("open: [10 mm]", "open: [25 mm, 25 mm]"));
+        JsonNode summary = new ObjectMapper()
+                .readTree(leat("check", "--format", "json", "plant.yaml").out())
+                .get("summary");
+        int errors = summary.get("errors").asInt();
+        int warnings = summary.get("warnings").asInt();
+        assertThat(warnings + errors).isPositive();
+        assertThat(leat("check", "plant.yaml").code()).isEqualTo(errors > 0 ? 1 : 0);
+        assertThat(leat("check", "--fail-on", "warning", "plant.yaml").code()).isEqualTo(1);
+    }
+
+    @Test
+    void every_format_gives_the_same_bytes_in_every_locale_zone_and_encoding() throws Exception {
+        file("plant.yaml", Samples.SHORT);
+        for (String format : List.of("text", "json", "sarif")) {
+            String[] call = {"check", "--format", format, "plant.yaml"};
+            Ran here = leat(call);
+            assertThat(here.out()).isNotEmpty();
+            for (List<String> jvm : List.of(
+                    List.of("-Duser.language=de", "-Duser.country=DE", "-Duser.timezone=Asia/Tokyo"),
+                    List.of("-Duser.language=tr", "-Duser.country=TR", "-Duser.timezone=America/Lima"),
+                    List.of("-Duser.language=ar", "-Duser.country=EG", "-Dfile.encoding=ISO-8859-1"))) {
+                assertThat(leat(jvm, Map.of("LC_ALL", "C"), call))
+                        .as(format + jvm)
+                        .isEqualTo(here);
+            }
+        }
+    }
+
+    @Test
+    void no_colour_where_nobody_looks_and_colour_on_demand() throws Exception {
+        file("bad.yaml", "format: 1\n");
+        assertThat(leat("check", "bad.yaml").out()).doesNotContain("\u001b");
+        assertThat(leat("check", "--colour", "always", "bad.yaml").out()).contains("\u001b[");
+        assertThat(leat(List.of(), Map.of("NO_COLOR", "1"), "check", "bad.yaml").out())
+                .doesNotContain("\u001b");
+    }
+
+    @Test
+    void control_characters_never_reach_the_terminal() throws Exception {
+        file("bad.yaml", "format: 1\n\"a\\e[31mb\": 2\nname: \"x\\u202ey\"\n");
+        Ran ran = leat("check", "bad.yaml", "no\u001b[2Jsuch.yaml");
+        assertThat(ran.out().replace("\n", "")).doesNotContainPattern("[\\p{Cntrl}\\u202e]");
+        assertThat(leat("explain", "a\u001b[31m/b").err().replaceAll("\\R", "")).doesNotContainPattern("\\p{Cntrl}");
+    }
+
+    @Test
+    void sarif_names_files_relative_to_the_folder_one_works_in() throws Exception {
+        Files.createDirectory(folder.resolve("my plants"));
+        file("my plants/one.yaml", Samples.SHORT);
+        for (String name : List.of(
+                "my plants/one.yaml", folder.resolve("my plants/one.yaml").toString())) {
+            JsonNode run = new ObjectMapper()
+                    .readTree(leat("check", "--format", "sarif", name).out())
+                    .at("/runs/0");
+            assertThat(run.at("/artifacts/0/location/uri").asText()).isEqualTo("my%20plants/one.yaml");
+        }
+    }
+}

@@ -1,0 +1,164 @@
+package org.leat.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.leat.check.Arg;
+import org.leat.check.Checker;
+import org.leat.check.Comparison;
+import org.leat.check.Edit;
+import org.leat.check.Finding;
+import org.leat.check.Hanging;
+import org.leat.check.Judgement;
+import org.leat.check.Kind;
+import org.leat.check.Level;
+import org.leat.check.LimitChange;
+import org.leat.check.Message;
+import org.leat.check.Outcome;
+import org.leat.check.Report;
+import org.leat.check.Rule;
+import org.leat.check.RuleCard;
+import org.leat.check.RulePack;
+import org.leat.check.RuleSettings;
+import org.leat.check.Rulebook;
+import org.leat.check.Settings;
+import org.leat.check.WayOut;
+import org.leat.file.DesignReader;
+import org.leat.file.Position;
+import org.leat.quantity.QuantityKind;
+
+/** Reports put together by hand, so that writers are tested without a plant. */
+final class MadeReports {
+
+    private static final RuleCard CARD = RuleCard.of("barrel/overflow", Level.ERROR)
+            .title("level in the barrel")
+            .why("It spills.")
+            .formula("h")
+            .judged("raining")
+            .source("Handbook of Barrels, p. 7")
+            .limit("brim", QuantityKind.LENGTH, 0.9, "m", RuleCard.COMMON_PRACTICE)
+            .message("spills", "rain", "name")
+            .message("holds", "rain", "name")
+            .message("bigger", "height")
+            .build();
+
+    private MadeReports() {}
+
+    private static final class BarrelRule implements Rule {
+        @Override
+        public RuleCard card() {
+            return CARD;
+        }
+
+        @Override
+        public List<Outcome> judge(Judgement judgement) {
+            return List.of();
+        }
+    }
+
+    static final RulePack PACK = new RulePack() {
+        @Override
+        public String name() {
+            return "barrels";
+        }
+
+        @Override
+        public List<Rule> rules() {
+            return List.of(new BarrelRule());
+        }
+
+        @Override
+        public Map<String, String> texts() {
+            return Map.of(
+                    "barrel/overflow.spills", "{name} spills at {rain:mm}: {value}, {limit}, {margin}.",
+                    "barrel/overflow.holds", "{name} holds {rain,2}.",
+                    "barrel/overflow.bigger", "A barrel of {height:cm}.");
+        }
+    };
+
+    static Rulebook rulebook() {
+        return Checker.of(List.of(PACK)).rulebook();
+    }
+
+    static Rulebook changedRulebook() {
+        Settings settings = new Settings(Map.of(
+                "barrel/overflow",
+                new RuleSettings(
+                        Map.of("brim", new LimitChange(0.8, "house.yaml:3", "splashing")),
+                        Level.WARNING,
+                        null,
+                        "house.yaml")));
+        return Checker.of(List.of(PACK), settings).rulebook();
+    }
+
+    static Report report() {
+        List<Finding> findings = new ArrayList<>();
+        Comparison tooHigh = new Comparison(
+                Comparison.Sense.AT_MOST, 1.2, Double.NEGATIVE_INFINITY, 0.9, QuantityKind.LENGTH, "brim");
+        Comparison fine = new Comparison(
+                Comparison.Sense.AT_MOST, 0.5, Double.NEGATIVE_INFINITY, 0.9, QuantityKind.LENGTH, "brim");
+        findings.add(finding(Kind.FAIL, Level.ERROR, "/barrel[east]/height", "raining", tooHigh, "spills", 4, true));
+        findings.add(finding(Kind.FAIL, Level.NOTE, "/barrel[west]/height", "raining", tooHigh, "spills", 7, false));
+        findings.add(finding(Kind.PASS, Level.ERROR, "/barrel[north]/height", "raining", fine, "holds", 9, false));
+        findings.add(finding(Kind.OPEN, Level.ERROR, "/barrel[south]", "", null, "common.not-given", 11, false));
+        findings.sort(null);
+        return new Report(
+                "dir with blank/ä:b.yaml",
+                "Barrels",
+                "",
+                List.of(),
+                findings,
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of());
+    }
+
+    static Report hostile() {
+        Outcome outcome = new Outcome(
+                "barrel/overflow",
+                Kind.FAIL,
+                Level.ERROR,
+                "/barrel[\u001b[31mred\u202e]",
+                "",
+                null,
+                Message.of(
+                        "spills", Arg.of("rain", 1, QuantityKind.LENGTH), Arg.of("name", "\u001b]0;x\u0007\r\nname")),
+                null);
+        Finding finding = new Finding(outcome, new Position("a\u001b.yaml", 1, 1, 1, 2), List.of(), List.of(), false);
+        return new Report(
+                "a\u001b.yaml",
+                "x\u0000y",
+                "",
+                List.of(),
+                List.of(finding),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of());
+    }
+
+    static Report unreadable() {
+        var reading = DesignReader.read("format: 1\nname: x\nsiet: 3\n", "bad.yaml");
+        return new Report(
+                "bad.yaml", "", "", reading.problems(), List.of(), List.of(), List.of(), List.of(), List.of());
+    }
+
+    private static Finding finding(
+            Kind kind, Level level, String path, String during, Comparison c, String message, int line, boolean ways) {
+        Message said = message.startsWith("common")
+                ? Message.of(message, Arg.at("field", path))
+                : Message.of(message, Arg.of("rain", 0.03, QuantityKind.LENGTH), Arg.of("name", "east"));
+        Outcome outcome =
+                new Outcome("barrel/overflow", kind, level, path, during, c, said, kind == Kind.OPEN ? path : null);
+        List<WayOut> out = ways
+                ? List.of(new WayOut(
+                        Message.of("bigger", Arg.of("height", 1.5, QuantityKind.LENGTH)),
+                        List.of(new Edit(
+                                path, org.leat.quantity.Si.quantity(1.5, "m", javax.measure.quantity.Length.class))),
+                        -12.4))
+                : List.of();
+        List<Hanging> rests = ways ? List.of(new Hanging("/weather", Kind.PASS, Kind.FAIL)) : List.of();
+        return new Finding(outcome, new Position("dir with blank/ä:b.yaml", line, 13, line, 18), out, rests, false);
+    }
+}
