@@ -1,6 +1,7 @@
 package org.leat.hydraulics;
 
 import org.leat.law.Answer;
+import org.leat.law.Gravity;
 import org.leat.law.Physical;
 
 /**
@@ -63,5 +64,13 @@ public final class LossCoefficient {
         Physical.within("relativeRoughness", relativeRoughness, Double.MIN_NORMAL, 1);
         double log = Math.log10(relativeRoughness / 3.7);
         return 0.25 / (log * log);
+    }
+
+    /**
+     * {@return head lost over flow squared, {@code K/(2 g A²)}, m/(m³/s)²; A the area that K belongs to, m²}
+     */
+    public static double perFlowSquared(double lossCoefficient, double area) {
+        double each = Physical.positive("area", area) * area * 2 * Gravity.STANDARD;
+        return Physical.notNegative("lossCoefficient", lossCoefficient) / each;
     }
 }

@@ -10,6 +10,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
 import org.junit.jupiter.api.Test;
 import org.leat.law.Gravity;
 
@@ -32,8 +33,8 @@ class PartFullPenstockTest {
     void the_nozzles_pass_what_the_stream_brings_and_the_filled_pipe_pays_for_it(
             @ForAll("penstock") SteadyPenstock penstock,
             @ForAll("nozzles") OpenNozzles nozzles,
-            @ForAll @DoubleRange(min = 1, max = 150) double head,
-            @ForAll @DoubleRange(min = 0.01, max = 0.99) double share) {
+            @ForAll @Scale(9) @DoubleRange(min = 1, max = 150) double head,
+            @ForAll @Scale(9) @DoubleRange(min = 0.01, max = 0.99) double share) {
         double full = penstock.flow(head, nozzles.conductance());
         PartFullFlow part = PartFullPenstock.evenSlope(penstock, head, share * full, nozzles, Pipes.DENSITY);
         double jets = part.jets().stream().mapToDouble(NozzleJet::flow).sum();
@@ -49,7 +50,8 @@ class PartFullPenstockTest {
     }
 
     @Property
-    void power_never_falls_when_the_stream_brings_more(@ForAll @DoubleRange(min = 0.05, max = 0.98) double share) {
+    void power_never_falls_when_the_stream_brings_more(
+            @ForAll @Scale(9) @DoubleRange(min = 0.05, max = 0.98) double share) {
         SteadyPenstock penstock = new SteadyPenstock(List.of(PIPE), 0, Pipes.VISCOSITY);
         double full = penstock.flow(40, NOZZLE.conductance());
         PartFullFlow less = PartFullPenstock.evenSlope(penstock, 40, share * full, NOZZLE, 1000);
@@ -121,8 +123,8 @@ class PartFullPenstockTest {
     @Property
     void no_nozzle_beats_the_best_one(
             @ForAll("penstock") SteadyPenstock penstock,
-            @ForAll @DoubleRange(min = 1, max = 150) double head,
-            @ForAll @DoubleRange(min = 0.3, max = 3) double factor) {
+            @ForAll @Scale(9) @DoubleRange(min = 1, max = 150) double head,
+            @ForAll @Scale(9) @DoubleRange(min = 0.3, max = 3) double factor) {
         MaximumJetPower best = MaximumJetPower.of(penstock, head, 0.97, Pipes.DENSITY);
         double bore = best.nozzleBore(1, 0.97, 1);
         double atBest = penstock.solve(head, OpenNozzles.withoutBranches(List.of(bore), 0.97, 1), Pipes.DENSITY)

@@ -11,6 +11,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
 import org.junit.jupiter.api.Test;
 import org.leat.law.Gravity;
 
@@ -39,7 +40,7 @@ class SteadyPenstockTest {
     void every_answer_satisfies_the_energy_equation(
             @ForAll("penstock") SteadyPenstock penstock,
             @ForAll("nozzles") OpenNozzles nozzles,
-            @ForAll @DoubleRange(min = 0.01, max = 200) double head) {
+            @ForAll @Scale(9) @DoubleRange(min = 0.01, max = 200) double head) {
         SteadyFlow flow = penstock.solve(head, nozzles, Pipes.DENSITY);
         double lost = flow.screenLoss();
         for (int i = 0; i < flow.sections().size(); i++) {
@@ -63,7 +64,7 @@ class SteadyPenstockTest {
     void jets_never_carry_more_than_the_water_that_falls(
             @ForAll("penstock") SteadyPenstock penstock,
             @ForAll("nozzles") OpenNozzles nozzles,
-            @ForAll @DoubleRange(min = 0, max = 200) double head) {
+            @ForAll @Scale(9) @DoubleRange(min = 0, max = 200) double head) {
         SteadyFlow flow = penstock.solve(head, nozzles, Pipes.DENSITY);
         double falling = Pipes.DENSITY * Gravity.STANDARD * flow.flow() * head;
         assertThat(flow.jetPower()).isBetween(0.0, falling);
@@ -74,8 +75,8 @@ class SteadyPenstockTest {
     void more_head_gives_more_flow_and_more_power(
             @ForAll("penstock") SteadyPenstock penstock,
             @ForAll("nozzles") OpenNozzles nozzles,
-            @ForAll @DoubleRange(min = 0.1, max = 150) double head,
-            @ForAll @DoubleRange(min = 0.01, max = 50) double more) {
+            @ForAll @Scale(9) @DoubleRange(min = 0.1, max = 150) double head,
+            @ForAll @Scale(9) @DoubleRange(min = 0.01, max = 50) double more) {
         SteadyFlow low = penstock.solve(head, nozzles, Pipes.DENSITY);
         SteadyFlow high = penstock.solve(head + more, nozzles, Pipes.DENSITY);
         assertThat(high.flow()).isGreaterThan(low.flow());
@@ -86,7 +87,7 @@ class SteadyPenstockTest {
     void a_rougher_pipe_never_passes_more(
             @ForAll("sections") List<PenstockSection> sections,
             @ForAll("nozzles") OpenNozzles nozzles,
-            @ForAll @DoubleRange(min = 0.1, max = 150) double head) {
+            @ForAll @Scale(9) @DoubleRange(min = 0.1, max = 150) double head) {
         List<PenstockSection> rougher = new ArrayList<>();
         for (PenstockSection s : sections) {
             rougher.add(new PenstockSection(s.length(), s.bore(), s.roughness() * 2 + 1e-5, s.lossCoefficient()));
@@ -98,9 +99,9 @@ class SteadyPenstockTest {
 
     @Property
     void cutting_a_section_in_two_changes_nothing(
-            @ForAll @DoubleRange(min = 0.1, max = 0.9) double cut,
+            @ForAll @Scale(9) @DoubleRange(min = 0.1, max = 0.9) double cut,
             @ForAll("nozzles") OpenNozzles nozzles,
-            @ForAll @DoubleRange(min = 0.1, max = 150) double head) {
+            @ForAll @Scale(9) @DoubleRange(min = 0.1, max = 150) double head) {
         PenstockSection upper = new PenstockSection(PIPE.length() * cut, PIPE.bore(), PIPE.roughness(), 1);
         PenstockSection lower = new PenstockSection(PIPE.length() * (1 - cut), PIPE.bore(), PIPE.roughness(), 0.5);
         double one = new SteadyPenstock(List.of(PIPE), 0, Pipes.VISCOSITY).flow(head, nozzles.conductance());
@@ -110,7 +111,7 @@ class SteadyPenstockTest {
 
     /** Lengths times s, viscosity times s^1.5, head times s: the same flow in other units of length (time times √s). */
     @Property
-    void the_flow_does_not_depend_on_the_unit_of_length(@ForAll @DoubleRange(min = 0.2, max = 5) double s) {
+    void the_flow_does_not_depend_on_the_unit_of_length(@ForAll @Scale(9) @DoubleRange(min = 0.2, max = 5) double s) {
         double here = new SteadyPenstock(List.of(PIPE), 0, Pipes.VISCOSITY).flow(40, NOZZLE.conductance());
         PenstockSection scaled =
                 new PenstockSection(PIPE.length() * s, PIPE.bore() * s, PIPE.roughness() * s, PIPE.lossCoefficient());
@@ -121,7 +122,8 @@ class SteadyPenstockTest {
     }
 
     @Property
-    void flow_rises_steadily_through_the_unsettled_range(@ForAll @DoubleRange(min = 2000, max = 4500) double reynolds) {
+    void flow_rises_steadily_through_the_unsettled_range(
+            @ForAll @Scale(9) @DoubleRange(min = 2000, max = 4500) double reynolds) {
         PenstockSection pipe = new PenstockSection(300, 0.05, 1e-5, 0);
         SteadyPenstock penstock = new SteadyPenstock(List.of(pipe), 0, Pipes.VISCOSITY);
         double flow = reynolds * Pipes.VISCOSITY * pipe.area() / pipe.bore();
