@@ -2,7 +2,6 @@ package org.leat.pack;
 
 import java.util.Collections;
 import java.util.Comparator;
-import java.util.List;
 import java.util.stream.Stream;
 import javax.measure.quantity.Length;
 import org.leat.check.Arg;
@@ -12,29 +11,45 @@ import org.leat.pack.Search.Candidate;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
-/** Other nozzles to open: those on hand first, then what could be made. */
+/** Other nozzles to open in every position: those on hand first, then what could be made in half millimetres. */
 final class NozzlesOnHand {
+
+    private static final double SAME = 1e-6;
+    private static final double HALF_MILLIMETRE = 0.0005;
+    private static final int LEAST_HALF_MILLIMETRES = 4;
 
     private NozzlesOnHand() {}
 
-    /** {@return candidates with smaller bores than the smallest open, largest first; the rule says {@code message}} */
+    /** {@return candidates with bores below the largest open, largest first; the rule says {@code message}} */
     static Stream<Candidate> smaller(Judgement j, String message) {
+        double open = bores(j).max(Comparator.naturalOrder()).orElseThrow();
+        Stream<Double> onHand = available(j).filter(bore -> bore < open - SAME).sorted(Comparator.reverseOrder());
+        Stream<Double> made = Stream.iterate(
+                        Math.floor((open - SAME) / HALF_MILLIMETRE), n -> n >= LEAST_HALF_MILLIMETRES, n -> n - 1)
+                .map(n -> n * HALF_MILLIMETRE);
+        return Stream.concat(onHand, made).map(bore -> candidate(j, message, bore));
+    }
+
+    /** {@return candidates with bores on hand above the smallest open, smallest first; the rule says {@code message}} */
+    static Stream<Candidate> larger(Judgement j, String message) {
+        double open = bores(j).min(Comparator.naturalOrder()).orElseThrow();
+        return available(j).filter(bore -> bore > open + SAME).sorted().map(bore -> candidate(j, message, bore));
+    }
+
+    private static Stream<Double> bores(Judgement j) {
+        return j.design().nozzles().open().stream().map(Si::of);
+    }
+
+    private static Stream<Double> available(Judgement j) {
+        return j.design().nozzles().available().stream().map(Si::of);
+    }
+
+    private static Candidate candidate(Judgement j, String message, double bore) {
         int positions = j.design().nozzles().open().size();
-        double open =
-                j.design().nozzles().open().stream().mapToDouble(Si::of).min().orElseThrow();
-        List<Double> onHand = j.design().nozzles().available().stream()
-                .map(Si::of)
-                .filter(bore -> bore < open - 1e-6)
-                .sorted(Comparator.reverseOrder())
-                .toList();
-        Stream<Double> made = Stream.iterate(Math.floor(open * 2000 - 1e-6), n -> n >= 4, n -> n - 1)
-                .map(n -> n / 2000);
-        return Stream.concat(onHand.stream(), made)
-                .map(bore -> Candidate.of(
-                        message,
-                        new Edit(
-                                "/nozzles/open",
-                                Collections.nCopies(positions, Si.quantity(bore * 1000, "mm", Length.class))),
-                        Arg.of("bore", bore, QuantityKind.LENGTH)));
+        double millimetres = Math.rint(bore * 1e5) / 100;
+        return Candidate.of(
+                message,
+                new Edit("/nozzles/open", Collections.nCopies(positions, Si.quantity(millimetres, "mm", Length.class))),
+                Arg.of("bore", bore, QuantityKind.LENGTH));
     }
 }

@@ -3,10 +3,10 @@ package org.leat.pack;
 import static org.leat.quantity.QuantityKind.LENGTH;
 import static org.leat.quantity.QuantityKind.RATIO;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
@@ -16,6 +16,7 @@ import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
+import org.leat.pack.Search.Candidate;
 import org.leat.plant.Running;
 import org.leat.plant.WaterSide;
 
@@ -51,10 +52,8 @@ final class PenstockFrictionShare implements Rule {
 
     @Override
     public List<Outcome> judge(Judgement j) {
-        return j.cases().running().stream()
-                .limit(1)
-                .map(running -> judge(j, running))
-                .toList();
+        List<Running> running = j.cases().running();
+        return running.isEmpty() ? Open.unsolved(j) : List.of(judge(j, running.get(0)));
     }
 
     private static Outcome judge(Judgement j, Running running) {
@@ -75,26 +74,16 @@ final class PenstockFrictionShare implements Rule {
 
     @Override
     public List<WayOut> waysOut(Judgement j, Outcome failure) {
-        List<WayOut> ways = new ArrayList<>();
         boolean narrow = !failure.message().id().equals("wide");
         int longest = longest(j);
-        String name = j.design().penstock().sections().get(longest).name();
-        (narrow ? PipeSizes.larger(j.design(), longest) : PipeSizes.smaller(j.design(), longest))
-                .stream()
-                        .filter(size -> holds(j.with(size.edits())))
-                        .limit(1)
-                        .forEach(size -> ways.add(j.wayOut(
-                                "other-pipe",
-                                size.edits(),
-                                Arg.of("section", name),
-                                Arg.of("diameter", size.outsideDiameter(), LENGTH))));
-        (narrow ? NozzleSizes.smaller(j.design()) : NozzleSizes.larger(j.design()))
-                .stream()
-                        .filter(bore -> holds(j.with(bore.edits())))
-                        .limit(1)
-                        .forEach(bore ->
-                                ways.add(j.wayOut("other-nozzle", bore.edits(), Arg.of("bore", bore.bore(), LENGTH))));
-        return ways;
+        Stream<Candidate> pipes =
+                narrow ? PipeSizes.larger(j, longest, "other-pipe") : PipeSizes.smaller(j, longest, "other-pipe");
+        Stream<Candidate> nozzles =
+                narrow ? NozzlesOnHand.smaller(j, "other-nozzle") : NozzlesOnHand.larger(j, "other-nozzle");
+        return Stream.of(pipes, nozzles)
+                .map(candidates -> candidates.filter(c -> holds(j.with(c.edits()))))
+                .flatMap(candidates -> Search.first(this, j, failure, candidates).stream())
+                .toList();
     }
 
     private static int longest(Judgement j) {

@@ -1,6 +1,5 @@
 package org.leat.pack;
 
-import static org.leat.quantity.QuantityKind.LENGTH;
 import static org.leat.quantity.QuantityKind.SPEED;
 import static org.leat.quantity.QuantityKind.VOLUME_FLOW;
 
@@ -9,7 +8,6 @@ import java.util.List;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
-import org.leat.check.Kind;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
@@ -25,7 +23,7 @@ final class PenstockVelocity implements Rule {
             .title("water velocity in the penstock")
             .why("Fast water wears bends and valves, loses head with its square and makes every stop a harder blow.")
             .formula("v = Q / (π d² / 4), flow Q over the area of the bore d")
-            .judged("running on each nozzle set with the most water the stream has")
+            .judged("running with the most water the stream has, on the nozzle set with the fastest water")
             .source(RuleCard.COMMON_PRACTICE)
             .limit("velocity", SPEED, 3, "m/s", RuleCard.COMMON_PRACTICE)
             .message("too-fast", "section", "flow")
@@ -41,19 +39,23 @@ final class PenstockVelocity implements Rule {
 
     @Override
     public List<Outcome> judge(Judgement j) {
+        if (j.cases().running().isEmpty()) {
+            return Open.unsolved(j);
+        }
         List<Outcome> outcomes = new ArrayList<>();
-        for (Running running : j.cases().running()) {
-            List<SectionFlow> sections = running.water().sections();
-            for (int i = 0; i < sections.size(); i++) {
-                outcomes.add(j.at(PipeSizes.path(j.design(), i) + "/pipe")
-                        .during(running)
-                        .compare(
-                                Comparison.atMost(sections.get(i).velocity(), j.limit("velocity")),
-                                "slow-enough",
-                                "too-fast",
-                                Arg.of("section", sections.get(i).section()),
-                                Arg.of("flow", running.water().flow(), VOLUME_FLOW)));
-            }
+        for (int i = 0; i < j.design().penstock().sections().size(); i++) {
+            int section = i;
+            Running running = Worst.most(
+                    j.cases().running(), r -> r.water().sections().get(section).velocity());
+            SectionFlow flow = running.water().sections().get(section);
+            outcomes.add(j.at(PipeSizes.path(j.design(), section) + "/pipe")
+                    .during(running)
+                    .compare(
+                            Comparison.atMost(flow.velocity(), j.limit("velocity")),
+                            "slow-enough",
+                            "too-fast",
+                            Arg.of("section", flow.section()),
+                            Arg.of("flow", running.water().flow(), VOLUME_FLOW)));
         }
         return outcomes;
     }
@@ -63,29 +65,14 @@ final class PenstockVelocity implements Rule {
         List<WayOut> ways = new ArrayList<>();
         for (int i = 0; i < j.design().penstock().sections().size(); i++) {
             if (failure.path().equals(PipeSizes.path(j.design(), i) + "/pipe")) {
-                String name = j.design().penstock().sections().get(i).name();
-                PipeSizes.larger(j.design(), i).stream()
-                        .filter(size -> !fails(j.with(size.edits()), failure))
-                        .limit(1)
-                        .forEach(size -> ways.add(j.wayOut(
-                                "larger-pipe",
-                                size.edits(),
-                                Arg.of("section", name),
-                                Arg.of("diameter", size.outsideDiameter(), LENGTH))));
+                Search.first(this, j, failure, PipeSizes.larger(j, i, "larger-pipe"))
+                        .ifPresent(ways::add);
             }
         }
         if (failure.during().equals(j.cases().running().get(0).id())) {
-            NozzleSizes.smaller(j.design()).stream()
-                    .filter(bore -> !fails(j.with(bore.edits()), failure))
-                    .limit(1)
-                    .forEach(bore ->
-                            ways.add(j.wayOut("smaller-nozzle", bore.edits(), Arg.of("bore", bore.bore(), LENGTH))));
+            Search.first(this, j, failure, NozzlesOnHand.smaller(j, "smaller-nozzle"))
+                    .ifPresent(ways::add);
         }
         return ways;
-    }
-
-    private boolean fails(Judgement j, Outcome failure) {
-        return judge(j).stream()
-                .anyMatch(o -> o.kind() == Kind.FAIL && o.identity().equals(failure.identity()));
     }
 }

@@ -1,18 +1,20 @@
 package org.leat.pack;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import javax.measure.Quantity;
+import java.util.stream.Stream;
 import javax.measure.quantity.Length;
 import org.leat.catalogue.PipeCatalogue;
 import org.leat.catalogue.PipeStandard;
+import org.leat.check.Arg;
 import org.leat.check.Edit;
+import org.leat.check.Judgement;
 import org.leat.design.Design;
 import org.leat.design.Pipe;
-import org.leat.design.Section;
 import org.leat.file.ElementPath;
+import org.leat.pack.Search.Candidate;
+import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** Other sizes of the pipe that a section is made of, as edits of the design. */
@@ -20,32 +22,26 @@ final class PipeSizes {
 
     private PipeSizes() {}
 
-    /**
-     * Another outside diameter of the same pipe series.
-     *
-     * @param outsideDiameter m
-     * @param edits that put it into the design
-     */
-    record Size(double outsideDiameter, List<Edit> edits) {}
-
     /** {@return the path of a section} */
     static String path(Design design, int section) {
         return ElementPath.item("/penstock/sections", design.penstock().sections(), section);
     }
 
-    /** {@return the sizes above the one a section has, smallest first; none for what no standard tables} */
-    static List<Size> larger(Design design, int section) {
-        return sizes(design, section).stream()
-                .filter(size -> size.outsideDiameter() > outsideDiameter(design, section) * 1.001)
-                .toList();
+    /** {@return candidates of the sizes above the one a section has, smallest first; none for what no standard tables} */
+    static Stream<Candidate> larger(Judgement j, int section, String message) {
+        double now = outsideDiameter(j.design(), section);
+        return sizes(j.design(), section).stream()
+                .filter(diameter -> diameter > now * 1.001)
+                .map(diameter -> candidate(j.design(), section, message, diameter));
     }
 
-    /** {@return the sizes below the one a section has, largest first; none for what no standard tables} */
-    static List<Size> smaller(Design design, int section) {
-        return sizes(design, section).stream()
-                .filter(size -> size.outsideDiameter() < outsideDiameter(design, section) * 0.999)
-                .sorted(Comparator.comparingDouble(Size::outsideDiameter).reversed())
-                .toList();
+    /** {@return candidates of the sizes below the one a section has, largest first; none for what no standard tables} */
+    static Stream<Candidate> smaller(Judgement j, int section, String message) {
+        double now = outsideDiameter(j.design(), section);
+        return sizes(j.design(), section).stream()
+                .filter(diameter -> diameter < now * 0.999)
+                .sorted(Comparator.reverseOrder())
+                .map(diameter -> candidate(j.design(), section, message, diameter));
     }
 
     private static double outsideDiameter(Design design, int section) {
@@ -56,15 +52,18 @@ final class PipeSizes {
         return pipe instanceof Pipe.PvcU p ? Si.of(p.outsideDiameter()) : Double.POSITIVE_INFINITY;
     }
 
-    private static List<Size> sizes(Design design, int section) {
-        Section of = design.penstock().sections().get(section);
-        String field = path(design, section) + "/pipe/outside-diameter";
-        List<Size> sizes = new ArrayList<>();
-        for (double diameter : tabled(of.pipe())) {
-            Quantity<Length> millimetres = Si.quantity(Math.rint(diameter * 1e4) / 10, "mm", Length.class);
-            sizes.add(new Size(diameter, List.of(new Edit(field, millimetres))));
-        }
-        return sizes;
+    private static List<Double> sizes(Design design, int section) {
+        return tabled(design.penstock().sections().get(section).pipe());
+    }
+
+    private static Candidate candidate(Design design, int section, String message, double diameter) {
+        double millimetres = Math.rint(diameter * 1e4) / 10;
+        return Candidate.of(
+                message,
+                new Edit(
+                        path(design, section) + "/pipe/outside-diameter", Si.quantity(millimetres, "mm", Length.class)),
+                Arg.of("section", design.penstock().sections().get(section).name()),
+                Arg.of("diameter", diameter, QuantityKind.LENGTH));
     }
 
     /** Only a pipe whose wall follows from its series: a measured wall belongs to the one pipe that was measured. */
