@@ -1,0 +1,47 @@
+package org.leat.plant;
+
+import org.leat.design.RegulatorKind;
+import org.leat.electrics.BridgeOperatingPoint;
+
+/**
+ * The bus from the bridge to the battery.
+ *
+ * @param regulator power at the regulator's input, W
+ * @param battery power at the battery's poles, W
+ * @param stored power into the battery behind its internal resistance, W
+ * @param current into the battery, A
+ * @param voltage at the battery's poles, V
+ */
+record Charging(double regulator, double battery, double stored, double current, double voltage) {
+
+    /** {@return charging by what the bridge gives} */
+    static Charging of(PlantNumbers numbers, BridgeOperatingPoint point, double busVoltage, double busResistance) {
+        BatteryNumbers battery = numbers.battery();
+        double own = battery.internalResistance();
+        PlantNumbers.BusResistance cables = numbers.busResistance();
+        // mean square of the current, ripple included: what the resistances of the bus take over their sum
+        double square = busResistance > 0
+                ? Math.max(0, point.dcPower() - busVoltage * point.dcCurrent()) / busResistance
+                : point.dcCurrent() * point.dcCurrent();
+        double atRegulator = point.dcPower() - square * cables.bridgeToRegulator();
+        double resting = battery.restingVoltage();
+        if (numbers.regulator().kind() != RegulatorKind.TRACKING) {
+            double atBattery = atRegulator - square * cables.regulatorToBattery();
+            double current = point.dcCurrent();
+            return new Charging(atRegulator, atBattery, resting * current, current, resting + own * current);
+        }
+        double out = numbers.regulator().efficiency() * atRegulator;
+        double current = current(out, resting, own + cables.regulatorToBattery());
+        return new Charging(
+                atRegulator,
+                resting * current + own * current * current,
+                resting * current,
+                current,
+                resting + own * current);
+    }
+
+    /** Current that a power drives into a voltage behind a resistance, A. */
+    static double current(double power, double voltage, double resistance) {
+        return power <= 0 ? 0 : 2 * power / (voltage + Math.sqrt(voltage * voltage + 4 * resistance * power));
+    }
+}

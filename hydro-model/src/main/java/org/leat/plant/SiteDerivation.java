@@ -1,0 +1,53 @@
+package org.leat.plant;
+
+import org.leat.design.Site;
+import org.leat.design.Stream;
+import org.leat.design.TemperatureRange;
+import org.leat.hydraulics.AtmosphericPressure;
+import org.leat.quantity.QuantityKind;
+import org.leat.quantity.Si;
+
+/** Site and water of a plant. */
+final class SiteDerivation {
+
+    private SiteDerivation() {}
+
+    static SiteNumbers of(Site site, double density, double lowestWater, double highestWater, Assume assume) {
+        Gauged head = Gauged.head(site.grossHead(), density);
+        double altitude =
+                assume.stated(site.altitude(), "/site/altitude", QuantityKind.LENGTH, 500, 0, 3000, "assumed/altitude");
+        TemperatureRange air = site.airTemperature();
+        double lowestAir = air != null
+                ? Si.of(air.lowest())
+                : assume.sound(
+                        "/site/air-temperature/lowest",
+                        QuantityKind.TEMPERATURE,
+                        Celsius.toKelvin(-10),
+                        Celsius.toKelvin(-30),
+                        Celsius.toKelvin(10),
+                        "assumed/air-temperature");
+        double highestAir = air != null
+                ? Si.of(air.highest())
+                : assume.sound(
+                        "/site/air-temperature/highest",
+                        QuantityKind.TEMPERATURE,
+                        Celsius.toKelvin(35),
+                        Celsius.toKelvin(25),
+                        Celsius.toKelvin(45),
+                        "assumed/air-temperature");
+        Stream stream = site.stream();
+        double share = stream == null ? 0.95 : Si.of(stream.fullPipeShare(), 0.95);
+        return new SiteNumbers(
+                head.value(),
+                head.plusMinus(),
+                altitude,
+                AtmosphericPressure.atAltitude(altitude),
+                lowestWater,
+                highestWater,
+                lowestAir,
+                highestAir,
+                StreamDerivation.levels(stream),
+                StreamDerivation.kept(stream),
+                share);
+    }
+}

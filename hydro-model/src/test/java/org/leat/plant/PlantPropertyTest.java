@@ -1,0 +1,86 @@
+package org.leat.plant;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.lang.reflect.RecordComponent;
+import java.util.List;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.ShrinkingMode;
+import org.leat.arbitraries.Designs;
+import org.leat.design.Design;
+
+/** What holds for every plant that could be built. */
+class PlantPropertyTest {
+
+    @Provide
+    Arbitrary<Design> plants() {
+        return Designs.plausible();
+    }
+
+    @Property(tries = 400, shrinking = ShrinkingMode.OFF)
+    void every_plant_has_an_answer_or_a_stated_reason(@ForAll("plants") Design design) {
+        Plant plant = Plant.of(design);
+        Cases cases = plant.solve();
+        if (!cases.running().isEmpty()) {
+            assertThat(cases.running()).hasSameSizeAs(plant.numbers().nozzles().sets());
+            assertThat(cases.loadLost()).hasSameSizeAs(cases.running());
+            assertThat(cases.batteryFull()).hasSameSizeAs(cases.running());
+            assertThat(cases.closing()).isNotEmpty();
+        } else {
+            assertThat(cases.unsolved()).isNotEmpty();
+        }
+        assertNoNaN(cases.running());
+        assertNoNaN(cases.overTheYear());
+        assertNoNaN(cases.shut());
+        assertNoNaN(cases.closing());
+        assertNoNaN(cases.loadLost());
+        assertNoNaN(cases.batteryFull());
+        assertNoNaN(plant.numbers());
+    }
+
+    @Property(tries = 300, shrinking = ShrinkingMode.OFF)
+    void no_stage_has_more_power_than_the_one_before(@ForAll("plants") Design design) {
+        for (Running running : Plant.of(design).solve().running()) {
+            List<EnergyAccount.Entry> entries = running.operation().energy().entries();
+            assertThat(entries).hasSize(EnergyAccount.Stage.values().length);
+            double sum = 0;
+            for (int i = 0; i < entries.size(); i++) {
+                assertThat(entries.get(i).stage()).isEqualTo(EnergyAccount.Stage.values()[i]);
+                assertThat(entries.get(i).lost()).isNotNegative();
+                sum += entries.get(i).lost();
+            }
+            double first = entries.get(0).power();
+            double last = entries.get(entries.size() - 1).power();
+            assertThat(last).isBetween(0.0, first);
+            assertThat(sum + last).isCloseTo(first, org.assertj.core.api.Assertions.within(1e-9 * first + 1e-9));
+        }
+    }
+
+    /** Walks a record and all it holds. */
+    private static void assertNoNaN(Object value) {
+        if (value instanceof Double d) {
+            assertThat(d).isNotNaN();
+        } else if (value instanceof List<?> list) {
+            list.forEach(PlantPropertyTest::assertNoNaN);
+        } else if (value instanceof Record record) {
+            for (RecordComponent component : record.getClass().getRecordComponents()) {
+                try {
+                    component.getAccessor().setAccessible(true);
+                    Object inside = component.getAccessor().invoke(record);
+                    if (inside instanceof Double d) {
+                        assertThat(d)
+                                .as("%s of %s", component.getName(), record)
+                                .isNotNaN();
+                    } else if (inside != null) {
+                        assertNoNaN(inside);
+                    }
+                } catch (ReflectiveOperationException e) {
+                    throw new AssertionError(e);
+                }
+            }
+        }
+    }
+}
