@@ -36,6 +36,7 @@ final class ProtectionTouchVoltage implements Rule {
             .message("low-enough", "cause")
             .message("beyond-extra-low", "cause")
             .message("in-reach", "cause")
+            .message("low-voltage-rules")
             .message("insulate")
             .message("fewer-turns", "turns")
             .build();
@@ -85,6 +86,9 @@ final class ProtectionTouchVoltage implements Rule {
                     .ifPresent(ways::add);
         }
         Search.first(this, j, failure, OtherTurns.fewer(j, "fewer-turns")).ifPresent(ways::add);
+        if (ways.isEmpty()) {
+            ways.add(j.advice("low-voltage-rules"));
+        }
         return ways;
     }
 }

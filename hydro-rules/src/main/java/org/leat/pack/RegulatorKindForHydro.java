@@ -39,6 +39,9 @@ final class RegulatorKindForHydro implements Rule {
         boolean dump = j.design().dumpLoad() != null;
         Spot spot = j.at(j.design().regulator() == null ? "/battery" : "/regulator/kind")
                 .during("battery-full");
+        if (j.design().regulator() == null && !dump) {
+            return List.of(j.at("/battery").notGiven("/regulator/kind"));
+        }
         if (dump) {
             return List.of(spot.pass("diverts"));
         }

@@ -15,6 +15,7 @@ import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.WayOut;
+import org.leat.design.ImpossibleValueException;
 import org.leat.design.RegulatorKind;
 import org.leat.pack.Search.Candidate;
 import org.leat.plant.NozzleGroup;
@@ -148,7 +149,7 @@ final class SpeedMatch {
     }
 
     private Optional<WayOut> tried(String message, List<Edit> edits, Arg... args) {
-        if (edits.isEmpty()) {
+        if (edits.isEmpty() || !inRange(edits)) {
             return Optional.empty();
         }
         return Search.first(rule, j, failure, Stream.of(new Candidate(message, edits, List.of(args))))
@@ -163,5 +164,16 @@ final class SpeedMatch {
                             edits,
                             then.batteryPower() - now.batteryPower());
                 });
+    }
+
+    /** The rule does not judge a wheel that drives no current: that is no way out. */
+    private boolean inRange(List<Edit> edits) {
+        Operation then;
+        try {
+            then = j.with(edits).plant().running(nozzles).operation();
+        } catch (ImpossibleValueException e) {
+            return false;
+        }
+        return then.hold() == Operation.Hold.HELD && then.speedRatio() >= low && then.speedRatio() <= high;
     }
 }
