@@ -23,10 +23,10 @@ public final class SaltSlug {
      * {@return flow, m³/s}
      *
      * @param mass of salt, kg
-     * @param calibration kg/m³ for each unit of conductivity
-     * @param background conductivity before the slug, in the same unit
+     * @param calibration kg/m³ per S/m
+     * @param background conductivity before the slug, S/m
      * @param times s, rising
-     * @param conductivities one for each time
+     * @param conductivities one for each time, S/m
      */
     public static Answer flow(
             double mass, double calibration, double background, double[] times, double[] conductivities) {
@@ -47,7 +47,7 @@ public final class SaltSlug {
         }
         double infinity = Double.POSITIVE_INFINITY;
         if (integral <= 0 || peak <= 0) {
-            return Answer.outside(LAW, "peak rise of conductivity", peak, 0, infinity, "as given");
+            return Answer.outside(LAW, "peak rise of conductivity", peak, 0, infinity, "S/m");
         }
         double last = conductivities[times.length - 1] - background;
         if (last > BACK_WITHIN * peak) {

@@ -6,7 +6,8 @@ import org.leat.law.Physical;
 /**
  * Speed at which sand sinks in still water: {@code w = R g d² / (18 ν + √(0.75 C R g d³))}, d grain m, ν m²/s, R 1.65 (quartz
  * under water over water), C 1.0 for natural grains, 0.4 for smooth spheres. Stokes' law for silt, a constant drag for gravel,
- * and within 10 % of measurement between. Ferguson and Church, J. Sediment. Res. 74 (2004) 933.
+ * and one curve between; grains of other shape differ by a quarter and more. Ferguson and Church, J. Sediment. Res. 74 (2004)
+ * 933, constants from memory.
  *
  * <p>A basin catches all grains that sink faster than {@code Q/(L B)}, flow over surface (Hazen 1904, still water; a basin with
  * eddies catches less).

@@ -4,12 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
 import org.junit.jupiter.api.Test;
 import org.leat.law.Answer;
+import org.leat.published.PublishedCase;
 
 class GaugingTest {
 
@@ -90,6 +92,23 @@ class GaugingTest {
         assertThat(input(Rehbock.flow(0.2, 0.1, 1))).isEqualTo("width");
         assertThat(input(Rehbock.flow(0.5, 0.1, 0.05))).isEqualTo("crestHeight");
         assertThat(input(Rehbock.flow(0.5, 0.3, 0.2))).isEqualTo("head/crestHeight");
+    }
+
+    /**
+     * The published cases carry Ce and kh read from the standard's curves; ours come from a fit of them. Half of the 1 % that the
+     * standard grants Ce is allowed for reading a curve by eye; the greatest difference is 0.31 %, at 28°.
+     */
+    @Test
+    void our_notch_coefficients_follow_the_curves_of_the_standard() {
+        List<PublishedCase> notches = PublishedCase.of("hydraulics-gauging")
+                .filter(c -> c.family().equals("vn"))
+                .toList();
+        assertThat(notches).hasSizeGreaterThanOrEqualTo(4);
+        for (PublishedCase c : notches) {
+            double ours = KindsvaterShen.fullyContracted(Math.toRadians(c.in("theta_deg")), c.in("h"), 1, 2)
+                    .orThrow();
+            assertThat(ours).as(c.toString()).isCloseTo(c.expected(), within(0.005 * c.expected()));
+        }
     }
 
     private static String input(Answer answer) {
