@@ -102,4 +102,33 @@ public record Design(
                         alternatives)
                 .hold();
     }
+
+    /** {@return this design with the parts of one of its alternatives, and without alternatives of its own} */
+    public Design variant(Alternative a) {
+        return new Design(
+                format,
+                name + ": " + a.name(),
+                notes,
+                parts,
+                or(a.site(), site),
+                a.intake() == null ? intake : a.intake(),
+                or(a.penstock(), penstock),
+                or(a.nozzles(), nozzles),
+                a.runner() == null ? runner : a.runner(),
+                or(a.alternator(), alternator),
+                a.rectifier() == null ? rectifier : a.rectifier(),
+                a.cables().isEmpty() ? cables : a.cables(),
+                a.regulator() == null ? regulator : a.regulator(),
+                a.dumpLoad() == null ? dumpLoad : a.dumpLoad(),
+                or(a.battery(), battery),
+                a.inverter() == null ? inverter : a.inverter(),
+                loads,
+                protection,
+                safeguards,
+                List.of());
+    }
+
+    private static <T> T or(@Nullable T other, T own) {
+        return other == null ? own : other;
+    }
 }

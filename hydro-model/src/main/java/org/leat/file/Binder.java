@@ -14,7 +14,7 @@ import org.leat.design.ImpossibleValueException;
 final class Binder {
 
     /** Values bound at most: parts can be taken many times, a file cannot hold more. */
-    private static final int MOST_VALUES = 600_000;
+    private static final int MOST_VALUES = 200_000;
 
     private final Problems problems;
     private final Parts parts;
@@ -47,7 +47,7 @@ final class Binder {
         positions.put(path, node.at());
         if (++values > MOST_VALUES) {
             if (values == MOST_VALUES + 1) {
-                problems.add(ProblemKind.PARTS_SWELL, node.at(), path, "", "at most " + MOST_VALUES + " values");
+                problems.add(ProblemKind.TOO_MANY_VALUES, node.at(), path, "", "at most " + MOST_VALUES + " values");
             }
             return Failed.ONE;
         }

@@ -60,7 +60,8 @@ final class DesignTree {
         return plain(value);
     }
 
-    private static JsonNode plain(Object value) {
+    /** {@return a plain value as a file holds it} */
+    static JsonNode plain(Object value) {
         if (value instanceof Quantity<?> quantity) {
             String text = QuantityText.print(quantity);
             return BARE_NUMBER.matcher(text).matches() ? NODES.numberNode(new BigDecimal(text)) : NODES.textNode(text);

@@ -37,7 +37,7 @@ final class Parts {
             }
             if (items.items().size() > MOST_FILES) {
                 problems.add(
-                        ProblemKind.PARTS_SWELL,
+                        ProblemKind.TOO_MANY_VALUES,
                         list.at(),
                         "/" + LIST,
                         items.items().size() + " files",

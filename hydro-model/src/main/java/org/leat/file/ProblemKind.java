@@ -84,8 +84,8 @@ public enum ProblemKind {
     UNKNOWN_PART,
     /** A part that takes itself. */
     PART_CYCLE,
-    /** Parts taken so often that the design swells beyond bounds. */
-    PARTS_SWELL,
+    /** More values than any design holds, or more parts files. */
+    TOO_MANY_VALUES,
     /** More problems than are listed; found: how many are. */
     MORE_PROBLEMS;
 

@@ -38,6 +38,11 @@ final class YamlText {
                 : value.isBigDecimal() ? value.decimalValue().toPlainString() : value.asText();
     }
 
+    /** {@return one value as YAML, on one line} A text is quoted in any case if that is asked, as JSON needs it. */
+    static String scalar(JsonNode value, boolean quotes) {
+        return quotes && value.isTextual() ? quoted(value.textValue()) : scalar(value);
+    }
+
     /** @param begun whether the first field goes on in the line already begun */
     private void fields(JsonNode tree, int indent, boolean begun) {
         boolean first = begun;
@@ -126,7 +131,7 @@ final class YamlText {
                             || c == 0x2028
                             || c == 0x2029
                             || c == 0xFEFF) {
-                        quoted.append(String.format(Locale.ROOT, "\\U%08x", c));
+                        quoted.append(String.format(Locale.ROOT, "\\u%04x", c)); // none lies beyond U+FFFF
                     } else {
                         quoted.appendCodePoint(c);
                     }

@@ -118,9 +118,14 @@ public final class QuantityText {
         BigDecimal stripped = value.stripTrailingZeros();
         // within what the number pattern reads; beyond it the scientific form does
         boolean readable = stripped.scale() <= 18 && stripped.precision() - stripped.scale() <= 15;
-        return readable
-                ? stripped.toPlainString()
-                : stripped.round(MathContext.DECIMAL128).toString();
+        return readable ? stripped.toPlainString() : scientific(stripped.round(MathContext.DECIMAL128));
+    }
+
+    private static String scientific(BigDecimal value) {
+        String digits = value.unscaledValue().abs().toString();
+        String fraction = digits.length() == 1 ? "" : "." + digits.substring(1);
+        String sign = value.signum() < 0 ? "-" : "";
+        return sign + digits.charAt(0) + fraction + "E" + (digits.length() - 1 - value.scale());
     }
 
     private static Object one(String text, QuantityKind kind, boolean tolerance) {

@@ -1,0 +1,208 @@
+package org.leat.file;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.leat.design.About;
+import org.leat.design.Design;
+import org.leat.design.Limits;
+import org.leat.quantity.QuantityKind;
+
+/**
+ * The JSON Schema (2020-12) of design files, made from the same records as the reader. It knows fields, words, units
+ * and plain numbers' limits; how values must agree only the reader knows.
+ */
+public final class DesignSchema {
+
+    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+    private static final String REF = "#/$defs/";
+
+    private final Map<String, ObjectNode> defs = new TreeMap<>();
+
+    private DesignSchema() {}
+
+    /** {@return the schema as JSON text} */
+    public static String json() {
+        return DesignWriter.json(new DesignSchema().root());
+    }
+
+    private ObjectNode root() {
+        ObjectNode root = NODES.objectNode();
+        root.put("$schema", "https://json-schema.org/draft/2020-12/schema");
+        root.put("title", "Design file, format " + DesignReader.FORMAT);
+        root.setAll(record(Shape.of(Design.class), null));
+        ObjectNode all = root.putObject("$defs");
+        defs.forEach(all::set);
+        return root;
+    }
+
+    private ObjectNode record(Shape shape, @Nullable String kind) {
+        ObjectNode out = NODES.objectNode();
+        String about = about(shape.type());
+        if (!about.isEmpty()) {
+            out.put("description", about);
+        }
+        out.put("type", "object");
+        ObjectNode properties = out.putObject("properties");
+        ArrayNode required = NODES.arrayNode();
+        if (kind != null) {
+            properties.putObject("kind").put("const", kind).put("description", about);
+            required.add("kind");
+        }
+        for (Shape.Field field : shape.fields()) {
+            ObjectNode property = value(field.type(), field.limits());
+            property.put("description", field.about());
+            properties.set(field.key(), property);
+            if (field.required()) {
+                required.add(field.key());
+            }
+        }
+        properties
+                .putObject(Parts.KEY)
+                .put("type", "string")
+                .put("description", "name of a part in a parts file whose fields are taken; fields beside it win");
+        out.put("additionalProperties", false);
+        if (!required.isEmpty()) {
+            ArrayNode either = out.putArray("anyOf");
+            either.addObject().set("required", required);
+            either.addObject().putArray("required").add(Parts.KEY);
+        }
+        return out;
+    }
+
+    private ObjectNode value(ValueType type, @Nullable Limits limits) {
+        if (type instanceof ValueType.OfList list) {
+            ObjectNode out = NODES.objectNode().put("type", "array");
+            if (limits != null && limits.items() > 0) {
+                out.put("minItems", limits.items());
+            }
+            out.set("items", value(list.item(), limits));
+            return out;
+        }
+        if (type instanceof ValueType.OfQuantity quantity) {
+            return ref(quantity(quantity, limits));
+        }
+        if (type instanceof ValueType.OfWord word) {
+            return ref(word(word));
+        }
+        if (type instanceof ValueType.OfRecord record) {
+            return ref(named(record.type(), () -> record(Shape.of(record.type()), null)));
+        }
+        if (type instanceof ValueType.OfChoice choice) {
+            return ref(named(choice.type(), () -> choice(choice)));
+        }
+        return switch ((ValueType.Simple) type) {
+            case WHOLE -> limited(NODES.objectNode().put("type", "integer"), limits);
+            case NUMBER -> limited(NODES.objectNode().put("type", "number"), limits);
+            case YES_NO -> NODES.objectNode().put("type", "boolean");
+            case TEXT -> NODES.objectNode().put("type", "string");
+        };
+    }
+
+    private String named(Class<?> type, Supplier<ObjectNode> schema) {
+        String name = Names.ofComponent(type.getSimpleName());
+        if (!defs.containsKey(name)) {
+            defs.put(name, NODES.objectNode()); // holds the place while the fields are followed
+            defs.put(name, schema.get());
+        }
+        return name;
+    }
+
+    private static ObjectNode ref(String name) {
+        return NODES.objectNode().put("$ref", REF + name);
+    }
+
+    private ObjectNode choice(ValueType.OfChoice choice) {
+        ObjectNode mapping = NODES.objectNode();
+        mapping.put("type", "object");
+        ObjectNode kind = mapping.putObject("properties").putObject("kind");
+        ArrayNode words = kind.putArray("enum");
+        choice.kinds().keySet().forEach(words::add);
+        ArrayNode either = mapping.putArray("anyOf");
+        either.addObject().putArray("required").add("kind");
+        either.addObject().putArray("required").add(Parts.KEY);
+        ArrayNode all = mapping.putArray("allOf");
+        choice.kinds().forEach((word, type) -> {
+            ObjectNode rule = all.addObject();
+            ObjectNode condition = rule.putObject("if");
+            condition.putObject("properties").putObject("kind").put("const", word);
+            condition.putArray("required").add("kind");
+            rule.set("then", ref(named(type, () -> record(Shape.of(type), word))));
+        });
+        if (choice.plain() == null) {
+            return mapping.put("description", about(choice.type()));
+        }
+        Shape.Field plain = Shape.of(choice.plain()).fields().get(0);
+        ObjectNode out = NODES.objectNode().put("description", about(choice.type()));
+        out.putObject("if").put("type", "object");
+        out.set("then", mapping);
+        out.set("else", value(plain.type(), plain.limits()));
+        return out;
+    }
+
+    private String word(ValueType.OfWord word) {
+        return named(word.type(), () -> {
+            ObjectNode out = NODES.objectNode().put("description", about(word.type()));
+            ArrayNode either = out.putArray("anyOf");
+            ArrayNode words = either.addObject().putArray("enum");
+            word.words().keySet().forEach(words::add);
+            String anyCase =
+                    word.words().keySet().stream().map(SchemaText::anyCase).collect(Collectors.joining("|"));
+            either.addObject().put("type", "string").put("pattern", "^(" + anyCase + ")$");
+            return out;
+        });
+    }
+
+    /** A quantity's text; a kind that cannot be negative refuses the sign. */
+    private String quantity(ValueType.OfQuantity type, @Nullable Limits limits) {
+        QuantityKind kind = type.kind();
+        boolean unsigned =
+                kind != QuantityKind.TEMPERATURE && limits != null && (limits.atLeast() >= 0 || limits.above() >= 0);
+        String name = kind.label().replace(' ', '-')
+                + (unsigned ? "-not-negative" : "")
+                + (type.measured() ? "-with-tolerance" : "");
+        defs.computeIfAbsent("quantity-" + name, n -> {
+            ObjectNode out = NODES.objectNode();
+            out.put("description", kind.label() + SchemaText.units(kind) + (type.measured() ? ", ± tolerance" : ""));
+            ObjectNode text = kind == QuantityKind.RATIO ? NODES.objectNode() : out;
+            text.put("type", "string").put("pattern", SchemaText.pattern(kind, unsigned, type.measured()));
+            if (kind == QuantityKind.RATIO) {
+                ObjectNode number = NODES.objectNode().put("type", "number");
+                if (unsigned) {
+                    number.put("minimum", 0);
+                }
+                out.putArray("anyOf").addAll(List.of(number, text));
+            }
+            return out;
+        });
+        return "quantity-" + name;
+    }
+
+    private static ObjectNode limited(ObjectNode out, @Nullable Limits limits) {
+        if (limits != null) {
+            put(out, "minimum", limits.atLeast());
+            put(out, "exclusiveMinimum", limits.above());
+            put(out, "maximum", limits.atMost());
+        }
+        return out;
+    }
+
+    private static void put(ObjectNode out, String key, double limit) {
+        if (limit == Math.rint(limit) && Math.abs(limit) < 1e15) {
+            out.put(key, (long) limit);
+        } else if (Double.isFinite(limit)) {
+            out.put(key, limit);
+        }
+    }
+
+    static String about(Class<?> type) {
+        About about = type.getAnnotation(About.class);
+        return about == null ? "" : about.value();
+    }
+}
