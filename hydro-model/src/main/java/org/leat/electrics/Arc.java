@@ -15,6 +15,8 @@ package org.leat.electrics;
  */
 record Arc(double s, double q, double c, double t, double a) {
 
+    private static final double HALF3 = Math.sqrt(3) / 2;
+
     /**
      * {@return the current of one stretch}
      *
@@ -31,6 +33,21 @@ record Arc(double s, double q, double c, double t, double a) {
         double s = g * (r * sine - x * cosine);
         double c = -back / r;
         return new Arc(s, g * (r * cosine + x * sine), c, start - s - c, r / x);
+    }
+
+    /** {@return i_a + i_c while a and c lie on the positive rail, b on the negative one; θ at d = 0 by sine and cosine} */
+    static Arc upper(double e, double sine, double cosine, double v, double ru, double x, double start) {
+        return of(e, 0.5 * sine + HALF3 * cosine, 0.5 * cosine - HALF3 * sine, 2 * v / 3, ru, x, start);
+    }
+
+    /** {@return i_a − i_c in the same state} */
+    static Arc difference(double e, double sine, double cosine, double r, double x, double start) {
+        return of(2 * HALF3 * e, HALF3 * sine - 0.5 * cosine, HALF3 * cosine + 0.5 * sine, 0, r, x, start);
+    }
+
+    /** {@return the current while only a and b conduct; θ at d = 0 by sine and cosine} */
+    static Arc pair(double e, double sine, double cosine, double v, double rt, double x, double start) {
+        return of(HALF3 * e, HALF3 * sine + 0.5 * cosine, HALF3 * cosine - 0.5 * sine, v / 2, rt, x, start);
     }
 
     /** {@return i(d), A} */

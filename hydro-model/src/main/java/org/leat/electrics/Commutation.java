@@ -3,8 +3,8 @@ package org.leat.electrics;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Bridge with two diodes conducting, and three while phase a takes over from phase c: one root for the commutation
- * overlap μ. Phase a begins at sin θ1 = (V' + ρ I0)/(3E), I0 being the direct current at that instant.
+ * Bridge with two diodes conducting, and three while phase a takes over from phase c. Unknown are the overlap μ and the
+ * direct current I0 at the instant when phase a begins, sin θ1 = (V' + ρ I0)/(3E):
  *
  * <pre>
  * 0 … μ     X u' + (R + 2ρ/3) u = E sin(θ + π/3) − 2V'/3,   u = i_a + i_c, u(0) = I0
@@ -13,151 +13,72 @@ import org.jspecify.annotations.Nullable;
  * </pre>
  *
  * <p>E phase EMF peak (V), X reactance, R phase resistance, ρ resistance on the d.c. side (Ω), V' bus EMF and two diode
- * thresholds (V). Exact for sine EMF and straight-line diodes.
+ * thresholds (V). Newton's method in both unknowns with exact derivatives; {@link CommutationSearch} where it does not
+ * settle. Exact for sine EMF and straight-line diodes.
  */
 final class Commutation {
 
     private static final double SIXTH = Math.PI / 3;
-    private static final double ROOT3 = Math.sqrt(3);
+    private static final double H = Math.sqrt(3) / 2;
 
-    private final double e;
-    private final double x;
-    private final double r;
-    private final double v;
-    private final double ru;
-    private final double rt;
-    private final Arc u;
-    private final Arc w;
-    private final Arc pair;
-    private final double sine;
-    private final double cosine;
-
-    /** One trial: the angle θ1 that belongs to a direct current I0 at its instant. */
-    private Commutation(double e, double x, double r, double v, double rho, double i0) {
-        this.e = e;
-        this.x = x;
-        this.r = r;
-        this.v = v;
-        this.ru = r + 2 * rho / 3;
-        this.rt = r + rho / 2;
-        this.sine = Math.min(1, (v + rho * i0) / (3 * e));
-        this.cosine = Math.sqrt(1 - sine * sine);
-        this.u = upper(0);
-        this.w = difference(0);
-        this.pair = pair(sine * ROOT3 / 2 + cosine / 2, cosine * ROOT3 / 2 - sine / 2, 0);
-    }
-
-    private Arc upper(double i0) {
-        return Arc.of(e, 0.5 * sine + ROOT3 / 2 * cosine, 0.5 * cosine - ROOT3 / 2 * sine, 2 * v / 3, ru, x, i0);
-    }
-
-    private Arc difference(double i0) {
-        return Arc.of(ROOT3 * e, ROOT3 / 2 * sine - 0.5 * cosine, ROOT3 / 2 * cosine + 0.5 * sine, 0, r, x, -i0);
-    }
-
-    private Arc pair(double sin, double cos, double start) {
-        return Arc.of(ROOT3 * e / 2, sin, cos, v / 2, rt, x, start);
-    }
+    private Commutation() {}
 
     /** {@return the currents, or null where the phases do not overlap} Arguments as in {@link ThreeModeBridge}. */
     static @Nullable BridgeCurrents solve(double e, double x, double r, double v, double rho) {
-        Commutation first = new Commutation(e, x, r, v, rho, 0);
-        if (!(first.pair.at(SIXTH) > 0)) {
+        double rt = r + rho / 2;
+        double s = v / (3 * e);
+        double c = Math.sqrt(1 - s * s);
+        if (!(Arc.pair(e, s, c, v, rt, x, 0).at(SIXTH) > 0)) {
             return null;
         }
-        double mu = first.overlap();
-        if (rho == 0) {
-            return first.currents(mu);
-        }
-        // a bracket on I0, then a secant inside it
-        double low = 0;
-        double lowError = first.start(mu);
-        double high = lowError;
-        Commutation trial = new Commutation(e, x, r, v, rho, high);
-        mu = trial.overlap();
-        double highError = trial.start(mu) - high;
-        for (int n = 0; n < 60 && highError > 0; n++) {
-            low = high;
-            lowError = highError;
-            high += 1.1 * highError;
-            trial = new Commutation(e, x, r, v, rho, high);
-            mu = trial.overlap();
-            highError = trial.start(mu) - high;
-        }
-        for (int n = 0; n < 60 && high - low > 1e-9 * high && highError != 0; n++) {
-            double i0 = low + (high - low) * lowError / (lowError - highError);
-            if (!(i0 > low && i0 < high)) {
-                i0 = 0.5 * (low + high);
+        double ru = r + 2 * rho / 3;
+        double gu = e / (ru * ru + x * x);
+        double gw = 2 * H * e / (r * r + x * x);
+        double gt = H * e / (rt * rt + x * x);
+        double cu = -2 * v / (3 * ru);
+        double ct = -v / (2 * rt);
+        double mean = (4.962 * e / 3 - v) / (3 / Math.PI * x + 2 * r + rho);
+        double i0 = Math.max(0.85 * mean, 0.02 * e / (x + r + rho));
+        double mu = 0.6;
+        for (int n = 0; n < 12; n++) {
+            s = Math.min((v + rho * i0) / (3 * e), 0.999);
+            c = Math.sqrt(1 - s * s);
+            double turn = rho / (3 * e * c);
+            double sin = Math.sin(mu);
+            double cos = Math.cos(mu);
+            double xu = Math.exp(-ru / x * mu);
+            double xw = rho == 0 ? xu : Math.exp(-r / x * mu);
+            double xt = Math.exp(-rt / x * (SIXTH - mu));
+            double su = gu * (ru * (0.5 * s + H * c) - x * (0.5 * c - H * s));
+            double qu = gu * (ru * (0.5 * c - H * s) + x * (0.5 * s + H * c));
+            double sw = gw * (r * (H * s - 0.5 * c) - x * (H * c + 0.5 * s));
+            double qw = gw * (r * (H * c + 0.5 * s) + x * (H * s - 0.5 * c));
+            double st = gt * (rt * (H * s + 0.5 * c) - x * (H * c - 0.5 * s));
+            double qt = gt * (rt * (H * c - 0.5 * s) + x * (H * s + 0.5 * c));
+            double u = su * (cos - xu) + qu * sin + cu * (1 - xu);
+            double w = sw * (cos - xw) + qw * sin;
+            double t = st * (0.5 - cos * xt) + qt * (H - sin * xt) + ct * (1 - xt);
+            double uMu = -su * sin + qu * cos + ru / x * xu * (su + cu);
+            double wMu = -sw * sin + qw * cos + r / x * xw * sw;
+            double tMu = xt * (st * sin - qt * cos - rt / x * (st * cos + qt * sin + ct));
+            double uTurn = qu * (cos - xu) - su * sin;
+            double wTurn = qw * (cos - xw) - sw * sin;
+            double tTurn = qt * (0.5 - cos * xt) - st * (H - sin * xt);
+            double f = w - u - i0 * (xu + xw);
+            double fMu = wMu - uMu + i0 * (ru * xu + r * xw) / x;
+            double fI = (wTurn - uTurn) * turn - xu - xw;
+            double g = t + xt * (u + i0 * xu) - i0;
+            double gMu = tMu + xt * (rt / x * (u + i0 * xu) + uMu - i0 * ru / x * xu);
+            double gI = (tTurn + xt * uTurn) * turn + xt * xu - 1;
+            double determinant = fMu * gI - fI * gMu;
+            double stepMu = (g * fI - f * gI) / determinant;
+            double stepI = (f * gMu - g * fMu) / determinant;
+            mu = Math.min(Math.max(mu + stepMu, 0.3 * mu), 0.3 * mu + 0.7 * SIXTH);
+            i0 = Math.max(i0 + stepI, 0.3 * i0);
+            if (Math.abs(stepMu) < 1e-6 && Math.abs(stepI) < 1e-6 * i0) {
+                return CommutationSearch.currents(e, x, r, v, rho, i0, mu);
             }
-            trial = new Commutation(e, x, r, v, rho, i0);
-            mu = trial.overlap();
-            double error = trial.start(mu) - i0;
-            if (Math.abs(error) < 1e-9 * high) {
-                break;
-            }
-            if (error > 0) {
-                low = i0;
-                lowError = error;
-                highError *= 0.5;
-            } else {
-                high = i0;
-                highError = error;
-                lowError *= 0.5;
-            }
         }
-        return trial.currents(mu);
-    }
-
-    /** {@return I0 for which the outgoing current ends at μ; if the phases never stop overlapping, I0 that repeats} */
-    private double start(double mu) {
-        if (mu == SIXTH) {
-            return -u.at(SIXTH) / Math.expm1(-u.a() * SIXTH);
-        }
-        return (w.at(mu) - u.at(mu)) / (Math.exp(-u.a() * mu) + Math.exp(-w.a() * mu));
-    }
-
-    /** {@return what is left of i(π/3) − I0, scaled so that no exponential overflows} */
-    private double rest(double mu) {
-        double sin = Math.sin(mu);
-        double cos = Math.cos(mu);
-        double xu = Math.exp(-u.a() * mu);
-        double xw = ru == r ? xu : Math.exp(-w.a() * mu);
-        double xt = Math.exp(-pair.a() * (SIXTH - mu));
-        double atU = u.s() * cos + u.q() * sin + u.c() + u.t() * xu;
-        double atW = w.s() * cos + w.q() * sin + w.t() * xw;
-        double settled = pair.s() * (0.5 - cos * xt) + pair.q() * (ROOT3 / 2 - sin * xt) + pair.c() * (1 - xt);
-        return settled * (xu + xw) + xt * (atU * xw + atW * xu) - (atW - atU);
-    }
-
-    /** {@return μ: the root of {@link #rest}, or π/3 where the phases never stop overlapping} */
-    private double overlap() {
-        double low = 0;
-        double atLow = 2 * pair.at(SIXTH);
-        double high = SIXTH;
-        double atHigh = rest(SIXTH);
-        if (atLow <= 0) {
-            return 0;
-        }
-        if (atHigh >= 0) {
-            return SIXTH;
-        }
-        return Roots.between(this::rest, low, atLow, high, atHigh, 1e-11);
-    }
-
-    private BridgeCurrents currents(double mu) {
-        double i0 = start(mu);
-        Arc up = upper(i0);
-        Arc apart = difference(i0);
-        double sin = Math.sin(mu);
-        double cos = Math.cos(mu);
-        double sine6 = sine * ROOT3 / 2 + cosine / 2;
-        double cosine6 = cosine * ROOT3 / 2 - sine / 2;
-        Arc two = pair(sine6 * cos + cosine6 * sin, cosine6 * cos - sine6 * sin, up.at(mu));
-        double left = SIXTH - mu;
-        double squareUp = up.integralOfSquare(mu);
-        double squareTwo = two.integralOfSquare(left);
-        double phases = 1.5 * squareUp + 0.5 * apart.integralOfSquare(mu) + 2 * squareTwo;
-        return BridgeCurrents.of(
-                up.integral(mu) + two.integral(left), squareUp + squareTwo, phases, ConductionMode.COMMUTATION);
+        return CommutationSearch.solve(e, x, r, v, rho);
     }
 }

@@ -59,8 +59,8 @@ final class FullConduction {
         if (!(i0 > 0) || 3 * e * sine < v + rho * i0) {
             return null;
         }
-        Arc u = Arc.of(e, 0.5 * sine + ROOT3 / 2 * cosine, 0.5 * cosine - ROOT3 / 2 * sine, 2 * v / 3, ru, x, i0);
-        Arc w = Arc.of(ROOT3 * e, ROOT3 / 2 * sine - 0.5 * cosine, ROOT3 / 2 * cosine + 0.5 * sine, 0, r, x, -i0);
+        Arc u = Arc.upper(e, sine, cosine, v, ru, x, i0);
+        Arc w = Arc.difference(e, sine, cosine, r, x, -i0);
         double uu = u.integralOfSquare(SIXTH);
         double phases = 1.5 * uu + 0.5 * w.integralOfSquare(SIXTH);
         return BridgeCurrents.of(u.integral(SIXTH), uu, phases, ConductionMode.FULL);

@@ -23,8 +23,7 @@ final class IsolatedPulses {
         if (pulse.at(SIXTH) > 0) {
             return touching(e, x, rt, v);
         }
-        double end = end(pulse);
-        return currents(pulse, end, ConductionMode.ISOLATED_PULSES);
+        return currents(pulse, end(pulse, SIXTH), ConductionMode.ISOLATED_PULSES);
     }
 
     /** Pulses of exactly a sixth of a period: i(0) = i(π/3) = 0 gives their beginning in closed form. */
@@ -47,10 +46,10 @@ final class IsolatedPulses {
         return BridgeCurrents.of(Math.max(0, pulse.integral(end)), square, 2 * square, mode);
     }
 
-    /** {@return where the pulse ends, rad} From its far side Newton's steps come down without passing the zero. */
-    private static double end(Arc pulse) {
+    /** {@return where a current that is not above nil at the far side ends, rad} */
+    static double end(Arc pulse, double far) {
         double low = 0;
-        double high = SIXTH;
+        double high = far;
         double d = high;
         for (int n = 0; n < 60; n++) {
             double i = pulse.at(d);

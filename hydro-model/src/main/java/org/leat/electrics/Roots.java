@@ -19,24 +19,20 @@ final class Roots {
         double fa = atLow;
         double b = high;
         double fb = atHigh;
-        for (int n = 0; n < 100; n++) {
-            double c = n % 8 == 7 ? 0.5 * (a + b) : b - fb * (b - a) / (fb - fa);
-            double fc = f.applyAsDouble(c);
-            if (fc == 0) {
-                return c;
+        for (int n = 0; n < 200 && fb != 0 && Math.abs(b - a) > 2 * tolerance; n++) {
+            double c = n % 5 == 4 ? 0.5 * (a + b) : b - fb * (b - a) / (fb - fa);
+            if (Math.abs(c - b) < tolerance) {
+                c = b + Math.copySign(tolerance, a - b);
             }
+            double fc = f.applyAsDouble(c);
             if (fc * fb < 0) {
                 a = b;
                 fa = fb;
             } else {
                 fa *= 0.5;
             }
-            double step = Math.abs(c - b);
             b = c;
             fb = fc;
-            if (step < tolerance || Math.abs(b - a) < tolerance) {
-                return b;
-            }
         }
         return b;
     }

@@ -1,5 +1,7 @@
 package org.leat.electrics;
 
+import org.leat.law.Answer;
+
 /**
  * Bridge with a smooth direct current (a choke behind it): textbook mean values. Not for a battery, where its current is
  * off by −19 to +3 %; there use {@link ThreeModeBridge}.
@@ -36,9 +38,34 @@ public final class SmoothCurrentBridge {
         return idealVoltage(lineRms) - commutationDrop(reactance, current) - 2 * resistance * current - 2 * diodeDrop;
     }
 
-    /** {@return overlap μ: cos μ = 1 − 2 X I/E_LL,peak, rad; NaN beyond a half turn} */
-    public static double overlap(double lineRms, double reactance, double current) {
-        return Math.acos(1 - 2 * reactance * current / (ROOT2 * lineRms));
+    /** {@return commutation overlap μ, cos μ = 1 − √2 X I/E_LL, rad} Outside above 60°, where three diodes always conduct. */
+    public static Answer overlap(double lineRms, double reactance, double current) {
+        double cosine = 1 - ROOT2 * reactance * current / lineRms;
+        return cosine >= 0.5
+                ? Answer.of(Math.acos(cosine))
+                : Answer.outside("commutation overlap", "cos μ", cosine, 0.5, 1, "1");
+    }
+
+    /** {@return greatest instant of the current of a resistor, which follows the voltage, for a mean current, A} */
+    public static double peakIntoResistor(double current) {
+        return Math.PI / 3 * current;
+    }
+
+    /** {@return d.c. power over d.c. volt-amperes of a resistor, (V_mean/V_rms)²} */
+    public static double rectificationEfficiency() {
+        double ratio = idealVoltage(1) / idealRmsVoltage(1);
+        return ratio * ratio;
+    }
+
+    /** {@return ripple factor of the ideal voltage, √(V_rms²/V_mean² − 1)} */
+    public static double rippleFactor() {
+        double ratio = idealRmsVoltage(1) / idealVoltage(1);
+        return Math.sqrt(ratio * ratio - 1);
+    }
+
+    /** {@return rms current of one lead with a stiff d.c. voltage and all phases conducting, near π/(3√2) I, A} */
+    public static double lineRmsOnStiffVoltage(double current) {
+        return Math.PI / (3 * ROOT2) * current;
     }
 
     /** {@return mean current of one diode, A} */

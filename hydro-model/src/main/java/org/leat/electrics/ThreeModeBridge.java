@@ -4,7 +4,7 @@ import org.leat.law.Physical;
 
 /**
  * Three-phase diode bridge on a steady voltage, averaged over a period: all phases conducting, commutation of two and
- * three diodes, or isolated pulses, tried in this order. Nothing flows until the peak line EMF exceeds the bus and two
+ * three diodes, or pulses. Nothing flows until the peak line EMF exceeds the bus and two
  * diode thresholds: √3 E > V'.
  *
  * <p>Between bridge and battery lies the resistance ρ of battery and d.c. cables: it is carried through the equations
@@ -48,6 +48,10 @@ public final class ThreeModeBridge {
         BridgeCurrents full = FullConduction.solve(e, x, r, v, rho);
         if (full != null) {
             return full;
+        }
+        BridgeCurrents pulses = OverlappingPulses.solve(e, x, r, v, rho);
+        if (pulses != null) {
+            return pulses;
         }
         BridgeCurrents commutating = Commutation.solve(e, x, r, v, rho);
         return commutating != null ? commutating : IsolatedPulses.solve(e, x, r, v, rho);

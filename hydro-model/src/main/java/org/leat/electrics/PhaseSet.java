@@ -1,0 +1,198 @@
+package org.leat.electrics;
+
+import java.util.Arrays;
+
+/**
+ * Three phases and the rail each lies on: +1 positive, −1 negative, 0 free. A shorted positive diode ties phase a to the
+ * positive rail for good. Steps by the trapezoidal rule, or by the backward one behind a choke, where the rail's voltage
+ * jumps with every diode that switches.
+ */
+final class PhaseSet {
+
+    private final double inductance;
+    private final double resistance;
+    private final double threshold;
+    private final BridgeFault fault;
+    private final boolean backward;
+    private final int[] rail = new int[3];
+    private final double[] current = new double[3];
+    private final double[] next = new double[3];
+    private final double[] push = new double[3];
+    private int ended = -1;
+
+    PhaseSet(double inductance, double resistance, double threshold, BridgeFault fault, boolean backward) {
+        this.inductance = inductance;
+        this.resistance = resistance;
+        this.threshold = threshold;
+        this.fault = fault;
+        this.backward = backward;
+        rail[0] = fault == BridgeFault.DIODE_SHORT ? 1 : 0;
+    }
+
+    private boolean tied(int k) {
+        return k == 0 && fault == BridgeFault.DIODE_SHORT;
+    }
+
+    private boolean allowed(int k, int side) {
+        boolean broken = fault == BridgeFault.PHASE_OPEN || (fault == BridgeFault.DIODE_OPEN && side > 0);
+        return k != 0 || !broken;
+    }
+
+    private double rise(int k) {
+        return tied(k) ? 0 : threshold * rail[k];
+    }
+
+    private int conducting() {
+        return Math.abs(rail[0]) + Math.abs(rail[1]) + Math.abs(rail[2]);
+    }
+
+    double current(int k) {
+        return current[k];
+    }
+
+    double directCurrent() {
+        double sum = 0;
+        for (int k = 0; k < 3; k++) {
+            sum += rail[k] > 0 ? current[k] : 0;
+        }
+        return sum;
+    }
+
+    /** Potential of the star point from the phases that conduct. */
+    private double star(double a, double b, double c, double p) {
+        double sum = 0;
+        sum += rail[0] == 0 ? 0 : rise(0) + (rail[0] > 0 ? p : 0) - a;
+        sum += rail[1] == 0 ? 0 : rise(1) + (rail[1] > 0 ? p : 0) - b;
+        sum += rail[2] == 0 ? 0 : rise(2) + (rail[2] > 0 ? p : 0) - c;
+        return sum / conducting();
+    }
+
+    /** Takes on the free phases whose EMF leaves the rails. */
+    void switchOn(double a, double b, double c, double p) {
+        double[] e = push;
+        e[0] = a;
+        e[1] = b;
+        e[2] = c;
+        if (conducting() == 0) {
+            firstPair(e, p);
+        }
+        for (int k = 0; k < 3 && conducting() > 0; k++) {
+            if (rail[k] == 0) {
+                double potential = e[k] + star(a, b, c, p);
+                if (potential > p + threshold && allowed(k, 1)) {
+                    rail[k] = 1;
+                } else if (potential < -threshold && allowed(k, -1)) {
+                    rail[k] = -1;
+                }
+            }
+        }
+    }
+
+    private void firstPair(double[] e, double p) {
+        double best = p + 2 * threshold;
+        int up = -1;
+        int down = -1;
+        for (int j = 0; j < 3; j++) {
+            for (int k = 0; k < 3; k++) {
+                if (j != k && e[j] - e[k] > best && allowed(j, 1) && allowed(k, -1)) {
+                    best = e[j] - e[k];
+                    up = j;
+                    down = k;
+                }
+            }
+        }
+        if (up >= 0) {
+            rail[up] = 1;
+            rail[down] = -1;
+        }
+    }
+
+    /** Trial step: EMFs and rail voltage at its beginning, EMFs at its end, and the rail at its end as α + β i_dc. */
+    void step(
+            double h,
+            double a0,
+            double b0,
+            double c0,
+            double p,
+            double a1,
+            double b1,
+            double c1,
+            double alpha,
+            double beta) {
+        Arrays.fill(next, 0);
+        int m = conducting();
+        if (m < 2) {
+            return;
+        }
+        double star = star(a0, b0, c0, p);
+        double keep = (backward ? 1 : 2) * inductance / h;
+        double all = 0;
+        double upper = 0;
+        int ups = 0;
+        for (int k = 0; k < 3; k++) {
+            if (rail[k] != 0) {
+                double e0 = k == 0 ? a0 : k == 1 ? b0 : c0;
+                double e1 = k == 0 ? a1 : k == 1 ? b1 : c1;
+                double slope = backward ? 0 : e0 + star - rise(k) - (rail[k] > 0 ? p : 0) - resistance * current[k];
+                push[k] = keep * current[k] + slope + e1 - rise(k);
+                all += push[k];
+                upper += rail[k] > 0 ? push[k] : 0;
+                ups += rail[k] > 0 ? 1 : 0;
+            }
+        }
+        double stiff = keep + resistance;
+        double share = (double) ups * (m - ups) / m;
+        double direct = (upper - all * ups / m - share * alpha) / (stiff + share * beta);
+        double rails = alpha + beta * direct;
+        double starEnd = (ups * rails - all) / m;
+        for (int k = 0; k < 3; k++) {
+            next[k] = rail[k] == 0 ? 0 : (push[k] + starEnd - (rail[k] > 0 ? rails : 0)) / stiff;
+        }
+    }
+
+    /** {@return the part of the trial step after which the first current ends; one or more if none does} */
+    double partUntilZero() {
+        double part = 1;
+        int first = -1;
+        for (int k = 0; k < 3; k++) {
+            if (rail[k] != 0 && !tied(k) && next[k] * rail[k] < 0) {
+                double here = current[k] / (current[k] - next[k]);
+                if (first < 0 || here < part) {
+                    part = here;
+                    first = k;
+                }
+            }
+        }
+        if (first >= 0) {
+            ended = first;
+        }
+        return first < 0 ? 1 : Math.min(part, 0.999999);
+    }
+
+    /** Takes the trial step and lets go the phase whose current ended in it. */
+    void accept() {
+        System.arraycopy(next, 0, current, 0, 3);
+        if (ended >= 0) {
+            release(ended);
+            ended = -1;
+        }
+    }
+
+    private void release(int k) {
+        rail[k] = 0;
+        current[k] = 0;
+        int others = conducting();
+        if (others == 2) {
+            int i = (k + 1) % 3;
+            int j = (k + 2) % 3;
+            double half = 0.5 * (current[i] - current[j]);
+            current[i] = half;
+            current[j] = -half;
+        } else {
+            for (int n = 0; n < 3; n++) {
+                current[n] = 0;
+                rail[n] = tied(n) ? 1 : 0;
+            }
+        }
+    }
+}

@@ -1,0 +1,60 @@
+package org.leat.electrics;
+
+/** Collects means and extremes of a time-stepped run. */
+final class WaveformMeter {
+
+    private double time;
+    private double direct;
+    private double least = Double.POSITIVE_INFINITY;
+    private double greatest = Double.NEGATIVE_INFINITY;
+    private double volts;
+    private double highest = Double.NEGATIVE_INFINITY;
+    private double emfPower;
+    private double dcPower;
+    private final double[] squares = new double[3];
+    private final double[] cosine = new double[3];
+    private final double[] sine = new double[3];
+
+    private static final int[] ORDERS = {1, 2, 6};
+
+    /** Adds the means of one step of h seconds at an electrical angle. */
+    void add(double h, double angle, double dcCurrent, double dcVoltage, double emf, double ia, double ib, double ic) {
+        time += h;
+        direct += h * dcCurrent;
+        least = Math.min(least, dcCurrent);
+        greatest = Math.max(greatest, dcCurrent);
+        volts += h * dcVoltage;
+        highest = Math.max(highest, dcVoltage);
+        emfPower += h * emf;
+        dcPower += h * dcVoltage * dcCurrent;
+        squares[0] += h * ia * ia;
+        squares[1] += h * ib * ib;
+        squares[2] += h * ic * ic;
+        for (int k = 0; k < 3; k++) {
+            cosine[k] += h * dcCurrent * Math.cos(ORDERS[k] * angle);
+            sine[k] += h * dcCurrent * Math.sin(ORDERS[k] * angle);
+        }
+    }
+
+    private double ripple(int k) {
+        return 2 * Math.hypot(cosine[k], sine[k]) / time;
+    }
+
+    BridgeWaveform read(double speed, double windingResistance) {
+        double most = Math.max(squares[0], Math.max(squares[1], squares[2]));
+        return new BridgeWaveform(
+                direct / time,
+                least,
+                greatest,
+                volts / time,
+                highest,
+                Math.sqrt(most / time),
+                emfPower / time,
+                emfPower / time / speed,
+                windingResistance * (squares[0] + squares[1] + squares[2]) / time,
+                dcPower / time,
+                ripple(0),
+                ripple(1),
+                ripple(2));
+    }
+}
