@@ -9,6 +9,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
 import org.junit.jupiter.api.Test;
+import org.leat.arbitraries.Penstocks;
 
 class FrictionTest {
 
@@ -79,8 +80,8 @@ class FrictionTest {
     void the_least_bore_loses_just_what_it_may(
             @ForAll @Scale(9) @DoubleRange(min = 0.1, max = 20) double loss,
             @ForAll @Scale(9) @DoubleRange(min = 0.01, max = 20) double litres) {
-        double bore = LeastBore.forLoss(loss, litres / 1000, 200, 1e-5, 1.5, Pipes.VISCOSITY);
-        double lost = DarcyWeisbach.headLoss(litres / 1000, 200, bore, 1e-5, 1.5, Pipes.VISCOSITY);
+        double bore = LeastBore.forLoss(loss, litres / 1000, 200, 1e-5, 1.5, Penstocks.VISCOSITY);
+        double lost = DarcyWeisbach.headLoss(litres / 1000, 200, bore, 1e-5, 1.5, Penstocks.VISCOSITY);
         assertThat(lost).isCloseTo(loss, within(1e-9 * loss));
     }
 }

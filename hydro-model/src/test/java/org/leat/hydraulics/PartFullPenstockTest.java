@@ -12,6 +12,7 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
 import org.junit.jupiter.api.Test;
+import org.leat.arbitraries.Penstocks;
 import org.leat.law.Gravity;
 
 class PartFullPenstockTest {
@@ -21,12 +22,12 @@ class PartFullPenstockTest {
 
     @Provide
     Arbitrary<SteadyPenstock> penstock() {
-        return Pipes.penstock();
+        return Penstocks.penstock();
     }
 
     @Provide
     Arbitrary<OpenNozzles> nozzles() {
-        return Pipes.nozzles();
+        return Penstocks.nozzles();
     }
 
     @Property
@@ -36,7 +37,7 @@ class PartFullPenstockTest {
             @ForAll @Scale(9) @DoubleRange(min = 1, max = 150) double head,
             @ForAll @Scale(9) @DoubleRange(min = 0.01, max = 0.99) double share) {
         double full = penstock.flow(head, nozzles.conductance());
-        PartFullFlow part = PartFullPenstock.evenSlope(penstock, head, share * full, nozzles, Pipes.DENSITY);
+        PartFullFlow part = PartFullPenstock.evenSlope(penstock, head, share * full, nozzles, Penstocks.DENSITY);
         double jets = part.jets().stream().mapToDouble(NozzleJet::flow).sum();
         assertThat(jets).isCloseTo(share * full, within(1e-9 * full));
         double lost = part.sections().stream().mapToDouble(SectionState::loss).sum();
@@ -46,13 +47,13 @@ class PartFullPenstockTest {
                         within(1e-9 * head));
         assertThat(part.level()).isBetween(0.0, head);
         assertThat(part.jetPower())
-                .isLessThan(penstock.solve(head, nozzles, Pipes.DENSITY).jetPower());
+                .isLessThan(penstock.solve(head, nozzles, Penstocks.DENSITY).jetPower());
     }
 
     @Property
     void power_never_falls_when_the_stream_brings_more(
             @ForAll @Scale(9) @DoubleRange(min = 0.05, max = 0.98) double share) {
-        SteadyPenstock penstock = new SteadyPenstock(List.of(PIPE), 0, Pipes.VISCOSITY);
+        SteadyPenstock penstock = new SteadyPenstock(List.of(PIPE), 0, Penstocks.VISCOSITY);
         double full = penstock.flow(40, NOZZLE.conductance());
         PartFullFlow less = PartFullPenstock.evenSlope(penstock, 40, share * full, NOZZLE, 1000);
         PartFullFlow more = PartFullPenstock.evenSlope(penstock, 40, (share + 0.01) * full, NOZZLE, 1000);
@@ -63,7 +64,7 @@ class PartFullPenstockTest {
     /** Flat for 100 m, then all the fall in 100 m: the surface stands in the steep length until the flow is nearly full. */
     @Test
     void the_level_falls_where_the_pipe_is_steep() {
-        SteadyPenstock penstock = new SteadyPenstock(List.of(PIPE, PIPE), 0, Pipes.VISCOSITY);
+        SteadyPenstock penstock = new SteadyPenstock(List.of(PIPE, PIPE), 0, Penstocks.VISCOSITY);
         double[] elevations = {40, 39.5, 0};
         double full = penstock.flow(40, NOZZLE.conductance());
         PartFullFlow part = PartFullPenstock.solve(penstock, elevations, 40, 0.5 * full, NOZZLE, 1000);
@@ -80,7 +81,7 @@ class PartFullPenstockTest {
     /** The pipe starts 2 m below the pool: a little short of water, the level falls in the intake and no air is drawn. */
     @Test
     void a_sunken_inlet_stays_covered_at_first() {
-        SteadyPenstock penstock = new SteadyPenstock(List.of(PIPE), 0, Pipes.VISCOSITY);
+        SteadyPenstock penstock = new SteadyPenstock(List.of(PIPE), 0, Penstocks.VISCOSITY);
         double full = penstock.flow(10, NOZZLE.conductance());
         PartFullFlow covered = PartFullPenstock.solve(penstock, new double[] {8, 0}, 10, 0.95 * full, NOZZLE, 1000);
         assertThat(covered.drawsAir()).isFalse();
@@ -92,7 +93,7 @@ class PartFullPenstockTest {
 
     @Test
     void a_stream_that_keeps_the_pipe_full_is_another_question() {
-        SteadyPenstock penstock = new SteadyPenstock(List.of(PIPE), 0, Pipes.VISCOSITY);
+        SteadyPenstock penstock = new SteadyPenstock(List.of(PIPE), 0, Penstocks.VISCOSITY);
         double full = penstock.flow(10, NOZZLE.conductance());
         assertThatThrownBy(() -> PartFullPenstock.evenSlope(penstock, 10, 1.01 * full, NOZZLE, 1000))
                 .isInstanceOf(IllegalArgumentException.class);
@@ -100,7 +101,7 @@ class PartFullPenstockTest {
 
     @Test
     void a_dry_stream_leaves_the_pipe_empty() {
-        SteadyPenstock penstock = new SteadyPenstock(List.of(PIPE), 0, Pipes.VISCOSITY);
+        SteadyPenstock penstock = new SteadyPenstock(List.of(PIPE), 0, Penstocks.VISCOSITY);
         PartFullFlow dry = PartFullPenstock.evenSlope(penstock, 10, 0, NOZZLE, 1000);
         assertThat(dry.filledLength()).isZero();
         assertThat(dry.jetPower()).isZero();
@@ -109,7 +110,7 @@ class PartFullPenstockTest {
 
     @Test
     void a_high_point_above_the_grade_line_runs_below_atmosphere() {
-        SteadyPenstock penstock = new SteadyPenstock(List.of(PIPE, PIPE), 0, Pipes.VISCOSITY);
+        SteadyPenstock penstock = new SteadyPenstock(List.of(PIPE, PIPE), 0, Penstocks.VISCOSITY);
         double flow = penstock.flow(20, NOZZLE.conductance());
         double[] elevations = {19, 20.5, 0};
         PressureProfile running = PressureProfile.running(penstock, elevations, 20, flow, 1000);
@@ -125,11 +126,12 @@ class PartFullPenstockTest {
             @ForAll("penstock") SteadyPenstock penstock,
             @ForAll @Scale(9) @DoubleRange(min = 1, max = 150) double head,
             @ForAll @Scale(9) @DoubleRange(min = 0.3, max = 3) double factor) {
-        MaximumJetPower best = MaximumJetPower.of(penstock, head, 0.97, Pipes.DENSITY);
+        MaximumJetPower best = MaximumJetPower.of(penstock, head, 0.97, Penstocks.DENSITY);
         double bore = best.nozzleBore(1, 0.97, 1);
-        double atBest = penstock.solve(head, OpenNozzles.withoutBranches(List.of(bore), 0.97, 1), Pipes.DENSITY)
+        double atBest = penstock.solve(head, OpenNozzles.withoutBranches(List.of(bore), 0.97, 1), Penstocks.DENSITY)
                 .jetPower();
-        double other = penstock.solve(head, OpenNozzles.withoutBranches(List.of(bore * factor), 0.97, 1), Pipes.DENSITY)
+        double other = penstock.solve(
+                        head, OpenNozzles.withoutBranches(List.of(bore * factor), 0.97, 1), Penstocks.DENSITY)
                 .jetPower();
         assertThat(atBest).isCloseTo(best.jetPower(), within(1e-6 * atBest));
         assertThat(other).isLessThanOrEqualTo(atBest * (1 + 1e-9));

@@ -13,6 +13,7 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
 import org.junit.jupiter.api.Test;
+import org.leat.arbitraries.Penstocks;
 import org.leat.law.Gravity;
 
 class SteadyPenstockTest {
@@ -22,17 +23,17 @@ class SteadyPenstockTest {
 
     @Provide
     Arbitrary<SteadyPenstock> penstock() {
-        return Pipes.penstock();
+        return Penstocks.penstock();
     }
 
     @Provide
     Arbitrary<List<PenstockSection>> sections() {
-        return Pipes.sections();
+        return Penstocks.sections();
     }
 
     @Provide
     Arbitrary<OpenNozzles> nozzles() {
-        return Pipes.nozzles();
+        return Penstocks.nozzles();
     }
 
     /** The equation is put together here from the parts of the answer and from the definition, not from the solver. */
@@ -41,12 +42,17 @@ class SteadyPenstockTest {
             @ForAll("penstock") SteadyPenstock penstock,
             @ForAll("nozzles") OpenNozzles nozzles,
             @ForAll @Scale(9) @DoubleRange(min = 0.01, max = 200) double head) {
-        SteadyFlow flow = penstock.solve(head, nozzles, Pipes.DENSITY);
+        SteadyFlow flow = penstock.solve(head, nozzles, Penstocks.DENSITY);
         double lost = flow.screenLoss();
         for (int i = 0; i < flow.sections().size(); i++) {
             PenstockSection pipe = penstock.sections().get(i);
             lost += DarcyWeisbach.headLoss(
-                    flow.flow(), pipe.length(), pipe.bore(), pipe.roughness(), pipe.lossCoefficient(), Pipes.VISCOSITY);
+                    flow.flow(),
+                    pipe.length(),
+                    pipe.bore(),
+                    pipe.roughness(),
+                    pipe.lossCoefficient(),
+                    Penstocks.VISCOSITY);
         }
         double jets = 0;
         for (NozzleJet jet : flow.jets()) {
@@ -65,8 +71,8 @@ class SteadyPenstockTest {
             @ForAll("penstock") SteadyPenstock penstock,
             @ForAll("nozzles") OpenNozzles nozzles,
             @ForAll @Scale(9) @DoubleRange(min = 0, max = 200) double head) {
-        SteadyFlow flow = penstock.solve(head, nozzles, Pipes.DENSITY);
-        double falling = Pipes.DENSITY * Gravity.STANDARD * flow.flow() * head;
+        SteadyFlow flow = penstock.solve(head, nozzles, Penstocks.DENSITY);
+        double falling = Penstocks.DENSITY * Gravity.STANDARD * flow.flow() * head;
         assertThat(flow.jetPower()).isBetween(0.0, falling);
         assertThat(flow.netHead()).isBetween(0.0, head);
     }
@@ -77,8 +83,8 @@ class SteadyPenstockTest {
             @ForAll("nozzles") OpenNozzles nozzles,
             @ForAll @Scale(9) @DoubleRange(min = 0.1, max = 150) double head,
             @ForAll @Scale(9) @DoubleRange(min = 0.01, max = 50) double more) {
-        SteadyFlow low = penstock.solve(head, nozzles, Pipes.DENSITY);
-        SteadyFlow high = penstock.solve(head + more, nozzles, Pipes.DENSITY);
+        SteadyFlow low = penstock.solve(head, nozzles, Penstocks.DENSITY);
+        SteadyFlow high = penstock.solve(head + more, nozzles, Penstocks.DENSITY);
         assertThat(high.flow()).isGreaterThan(low.flow());
         assertThat(high.jetPower()).isGreaterThan(low.jetPower());
     }
@@ -92,8 +98,8 @@ class SteadyPenstockTest {
         for (PenstockSection s : sections) {
             rougher.add(new PenstockSection(s.length(), s.bore(), s.roughness() * 2 + 1e-5, s.lossCoefficient()));
         }
-        double smooth = new SteadyPenstock(sections, 0, Pipes.VISCOSITY).flow(head, nozzles.conductance());
-        double rough = new SteadyPenstock(rougher, 0, Pipes.VISCOSITY).flow(head, nozzles.conductance());
+        double smooth = new SteadyPenstock(sections, 0, Penstocks.VISCOSITY).flow(head, nozzles.conductance());
+        double rough = new SteadyPenstock(rougher, 0, Penstocks.VISCOSITY).flow(head, nozzles.conductance());
         assertThat(rough).isLessThanOrEqualTo(smooth * (1 + 1e-12));
     }
 
@@ -104,19 +110,20 @@ class SteadyPenstockTest {
             @ForAll @Scale(9) @DoubleRange(min = 0.1, max = 150) double head) {
         PenstockSection upper = new PenstockSection(PIPE.length() * cut, PIPE.bore(), PIPE.roughness(), 1);
         PenstockSection lower = new PenstockSection(PIPE.length() * (1 - cut), PIPE.bore(), PIPE.roughness(), 0.5);
-        double one = new SteadyPenstock(List.of(PIPE), 0, Pipes.VISCOSITY).flow(head, nozzles.conductance());
-        double two = new SteadyPenstock(List.of(upper, lower), 0, Pipes.VISCOSITY).flow(head, nozzles.conductance());
+        double one = new SteadyPenstock(List.of(PIPE), 0, Penstocks.VISCOSITY).flow(head, nozzles.conductance());
+        double two =
+                new SteadyPenstock(List.of(upper, lower), 0, Penstocks.VISCOSITY).flow(head, nozzles.conductance());
         assertThat(two).isCloseTo(one, within(1e-11 * one));
     }
 
     /** Lengths times s, viscosity times s^1.5, head times s: the same flow in other units of length (time times √s). */
     @Property
     void the_flow_does_not_depend_on_the_unit_of_length(@ForAll @Scale(9) @DoubleRange(min = 0.2, max = 5) double s) {
-        double here = new SteadyPenstock(List.of(PIPE), 0, Pipes.VISCOSITY).flow(40, NOZZLE.conductance());
+        double here = new SteadyPenstock(List.of(PIPE), 0, Penstocks.VISCOSITY).flow(40, NOZZLE.conductance());
         PenstockSection scaled =
                 new PenstockSection(PIPE.length() * s, PIPE.bore() * s, PIPE.roughness() * s, PIPE.lossCoefficient());
         OpenNozzles nozzle = OpenNozzles.withoutBranches(List.of(0.018 * s), 0.97, 0.97);
-        double there = new SteadyPenstock(List.of(scaled), 0, Pipes.VISCOSITY * Math.pow(s, 1.5))
+        double there = new SteadyPenstock(List.of(scaled), 0, Penstocks.VISCOSITY * Math.pow(s, 1.5))
                 .flow(40 * s, nozzle.conductance());
         assertThat(there).isCloseTo(here * Math.pow(s, 2.5), within(1e-10 * there));
     }
@@ -125,8 +132,8 @@ class SteadyPenstockTest {
     void flow_rises_steadily_through_the_unsettled_range(
             @ForAll @Scale(9) @DoubleRange(min = 2000, max = 4500) double reynolds) {
         PenstockSection pipe = new PenstockSection(300, 0.05, 1e-5, 0);
-        SteadyPenstock penstock = new SteadyPenstock(List.of(pipe), 0, Pipes.VISCOSITY);
-        double flow = reynolds * Pipes.VISCOSITY * pipe.area() / pipe.bore();
+        SteadyPenstock penstock = new SteadyPenstock(List.of(pipe), 0, Penstocks.VISCOSITY);
+        double flow = reynolds * Penstocks.VISCOSITY * pipe.area() / pipe.bore();
         double head = penstock.headLoss(flow) + 1e-3;
         double conductance = flow / Math.sqrt(1e-3);
         assertThat(penstock.flow(head, conductance)).isCloseTo(flow, within(1e-10 * flow));
@@ -136,7 +143,7 @@ class SteadyPenstockTest {
     @Test
     void shut_nozzles_hold_the_water_still() {
         OpenNozzles shut = OpenNozzles.withoutBranches(List.of(), 0.97, 1);
-        SteadyFlow still = new SteadyPenstock(List.of(PIPE), 10, Pipes.VISCOSITY).solve(40, shut, 1000);
+        SteadyFlow still = new SteadyPenstock(List.of(PIPE), 10, Penstocks.VISCOSITY).solve(40, shut, 1000);
         assertThat(still.flow()).isZero();
         assertThat(still.netHead()).isEqualTo(40);
         assertThat(still.jetPower()).isZero();

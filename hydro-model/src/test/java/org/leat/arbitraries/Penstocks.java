@@ -1,37 +1,41 @@
-package org.leat.hydraulics;
+package org.leat.arbitraries;
 
 import java.util.List;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
+import org.leat.hydraulics.OpenNozzles;
+import org.leat.hydraulics.PenstockSection;
+import org.leat.hydraulics.SteadyPenstock;
+import org.leat.hydraulics.WaterProperties;
 
 /** Random penstocks of the size that feeds a battery. */
-final class Pipes {
+public final class Penstocks {
 
-    static final double VISCOSITY = WaterProperties.kinematicViscosity(10);
-    static final double DENSITY = WaterProperties.density(10);
+    public static final double VISCOSITY = WaterProperties.kinematicViscosity(10);
+    public static final double DENSITY = WaterProperties.density(10);
 
-    private Pipes() {}
+    private Penstocks() {}
 
-    static Arbitrary<Double> between(double low, double high) {
+    public static Arbitrary<Double> between(double low, double high) {
         return Arbitraries.doubles().between(low, high).ofScale(9);
     }
 
-    static Arbitrary<PenstockSection> section() {
+    public static Arbitrary<PenstockSection> section() {
         return Combinators.combine(between(1, 800), between(0.01, 0.2), between(0, 3e-4), between(0, 8))
                 .as(PenstockSection::new);
     }
 
-    static Arbitrary<List<PenstockSection>> sections() {
+    public static Arbitrary<List<PenstockSection>> sections() {
         return section().list().ofMinSize(1).ofMaxSize(5);
     }
 
-    static Arbitrary<SteadyPenstock> penstock() {
+    public static Arbitrary<SteadyPenstock> penstock() {
         return Combinators.combine(sections(), between(0, 2e5))
                 .as((sections, screen) -> new SteadyPenstock(sections, screen, VISCOSITY));
     }
 
-    static Arbitrary<OpenNozzles> nozzles() {
+    public static Arbitrary<OpenNozzles> nozzles() {
         return Combinators.combine(
                         between(0.002, 0.05).list().ofMinSize(1).ofMaxSize(4),
                         between(0.9, 1),
