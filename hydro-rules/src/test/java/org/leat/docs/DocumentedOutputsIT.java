@@ -15,14 +15,14 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Every console output in the docs is what the real jar prints. A document marks one with {@code <!-- output: leat …
- * -->} before a fenced block; with {@code -Dleat.docs=write} the blocks are written again.
+ * Every console output in the docs is what the real jar prints. A document marks one with {@code <!-- output of: leat …
+ * -->} or {@code <!-- last line of: leat … -->} before a fenced block; with {@code -Dleat.docs=write} the blocks are written again.
  */
 class DocumentedOutputsIT {
 
     private static final Path ROOT = Path.of("").toAbsolutePath().getParent();
-    private static final Pattern BLOCK =
-            Pattern.compile("(<!-- output: leat ([^\\n]*?) -->\\n```[a-z]*\\n)(.*?)(\\n?```\\n)", Pattern.DOTALL);
+    private static final Pattern BLOCK = Pattern.compile(
+            "(<!-- (output|last line) of: leat ([^\\n]*?) -->\\n```[a-z]*\\n)(.*?)(\\n?```\\n)", Pattern.DOTALL);
 
     static Stream<Path> documents() throws IOException {
         List<Path> found = new ArrayList<>();
@@ -40,7 +40,11 @@ class DocumentedOutputsIT {
         StringBuilder now = new StringBuilder();
         Matcher m = BLOCK.matcher(text);
         while (m.find()) {
-            String printed = run(m.group(2)).stripTrailing() + "\n";
+            String printed = run(m.group(3)).stripTrailing() + "\n";
+            if (m.group(2).equals("last line")) {
+                List<String> lines = printed.lines().toList();
+                printed = String.join("\n", lines.subList(Math.max(0, lines.size() - 1), lines.size())) + "\n";
+            }
             m.appendReplacement(now, Matcher.quoteReplacement(m.group(1) + printed + "```\n"));
         }
         m.appendTail(now);
