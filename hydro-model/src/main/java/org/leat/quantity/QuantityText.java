@@ -49,7 +49,9 @@ public final class QuantityText {
 
     /** {@return what the text says as a quantity of that kind} */
     public static Reading read(String text, QuantityKind kind) {
-        String[] parts = PLUS_MINUS.split(text.strip(), 2);
+        String stripped = text.strip();
+        boolean tolerance = stripped.indexOf('\u00b1') >= 0 || stripped.indexOf('+', 1) >= 0;
+        String[] parts = tolerance ? PLUS_MINUS.split(stripped, 2) : new String[] {stripped};
         Object value = one(parts[0], kind, false);
         if (value instanceof Refused refused) {
             return refused;
@@ -129,7 +131,9 @@ public final class QuantityText {
     }
 
     private static Object one(String text, QuantityKind kind, boolean tolerance) {
-        if (kind == QuantityKind.AREA && WIRE_GAUGE.matcher(text).matches()) {
+        if (kind == QuantityKind.AREA
+                && text.contains("AWG")
+                && WIRE_GAUGE.matcher(text).matches()) {
             return wireGauge(text);
         }
         Matcher m = QUANTITY.matcher(text);
@@ -151,7 +155,7 @@ public final class QuantityText {
         if (tolerance && value.signum() < 0) {
             return refused(Why.TOLERANCE_NEGATIVE, kind);
         }
-        if (!Double.isFinite(unit.toSi(value)) || Math.abs(unit.toSi(value)) > 1e30) {
+        if (!(Math.abs(unit.toSi(value)) <= 1e30)) {
             return refused(Why.TOO_LARGE, kind);
         }
         return ofUnit(value, unit);

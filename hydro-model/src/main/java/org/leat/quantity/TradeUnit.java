@@ -19,6 +19,13 @@ import javax.measure.Unit;
 public record TradeUnit(
         QuantityKind kind, List<String> spellings, Unit<?> unit, BigDecimal times, BigDecimal by, BigDecimal offset) {
 
+    /** Decimal digits of whole numbers that a double always holds exactly. */
+    private static final int EXACT = 15;
+
+    private static final double[] POWERS = {
+        1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15
+    };
+
     public TradeUnit {
         spellings = List.copyOf(spellings);
     }
@@ -30,15 +37,24 @@ public record TradeUnit(
 
     /** {@return a value of this unit in the kind's SI unit, rounded once} */
     public double toSi(BigDecimal value) {
-        return value.multiply(times)
-                .divide(by, MathContext.DECIMAL128)
-                .add(offset)
-                .doubleValue();
+        return offset.signum() == 0
+                ? differenceToSi(value)
+                : value.multiply(times)
+                        .divide(by, MathContext.DECIMAL128)
+                        .add(offset)
+                        .doubleValue();
     }
 
     /** {@return a difference of two values of this unit in SI: the offset of a temperature does not enter} */
     public double differenceToSi(BigDecimal value) {
-        return value.multiply(times).divide(by, MathContext.DECIMAL128).doubleValue();
+        BigDecimal product = value.multiply(times);
+        int shift = product.scale() - by.scale();
+        if (product.precision() + Math.max(0, -shift) <= EXACT && by.precision() + Math.max(0, shift) <= EXACT) {
+            // both are whole numbers that a double holds exactly, so that their quotient is rounded once
+            double numerator = product.unscaledValue().longValue() * POWERS[Math.max(0, -shift)];
+            return numerator / (by.unscaledValue().longValue() * POWERS[Math.max(0, shift)]);
+        }
+        return product.divide(by, MathContext.DECIMAL128).doubleValue();
     }
 
     /** {@return an SI value in this unit} */
