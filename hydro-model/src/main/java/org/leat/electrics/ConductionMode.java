@@ -6,8 +6,6 @@ public enum ConductionMode {
     NONE,
     /** Two diodes at a time, with pauses without current. */
     ISOLATED_PULSES,
-    /** Two diodes at a time; the next pair takes over at the instant the current touches zero. */
-    TOUCHING_PULSES,
     /** Pulses whose end overlaps with the next phase's beginning; the current still pauses. */
     OVERLAPPING_PULSES,
     /** Two diodes, and three while one phase takes over from another. */

@@ -2,8 +2,7 @@ package org.leat.electrics;
 
 /**
  * Bridge with two diodes conducting at a time and no overlap of phases: close to cut-in. A pulse begins where the line
- * voltage reaches the bus, √3 E sin(θ + π/6) = V', and obeys X i' + (R + ρ/2) i = (√3 E sin(θ + π/6) − V')/2. If it has
- * not ended after a sixth of a period, the next pair of diodes takes over at the instant the current touches zero.
+ * voltage reaches the bus, √3 E sin(θ + π/6) = V', and obeys X i' + (R + ρ/2) i = (√3 E sin(θ + π/6) − V')/2.
  *
  * <p>E phase EMF peak (V), X reactance, R phase resistance, ρ resistance on the d.c. side (Ω), V' bus EMF and two diode
  * thresholds (V). Exact for sine EMF and straight-line diodes.
@@ -20,30 +19,10 @@ final class IsolatedPulses {
         double rt = r + rho / 2;
         double sine = v / (ROOT3 * e);
         Arc pulse = Arc.of(ROOT3 * e / 2, sine, Math.sqrt(1 - sine * sine), v / 2, rt, x, 0);
-        if (pulse.at(SIXTH) > 0) {
-            return touching(e, x, rt, v);
-        }
-        return currents(pulse, end(pulse, SIXTH), ConductionMode.ISOLATED_PULSES);
-    }
-
-    /** Pulses of exactly a sixth of a period: i(0) = i(π/3) = 0 gives their beginning in closed form. */
-    private static BridgeCurrents touching(double e, double x, double rt, double v) {
-        double decay = Math.exp(-rt / x * SIXTH);
-        double g = ROOT3 * e / 2 / (rt * rt + x * x);
-        double p = g * (rt * (0.5 - decay) + x * ROOT3 / 2);
-        double k = g * (rt * ROOT3 / 2 - x * (0.5 - decay));
-        double back = v / (2 * rt) * (1 - decay);
-        double m2 = p * p + k * k;
-        double root = Math.sqrt(Math.max(0, m2 - back * back));
-        double sine = (p * back - k * root) / m2;
-        double cosine = (k * back + p * root) / m2;
-        Arc pulse = Arc.of(ROOT3 * e / 2, sine, cosine, v / 2, rt, x, 0);
-        return currents(pulse, SIXTH, ConductionMode.TOUCHING_PULSES);
-    }
-
-    private static BridgeCurrents currents(Arc pulse, double end, ConductionMode mode) {
+        // at a sixth of a period the next pair takes over
+        double end = pulse.at(SIXTH) > 0 ? SIXTH : end(pulse, SIXTH);
         double square = Math.max(0, pulse.integralOfSquare(end));
-        return BridgeCurrents.of(Math.max(0, pulse.integral(end)), square, 2 * square, mode);
+        return BridgeCurrents.of(Math.max(0, pulse.integral(end)), square, 2 * square, ConductionMode.ISOLATED_PULSES);
     }
 
     /** {@return where a current that is not above nil at the far side ends, rad} */
