@@ -75,6 +75,36 @@ class BridgeTimeStepperTest {
         }
     }
 
+    static Stream<PublishedCase> published() {
+        return PublishedCase.of("electrical-rectifier-ngspice")
+                .filter(c -> Stream.of("oc", "ocs", "dump", "choke").anyMatch(c.text("load")::equals));
+    }
+
+    @ParameterizedTest
+    @MethodSource("published")
+    void published_transients_and_choke_loads_are_met(PublishedCase c) {
+        CircuitPoint p = CircuitPoint.where(q -> c.id().equals("spice-" + q.id()))
+                .findAny()
+                .orElseThrow();
+        BridgeTimeStepper stepper = stepper(p);
+        if (c.text("load").equals("choke")) {
+            stepper.run(60);
+            BridgeWaveform w = stepper.measure(6);
+            c.assertMatches("Idc", w.dcCurrent());
+            c.assertMatches("Vdc", w.dcVoltage());
+            c.assertMatches("I_phase_rms", w.phaseCurrentRms());
+            c.assertMatches("P_emf", w.airGapPower());
+            c.assertMatches("P_dc", w.dcPower());
+            c.assertMatches("P_copper", w.copperLoss());
+            c.assertMatches("T_brake", w.torque());
+        } else if (c.text("load").equals("oc")) {
+            c.assertMatches("Vdc", stepper.measure(6).dcVoltage());
+        } else {
+            c.assertMatches("Vdc_max", stepper.measure(40).greatestDcVoltage());
+            c.assertMatches("E_LL_peak", ReverseVoltage.openCircuit(p.alternator(), p.speed(), 1));
+        }
+    }
+
     @ParameterizedTest
     @MethodSource("faults")
     void a_lost_phase_agrees_with_the_circuit_simulator(PublishedCase c) {
