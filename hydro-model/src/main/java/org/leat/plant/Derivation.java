@@ -57,7 +57,7 @@ final class Derivation {
         }
         WaterNumbers water = Water.at(0.5 * (lowest + highest));
         WaterNumbers coldest = Water.at(lowest);
-        SiteNumbers site = SiteDerivation.of(design.site(), coldest.density(), lowest, highest, assume);
+        SiteNumbers site = SiteDerivation.of(design.site(), lowest, highest, assume);
         PenstockNumbers penstock = PenstockDerivation.of(design, site, coldest, assume);
         NozzleNumbers nozzles = NozzleDerivation.of(design.nozzles(), assume);
         AlternatorNumbers alternator =

@@ -1,62 +1,154 @@
 package org.leat.plant;
 
+import java.util.List;
 import javax.measure.Quantity;
-import javax.measure.quantity.Length;
-import org.jspecify.annotations.Nullable;
 import org.leat.design.ClinometerLeg;
 import org.leat.design.GrossHead;
+import org.leat.design.SaltReading;
 import org.leat.design.StreamFlow;
+import org.leat.hydraulics.BucketGauging;
+import org.leat.hydraulics.Estimate;
+import org.leat.hydraulics.FloatGauging;
+import org.leat.hydraulics.HeadByClinometer;
+import org.leat.hydraulics.HeadByGauge;
+import org.leat.hydraulics.HeadByTube;
+import org.leat.hydraulics.KindsvaterCarter;
+import org.leat.hydraulics.KindsvaterShen;
+import org.leat.hydraulics.SaltSlug;
+import org.leat.law.Answer;
+import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
-/**
- * A head or flow from what was read.
- *
- * @param value m or m³/s
- * @param plusMinus zero where none is known
- */
-record Gauged(double value, double plusMinus) {
+/** Heads and flows from what was read of them. */
+final class Gauged {
 
-    private static final double GRAVITY = 9.80665;
+    private static final String FLOW = "/site/stream/flow";
 
-    /** {@return the head; zero or below where the readings say so} */
-    static Gauged head(GrossHead head, double density) {
+    /** The salt's calibration is per microsiemens a centimetre, S/m. */
+    private static final double MICROSIEMENS_PER_CENTIMETRE = 1e-4;
+
+    /** Relative uncertainty of a float's surface factor and of the reach's cross-section. */
+    private static final double FLOAT_UNCERTAINTY = 0.15;
+
+    private Gauged() {}
+
+    /**
+     * {@return the head; zero or below where the readings say so}
+     *
+     * @param celsius of the water in the standing pipe
+     */
+    static Estimate head(GrossHead head, double celsius) {
         if (head instanceof GrossHead.Stated stated) {
-            return new Gauged(stated.head().si(), stated.head().plusMinusSi());
+            return new Estimate(stated.head().si(), stated.head().plusMinusSi());
         } else if (head instanceof GrossHead.Gauge gauge) {
-            double perPascal = 1 / (density * GRAVITY);
-            return new Gauged(
-                    gauge.pressure().si() * perPascal + Si.of(gauge.gaugeAboveNozzle(), 0),
-                    gauge.pressure().plusMinusSi() * perPascal);
+            return HeadByGauge.head(
+                    gauge.pressure().si(), gauge.pressure().plusMinusSi(), Si.of(gauge.gaugeAboveNozzle(), 0), celsius);
         } else if (head instanceof GrossHead.Tube tube) {
-            double sum = 0;
-            for (Quantity<Length> step : tube.steps()) {
-                sum += Si.of(step);
-            }
-            return new Gauged(
-                    sum, Si.of(tube.reading(), 0) * Math.sqrt(tube.steps().size()));
+            return HeadByTube.head(Si.of(tube.reading(), 0), numbers(tube.steps()));
         }
-        return clinometer((GrossHead.Clinometer) head);
+        GrossHead.Clinometer read = (GrossHead.Clinometer) head;
+        int n = read.legs().size();
+        double[] distances = new double[n];
+        double[] angles = new double[n];
+        for (int i = 0; i < n; i++) {
+            ClinometerLeg leg = read.legs().get(i);
+            distances[i] = Si.of(leg.distance());
+            // steeper than upright is the same fall seen from behind
+            angles[i] = Math.asin(Math.sin(Si.of(leg.angle())));
+        }
+        return HeadByClinometer.head(Si.of(read.angleReading(), 0), distances, angles);
     }
 
-    private static Gauged clinometer(GrossHead.Clinometer read) {
-        double reading = Si.of(read.angleReading(), 0);
-        double sum = 0;
-        double squares = 0;
-        for (ClinometerLeg leg : read.legs()) {
-            double distance = Si.of(leg.distance());
-            double angle = Si.of(leg.angle());
-            sum += distance * Math.sin(angle);
-            double error = distance * Math.cos(angle) * reading;
-            squares += error * error;
-        }
-        return new Gauged(sum, Math.sqrt(squares));
-    }
-
-    /** {@return one flow, or null where it is not one, or the readings lie outside what can be gauged so} */
-    static @Nullable Gauged flow(StreamFlow flow) {
+    /** {@return one flow of the stream, or why its readings give none} */
+    static Flow flow(StreamFlow flow, Assume assume) {
         if (flow instanceof StreamFlow.Constant constant) {
-            return new Gauged(constant.flow().si(), constant.flow().plusMinusSi());
+            return new Flow(Amount.of(constant.flow().si()), constant.flow().plusMinusSi());
+        } else if (flow instanceof StreamFlow.Bucket bucket) {
+            return Flow.of(BucketGauging.flow(Si.of(bucket.volume()), 0, numbers(bucket.times())));
+        } else if (flow instanceof StreamFlow.Floats floats) {
+            double factor = assume.stated(
+                    floats.surfaceFactor(),
+                    FLOW + "/surface-factor",
+                    QuantityKind.RATIO,
+                    0.75,
+                    0.6,
+                    0.9,
+                    "assumed/surface-factor");
+            return Flow.of(FloatGauging.flow(
+                    Si.of(floats.area()),
+                    Si.of(floats.length()),
+                    Math.min(1, factor),
+                    FLOAT_UNCERTAINTY,
+                    numbers(floats.times())));
+        } else if (flow instanceof StreamFlow.SaltSlug salt) {
+            return Flow.of(salt(salt), FLOW + "/readings");
+        } else if (flow instanceof StreamFlow.VNotchWeir weir) {
+            return weir.crestHeight() == null || weir.channelWidth() == null
+                    ? new Flow(Amount.unknown(FLOW + "/crest-height", "unknown/weir-approach"), 0)
+                    : Flow.of(
+                            KindsvaterShen.fullyContracted(
+                                    Si.of(weir.angle()),
+                                    weir.head().si(),
+                                    Si.of(weir.crestHeight()),
+                                    Si.of(weir.channelWidth())),
+                            FLOW + "/head");
+        } else if (flow instanceof StreamFlow.RectangularWeir weir) {
+            return Flow.of(
+                    KindsvaterCarter.flow(
+                            Si.of(weir.width()),
+                            weir.head().si(),
+                            Si.of(weir.crestHeight()),
+                            Si.of(weir.channelWidth())),
+                    FLOW + "/head");
         }
-        return null;
+        return new Flow(Amount.unknown(FLOW, "unknown/gauging"), 0);
+    }
+
+    private static Answer salt(StreamFlow.SaltSlug salt) {
+        int n = salt.readings().size();
+        double[] times = new double[n];
+        double[] rises = new double[n];
+        for (int i = 0; i < n; i++) {
+            SaltReading reading = salt.readings().get(i);
+            times[i] = Si.of(reading.time());
+            rises[i] = Si.of(reading.conductivity()) / MICROSIEMENS_PER_CENTIMETRE;
+            if (i > 0 && !(times[i] > times[i - 1])) {
+                return Answer.outside(
+                        "salt slug, integration method",
+                        "time step",
+                        times[i] - times[i - 1],
+                        0,
+                        Double.POSITIVE_INFINITY,
+                        "s");
+            }
+        }
+        double background = Si.of(salt.background()) / MICROSIEMENS_PER_CENTIMETRE;
+        return SaltSlug.flow(Si.of(salt.mass()), salt.calibration(), background, times, rises);
+    }
+
+    private static double[] numbers(List<? extends Quantity<?>> readings) {
+        double[] numbers = new double[readings.size()];
+        for (int i = 0; i < numbers.length; i++) {
+            numbers[i] = Si.of(readings.get(i));
+        }
+        return numbers;
+    }
+
+    /**
+     * A flow that was gauged.
+     *
+     * @param value m³/s
+     * @param plusMinus m³/s; zero where none is known
+     */
+    record Flow(Amount value, double plusMinus) {
+
+        static Flow of(Estimate estimate) {
+            Double half = estimate.plusMinus();
+            return new Flow(Amount.of(estimate.value()), half == null ? 0 : half);
+        }
+
+        static Flow of(Answer answer, String path) {
+            return new Flow(Amount.of(answer, path, "unknown/outside-gauging"), 0);
+        }
     }
 }

@@ -5,22 +5,15 @@ import javax.measure.quantity.Dimensionless;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.Intake;
 import org.leat.design.Screen;
-import org.leat.hydraulics.NozzleKind;
+import org.leat.hydraulics.KirschmerRack;
+import org.leat.hydraulics.PerforatedPlate;
+import org.leat.hydraulics.WireMesh;
+import org.leat.law.Answer;
 import org.leat.law.Gravity;
 import org.leat.quantity.Si;
 
-/**
- * Head lost at the screen over flow squared, s²/m⁵. Holes and meshes as jets through sharp holes whose velocity is lost;
- * bars by Kirschmer, on the approach velocity. A blocked share c takes that share of the openings away, so that the loss
- * grows as (1 − c)⁻² (common practice).
- */
+/** Head lost at the screen over flow squared, s²/m⁵, with its blocked share, by the law of its kind. */
 final class ScreenDerivation {
-
-    /** Kirschmer's factor of sharp-edged bars. */
-    private static final double SHARP = 2.42;
-
-    /** Kirschmer's factor of bars rounded upstream. */
-    private static final double ROUNDED = 1.83;
 
     /** Of a screen that is blocked altogether, this share is left, so that the loss stays a number. */
     private static final double LEAST_OPEN = 1e-3;
@@ -33,27 +26,27 @@ final class ScreenDerivation {
             return 0;
         }
         if (screen instanceof Screen.DrilledHoles holes) {
-            double diameter = Si.of(holes.holeDiameter());
-            return jets(holes.holes() * Math.PI / 4 * diameter * diameter, holes.blockedShare());
+            double clean = PerforatedPlate.holeArea(holes.holes(), Si.of(holes.holeDiameter()));
+            double open = clean * open(holes.blockedShare());
+            double surface = Si.of(holes.surface(), 0);
+            double k = PerforatedPlate.lossCoefficientOnHoles(surface > open ? open / surface : 0);
+            return k / (2 * Gravity.STANDARD * open * open);
         }
         if (screen instanceof Screen.Mesh mesh) {
-            double clear = Si.of(mesh.opening()) / (Si.of(mesh.opening()) + Si.of(mesh.wire()));
-            return jets(Si.of(mesh.area()) * clear * clear, mesh.blockedShare());
+            double share = WireMesh.openShare(Si.of(mesh.opening()), Si.of(mesh.wire())) * open(mesh.blockedShare());
+            double area = Si.of(mesh.area());
+            return WireMesh.lossCoefficient(share).orThrow() / (2 * Gravity.STANDARD * area * area);
         }
         return bars((Screen.Bars) screen);
     }
 
-    private static double jets(double area, @Nullable Quantity<Dimensionless> blocked) {
-        double through = NozzleKind.SHARP_HOLE.dischargeCoefficient() * area * open(blocked);
-        return 1 / (2 * Gravity.STANDARD * through * through);
-    }
-
     private static double bars(Screen.Bars bars) {
-        double ratio = Si.of(bars.thickness()) / Si.of(bars.spacing());
-        double slope = Math.sin(Math.min(Math.PI / 2, Si.of(bars.slope(), Math.PI / 2)));
-        double factor = Boolean.TRUE.equals(bars.rounded()) ? ROUNDED : SHARP;
-        double area = Si.of(bars.area()) * open(bars.blockedShare());
-        return factor * Math.pow(ratio, 4.0 / 3) * slope / (2 * Gravity.STANDARD * area * area);
+        double slope = Math.min(Math.PI / 2, Si.of(bars.slope(), Math.PI / 2));
+        double beta = Boolean.TRUE.equals(bars.rounded()) ? KirschmerRack.ROUNDED_NOSE : KirschmerRack.SHARP;
+        Answer k = KirschmerRack.lossCoefficient(
+                beta, Si.of(bars.thickness()), Si.of(bars.spacing()), slope, 1 - open(bars.blockedShare()));
+        double area = Si.of(bars.area());
+        return k.orThrow() / (2 * Gravity.STANDARD * area * area);
     }
 
     private static double open(@Nullable Quantity<Dimensionless> blocked) {

@@ -1,9 +1,12 @@
 package org.leat.plant;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.leat.design.Site;
 import org.leat.design.Stream;
 import org.leat.design.TemperatureRange;
 import org.leat.hydraulics.AtmosphericPressure;
+import org.leat.hydraulics.Estimate;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
@@ -12,8 +15,10 @@ final class SiteDerivation {
 
     private SiteDerivation() {}
 
-    static SiteNumbers of(Site site, double density, double lowestWater, double highestWater, Assume assume) {
-        Gauged head = Gauged.head(site.grossHead(), density);
+    static SiteNumbers of(Site site, double lowestWater, double highestWater, Assume assume) {
+        Estimate head =
+                Gauged.head(site.grossHead(), Celsius.of(Water.at(lowestWater).temperature()));
+        Double tolerance = head.plusMinus();
         double altitude =
                 assume.stated(site.altitude(), "/site/altitude", QuantityKind.LENGTH, 500, 0, 3000, "assumed/altitude");
         TemperatureRange air = site.airTemperature();
@@ -36,18 +41,20 @@ final class SiteDerivation {
                         Celsius.toKelvin(45),
                         "assumed/air-temperature");
         Stream stream = site.stream();
+        List<Amount.Unknown> unknown = new ArrayList<>();
         double share = stream == null ? 0.95 : Si.of(stream.fullPipeShare(), 0.95);
         return new SiteNumbers(
                 head.value(),
-                head.plusMinus(),
+                tolerance == null ? 0 : tolerance,
                 altitude,
                 AtmosphericPressure.atAltitude(altitude),
                 lowestWater,
                 highestWater,
                 lowestAir,
                 highestAir,
-                StreamDerivation.levels(stream),
+                StreamDerivation.levels(stream, assume, unknown),
                 StreamDerivation.kept(stream),
-                share);
+                share,
+                unknown.isEmpty() ? null : unknown.get(0));
     }
 }

@@ -1,6 +1,7 @@
 package org.leat.plant;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Site, in SI.
@@ -16,6 +17,7 @@ import java.util.List;
  * @param stream flow of the stream, most water first; empty where the design does not state it or cannot be read
  * @param keptInStream residual flow, m³/s; zero where none is stated
  * @param fullPipeShare share of the year in which the pipe must stay full
+ * @param streamUnknown why readings of the stream give no flow; null where they do or there are none
  */
 public record SiteNumbers(
         double grossHead,
@@ -28,7 +30,8 @@ public record SiteNumbers(
         double highestAirTemperature,
         List<StreamLevel> stream,
         double keptInStream,
-        double fullPipeShare) {
+        double fullPipeShare,
+        Amount.@Nullable Unknown streamUnknown) {
     public SiteNumbers {
         stream = List.copyOf(stream);
     }

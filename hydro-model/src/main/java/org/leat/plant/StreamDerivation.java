@@ -20,7 +20,8 @@ final class StreamDerivation {
         return stream == null ? 0 : Si.of(stream.keptInStream(), 0);
     }
 
-    static List<StreamLevel> levels(@Nullable Stream stream) {
+    /** {@return the levels} The reason why a gauging gives none is added to {@code unknown}. */
+    static List<StreamLevel> levels(@Nullable Stream stream, Assume assume, List<Amount.Unknown> unknown) {
         if (stream == null) {
             return List.of();
         }
@@ -37,9 +38,11 @@ final class StreamDerivation {
                 levels.add(level(StreamLevel.Kind.MONTH, ++month, Si.of(mean), 0, kept));
             }
         } else {
-            Gauged gauged = Gauged.flow(flow);
-            if (gauged != null) {
-                levels.add(level(StreamLevel.Kind.CONSTANT, 1, gauged.value(), gauged.plusMinus(), kept));
+            Gauged.Flow gauged = Gauged.flow(flow, assume);
+            if (gauged.value() instanceof Amount.Known known) {
+                levels.add(level(StreamLevel.Kind.CONSTANT, 1, known.value(), gauged.plusMinus(), kept));
+            } else if (gauged.value() instanceof Amount.Unknown reason) {
+                unknown.add(reason);
             }
         }
         levels.sort(Comparator.comparingDouble(StreamLevel::flow).reversed());
