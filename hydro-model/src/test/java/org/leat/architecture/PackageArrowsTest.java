@@ -1,0 +1,93 @@
+package org.leat.architecture;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+import java.time.Clock;
+import java.util.Locale;
+
+/** The arrows between the packages of the model. */
+@AnalyzeClasses(packages = "org.leat", importOptions = ImportOption.DoNotIncludeTests.class)
+class PackageArrowsTest {
+
+    @ArchTest
+    static final ArchRule no_package_reaches_back =
+            slices().matching("org.leat.(*)..").should().beFreeOfCycles().because("data travels one way");
+
+    @ArchTest
+    static final ArchRule laws_know_no_design = noClasses()
+            .that()
+            .resideInAnyPackage("org.leat.law..", "org.leat.hydraulics..", "org.leat.turbine..", "org.leat.electrics..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(
+                    "org.leat.design..",
+                    "org.leat.quantity..",
+                    "org.leat.file..",
+                    "org.leat.plant..",
+                    "org.leat.catalogue..")
+            .because("a law is plain doubles in SI, good for any design");
+
+    @ArchTest
+    static final ArchRule designs_use_quantities_only = noClasses()
+            .that()
+            .resideInAPackage("org.leat.design..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(
+                    "org.leat.law..",
+                    "org.leat.hydraulics..",
+                    "org.leat.turbine..",
+                    "org.leat.electrics..",
+                    "org.leat.catalogue..",
+                    "org.leat.file..",
+                    "org.leat.plant..")
+            .because("a design is what the builder chose, not what follows from it");
+
+    @ArchTest
+    static final ArchRule files_know_no_physics = noClasses()
+            .that()
+            .resideInAPackage("org.leat.file..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(
+                    "org.leat.hydraulics..", "org.leat.turbine..", "org.leat.electrics..", "org.leat.plant..")
+            .because("reading a file must not need a solver");
+
+    @ArchTest
+    static final ArchRule plants_know_no_file = noClasses()
+            .that()
+            .resideInAPackage("org.leat.plant..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("org.leat.file..")
+            .because("a design built in code is as good as one read");
+
+    @ArchTest
+    static final ArchRule the_same_everywhere = noClasses()
+            .should()
+            .callMethod(Locale.class, "getDefault")
+            .orShould()
+            .callMethod(String.class, "toLowerCase")
+            .orShould()
+            .callMethod(String.class, "toUpperCase")
+            .orShould()
+            .callMethod(String.class, "format", String.class, Object[].class)
+            .orShould()
+            .callMethod(System.class, "currentTimeMillis")
+            .orShould()
+            .callMethod(Clock.class, "systemDefaultZone")
+            .because("the same input gives the same bytes on every machine, locale and day");
+
+    @ArchTest
+    static final ArchRule the_model_prints_nothing = noClasses()
+            .should()
+            .accessField(System.class, "out")
+            .orShould()
+            .accessField(System.class, "err")
+            .because("only the command line prints");
+}
