@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Every console output in the docs is what the real jar prints. A document marks one with {@code <!-- output of: leat …
- * -->} or {@code <!-- last line of: leat … -->} before a fenced block; with {@code -Dleat.docs=write} the blocks are written again.
+ * -->} or {@code <!-- last line of: leat … -->} before a fenced block; with {@code -Dleat.write-docs=true} the blocks are written again.
  */
 class DocumentedOutputsIT {
 
@@ -48,7 +48,7 @@ class DocumentedOutputsIT {
             m.appendReplacement(now, Matcher.quoteReplacement(m.group(1) + printed + "```\n"));
         }
         m.appendTail(now);
-        if ("write".equals(System.getProperty("leat.docs"))) {
+        if (Boolean.getBoolean("leat.write-docs")) {
             Files.writeString(document, now);
         }
         assertThat(Files.readString(document)).isEqualTo(now.toString());
