@@ -29,7 +29,8 @@ final class AlternatorCutIn implements Rule {
             .limit("least-share", QuantityKind.RATIO, 20, "%", RuleCard.COMMON_PRACTICE)
             .message("reached", "power", "speed")
             .message("not-reached", "power", "speed")
-            .message("more-turns", "turns")
+            .message("smaller-nozzle", "bore")
+            .message("more-turns", "turns", "diameter")
             .build();
 
     @Override
@@ -62,6 +63,8 @@ final class AlternatorCutIn implements Rule {
     @Override
     public List<WayOut> waysOut(Judgement j, Outcome failure) {
         List<WayOut> ways = new ArrayList<>();
+        Search.first(this, j, failure, NozzlesOnHand.smaller(j, "smaller-nozzle"))
+                .ifPresent(ways::add);
         Search.first(this, j, failure, OtherTurns.more(j, "more-turns")).ifPresent(ways::add);
         return ways;
     }

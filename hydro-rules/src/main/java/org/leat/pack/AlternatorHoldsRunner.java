@@ -31,7 +31,7 @@ final class AlternatorHoldsRunner implements Rule {
             .message("holds", "torque", "runner")
             .message("not-held", "torque", "runner", "speed")
             .message("smaller-nozzle", "bore")
-            .message("other-turns", "turns")
+            .message("other-turns", "turns", "diameter")
             .message("below-cut-in")
             .build();
 

@@ -28,7 +28,7 @@ final class AlternatorWindingCurrent implements Rule {
             .message("carried", "current")
             .message("overloaded", "current")
             .message("smaller-nozzle", "bore")
-            .message("other-turns", "turns")
+            .message("other-turns", "turns", "diameter")
             .build();
 
     @Override

@@ -4,9 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import javax.measure.quantity.Area;
-import org.jspecify.annotations.Nullable;
-import org.leat.catalogue.AmpacityCatalogue;
-import org.leat.catalogue.CableLaying;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
@@ -18,8 +15,6 @@ import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.design.Cable;
-import org.leat.design.ConductorMaterial;
-import org.leat.design.Installation;
 import org.leat.law.Answer;
 import org.leat.pack.Search.Candidate;
 import org.leat.quantity.QuantityKind;
@@ -67,47 +62,18 @@ final class CableAmpacity implements Rule {
             return spot.notApplicable("not-loaded");
         }
         Spot during = spot.during(load.during());
-        String missing = missing(cable.installation());
-        if (missing != null) {
-            return during.notGiven(path + "/installation" + missing);
+        CableCapacity capacity = CableCapacity.of(cable, path, load);
+        if (capacity.missing() != null) {
+            return during.notGiven(capacity.missing());
         }
-        Answer capacity = AmpacityCatalogue.capacity(Si.of(cable.conductor().area()), laying(cable, load));
-        if (capacity instanceof Answer.Outside outside) {
+        if (capacity.answer() instanceof Answer.Outside outside) {
             return during.outside(outside);
         }
-        int parallel =
-                cable.conductor().parallel() == null ? 1 : cable.conductor().parallel();
         return during.compare(
-                Comparison.atMost(load.current(), capacity.orThrow() * parallel, QuantityKind.CURRENT),
+                Comparison.atMost(load.current(), capacity.answer().orThrow(), QuantityKind.CURRENT),
                 "carries",
                 "overloaded",
                 Runs.arg("run", cable));
-    }
-
-    /** What of the laying is not said: nothing is taken for granted here. */
-    private static @Nullable String missing(@Nullable Installation laid) {
-        if (laid == null || laid.method() == null) {
-            return "/method";
-        }
-        if (laid.insulation() == null) {
-            return "/insulation";
-        }
-        if (laid.ambient() == null) {
-            return "/ambient";
-        }
-        return laid.groupedCircuits() == null ? "/grouped-circuits" : null;
-    }
-
-    private static CableLaying laying(Cable cable, CableLoad load) {
-        Installation laid = java.util.Objects.requireNonNull(cable.installation());
-        ConductorMaterial material = cable.conductor().material();
-        return new CableLaying(
-                material == null ? ConductorMaterial.COPPER : material,
-                java.util.Objects.requireNonNull(laid.method()),
-                java.util.Objects.requireNonNull(laid.insulation()),
-                load.threePhase() ? 3 : 2,
-                Si.of(java.util.Objects.requireNonNull(laid.ambient())),
-                java.util.Objects.requireNonNull(laid.groupedCircuits()));
     }
 
     @Override

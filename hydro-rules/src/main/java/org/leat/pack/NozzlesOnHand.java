@@ -1,8 +1,11 @@
 package org.leat.pack;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.List;
 import java.util.stream.Stream;
+import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.leat.check.Arg;
 import org.leat.check.Edit;
@@ -27,7 +30,20 @@ final class NozzlesOnHand {
         Stream<Double> made = Stream.iterate(
                         Math.floor((open - SAME) / HALF_MILLIMETRE), n -> n >= LEAST_HALF_MILLIMETRES, n -> n - 1)
                 .map(n -> n * HALF_MILLIMETRE);
-        return Stream.concat(onHand, made).map(bore -> candidate(j, message, bore));
+        return Stream.concat(onHand, made).map(bore -> noneLarger(j, candidate(j, message, bore), bore));
+    }
+
+    /** Larger ones on hand would be fitted again some day: they go. */
+    private static Candidate noneLarger(Judgement j, Candidate candidate, double bore) {
+        List<Quantity<Length>> kept = j.design().nozzles().available().stream()
+                .filter(nozzle -> Si.of(nozzle) <= bore + SAME)
+                .toList();
+        if (kept.size() == j.design().nozzles().available().size()) {
+            return candidate;
+        }
+        List<Edit> edits = new ArrayList<>(candidate.edits());
+        edits.add(new Edit("/nozzles/available", kept));
+        return new Candidate(candidate.message(), edits, candidate.args());
     }
 
     /** {@return candidates with bores on hand above the smallest open, smallest first; the rule says {@code message}} */

@@ -1,0 +1,74 @@
+package org.leat.pack;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.leat.check.Arg;
+import org.leat.check.Comparison;
+import org.leat.check.Judgement;
+import org.leat.check.Level;
+import org.leat.check.Outcome;
+import org.leat.check.Rule;
+import org.leat.check.RuleCard;
+import org.leat.check.WayOut;
+import org.leat.plant.Operation;
+import org.leat.plant.Running;
+import org.leat.quantity.QuantityKind;
+
+/** Working speed against the speed of the torque peak. */
+final class AlternatorTorquePeak implements Rule {
+
+    private static final RuleCard CARD = RuleCard.of("alternator/torque-peak", Level.WARNING)
+            .title("working speed against the speed of the torque peak")
+            .why("Close to the speed of its greatest torque an alternator on a battery has nothing left: a warm winding, a"
+                    + " cell more or a little more water and the wheel slips past the peak and runs away.")
+            .formula("ω / ω of greatest torque ≤ limit; past one the point is unstable")
+            .judged("running, the nozzle set nearest to the peak")
+            .source("three-mode bridge model, held against circuit simulation")
+            .source(RuleCard.COMMON_PRACTICE)
+            .limit("most", QuantityKind.RATIO, 0.85, "", RuleCard.COMMON_PRACTICE)
+            .message("clear", "speed", "peak")
+            .message("close", "speed", "peak")
+            .message("past", "speed", "peak")
+            .message("smaller-nozzle", "bore")
+            .message("other-turns", "turns", "diameter")
+            .message("no-current")
+            .build();
+
+    @Override
+    public RuleCard card() {
+        return CARD;
+    }
+
+    @Override
+    public List<Outcome> judge(Judgement j) {
+        List<Running> loaded = j.cases().running().stream()
+                .filter(r -> r.operation().hold() != Operation.Hold.BELOW_CUT_IN)
+                .toList();
+        if (loaded.isEmpty()) {
+            return j.cases().running().isEmpty()
+                    ? Open.unsolved(j)
+                    : List.of(j.at("/alternator").notApplicable("no-current"));
+        }
+        Running worst = Worst.most(loaded, r -> r.operation().ofPeakSpeed());
+        Operation operation = worst.operation();
+        boolean past = operation.ofPeakSpeed() > 1;
+        return List.of(j.at("/alternator")
+                .during(worst.id())
+                .compare(
+                        past ? Level.ERROR : Level.WARNING,
+                        Comparison.atMost(operation.ofPeakSpeed(), j.limit("most")),
+                        "clear",
+                        past ? "past" : "close",
+                        Arg.of("speed", operation.speed(), QuantityKind.ROTATIONAL_SPEED),
+                        Arg.of("peak", operation.peak().speed(), QuantityKind.ROTATIONAL_SPEED)));
+    }
+
+    @Override
+    public List<WayOut> waysOut(Judgement j, Outcome failure) {
+        List<WayOut> ways = new ArrayList<>();
+        Search.first(this, j, failure, NozzlesOnHand.smaller(j, "smaller-nozzle"))
+                .ifPresent(ways::add);
+        Search.first(this, j, failure, OtherTurns.candidates(j, "other-turns")).ifPresent(ways::add);
+        return ways;
+    }
+}

@@ -1,0 +1,59 @@
+package org.leat.pack;
+
+import org.leat.check.Judgement;
+import org.leat.electrics.AlternatorConstants;
+import org.leat.electrics.ShortCircuitTorque;
+import org.leat.plant.AlternatorNumbers;
+import org.leat.plant.LoadLost;
+import org.leat.plant.RunnerNumbers;
+import org.leat.plant.Running;
+import org.leat.turbine.ImpulseRunner;
+import org.leat.turbine.RunnerParameters;
+
+/** The alternator with its leads shorted, and the wheel that turns it. */
+final class Brake {
+
+    private Brake() {}
+
+    /** {@return the machine at its running temperature} */
+    static AlternatorConstants machine(Judgement j) {
+        AlternatorNumbers a = j.plant().numbers().alternator();
+        return new AlternatorConstants(a.polePairs(), a.fluxLinkage(), a.phaseResistance(), a.phaseInductance());
+    }
+
+    /**
+     * {@return least braking torque over driving torque, at the wheel, from the speed of the greatest braking torque up to
+     * the runaway} Below that speed the brake grips better than anywhere above.
+     */
+    static double leastShare(Judgement j, Running running, LoadLost lost) {
+        AlternatorConstants machine = machine(j);
+        double gear = j.plant().numbers().alternator().gearRatio();
+        double slowest = machine.phaseResistance() / (machine.phaseInductance() * machine.polePairs()) / gear;
+        ImpulseRunner wheel = wheel(j);
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i <= 40 && slowest < lost.speed(); i++) {
+            double speed = slowest + (lost.speed() - slowest) * i / 40;
+            double driving =
+                    wheel.torque(running.water().flow(), running.water().jetVelocity(), speed);
+            double braking = gear * ShortCircuitTorque.torque(machine, gear * speed);
+            if (driving > 0.01 * braking) {
+                least = Math.min(least, braking / driving);
+            }
+        }
+        double standing = wheel.torque(running.water().flow(), running.water().jetVelocity(), 0);
+        return Math.min(least, gear * ShortCircuitTorque.peak(machine) / standing);
+    }
+
+    private static ImpulseRunner wheel(Judgement j) {
+        RunnerNumbers runner = j.plant().numbers().runner();
+        return new ImpulseRunner(new RunnerParameters(
+                runner.pitchDiameter() / 2,
+                runner.bucketEfficiency(),
+                runner.returnFactor(),
+                runner.jetAngle(),
+                runner.lateEntry(),
+                0,
+                0,
+                j.plant().numbers().water().density()));
+    }
+}

@@ -1,0 +1,20 @@
+package org.leat.pack;
+
+import org.leat.check.Judgement;
+import org.leat.plant.Operation;
+
+/** What is lost in the bridge. */
+final class Diodes {
+
+    private Diodes() {}
+
+    /**
+     * {@return power lost in the six diodes, W} Two thresholds carry the direct current; each lead's current passes one
+     * diode at a time.
+     */
+    static double loss(Judgement j, Operation operation) {
+        double current = operation.phaseCurrent();
+        return 2 * j.plant().numbers().rectifier().threshold() * operation.directCurrent()
+                + 3 * j.plant().numbers().rectifier().slopeResistance() * current * current;
+    }
+}

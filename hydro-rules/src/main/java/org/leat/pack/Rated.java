@@ -1,0 +1,63 @@
+package org.leat.pack;
+
+import java.util.List;
+import java.util.stream.DoubleStream;
+import javax.measure.Quantity;
+import org.jspecify.annotations.Nullable;
+import org.leat.check.Arg;
+import org.leat.check.Comparison;
+import org.leat.check.Edit;
+import org.leat.check.Judgement;
+import org.leat.check.Outcome;
+import org.leat.check.Rule;
+import org.leat.check.Spot;
+import org.leat.check.WayOut;
+import org.leat.pack.Search.Candidate;
+import org.leat.quantity.QuantityKind;
+import org.leat.quantity.Si;
+
+/** A value against a rating that the design may not state. The spot is at the rating's field. */
+final class Rated {
+
+    private Rated() {}
+
+    /** {@return the comparison, or open where the rating, in SI, is not stated} */
+    static Outcome atMost(
+            Spot spot,
+            double value,
+            @Nullable Double rating,
+            QuantityKind kind,
+            String passing,
+            String failing,
+            Arg... args) {
+        return rating == null
+                ? spot.notGiven(spot.path())
+                : spot.compare(Comparison.atMost(value, rating, kind), passing, failing, args);
+    }
+
+    /** {@return a quantity in SI, null where it is not stated} */
+    static @Nullable Double si(@Nullable Quantity<?> quantity) {
+        return quantity == null ? null : Si.of(quantity);
+    }
+
+    /**
+     * {@return the way out of the least preferred rating that helps, put at the field that failed; its text gets {@code
+     * rating}}
+     */
+    static <Q extends Quantity<Q>> List<WayOut> larger(
+            Rule rule, Judgement j, Outcome failure, String message, String unit, Class<Q> type, double... ratings) {
+        return Search.first(
+                        rule,
+                        j,
+                        failure,
+                        DoubleStream.of(ratings).mapToObj(rating -> {
+                            Quantity<Q> quantity = Si.quantity(rating, unit, type);
+                            return Candidate.of(
+                                    message,
+                                    new Edit(failure.path(), quantity),
+                                    Arg.of("rating", Si.of(quantity), QuantityKind.of(type)));
+                        }))
+                .map(List::of)
+                .orElse(List.of());
+    }
+}
