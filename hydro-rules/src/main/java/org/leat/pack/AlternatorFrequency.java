@@ -20,8 +20,9 @@ final class AlternatorFrequency implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("alternator/frequency", Level.NOTE)
             .title("electrical frequency against what the laminations are made for")
-            .why("Iron loss grows faster than the frequency. A machine of many poles geared up heats its iron before its"
-                    + " copper.")
+            .why(
+                    "Iron loss grows faster than the frequency. A machine of many poles geared up heats its iron before its"
+                            + " copper.")
             .formula("f = p n, pole pairs times speed ≤ frequency limit")
             .judged("running, the nozzle set that turns fastest")
             .source(RuleCard.COMMON_PRACTICE)

@@ -20,8 +20,9 @@ final class AlternatorLoadedEfficiency implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("alternator/loaded-efficiency", Level.WARNING)
             .title("electrical efficiency of the alternator where it works")
-            .why("A motor made for more volts than the battery has must push all its power through its winding as current:"
-                    + " half of the stream may end as heat in the copper.")
+            .why(
+                    "A motor made for more volts than the battery has must push all its power through its winding as current:"
+                            + " half of the stream may end as heat in the copper.")
             .formula("power at the terminals / power at the shaft ≥ limit")
             .judged("running on the nozzles open as built")
             .source(RuleCard.COMMON_PRACTICE)

@@ -26,10 +26,12 @@ final class AlternatorMagnetTemperature implements Rule {
             .title("magnets against the temperature of their grade")
             .why("Above the temperature of its grade a magnet loses strength for good. The alternator then makes less"
                     + " voltage, takes more current for the same power and gets hotter still.")
-            .formula("temperature of the winding, which the magnets do not exceed ≤ limit of the grade; 80 °C where it is"
-                    + " unknown")
+            .formula(
+                    "temperature of the winding, which the magnets do not exceed ≤ limit of the grade; 80 °C where it is"
+                            + " unknown")
             .judged("running in the hottest air, the nozzle set with the hottest winding")
-            .source("grade letters of sintered NdFeB magnets: makers' tables (from memory); ferrite 250 °C (from memory)")
+            .source(
+                    "grade letters of sintered NdFeB magnets: makers' tables (from memory); ferrite 250 °C (from memory)")
             .source(RuleCard.COMMON_PRACTICE)
             .limit("unknown-grade", QuantityKind.TEMPERATURE, 80, "°C", RuleCard.COMMON_PRACTICE)
             .message("cool-enough")
@@ -54,8 +56,7 @@ final class AlternatorMagnetTemperature implements Rule {
         if (resistance == null) {
             return List.of(spot.notGiven("/alternator/thermal-resistance"));
         }
-        Running worst = Worst.most(
-                j.cases().running(), r -> WindingHeat.temperature(j, r.operation(), resistance));
+        Running worst = Worst.most(j.cases().running(), r -> WindingHeat.temperature(j, r.operation(), resistance));
         double hottest = WindingHeat.temperature(j, worst.operation(), resistance);
         MagnetGrade grade = alternator.magnetGrade();
         Comparison comparison = grade == null

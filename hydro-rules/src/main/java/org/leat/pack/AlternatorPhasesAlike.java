@@ -18,8 +18,9 @@ final class AlternatorPhasesAlike implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("alternator/phases-alike", Level.WARNING)
             .title("whether the three phases are alike")
-            .why("Phases that differ point to a shorted turn, a bad joint or a rotor out of centre. The weak phase carries"
-                    + " less, the others overheat, and the machine hums.")
+            .why(
+                    "Phases that differ point to a shorted turn, a bad joint or a rotor out of centre. The weak phase carries"
+                            + " less, the others overheat, and the machine hums.")
             .formula("largest difference of the three open-circuit voltages, and of the three resistances ≤ limit")
             .judged("as measured on the bench")
             .source(RuleCard.COMMON_PRACTICE)

@@ -19,8 +19,9 @@ final class AlternatorTorquePeak implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("alternator/torque-peak", Level.WARNING)
             .title("working speed against the speed of the torque peak")
-            .why("Close to the speed of its greatest torque an alternator on a battery has nothing left: a warm winding, a"
-                    + " cell more or a little more water and the wheel slips past the peak and runs away.")
+            .why(
+                    "Close to the speed of its greatest torque an alternator on a battery has nothing left: a warm winding, a"
+                            + " cell more or a little more water and the wheel slips past the peak and runs away.")
             .formula("ω / ω of greatest torque ≤ limit; past one the point is unstable")
             .judged("running, the nozzle set nearest to the peak")
             .source("three-mode bridge model, held against circuit simulation")

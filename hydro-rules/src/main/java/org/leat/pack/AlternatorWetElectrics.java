@@ -20,8 +20,9 @@ final class AlternatorWetElectrics implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("alternator/wet-electrics", Level.ERROR)
             .title("housing of the alternator against spray")
-            .why("The alternator stands an arm's length from a jet of water. Spray in the winding shorts it, and wet leads"
-                    + " are live leads.")
+            .why(
+                    "The alternator stands an arm's length from a jet of water. Spray in the winding shorts it, and wet leads"
+                            + " are live leads.")
             .formula("IP code: first numeral ≥ 5 (dust), second ≥ 4 (splashes)")
             .judged("as built")
             .source("IEC 60529 degrees of protection")

@@ -27,8 +27,9 @@ final class AlternatorWindingTemperature implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("alternator/winding-temperature", Level.ERROR)
             .title("winding temperature against the class of its insulation")
-            .why("A stream turns day and night: the winding reaches its full temperature and stays there. Past the class of"
-                    + " its insulation it ages by half for every ten kelvins, then shorts.")
+            .why(
+                    "A stream turns day and night: the winding reaches its full temperature and stays there. Past the class of"
+                            + " its insulation it ages by half for every ten kelvins, then shorts.")
             .formula("T = T_air + R_th (P_fe + P_cu (234.5 + T)/(234.5 + T_w)), plus the hot spot's allowance ≤ class")
             .judged("running in the hottest air, the nozzle set with the hottest winding")
             .source("IEC 60085 thermal classes")
@@ -55,8 +56,7 @@ final class AlternatorWindingTemperature implements Rule {
         if (resistance == null) {
             return List.of(j.at("/alternator/thermal-resistance").notGiven("/alternator/thermal-resistance"));
         }
-        Running worst = Worst.most(
-                j.cases().running(), r -> WindingHeat.temperature(j, r.operation(), resistance));
+        Running worst = Worst.most(j.cases().running(), r -> WindingHeat.temperature(j, r.operation(), resistance));
         Spot spot = j.at("/alternator/insulation-class").during(worst.id());
         if (alternator.insulationClass() == null) {
             return List.of(spot.notGiven("/alternator/insulation-class"));
@@ -92,7 +92,8 @@ final class AlternatorWindingTemperature implements Rule {
                         this,
                         j,
                         failure,
-                        IntStream.rangeClosed(1, 40).mapToObj(n -> cooler(Math.round(now * (1 - n / 42.0) * 100) / 100.0)))
+                        IntStream.rangeClosed(1, 40)
+                                .mapToObj(n -> cooler(Math.round(now * (1 - n / 42.0) * 100) / 100.0)))
                 .ifPresent(ways::add);
         Search.first(this, j, failure, NozzlesOnHand.smaller(j, "smaller-nozzle"))
                 .ifPresent(ways::add);
@@ -102,8 +103,7 @@ final class AlternatorWindingTemperature implements Rule {
     private static Candidate cooler(double resistance) {
         return Candidate.of(
                 "cooler",
-                new Edit(
-                        "/alternator/thermal-resistance", Si.quantity(resistance, "K/W", ThermalResistance.class)),
+                new Edit("/alternator/thermal-resistance", Si.quantity(resistance, "K/W", ThermalResistance.class)),
                 Arg.of("resistance", resistance, QuantityKind.THERMAL_RESISTANCE));
     }
 }

@@ -25,8 +25,9 @@ final class CableAcOrDcRun implements Rule {
             .title("which side of the bridge is cheaper to run long")
             .why("The long way from the stream to the battery can be walked by three cores before the bridge or by two"
                     + " behind it. For the same copper one of them loses less.")
-            .formula("same copper: three cores of area A lose 3 r I_ph², two of 1.5 A lose 2 (r/1.5) I_dc²; the excess of the"
-                    + " run as it is, as a share of the bridge's power ≤ limit")
+            .formula(
+                    "same copper: three cores of area A lose 3 r I_ph², two of 1.5 A lose 2 (r/1.5) I_dc²; the excess of the"
+                            + " run as it is, as a share of the bridge's power ≤ limit")
             .judged("running on the nozzles open as built, the longer of the two runs")
             .source("Ohm's law; IEC 60364-5-52 annex G")
             .source(RuleCard.COMMON_PRACTICE)

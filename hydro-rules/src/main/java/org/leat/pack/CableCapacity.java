@@ -44,8 +44,7 @@ record CableCapacity(@Nullable String missing, Answer answer) {
                         laid.groupedCircuits()));
         int parallel =
                 cable.conductor().parallel() == null ? 1 : cable.conductor().parallel();
-        return new CableCapacity(
-                null, one instanceof Answer.Value value ? Answer.of(value.value() * parallel) : one);
+        return new CableCapacity(null, one instanceof Answer.Value value ? Answer.of(value.value() * parallel) : one);
     }
 
     private static CableCapacity missing(String path, String field) {

@@ -20,7 +20,8 @@ final class CableInsulationVoltage implements Rule {
             .title("insulation of each run against the voltage of a runaway")
             .why("Cable bought for a 24 V battery may have to stand five times as much when the load is lost. Cord made"
                     + " for cars is rated 60 V.")
-            .formula("highest bus voltage of any case, peak line voltage for the alternator's run ≤ rated direct voltage")
+            .formula(
+                    "highest bus voltage of any case, peak line voltage for the alternator's run ≤ rated direct voltage")
             .judged("load lost, battery removed and battery full, each nozzle set on hand")
             .source("IEC 60364-5-52 clause 522 with the cable's marking")
             .message("stands-it", "run", "cause")

@@ -32,11 +32,13 @@ final class CableProtection implements Rule {
             .title("a fuse or breaker in every run at the battery")
             .why("A battery drives thousands of amperes into a fault. A run without a fuse, or with one larger than the"
                     + " cable stands, is a heating wire through the house.")
-            .formula("I_B ≤ I_n ≤ I_z and I_2 ≤ 1.45 I_z: lasting current, rating, capacity as laid, current that surely"
-                    + " opens the device")
+            .formula(
+                    "I_B ≤ I_n ≤ I_z and I_2 ≤ 1.45 I_z: lasting current, rating, capacity as laid, current that surely"
+                            + " opens the device")
             .judged("each run that ends at the battery, at its greatest lasting current")
             .source("IEC 60364-4-43 clause 433.1")
-            .source("operating currents: breakers 1.45 I_n, IEC 60898-1; gG fuses 1.6 I_n from 16 A, IEC 60269 (from memory)")
+            .source(
+                    "operating currents: breakers 1.45 I_n, IEC 60898-1; gG fuses 1.6 I_n from 16 A, IEC 60269 (from memory)")
             .message("protected", "run", "device", "current")
             .message("none", "run")
             .message("too-small", "run", "device", "current")

@@ -46,8 +46,7 @@ final class Devices {
     static List<Placed> all(Design design) {
         List<Placed> placed = new ArrayList<>();
         for (int i = 0; i < design.protection().size(); i++) {
-            placed.add(new Placed(
-                    design.protection().get(i), ElementPath.item("/protection", design.protection(), i)));
+            placed.add(new Placed(design.protection().get(i), ElementPath.item("/protection", design.protection(), i)));
         }
         return placed;
     }

@@ -21,11 +21,13 @@ final class ProtectionAlternatorCannotTrip implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("protection/alternator-cannot-trip", Level.NOTE)
             .title("whether the alternator can blow the device on its side")
-            .why("A permanent-magnet alternator limits its own current: shorted, it gives little more than at work. A fuse"
-                    + " on its side looks like protection and never opens.")
+            .why(
+                    "A permanent-magnet alternator limits its own current: shorted, it gives little more than at work. A fuse"
+                            + " on its side looks like protection and never opens.")
             .formula("short-circuit current of the alternator, behind the bridge 3√2/π of it ≥ factor · I_n")
             .judged("leads shorted at the running speed, the nozzle set that turns fastest")
-            .source("I = E/(√2 Z): circuit equations of the sine machine; six-pulse bridge: Mohan, Power Electronics, ch. 5")
+            .source(
+                    "I = E/(√2 Z): circuit equations of the sine machine; six-pulse bridge: Mohan, Power Electronics, ch. 5")
             .source(RuleCard.COMMON_PRACTICE)
             .limit("factor", QuantityKind.RATIO, 3, "", RuleCard.COMMON_PRACTICE)
             .message("trips", "device", "current")
@@ -48,8 +50,8 @@ final class ProtectionAlternatorCannotTrip implements Rule {
             return List.of(j.at("/protection").notGiven("/protection"));
         }
         Running fastest = Worst.most(j.cases().running(), r -> r.operation().alternatorSpeed());
-        double leads = ShortCircuitTorque.current(
-                Brake.machine(j), fastest.operation().alternatorSpeed());
+        double leads =
+                ShortCircuitTorque.current(Brake.machine(j), fastest.operation().alternatorSpeed());
         List<Outcome> outcomes = new ArrayList<>();
         for (Devices.Placed device : Devices.all(j.design())) {
             if (device.opens() && !device.joins(Place.BATTERY)) {

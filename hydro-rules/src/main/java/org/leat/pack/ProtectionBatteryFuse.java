@@ -17,8 +17,9 @@ final class ProtectionBatteryFuse implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("protection/battery-fuse", Level.ERROR)
             .title("a fuse close to the battery's pole")
-            .why("Everything between the battery's pole and its first fuse is protected by nothing at all. A spanner or a"
-                    + " chafed cable there burns until the battery is empty.")
+            .why(
+                    "Everything between the battery's pole and its first fuse is protected by nothing at all. A spanner or a"
+                            + " chafed cable there burns until the battery is empty.")
             .formula("length of cable from the pole to the first fuse or breaker ≤ limit")
             .judged("as built, each device at the battery")
             .source(RuleCard.COMMON_PRACTICE)

@@ -15,8 +15,9 @@ final class ProtectionBreakingCapacity implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("protection/breaking-capacity", Level.ERROR)
             .title("breaking capacity against the battery's fault current")
-            .why("A fuse that cannot break the current of a shorted battery keeps an arc alive inside it and bursts. Small"
-                    + " banks of lithium cells reach several thousand amperes.")
+            .why(
+                    "A fuse that cannot break the current of a shorted battery keeps an arc alive inside it and bursts. Small"
+                            + " banks of lithium cells reach several thousand amperes.")
             .formula("I = V_full / R_battery at its poles ≤ breaking capacity for direct current")
             .judged("short circuit at the battery, full")
             .source("IEC 60364-4-43 clause 434.5.1")
@@ -56,6 +57,23 @@ final class ProtectionBreakingCapacity implements Rule {
     @Override
     public List<WayOut> waysOut(Judgement j, Outcome failure) {
         return Rated.larger(
-                this, j, failure, "higher", "kA", ElectricCurrent.class, 1, 2.5, 3, 4.5, 6, 10, 15, 20, 25, 33, 50, 100);
+                this,
+                j,
+                failure,
+                "higher",
+                "kA",
+                ElectricCurrent.class,
+                1,
+                2.5,
+                3,
+                4.5,
+                6,
+                10,
+                15,
+                20,
+                25,
+                33,
+                50,
+                100);
     }
 }

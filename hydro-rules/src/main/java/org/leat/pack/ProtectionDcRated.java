@@ -56,6 +56,21 @@ final class ProtectionDcRated implements Rule {
     @Override
     public List<WayOut> waysOut(Judgement j, Outcome failure) {
         return Rated.larger(
-                this, j, failure, "higher", "V", ElectricPotential.class, 32, 58, 80, 125, 160, 250, 440, 500, 750, 1000);
+                this,
+                j,
+                failure,
+                "higher",
+                "V",
+                ElectricPotential.class,
+                32,
+                58,
+                80,
+                125,
+                160,
+                250,
+                440,
+                500,
+                750,
+                1000);
     }
 }

@@ -15,8 +15,9 @@ final class ProtectionEarthing implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("protection/earthing", Level.WARNING)
             .title("earthing of frame and of one pole")
-            .why("A frame that is not bonded can become live unseen. Whether a pole is earthed, and where, is settled by"
-                    + " the local code; two earthed points make a current path through the ground.")
+            .why(
+                    "A frame that is not bonded can become live unseen. Whether a pole is earthed, and where, is settled by"
+                            + " the local code; two earthed points make a current path through the ground.")
             .formula("frame bonded; one pole earthed at one point, or knowingly none")
             .judged("as built")
             .source("IEC 60364-5-54 and IEC 60364-4-41; the local code goes before")

@@ -17,8 +17,9 @@ final class ProtectionIsolator implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("protection/isolator", Level.ERROR)
             .title("means to isolate battery and turbine")
-            .why("Nobody can work on wires that cannot be made dead. The battery is never dead by itself, the turbine not"
-                    + " while water runs.")
+            .why(
+                    "Nobody can work on wires that cannot be made dead. The battery is never dead by itself, the turbine not"
+                            + " while water runs.")
             .formula("a switch or another means stated on both sides of the bus")
             .judged("as built")
             .source("IEC 60364-5-53 clause 536 (isolation); IEC 62485-2 clause 5 (battery)")
@@ -43,8 +44,8 @@ final class ProtectionIsolator implements Rule {
     }
 
     private static Outcome side(Judgement j, String side, @Nullable Boolean stated, Place place) {
-        boolean device = Devices.all(j.design()).stream()
-                .anyMatch(d -> d.device().kind() != DeviceKind.FUSE && d.joins(place));
+        boolean device =
+                Devices.all(j.design()).stream().anyMatch(d -> d.device().kind() != DeviceKind.FUSE && d.joins(place));
         return Stated.so(
                 j.at("/safeguards/" + side + "-isolator"),
                 device ? Boolean.TRUE : stated,

@@ -18,10 +18,12 @@ final class ProtectionShortCircuitBrake implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("protection/short-circuit-brake", Level.ERROR)
             .title("shorted leads counted on as a brake")
-            .why("Shorting the leads stops a slow wheel. On one that runs away the braking torque falls with speed: it may"
-                    + " not catch the wheel, and the winding burns instead.")
-            .formula("T = 1.5 p ψ² ω_e R/(R² + ω_e² L²) over the wheel's torque, least from the speed of its peak to the"
-                    + " runaway ≥ limit")
+            .why(
+                    "Shorting the leads stops a slow wheel. On one that runs away the braking torque falls with speed: it may"
+                            + " not catch the wheel, and the winding burns instead.")
+            .formula(
+                    "T = 1.5 p ψ² ω_e R/(R² + ω_e² L²) over the wheel's torque, least from the speed of its peak to the"
+                            + " runaway ≥ limit")
             .judged("load lost with the leads then shorted, each nozzle set on hand")
             .source("circuit equations of the sine machine; momentum theorem for the wheel")
             .source(RuleCard.COMMON_PRACTICE)
@@ -61,8 +63,8 @@ final class ProtectionShortCircuitBrake implements Rule {
                 worst = lost;
             }
         }
-        return List.of(spot.during(worst.id())
-                .compare(Comparison.atLeast(least, j.limit("least")), "holds", "not-held"));
+        return List.of(
+                spot.during(worst.id()).compare(Comparison.atLeast(least, j.limit("least")), "holds", "not-held"));
     }
 
     @Override

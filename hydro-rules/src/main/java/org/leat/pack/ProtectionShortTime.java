@@ -29,8 +29,9 @@ final class ProtectionShortTime implements Rule {
             .title("conductors at the battery until the device clears a short circuit")
             .why("Until the fuse opens the conductor takes all the heat of the fault. A thin cable behind a large fuse"
                     + " loses its insulation first; a current too small for the fuse goes on for ever.")
-            .formula("S ≥ I √t / k, I = V_full/(R_battery + loop); t = 0.1 s at 10 I_n and at the same I²t above, 5 s down to"
-                    + " 5 I_n")
+            .formula(
+                    "S ≥ I √t / k, I = V_full/(R_battery + loop); t = 0.1 s at 10 I_n and at the same I²t above, 5 s down to"
+                            + " 5 I_n")
             .judged("short circuit at the far end of each run at the battery")
             .source("IEC 60364-4-43 clause 434.5.2, k from table 43A")
             .source("IEC 60269-1 gates of gG fuses: 0.1 s near 10 I_n, 5 s near 5 I_n (from memory)")
@@ -86,8 +87,7 @@ final class ProtectionShortTime implements Rule {
         int parallel =
                 cable.conductor().parallel() == null ? 1 : cable.conductor().parallel();
         return spot.compare(
-                Comparison.atLeast(
-                        Si.of(cable.conductor().area()) * parallel, least.orThrow(), QuantityKind.AREA),
+                Comparison.atLeast(Si.of(cable.conductor().area()) * parallel, least.orThrow(), QuantityKind.AREA),
                 "stands-it",
                 "too-thin",
                 args);

@@ -24,8 +24,9 @@ final class ProtectionTurbineNotFusedOpen implements Rule {
             .title("what is left of the turbine's side when a device opens it")
             .why("A blown fuse or an open switch takes the load off the turbine: the wheel runs away and what is still"
                     + " joined to it meets the full voltage for as long as water runs.")
-            .formula("settled runaway voltage ≤ least rating of diodes, capacitor and regulator on the turbine's side; or a"
-                    + " dump load there that takes everything")
+            .formula(
+                    "settled runaway voltage ≤ least rating of diodes, capacitor and regulator on the turbine's side; or a"
+                            + " dump load there that takes everything")
             .judged("load lost through each device between turbine and battery, the nozzle set that runs fastest")
             .source(RuleCard.COMMON_PRACTICE)
             .message("stands-it", "device", "part")

@@ -22,11 +22,14 @@ final class RectifierCapacitor implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("rectifier/capacitor", Level.ERROR)
             .title("capacitor behind the bridge against runaway")
-            .why("A capacitor above its voltage bursts, hot electrolyte and all. Connected empty to a spinning machine it"
-                    + " swings to half as much again as the peak voltage.")
-            .formula("factor · runaway voltage, and 1.61 · peak line voltage where it is not charged beforehand ≤ rating")
+            .why(
+                    "A capacitor above its voltage bursts, hot electrolyte and all. Connected empty to a spinning machine it"
+                            + " swings to half as much again as the peak voltage.")
+            .formula(
+                    "factor · runaway voltage, and 1.61 · peak line voltage where it is not charged beforehand ≤ rating")
             .judged("load lost, the nozzle set that runs fastest, magnets cold")
-            .source("circuit simulation of an empty capacitor connected to a spinning machine: up to 1.61 times the peak")
+            .source(
+                    "circuit simulation of an empty capacitor connected to a spinning machine: up to 1.61 times the peak")
             .source(RuleCard.COMMON_PRACTICE)
             .limit("factor", QuantityKind.RATIO, 1.2, "", RuleCard.COMMON_PRACTICE)
             .message("stands-it", "peak")
@@ -66,11 +69,7 @@ final class RectifierCapacitor implements Rule {
     @Override
     public List<WayOut> waysOut(Judgement j, Outcome failure) {
         List<WayOut> ways = new ArrayList<>();
-        Search.first(
-                        this,
-                        j,
-                        failure,
-                        Stream.of(Candidate.of("precharge", new Edit("/rectifier/precharged", true))))
+        Search.first(this, j, failure, Stream.of(Candidate.of("precharge", new Edit("/rectifier/precharged", true))))
                 .ifPresent(ways::add);
         ways.addAll(Rated.larger(
                 this, j, failure, "higher", "V", ElectricPotential.class, 63, 100, 160, 200, 250, 350, 400, 450, 630));

@@ -61,7 +61,6 @@ final class RectifierDropShare implements Rule {
 
     @Override
     public List<WayOut> waysOut(Judgement j, Outcome failure) {
-        return Rated.larger(
-                this, j, failure, "schottky", "V", ElectricPotential.class, 0.7, 0.6, 0.55, 0.5, 0.45, 0.4);
+        return Rated.larger(this, j, failure, "schottky", "V", ElectricPotential.class, 0.7, 0.6, 0.55, 0.5, 0.45, 0.4);
     }
 }

@@ -25,7 +25,8 @@ final class RectifierJunctionTemperature implements Rule {
                     + " Without a heat sink it unsolders itself within the hour.")
             .formula("T_j = T_air + R_th (2 V_F0 I_dc + 3 r_d I_ph²) ≤ limit of the diodes")
             .judged("running in the hottest air, the nozzle set with most current")
-            .source("heat balance; conduction loss of a three-phase bridge: Rashid, Power Electronics, ch. 3 (from memory)")
+            .source(
+                    "heat balance; conduction loss of a three-phase bridge: Rashid, Power Electronics, ch. 3 (from memory)")
             .message("cool-enough", "loss")
             .message("too-hot", "loss")
             .message("heat-sink", "rating")
@@ -62,7 +63,25 @@ final class RectifierJunctionTemperature implements Rule {
     @Override
     public List<WayOut> waysOut(Judgement j, Outcome failure) {
         return Rated.larger(
-                this, j, failure, "heat-sink", "K/W", ThermalResistance.class, 5, 4, 3, 2.5, 2, 1.5, 1.2, 1, 0.8, 0.6, 0.5,
-                0.4, 0.3, 0.2);
+                this,
+                j,
+                failure,
+                "heat-sink",
+                "K/W",
+                ThermalResistance.class,
+                5,
+                4,
+                3,
+                2.5,
+                2,
+                1.5,
+                1.2,
+                1,
+                0.8,
+                0.6,
+                0.5,
+                0.4,
+                0.3,
+                0.2);
     }
 }

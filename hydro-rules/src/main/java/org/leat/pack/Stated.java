@@ -27,8 +27,7 @@ final class Stated {
 
     /** {@return the way out of giving the field that failed another value; none if that does not help} */
     static List<WayOut> otherwise(Rule rule, Judgement j, Outcome failure, String message, Object value, Arg... args) {
-        return Search.first(
-                        rule, j, failure, Stream.of(Candidate.of(message, new Edit(failure.path(), value), args)))
+        return Search.first(rule, j, failure, Stream.of(Candidate.of(message, new Edit(failure.path(), value), args)))
                 .map(List::of)
                 .orElse(List.of());
     }

@@ -38,8 +38,7 @@ class ElectricExamplesTest {
     private final RuleTestKit kit = new RuleTestKit(Checker.of(List.of(new BuiltInPack())));
 
     private static Stream<Path> examples() throws IOException {
-        return RuleTestKit.designs(EXAMPLES).stream()
-                .filter(file -> COMPONENTS.contains(component(file)));
+        return RuleTestKit.designs(EXAMPLES).stream().filter(file -> COMPONENTS.contains(component(file)));
     }
 
     private static Stream<Path> failing() throws IOException {
