@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.Design;
 import org.leat.file.Position;
@@ -101,6 +103,14 @@ public final class Checker {
         return one(design, "", positions, path -> path, alternatives);
     }
 
+    private static Set<String> failing(List<Verdict> verdicts, Level level) {
+        return verdicts.stream()
+                .map(Verdict::outcome)
+                .filter(o -> o.kind() == Kind.FAIL && o.level().compareTo(level) >= 0)
+                .map(o -> o.rule() + o.path())
+                .collect(Collectors.toSet());
+    }
+
     private Report one(
             Design design,
             String alternative,
@@ -113,7 +123,8 @@ public final class Checker {
         List<Finding> findings = new ArrayList<>();
         for (Verdict verdict : ranges.settled()) {
             Position position = positions.of(standsAt.apply(verdict.outcome().path()));
-            Verdict.Ways ways = verdict.waysOut();
+            Verdict.Ways ways =
+                    verdict.waysOut(runs, failing(verdicts, verdict.outcome().level()));
             findings.add(new Finding(
                     verdict.outcome(),
                     position,

@@ -19,7 +19,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = "Checks designs of stream-powered battery plants against design rules.",
-        subcommands = {CheckCommand.class, ExplainCommand.class, RulesCommand.class},
+        subcommands = {CheckCommand.class, ExplainCommand.class, RulesCommand.class, SchemaCommand.class},
         footer = {
             "",
             "Exit codes: 0 nothing at or above the level asked for; 1 something; 2 the call or the",

@@ -21,8 +21,8 @@ final class AssumptionText {
         Assumption a = assumed.assumption();
         String range = a.low() == a.high()
                 ? ""
-                : " (could be " + UsualUnits.show(a.low(), a.kind()) + " to " + UsualUnits.show(a.high(), a.kind())
-                        + ")";
+                : " (could be " + UsualUnits.alike(a.low(), a.value(), a.kind()) + " to "
+                        + UsualUnits.alike(a.high(), a.value(), a.kind()) + ")";
         String hangs = assumed.turns().isEmpty() ? "" : ". Hanging on it: " + String.join(", ", assumed.rules());
         return Plainly.of(Wording.place(a.path()) + " " + UsualUnits.show(a.value(), a.kind()) + range + ", "
                 + wording.phrase(a.reason()) + "; " + a.source() + hangs);

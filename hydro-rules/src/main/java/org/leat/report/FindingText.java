@@ -97,7 +97,7 @@ final class FindingText {
     }
 
     private static String during(Outcome outcome) {
-        return outcome.during().isEmpty() ? "" : ", " + Plainly.of(outcome.during());
+        return outcome.during().isEmpty() ? "" : " (" + Plainly.of(outcome.during()) + ")";
     }
 
     private static String source(RuleInForce rule, @Nullable Comparison comparison) {

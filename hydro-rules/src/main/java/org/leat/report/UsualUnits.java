@@ -22,6 +22,11 @@ final class UsualUnits {
         return show(si, kind, unit(kind, Math.abs(si)), digits);
     }
 
+    /** {@return a value in the unit that suits another of its kind} */
+    static String alike(double si, double other, QuantityKind kind) {
+        return show(si, kind, unit(kind, Math.abs(other)), DIGITS);
+    }
+
     /** {@return a value in a unit, with so many significant digits; digits before the point are never cut} */
     static String show(double si, QuantityKind kind, String unit, int digits) {
         if (!Double.isFinite(si)) {

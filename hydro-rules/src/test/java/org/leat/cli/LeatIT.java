@@ -32,6 +32,7 @@ class LeatIT {
     private Ran leat(List<String> jvm, Map<String, String> environment, String... arguments) throws Exception {
         List<String> command = new ArrayList<>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        command.addAll(List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"));
         command.addAll(jvm);
         command.addAll(List.of("-jar", JAR.toString()));
         command.addAll(List.of(arguments));
@@ -91,6 +92,13 @@ class LeatIT {
             assertThat(ran.out()).isEmpty();
             assertThat(ran.err()).startsWith("leat: ").doesNotContain("\tat ");
         }
+    }
+
+    @Test
+    void the_schema_printed_is_the_one_in_the_docs() throws Exception {
+        assertThat(leat("schema").out().strip())
+                .isEqualTo(Files.readString(Path.of("../docs/design-file.schema.json"))
+                        .strip());
     }
 
     @Test

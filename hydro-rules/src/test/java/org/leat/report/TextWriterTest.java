@@ -25,7 +25,7 @@ class TextWriterTest {
         assertThat(text).contains("""
                         ERROR barrel/overflow  at dir with blank/ä:b.yaml:4:13  barrel[east].height
                             east spills at 30 mm: 1.2 m, at most 0.9 m, 33 % beyond.
-                            value 1.2 m, limit at most 0.9 m, 33 % beyond, raining
+                            value 1.2 m, limit at most 0.9 m, 33 % beyond (raining)
                             source common practice
                             way out: A barrel of 150 cm. (\u221212 W)
                             rests on what was assumed of weather

@@ -33,8 +33,9 @@ final class Told {
         /** {@return the line in an expectation file} */
         String yaml(String indent) {
             StringBuilder text = new StringBuilder();
+            String first = fields.keySet().iterator().next();
             fields.forEach((name, value) -> text.append(indent)
-                    .append(text.isEmpty() ? "- " : "  ")
+                    .append(name.equals(first) ? "- " : "  ")
                     .append(name)
                     .append(": \"")
                     .append(value.replace("\\", "\\\\").replace("\"", "\\\""))
