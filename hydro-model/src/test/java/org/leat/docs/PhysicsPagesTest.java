@@ -24,6 +24,7 @@ class PhysicsPagesTest {
     private static final Path PUBLISHED = Sources.ROOT.resolve("hydro-model/src/test/resources/published");
     private static final List<String> OF_LAWS =
             List.of("org.leat.hydraulics", "org.leat.turbine", "org.leat.electrics");
+    private static final String GENERATED = "published-values.md";
     private static final Pattern CLASS = Pattern.compile("`([A-Z][A-Za-z0-9]*)`");
     private static final Pattern DATA = Pattern.compile("`((?:hydraulics|electrical)-[a-z-]+)`");
 
@@ -67,10 +68,10 @@ class PhysicsPagesTest {
     }
 
     @Test
-    void every_file_of_published_values_is_named_on_a_page() throws IOException {
+    void every_file_of_published_values_is_named_beside_a_law() throws IOException {
         Set<String> named = new TreeSet<>();
         for (Path page : pages()) {
-            named.addAll(found(DATA, Files.readString(page)));
+            named.addAll(page.endsWith(GENERATED) ? List.of() : found(DATA, Files.readString(page)));
         }
         try (Stream<Path> files = Files.list(PUBLISHED)) {
             assertThat(files.map(p -> p.getFileName().toString().replace(".json", "")))
@@ -81,7 +82,7 @@ class PhysicsPagesTest {
     @ParameterizedTest
     @MethodSource("pages")
     void every_page_is_listed_and_short(Path page) throws IOException {
-        assertThat(Files.readAllLines(page)).hasSizeLessThanOrEqualTo(250);
+        assertThat(Files.readAllLines(page)).hasSizeLessThanOrEqualTo(page.endsWith(GENERATED) ? 400 : 250);
         String name = page.getFileName().toString();
         assertThat(Files.readString(PAGES.resolve("README.md"))).contains(name.equals("README.md") ? "# " : name);
     }
