@@ -38,6 +38,7 @@ final class Assume {
             Weight weight) {
         Double moved = instead.get(path);
         double taken = moved == null ? value : moved;
+        assumptions.removeIf(earlier -> earlier.path().equals(path));
         assumptions.add(new Assumption(path, kind, taken, low, high, reason, source, weight));
         return taken;
     }

@@ -67,4 +67,9 @@ public final class Cases {
     public List<BatteryFull> batteryFull() {
         return batteryFull.get();
     }
+
+    /** {@return the highest voltages of any situation that last: not those of a moment} */
+    public TouchVoltage touchVoltage() {
+        return TouchVoltage.of(this);
+    }
 }

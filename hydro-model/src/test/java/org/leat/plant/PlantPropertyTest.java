@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.lang.reflect.RecordComponent;
 import java.util.List;
+import java.util.Map;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -56,6 +57,33 @@ class PlantPropertyTest {
             double last = entries.get(entries.size() - 1).power();
             assertThat(last).isBetween(0.0, first);
             assertThat(sum + last).isCloseTo(first, org.assertj.core.api.Assertions.within(1e-9 * first + 1e-9));
+        }
+    }
+
+    @Property(tries = 40, shrinking = ShrinkingMode.OFF)
+    void every_assumption_can_be_moved_to_either_end_of_its_range(@ForAll("plants") Design design) {
+        Plant plant = Plant.of(design);
+        assertThat(plant.assumptions()).extracting(Assumption::path).doesNotHaveDuplicates();
+        for (Assumption assumption : plant.assumptions()) {
+            for (double end : new double[] {assumption.low(), assumption.high()}) {
+                Plant moved = Plant.of(design, Map.of(assumption.path(), end));
+                assertThat(moved.solve().running())
+                        .as("%s at %s", assumption.path(), end)
+                        .hasSameSizeAs(plant.solve().running());
+                assertNoNaN(moved.solve().batteryFull());
+            }
+        }
+    }
+
+    @Property(tries = 60, shrinking = ShrinkingMode.OFF)
+    void nothing_runs_faster_or_at_more_volts_than_when_the_load_is_lost(@ForAll("plants") Design design) {
+        Cases cases = Plant.of(design).solve();
+        for (int i = 0; i < cases.running().size(); i++) {
+            double runaway = cases.loadLost().get(i).speed();
+            assertThat(cases.running().get(i).operation().speed()).isLessThanOrEqualTo(runaway * (1 + 1e-9));
+            assertThat(cases.batteryFull().get(i).speed()).isLessThanOrEqualTo(runaway * (1 + 1e-9));
+            assertThat(cases.touchVoltage().direct())
+                    .isGreaterThanOrEqualTo(cases.loadLost().get(i).directVoltage());
         }
     }
 
