@@ -25,11 +25,14 @@ public record BatteryFull(
 
     /** What a plant does when its battery is full. */
     public enum Answer {
-        /** the dump load takes everything at absorption voltage. */
+        /**
+         * the dump load takes everything: at absorption voltage, or behind a tracking regulator at the voltage it then
+         * needs.
+         */
         DIVERTED,
         /** the dump load is too small: the voltage rises until it takes what the turbine gives. */
         DUMP_TOO_SMALL,
-        /** the regulator lets go of the turbine: the same as load lost. */
+        /** the regulator lets go of the turbine and no dump load hangs on the bridge: the same as load lost. */
         RUNAWAY,
         /** nothing limits the battery: it is overcharged. */
         OVERCHARGED

@@ -1,6 +1,7 @@
 package org.leat.plant;
 
 import org.jspecify.annotations.Nullable;
+import org.leat.design.DumpSide;
 import org.leat.design.RegulatorKind;
 import org.leat.electrics.BridgeOperatingPoint;
 import org.leat.plant.BatteryFull.Answer;
@@ -32,7 +33,9 @@ final class FullBattery {
         double current = point.dcCurrent();
         RegulatorKind kind = numbers.regulator().kind();
         Diverted diverted = diverted(voltage, current);
-        if (kind == RegulatorKind.SERIES || kind == RegulatorKind.TRACKING) {
+        boolean letsGo = kind == RegulatorKind.SERIES || kind == RegulatorKind.TRACKING;
+        boolean ownDump = numbers.dumpLoad() != null && numbers.dumpLoad().side() == DumpSide.BRIDGE;
+        if (letsGo && !ownDump) {
             return new BatteryFull(
                     running.nozzles(),
                     Answer.RUNAWAY,
@@ -44,7 +47,12 @@ final class FullBattery {
         }
         Answer answer = Answer.OVERCHARGED;
         double highest = point.dcVoltage();
-        if (kind == RegulatorKind.SHUNT && diverted != null && onDumpAlone != null) {
+        if (kind == RegulatorKind.TRACKING && onDumpAlone != null) {
+            // nothing but the dump load is left on the bridge: the bus stands where it takes all
+            answer = Answer.DIVERTED;
+            speed = speed(wheel, onDumpAlone.get());
+            highest = onDumpAlone.get().pointAt(speed).dcVoltage();
+        } else if (kind != RegulatorKind.NONE && diverted != null && onDumpAlone != null) {
             answer = Answer.DIVERTED;
             if (diverted.share() < 1) {
                 answer = Answer.DUMP_TOO_SMALL;
