@@ -26,7 +26,7 @@ final class AlternatorFrequency implements Rule {
             .formula("f = p n, pole pairs times speed ≤ frequency limit")
             .judged("running, the nozzle set that turns fastest")
             .source(RuleCard.COMMON_PRACTICE)
-            .message("low-enough")
+            .message("low-enough", "speed")
             .message("too-high", "speed")
             .message("slower", "gear")
             .message("fewer-poles")
