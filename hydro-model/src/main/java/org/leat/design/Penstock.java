@@ -21,6 +21,7 @@ import org.leat.quantity.Si;
  * @param exposed whether part of it lies above frost depth
  * @param price what the pipe costs, in any money
  * @param highestWallTemperature of the pipe wall, water standing in the sun
+ * @param drained whether it is emptied whenever water would stand in it in frost
  */
 @About("Pipe or hose from intake to nozzles")
 public record Penstock(
@@ -45,7 +46,10 @@ public record Penstock(
         Quantity<Dimensionless> price,
 
         @About("of the pipe wall, water standing in the sun") @Limits(above = 0) @Nullable
-        Quantity<Temperature> highestWallTemperature) {
+        Quantity<Temperature> highestWallTemperature,
+
+        @About("whether it is emptied whenever water would stand in it in frost") @Nullable
+        Boolean drained) {
 
     public Penstock {
         sections = List.copyOf(sections);
@@ -58,7 +62,8 @@ public record Penstock(
                         sunlight,
                         exposed,
                         price,
-                        highestWallTemperature)
+                        highestWallTemperature,
+                        drained)
                 .that(
                         joined(sections),
                         "sections",

@@ -16,6 +16,7 @@ import org.leat.quantity.Si;
  * @param toElevation of its lower end above the nozzle axis
  * @param fittings in this section
  * @param ventedHighPoint whether a high point in it has an air valve
+ * @param siphon whether it is meant to run as a siphon, with means to fill it and to draw off its air
  */
 @About("One length of the same pipe")
 public record Section(
@@ -32,11 +33,14 @@ public record Section(
         @About("in this section") List<Fitting> fittings,
 
         @About("whether a high point in it has an air valve") @Nullable
-        Boolean ventedHighPoint) {
+        Boolean ventedHighPoint,
+
+        @About("whether it is meant to run as a siphon, with means to fill it and to draw off its air") @Nullable
+        Boolean siphon) {
 
     public Section {
         fittings = List.copyOf(fittings);
-        Demand.limits(Section.class, name, pipe, length, fromElevation, toElevation, fittings, ventedHighPoint)
+        Demand.limits(Section.class, name, pipe, length, fromElevation, toElevation, fittings, ventedHighPoint, siphon)
                 .that(
                         fromElevation == null
                                 || toElevation == null

@@ -202,6 +202,7 @@ final class WaterParts {
                     elevations ? Si.quantity(from, "m", Length.class) : null,
                     elevations ? Si.quantity(to, "m", Length.class) : null,
                     d.list(0, 3, () -> fitting(d)),
+                    d.maybe(d::yes),
                     d.maybe(d::yes)));
         }
         return new Penstock(
@@ -212,7 +213,8 @@ final class WaterParts {
                 d.maybe(() -> d.of(Sunlight.class)),
                 d.maybe(d::yes),
                 null,
-                null);
+                null,
+                d.maybe(d::yes));
     }
 
     private static Fitting fitting(Draw d) {

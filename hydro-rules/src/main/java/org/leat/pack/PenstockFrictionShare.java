@@ -3,9 +3,7 @@ package org.leat.pack;
 import static org.leat.quantity.QuantityKind.LENGTH;
 import static org.leat.quantity.QuantityKind.RATIO;
 
-import java.util.Comparator;
 import java.util.List;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
@@ -75,7 +73,7 @@ final class PenstockFrictionShare implements Rule {
     @Override
     public List<WayOut> waysOut(Judgement j, Outcome failure) {
         boolean narrow = !failure.message().id().equals("wide");
-        int longest = longest(j);
+        int longest = PipeSizes.longest(j);
         Stream<Candidate> pipes =
                 narrow ? PipeSizes.larger(j, longest, "other-pipe") : PipeSizes.smaller(j, longest, "other-pipe");
         Stream<Candidate> nozzles =
@@ -84,15 +82,6 @@ final class PenstockFrictionShare implements Rule {
                 .map(candidates -> candidates.filter(c -> holds(j.with(c.edits()))))
                 .flatMap(candidates -> Search.first(this, j, failure, candidates).stream())
                 .toList();
-    }
-
-    private static int longest(Judgement j) {
-        List<org.leat.plant.SectionNumbers> sections =
-                j.plant().numbers().penstock().sections();
-        return IntStream.range(0, sections.size())
-                .boxed()
-                .max(Comparator.comparingDouble(i -> sections.get(i).length()))
-                .orElse(0);
     }
 
     private boolean holds(Judgement j) {

@@ -3,6 +3,7 @@ package org.leat.pack;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.measure.quantity.Length;
 import org.leat.catalogue.PipeCatalogue;
@@ -14,6 +15,7 @@ import org.leat.design.Design;
 import org.leat.design.Pipe;
 import org.leat.file.ElementPath;
 import org.leat.pack.Search.Candidate;
+import org.leat.plant.SectionNumbers;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
@@ -25,6 +27,15 @@ final class PipeSizes {
     /** {@return the path of a section} */
     static String path(Design design, int section) {
         return ElementPath.item("/penstock/sections", design.penstock().sections(), section);
+    }
+
+    /** {@return the longest section} */
+    static int longest(Judgement j) {
+        List<SectionNumbers> sections = j.plant().numbers().penstock().sections();
+        return IntStream.range(0, sections.size())
+                .boxed()
+                .max(Comparator.comparingDouble(i -> sections.get(i).length()))
+                .orElse(0);
     }
 
     /** {@return candidates of the sizes above the one a section has, smallest first; none for what no standard tables} */

@@ -1,0 +1,129 @@
+package org.leat.pack;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.leat.check.Arg;
+import org.leat.check.Comparison;
+import org.leat.check.Judgement;
+import org.leat.check.Level;
+import org.leat.check.Outcome;
+import org.leat.check.Rule;
+import org.leat.check.RuleCard;
+import org.leat.check.Spot;
+import org.leat.check.WayOut;
+import org.leat.plant.Amount;
+import org.leat.plant.Closing;
+import org.leat.plant.NodePressure;
+import org.leat.plant.Running;
+import org.leat.plant.SectionNumbers;
+import org.leat.quantity.QuantityKind;
+
+/** Lowest pressure while running or in a stop against what the wall stands from outside. */
+final class PenstockCollapse implements Rule {
+
+    private static final RuleCard CARD = RuleCard.of("penstock/collapse", Level.ERROR)
+            .title("lowest pressure against the pipe's collapse")
+            .why(
+                    "A stop that hammers is followed by suction as deep; so is a siphon. A thin wall folds flat in it, and a"
+                            + " fold is where it cracks. Where only the safety factor is short this fails as a warning.")
+            .formula("running: p = ρ g (grade line − elevation); stop: the mirror image of the surge below the intake's"
+                    + " level; at most a vacuum; limit = 2 E/((1 − ν²)(SDR − 1)³) · ovality factor / safety")
+            .judged("running on each nozzle set (E of hours), and every stop of the water (E of a surge)")
+            .source("PPI Handbook of PE Pipe, ch. 6; AWWA M55 (safety factor 2); Wylie and Streeter, ch. 2")
+            .limit("safety", QuantityKind.RATIO, 2, "", "AWWA M55; PPI")
+            .limit("ovality", QuantityKind.RATIO, 3, "%", "coiled pipe, PPI Handbook of PE Pipe, ch. 6 (from memory)")
+            .limit("creep", QuantityKind.RATIO, 1.9, "", OutsidePressure.CREEP_SOURCE)
+            .message("stands", "section")
+            .message("helix", "section")
+            .message("collapses", "section")
+            .message("thicker", "sdr", "rating")
+            .message("stronger-grade", "sdr", "rating")
+            .message("thick-wall", "ratio")
+            .build();
+
+    @Override
+    public RuleCard card() {
+        return CARD;
+    }
+
+    @Override
+    public List<Outcome> judge(Judgement j) {
+        if (j.cases().running().isEmpty()) {
+            return Open.unsolved(j);
+        }
+        List<SectionNumbers> sections = j.plant().numbers().penstock().sections();
+        List<Outcome> outcomes = new ArrayList<>();
+        for (int i = 0; i < sections.size(); i++) {
+            SectionNumbers section = sections.get(i);
+            outcomes.add(
+                    OutsidePressure.soft(j).contains(section)
+                            ? judge(j, i, section)
+                            : j.at(section.path() + "/pipe").pass("helix", Arg.of("section", section.name())));
+        }
+        return outcomes;
+    }
+
+    private static Outcome judge(Judgement j, int index, SectionNumbers section) {
+        Spot spot = j.at(section.path() + "/pipe");
+        double creep = j.limit("creep").value();
+        Outcome worst = null;
+        Amount hours = critical(j, section, OutsidePressure.modulusOfHours(section, creep));
+        for (Running running : j.cases().running()) {
+            worst = worse(worst, outcome(j, spot.during(running), section, suction(running, index), hours));
+        }
+        Amount now = critical(j, section, section.modulus());
+        double highest = Math.max(section.fromElevation(), section.toElevation());
+        double level = j.plant().numbers().site().grossHead();
+        for (Closing closing : j.cases().closing()) {
+            Spot during = spot.during(closing);
+            if (closing.surgeHead() instanceof Amount.Known surge) {
+                double suction = OutsidePressure.ofHead(j, level - surge.value() - highest);
+                worst = worse(worst, outcome(j, during, section, suction, now));
+            } else {
+                worst = worse(worst, Open.because(during, closing.surgeHead()));
+            }
+        }
+        return Objects.requireNonNull(worst);
+    }
+
+    private static double suction(Running running, int index) {
+        List<NodePressure> nodes = running.water().nodes();
+        return Math.max(
+                0, -Math.min(nodes.get(index).pressure(), nodes.get(index + 1).pressure()));
+    }
+
+    private static Amount critical(Judgement j, SectionNumbers section, Amount modulus) {
+        return OutsidePressure.critical(section, modulus, j.limit("ovality").value());
+    }
+
+    private static Outcome outcome(Judgement j, Spot spot, SectionNumbers section, double suction, Amount critical) {
+        if (!(critical instanceof Amount.Known known)) {
+            return Open.because(spot, critical);
+        }
+        double safety = j.limit("safety").value();
+        Comparison comparison = Comparison.atMost(suction, known.value() / safety, QuantityKind.PRESSURE);
+        return spot.compare(
+                OutsidePressure.level(comparison, safety),
+                comparison,
+                "stands",
+                "collapses",
+                Arg.of("section", section.name()));
+    }
+
+    private static Outcome worse(@Nullable Outcome one, Outcome other) {
+        return one == null || margin(other) < margin(one) ? other : one;
+    }
+
+    private static double margin(Outcome outcome) {
+        Comparison comparison = outcome.comparison();
+        return comparison == null ? Double.NEGATIVE_INFINITY : comparison.margin();
+    }
+
+    @Override
+    public List<WayOut> waysOut(Judgement j, Outcome failure) {
+        List<WayOut> ways = StrongerPipe.ways(this, j, failure, Double.NaN);
+        return ways.isEmpty() ? OutsidePressure.thickerWall(j, failure) : ways;
+    }
+}
