@@ -3,11 +3,8 @@ package org.leat.pack;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import javax.measure.Quantity;
 import javax.measure.quantity.ElectricPotential;
-import org.jspecify.annotations.Nullable;
 import org.leat.check.Arg;
-import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
 import org.leat.check.Level;
@@ -15,7 +12,6 @@ import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
-import org.leat.design.Design;
 import org.leat.pack.Search.Candidate;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
@@ -39,9 +35,6 @@ final class BusOvervoltage implements Rule {
             .message("clamp", "voltage")
             .build();
 
-    /** A part on the bus and the field that says what it stands. */
-    private record Part(String word, String path, @Nullable Quantity<ElectricPotential> limit) {}
-
     @Override
     public RuleCard card() {
         return CARD;
@@ -53,37 +46,19 @@ final class BusOvervoltage implements Rule {
             return Open.unsolved(j);
         }
         List<Outcome> outcomes = new ArrayList<>();
-        for (Part part : parts(j.design())) {
+        for (BusPart part : BusPart.withoutBattery(j.design())) {
             HighestBusVoltage highest = HighestBusVoltage.of(j.cases());
-            var spot = j.at(part.path()).during(highest.situation());
-            outcomes.add(
-                    part.limit() == null
-                            ? spot.notGiven(part.path())
-                            : spot.compare(
-                                    Comparison.atMost(highest.volts(), Si.of(part.limit()), QuantityKind.VOLTAGE),
-                                    "stands-it",
-                                    "too-high",
-                                    Arg.phrase("part", part.word()),
-                                    Arg.phrase("cause", highest.cause())));
+            outcomes.add(Rated.atMost(
+                    j.at(part.path()).during(highest.situation()),
+                    highest.volts(),
+                    part.rating(),
+                    QuantityKind.VOLTAGE,
+                    "stands-it",
+                    "too-high",
+                    Arg.phrase("part", part.word()),
+                    Arg.phrase("cause", highest.cause())));
         }
         return outcomes.isEmpty() ? List.of(j.at("/").notGiven("/regulator/input-voltage-limit")) : outcomes;
-    }
-
-    private static List<Part> parts(Design design) {
-        List<Part> parts = new ArrayList<>();
-        if (design.regulator() != null) {
-            parts.add(new Part(
-                    "part.regulator",
-                    "/regulator/input-voltage-limit",
-                    design.regulator().inputVoltageLimit()));
-        }
-        if (design.inverter() != null) {
-            parts.add(new Part(
-                    "part.inverter",
-                    "/inverter/input-voltage-limit",
-                    design.inverter().inputVoltageLimit()));
-        }
-        return parts;
     }
 
     @Override

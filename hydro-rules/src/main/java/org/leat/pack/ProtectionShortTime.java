@@ -1,7 +1,9 @@
 package org.leat.pack;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import javax.measure.quantity.ElectricCurrent;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
@@ -17,6 +19,9 @@ import org.leat.design.ConductorMaterial;
 import org.leat.design.Installation;
 import org.leat.design.Place;
 import org.leat.electrics.AdiabaticHeating;
+import org.leat.electrics.StandardFuseRatings;
+import org.leat.pack.Search.Candidate;
+import org.leat.check.Edit;
 import org.leat.law.Answer;
 import org.leat.plant.CableNumbers;
 import org.leat.quantity.QuantityKind;
@@ -40,6 +45,7 @@ final class ProtectionShortTime implements Rule {
             .message("never-clears", "run", "device", "fault")
             .message("no-device")
             .message("thicker", "area")
+            .message("smaller-device", "rating")
             .build();
 
     private static final double QUICK = 10;
@@ -103,8 +109,28 @@ final class ProtectionShortTime implements Rule {
 
     @Override
     public List<WayOut> waysOut(Judgement j, Outcome failure) {
-        return Search.first(this, j, failure, CableAmpacity.thicker(failure.path(), j))
-                .map(List::of)
-                .orElse(List.of());
+        List<WayOut> ways = new ArrayList<>();
+        Search.first(this, j, failure, CableAmpacity.thicker(failure.path(), j)).ifPresent(ways::add);
+        int index = Integer.parseInt(failure.path().replaceAll("\\D", ""));
+        Devices.Placed device =
+                Devices.in(j.design(), j.design().cables().get(index));
+        if (device != null) {
+            double now = Si.of(device.device().ratedCurrent());
+            Search.first(
+                            this,
+                            j,
+                            failure,
+                            StandardFuseRatings.all().stream()
+                                    .filter(rating -> rating < now)
+                                    .sorted(Comparator.reverseOrder())
+                                    .map(rating -> Candidate.of(
+                                            "smaller-device",
+                                            new Edit(
+                                                    device.path() + "/rated-current",
+                                                    Si.quantity(rating, "A", ElectricCurrent.class)),
+                                            Arg.of("rating", rating, QuantityKind.CURRENT))))
+                    .ifPresent(ways::add);
+        }
+        return ways;
     }
 }

@@ -1,0 +1,70 @@
+package org.leat.pack;
+
+import java.util.List;
+import javax.measure.quantity.ElectricPotential;
+import org.leat.check.Arg;
+import org.leat.check.Judgement;
+import org.leat.check.Level;
+import org.leat.check.Outcome;
+import org.leat.check.Rule;
+import org.leat.check.RuleCard;
+import org.leat.check.Spot;
+import org.leat.check.WayOut;
+import org.leat.design.BatteryManagement;
+import org.leat.plant.LoadLost;
+import org.leat.quantity.QuantityKind;
+
+/** The battery's own management opens while the turbine generates. */
+final class BatteryManagementOpens implements Rule {
+
+    private static final RuleCard CARD = RuleCard.of("battery/management-opens", Level.ERROR)
+            .title("the battery's own management opens while the turbine generates")
+            .why("A management opens on one full or one cold cell, in the middle of the night, under full current. Its switch and the"
+                    + " rest of the bus then meet what the turbine makes of it.")
+            .formula("bus voltage that follows ≤ rating of the management's switch: the settled runaway, or, with a dump load at"
+                    + " the bridge that takes all, the moment of opening (1.26 times the peak at the working speed)")
+            .judged("battery removed by its management, each nozzle set on hand")
+            .source("circuit simulation of a bridge whose battery opens under load")
+            .message("stands-it", "cause")
+            .message("breaks", "cause")
+            .message("no-management")
+            .message("higher", "rating")
+            .build();
+
+    @Override
+    public RuleCard card() {
+        return CARD;
+    }
+
+    @Override
+    public List<Outcome> judge(Judgement j) {
+        Spot spot = j.at("/battery/management/voltage-rating");
+        BatteryManagement management = j.design().battery().management();
+        if (management == null) {
+            return List.of(Lead.is(j) ? spot.notApplicable("no-management") : spot.notGiven("/battery/management"));
+        }
+        if (j.cases().loadLost().isEmpty()) {
+            return Open.unsolved(j);
+        }
+        boolean held = BridgeSideDump.holds(j);
+        LoadLost worst = Worst.most(
+                j.cases().loadLost(),
+                lost -> held
+                        ? lost.openedUnderLoadVoltage()
+                        : Math.max(lost.openedUnderLoadVoltage(), lost.directVoltage()));
+        boolean moment = held || worst.openedUnderLoadVoltage() > worst.directVoltage();
+        return List.of(Rated.atMost(
+                spot.during(worst.id()),
+                moment ? worst.openedUnderLoadVoltage() : worst.directVoltage(),
+                Rated.si(management.voltageRating()),
+                QuantityKind.VOLTAGE,
+                "stands-it",
+                "breaks",
+                Arg.phrase("cause", moment ? "cause.opened-under-load" : "cause.runaway")));
+    }
+
+    @Override
+    public List<WayOut> waysOut(Judgement j, Outcome failure) {
+        return Rated.larger(this, j, failure, "higher", "V", ElectricPotential.class, 40, 60, 80, 100, 150, 200, 250);
+    }
+}
