@@ -20,8 +20,9 @@ final class BatteryAutonomy implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("battery/autonomy", Level.WARNING)
             .title("how long the loads run with the turbine stopped")
-            .why("Leaves block the screen, ice the intake, a nozzle plugs: the battery is what keeps the lights on until somebody"
-                    + " has walked up the stream.")
+            .why(
+                    "Leaves block the screen, ice the intake, a nozzle plugs: the battery is what keeps the lights on until somebody"
+                            + " has walked up the stream.")
             .formula("t = D V C / mean power of the loads at the battery's poles ≥ hours wanted")
             .judged("turbine stopped, battery full")
             .source("energy balance")
@@ -48,8 +49,7 @@ final class BatteryAutonomy implements Rule {
             return List.of(spot.notGiven(daily.missing()));
         }
         double mean = daily.use().demand() / DAY;
-        double depth = CellChemistryCatalogue.usual(
-                j.design().battery().chemistry(), CellProperty.DEPTH_OF_DISCHARGE);
+        double depth = CellChemistryCatalogue.usual(j.design().battery().chemistry(), CellProperty.DEPTH_OF_DISCHARGE);
         double time = mean > 0 ? depth * Lean.stored(j) / mean : Double.MAX_VALUE;
         return List.of(spot.compare(
                 Comparison.atLeast(time, Si.of(j.design().battery().autonomyWanted()), QuantityKind.TIME),

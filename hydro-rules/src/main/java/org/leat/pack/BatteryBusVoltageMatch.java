@@ -26,9 +26,11 @@ final class BatteryBusVoltageMatch implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("battery/bus-voltage-match", Level.ERROR)
             .title("cells in series against what hangs on the bus")
-            .why("A bank of one cell more or less than the inverter was made for starts it at no charge, or destroys it at full"
-                    + " charge.")
-            .formula("nominal voltage of the bank within the inverter's range; set point of absorption at least nominal")
+            .why(
+                    "A bank of one cell more or less than the inverter was made for starts it at no charge, or destroys it at full"
+                            + " charge.")
+            .formula(
+                    "nominal voltage of the bank within the inverter's range; set point of absorption at least nominal")
             .judged("battery at its nominal voltage")
             .source(RuleCard.COMMON_PRACTICE)
             .message("inverter-fits")

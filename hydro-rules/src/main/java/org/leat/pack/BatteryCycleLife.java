@@ -23,10 +23,12 @@ final class BatteryCycleLife implements Rule {
     private static final RuleCard CARD = RuleCard.of("battery/cycle-life", Level.NOTE)
             .title("years of the battery at its daily use")
             .why("The battery is what is bought again and again. How deep it goes every day settles how often.")
-            .formula("years = cycles at the day's depth · temperature factor / 365.25; shallower than the table its age decides")
+            .formula(
+                    "years = cycles at the day's depth · temperature factor / 365.25; shallower than the table its age decides")
             .judged("every day a day of full use at the flow of the year that gives least")
-            .source("cycles against depth: makers' curves as tabled with the cells' properties; lead halves for 10 K above"
-                    + " 25 °C: a battery education text")
+            .source(
+                    "cycles against depth: makers' curves as tabled with the cells' properties; lead halves for 10 K above"
+                            + " 25 °C: a battery education text")
             .limit("least-years", QuantityKind.RATIO, 5, "", RuleCard.COMMON_PRACTICE)
             .message("lasts", "depth")
             .message("short", "depth")
@@ -51,8 +53,7 @@ final class BatteryCycleLife implements Rule {
             return List.of(spot.notGiven(daily.missing()));
         }
         double depth = Math.min(
-                1,
-                DailyUse.deepest(j.design(), daily.use(), lean.operation().batteryPower()) / Lean.stored(j));
+                1, DailyUse.deepest(j.design(), daily.use(), lean.operation().batteryPower()) / Lean.stored(j));
         Chemistry chemistry = j.design().battery().chemistry();
         Arg told = Arg.of("depth", depth, QuantityKind.RATIO);
         if (!(CellChemistryCatalogue.cycles(chemistry, depth) instanceof Answer.Value cycles)) {

@@ -20,10 +20,12 @@ final class BatteryDepthOfDischarge implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("battery/depth-of-discharge", Level.WARNING)
             .title("deepest discharge of a day in the leanest season")
-            .why("Lead that is emptied below half every night lasts a year or two instead of ten. A stream that runs all day needs"
-                    + " little battery, but what it needs it needs every day.")
-            .formula("energy drawn if all loads begin together while the turbine goes on / energy of the bank ≤ chemistry's"
-                    + " depth")
+            .why(
+                    "Lead that is emptied below half every night lasts a year or two instead of ten. A stream that runs all day needs"
+                            + " little battery, but what it needs it needs every day.")
+            .formula(
+                    "energy drawn if all loads begin together while the turbine goes on / energy of the bank ≤ chemistry's"
+                            + " depth")
             .judged("a day of full use at the flow of the year that gives least; days that fall short are judged by"
                     + " loads/energy-balance")
             .source("depth by chemistry: common practice, as tabled with the cells' properties")
@@ -48,9 +50,9 @@ final class BatteryDepthOfDischarge implements Rule {
         if (daily.missing() != null) {
             return List.of(spot.notGiven(daily.missing()));
         }
-        double drawn = DailyUse.deepest(j.design(), daily.use(), lean.operation().batteryPower());
-        double depth = CellChemistryCatalogue.usual(
-                j.design().battery().chemistry(), CellProperty.DEPTH_OF_DISCHARGE);
+        double drawn =
+                DailyUse.deepest(j.design(), daily.use(), lean.operation().batteryPower());
+        double depth = CellChemistryCatalogue.usual(j.design().battery().chemistry(), CellProperty.DEPTH_OF_DISCHARGE);
         return List.of(spot.compare(
                 Comparison.atMost(drawn / Lean.stored(j), depth, QuantityKind.RATIO),
                 "shallow",

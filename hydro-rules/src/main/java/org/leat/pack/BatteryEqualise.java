@@ -23,7 +23,8 @@ final class BatteryEqualise implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("battery/equalise", Level.ERROR)
             .title("equalising set on cells that must not be equalised")
-            .why("Equalising is deliberate overcharge. Sealed lead vents water it cannot get back; lithium catches fire.")
+            .why(
+                    "Equalising is deliberate overcharge. Sealed lead vents water it cannot get back; lithium catches fire.")
             .formula("no equalising voltage, except for open lead cells within their range")
             .judged("as set")
             .source("battery makers' answers to users; ranges as tabled with the cells' properties")
@@ -50,24 +51,21 @@ final class BatteryEqualise implements Rule {
         if (set == null) {
             return List.of(spot.pass("off"));
         }
-        Spread range = CellChemistryCatalogue.find(
-                        j.design().battery().chemistry(), CellProperty.EQUALISING_VOLTAGE)
+        Spread range = CellChemistryCatalogue.find(j.design().battery().chemistry(), CellProperty.EQUALISING_VOLTAGE)
                 .orElse(null);
         int cells = j.design().battery().cellsInSeries();
         return List.of(
                 range == null
                         ? spot.fail("sealed")
                         : spot.compare(
-                                Comparison.within(
-                                        set, cells * range.low(), cells * range.high(), QuantityKind.VOLTAGE),
+                                Comparison.within(set, cells * range.low(), cells * range.high(), QuantityKind.VOLTAGE),
                                 "inside",
                                 "outside"));
     }
 
     @Override
     public List<WayOut> waysOut(Judgement j, Outcome failure) {
-        return Search.first(
-                        this, j, failure, Stream.of(Candidate.of("switch-off", new Edit(failure.path(), null))))
+        return Search.first(this, j, failure, Stream.of(Candidate.of("switch-off", new Edit(failure.path(), null))))
                 .map(List::of)
                 .orElse(List.of());
     }

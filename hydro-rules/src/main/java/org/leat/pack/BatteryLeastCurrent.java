@@ -24,8 +24,9 @@ final class BatteryLeastCurrent implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("battery/least-current", Level.WARNING)
             .title("surplus that keeps lead from sulphating")
-            .why("A large bank on a small stream never sees the current that drives the sulphate out of its plates. It dies of being"
-                    + " too large.")
+            .why(
+                    "A large bank on a small stream never sees the current that drives the sulphate out of its plates. It dies of being"
+                            + " too large.")
             .formula("(mean generation − mean use) / bank voltage ≥ C / 50 h")
             .judged("a day of full use at the flow of the year that gives least")
             .source(RuleCard.COMMON_PRACTICE)

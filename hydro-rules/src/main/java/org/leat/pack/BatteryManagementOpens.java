@@ -19,10 +19,12 @@ final class BatteryManagementOpens implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("battery/management-opens", Level.ERROR)
             .title("the battery's own management opens while the turbine generates")
-            .why("A management opens on one full or one cold cell, in the middle of the night, under full current. Its switch and the"
-                    + " rest of the bus then meet what the turbine makes of it.")
-            .formula("bus voltage that follows ≤ rating of the management's switch: the settled runaway, or, with a dump load at"
-                    + " the bridge that takes all, the moment of opening (1.26 times the peak at the working speed)")
+            .why(
+                    "A management opens on one full or one cold cell, in the middle of the night, under full current. Its switch and the"
+                            + " rest of the bus then meet what the turbine makes of it.")
+            .formula(
+                    "bus voltage that follows ≤ rating of the management's switch: the settled runaway, or, with a dump load at"
+                            + " the bridge that takes all, the moment of opening (1.26 times the peak at the working speed)")
             .judged("battery removed by its management, each nozzle set on hand")
             .source("circuit simulation of a bridge whose battery opens under load")
             .message("stands-it", "cause")

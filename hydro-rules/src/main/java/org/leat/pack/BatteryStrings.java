@@ -17,8 +17,9 @@ final class BatteryStrings implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("battery/strings", Level.WARNING)
             .title("strings in parallel")
-            .why("Strings in parallel never share alike: the best one works, the weakest is overcharged and, when a cell shorts, the"
-                    + " others discharge into it.")
+            .why(
+                    "Strings in parallel never share alike: the best one works, the weakest is overcharged and, when a cell shorts, the"
+                            + " others discharge into it.")
             .formula("strings in parallel ≤ limit, each with its own fuse")
             .judged("as built")
             .source(RuleCard.COMMON_PRACTICE)
@@ -50,8 +51,7 @@ final class BatteryStrings implements Rule {
                 count,
                 strings == 1
                         ? fused.notApplicable("one-string")
-                        : Stated.so(
-                                fused, j.design().battery().stringsProtected(), "each-fused", "not-fused"));
+                        : Stated.so(fused, j.design().battery().stringsProtected(), "each-fused", "not-fused"));
     }
 
     @Override

@@ -26,8 +26,9 @@ final class BatteryTemperatureWindow implements Rule {
             .title("the coldest day against charging")
             .why("Lithium charged below freezing plates metal inside its cells and is a fire waiting; a stream goes on"
                     + " charging all night long. Flat lead freezes and bursts.")
-            .formula("lowest temperature of the battery's room ≥ lowest charging temperature; or heated, or a management that"
-                    + " opens on cold")
+            .formula(
+                    "lowest temperature of the battery's room ≥ lowest charging temperature; or heated, or a management that"
+                            + " opens on cold")
             .judged("coldest day")
             .source("no charging of lithium below 0 °C: makers' data; lead −10 °C: common practice")
             .message("warm-enough")
@@ -52,10 +53,8 @@ final class BatteryTemperatureWindow implements Rule {
         if (battery.lowestTemperature() == null) {
             return List.of(spot.notGiven(spot.path()));
         }
-        double least =
-                CellChemistryCatalogue.usual(battery.chemistry(), CellProperty.LOWEST_CHARGE_TEMPERATURE);
-        Comparison comparison =
-                Comparison.atLeast(Si.of(battery.lowestTemperature()), least, QuantityKind.TEMPERATURE);
+        double least = CellChemistryCatalogue.usual(battery.chemistry(), CellProperty.LOWEST_CHARGE_TEMPERATURE);
+        Comparison comparison = Comparison.atLeast(Si.of(battery.lowestTemperature()), least, QuantityKind.TEMPERATURE);
         BatteryManagement management = battery.management();
         return List.of(
                 !comparison.holds() && management != null && Boolean.TRUE.equals(management.opensOnCold())
@@ -65,8 +64,7 @@ final class BatteryTemperatureWindow implements Rule {
 
     @Override
     public List<WayOut> waysOut(Judgement j, Outcome failure) {
-        return Search.first(
-                        this, j, failure, Stream.of(Candidate.of("heat", new Edit("/battery/heated", true))))
+        return Search.first(this, j, failure, Stream.of(Candidate.of("heat", new Edit("/battery/heated", true))))
                 .map(List::of)
                 .orElse(List.of());
     }

@@ -27,8 +27,9 @@ final class BatteryVentilation implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("battery/ventilation", Level.ERROR)
             .title("air that keeps the hydrogen of lead from exploding")
-            .why("Lead at absorption voltage gives off hydrogen, and a stream charges day and night. Four per cent of it in air"
-                    + " explode on the spark of a relay.")
+            .why(
+                    "Lead at absorption voltage gives off hydrogen, and a stream charges day and night. Four per cent of it in air"
+                            + " explode on the spark of a relay.")
             .formula("Q = 0.05 m³/(A h) · n · I_gas of air from a fan, or two openings of A = Q / 0.1 m/s")
             .judged("absorption voltage; with nothing that limits the voltage, all the turbine gives")
             .source("IEC 62485-2 clauses 7.2 to 7.5 (formula and opening read in reproductions)")
@@ -99,14 +100,7 @@ final class BatteryVentilation implements Rule {
             return List.of(j.advice("apart"));
         }
         return comparison.kind() == QuantityKind.AREA
-                ? Rated.larger(
-                        this,
-                        j,
-                        failure,
-                        "more",
-                        "cm²",
-                        Area.class,
-                        Math.ceil(comparison.low() * 1e3) * 10 + 10)
+                ? Rated.larger(this, j, failure, "more", "cm²", Area.class, Math.ceil(comparison.low() * 1e3) * 10 + 10)
                 : Rated.larger(
                         this,
                         j,

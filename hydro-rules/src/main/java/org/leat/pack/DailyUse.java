@@ -18,8 +18,7 @@ import org.leat.quantity.Si;
  * @param missing field that is not stated; null where nothing is missing
  * @param use energy of a day, at the bus and at the inverter
  */
-record DailyUse(
-        @Nullable String missing, EnergyBalance.Use use) {
+record DailyUse(@Nullable String missing, EnergyBalance.Use use) {
 
     private static final double HOUR = 3600;
     private static final EnergyBalance.Use NONE = new EnergyBalance.Use(0, 0, 1, 0);

@@ -28,8 +28,9 @@ final class DumpAbsorbsAll implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("dump/absorbs-all", Level.ERROR)
             .title("dump load against everything the turbine gives")
-            .why("What the dump load does not take goes into a battery that is full. A hot element takes less than its label,"
-                    + " and wet seasons bring more water than was measured.")
+            .why(
+                    "What the dump load does not take goes into a battery that is full. A hot element takes less than its label,"
+                            + " and wet seasons bring more water than was measured.")
             .formula("current of the hot element at absorption voltage / current of the turbine there ≥ limit")
             .judged("battery full, loads off, the nozzle set that gives most")
             .source("P = V²/R: Ohm's law")
@@ -85,8 +86,10 @@ final class DumpAbsorbsAll implements Rule {
             return List.of();
         }
         double warms = dump.resistanceHot() / dump.resistanceCold();
-        double cold = Math.floor(
-                        100 * dump.resistanceCold() * comparison.value() / (1.02 * j.limit("good").value()))
+        double cold = Math.floor(100
+                        * dump.resistanceCold()
+                        * comparison.value()
+                        / (1.02 * j.limit("good").value()))
                 / 100;
         double volts = j.plant().numbers().battery().absorptionVoltage();
         double power = Math.ceil(1.2 * volts * volts / cold / 100) * 100;

@@ -14,8 +14,9 @@ final class DumpAcSwitch implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("dump/ac-switch", Level.ERROR)
             .title("a thermostat or switch for alternating current in the dump load")
-            .why("Water heaters come with a thermostat made for alternating current. On direct current its contacts draw an"
-                    + " arc, weld or burn, and when it opens as it should the turbine is let go.")
+            .why(
+                    "Water heaters come with a thermostat made for alternating current. On direct current its contacts draw an"
+                            + " arc, weld or burn, and when it opens as it should the turbine is let go.")
             .formula("none in the circuit, as stated")
             .judged("as built")
             .source("IEC 60947-1: making and breaking capacity are stated for a.c. and d.c. apart")

@@ -20,8 +20,9 @@ final class DumpElementVoltage implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("dump/element-voltage", Level.NOTE)
             .title("what an element made for another voltage really takes")
-            .why("The power on an element's label holds at the voltage on its label. A heating element of 2 kW made for the"
-                    + " mains takes 87 W at 48 V.")
+            .why(
+                    "The power on an element's label holds at the voltage on its label. A heating element of 2 kW made for the"
+                            + " mains takes 87 W at 48 V.")
             .formula("P/P_n = (V/V_n)² at absorption voltage, P_n at V_n as marked ≥ limit")
             .judged("battery full")
             .source("P = V²/R: Ohm's law")
@@ -52,8 +53,7 @@ final class DumpElementVoltage implements Rule {
         if (dump.powerRating() == null) {
             return List.of(spot.notGiven("/dump-load/power-rating"));
         }
-        double share = Math.pow(
-                j.plant().numbers().battery().absorptionVoltage() / Si.of(dump.ratedVoltage()), 2);
+        double share = Math.pow(j.plant().numbers().battery().absorptionVoltage() / Si.of(dump.ratedVoltage()), 2);
         double marked = Si.of(dump.powerRating());
         return List.of(spot.compare(
                 Comparison.atLeast(share, j.limit("least")),

@@ -18,8 +18,9 @@ final class DumpHeat implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("dump/heat", Level.WARNING)
             .title("heat of the dump load")
-            .why("With the battery full all the stream's power becomes heat in one place, day and night. Bare elements glow;"
-                    + " what hangs near them burns.")
+            .why(
+                    "With the battery full all the stream's power becomes heat in one place, day and night. Bare elements glow;"
+                            + " what hangs near them burns.")
             .formula("guarded against touch and vented, as stated")
             .judged("battery full, the nozzle set that gives most")
             .source("IEC 60364-4-42 clause 422 (heat of equipment)")

@@ -20,12 +20,15 @@ final class DumpLost implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("dump/lost", Level.ERROR)
             .title("the dump load fails open while the battery is full")
-            .why("Elements burn through, relays stick, terminals come loose. Then all the turbine gives goes into a full battery,"
-                    + " and when that or its management opens, the bus follows the runaway.")
-            .formula("an independent second means against overvoltage; or settled runaway voltage ≤ least rating on the bus,"
-                    + " with a battery that opens by itself")
+            .why(
+                    "Elements burn through, relays stick, terminals come loose. Then all the turbine gives goes into a full battery,"
+                            + " and when that or its management opens, the bus follows the runaway.")
+            .formula(
+                    "an independent second means against overvoltage; or settled runaway voltage ≤ least rating on the bus,"
+                            + " with a battery that opens by itself")
             .judged("battery full, then load lost, the nozzle set that runs fastest")
-            .source("US NEC 690.72(B): a second, independent means against overcharge with diverted charge (from memory)")
+            .source(
+                    "US NEC 690.72(B): a second, independent means against overcharge with diverted charge (from memory)")
             .message("second-line")
             .message("stands-it", "part")
             .message("breaks-it", "part")

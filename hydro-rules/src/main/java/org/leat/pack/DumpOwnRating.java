@@ -19,8 +19,9 @@ final class DumpOwnRating implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("dump/own-rating", Level.ERROR)
             .title("power of the dump load's element against its rating")
-            .why("An element that takes more than its rating burns out, and with it goes what holds the turbine. Cold it"
-                    + " takes most.")
+            .why(
+                    "An element that takes more than its rating burns out, and with it goes what holds the turbine. Cold it"
+                            + " takes most.")
             .formula("V²/R_cold at the highest voltage across it ≤ power rating")
             .judged("battery full, the nozzle set with the highest voltage")
             .source("P = V²/R: Ohm's law")

@@ -15,11 +15,13 @@ final class DumpSecondLine implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("dump/second-line", Level.WARNING)
             .title("an independent second means against overvoltage")
-            .why("One relay, one element, one setting stand between a full battery and the whole stream. Everything that"
-                    + " guards alone fails alone; with lithium the failure is a fire.")
+            .why(
+                    "One relay, one element, one setting stand between a full battery and the whole stream. Everything that"
+                            + " guards alone fails alone; with lithium the failure is a fire.")
             .formula("a second means stated; an error where the battery is of lithium")
             .judged("as built")
-            .source("US NEC 690.72(B): a second, independent means against overcharge with diverted charge (from memory)")
+            .source(
+                    "US NEC 690.72(B): a second, independent means against overcharge with diverted charge (from memory)")
             .message("stated")
             .message("alone")
             .message("fit")

@@ -17,8 +17,9 @@ final class DumpSideOfBridge implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("dump/side-of-bridge", Level.ERROR)
             .title("whether the dump load still holds the turbine when the battery is lost")
-            .why("A dump load at the battery's poles goes with the battery: when its fuse blows or its management opens, nothing"
-                    + " is left that brakes the wheel. One timed by the battery's charge does not know of it either.")
+            .why(
+                    "A dump load at the battery's poles goes with the battery: when its fuse blows or its management opens, nothing"
+                            + " is left that brakes the wheel. One timed by the battery's charge does not know of it either.")
             .formula("on the bridge's side of every fuse, and switched on by voltage")
             .judged("battery removed")
             .source(RuleCard.COMMON_PRACTICE)
@@ -48,7 +49,9 @@ final class DumpSideOfBridge implements Rule {
             return List.of(spot.fail("goes-with-battery"));
         }
         return List.of(
-                dump.triggerVoltage() == null ? spot.notGiven("/dump-load/trigger-voltage") : spot.pass("fed-by-bridge"));
+                dump.triggerVoltage() == null
+                        ? spot.notGiven("/dump-load/trigger-voltage")
+                        : spot.pass("fed-by-bridge"));
     }
 
     @Override

@@ -19,8 +19,9 @@ final class DumpSwitchRating implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("dump/switch-rating", Level.ERROR)
             .title("current of the dump load's switch against its rating")
-            .why("A relay or transistor that carries more than it is made for welds shut and drains the battery, or burns open"
-                    + " and lets the turbine go.")
+            .why(
+                    "A relay or transistor that carries more than it is made for welds shut and drains the battery, or burns open"
+                            + " and lets the turbine go.")
             .formula("factor · V/R_cold ≤ rating of the switch")
             .judged("battery full, the nozzle set with the highest voltage")
             .source(RuleCard.COMMON_PRACTICE)
@@ -61,6 +62,23 @@ final class DumpSwitchRating implements Rule {
     @Override
     public List<WayOut> waysOut(Judgement j, Outcome failure) {
         return Rated.larger(
-                this, j, failure, "larger", "A", ElectricCurrent.class, 10, 15, 20, 30, 40, 50, 60, 80, 100, 150, 200, 300);
+                this,
+                j,
+                failure,
+                "larger",
+                "A",
+                ElectricCurrent.class,
+                10,
+                15,
+                20,
+                30,
+                40,
+                50,
+                60,
+                80,
+                100,
+                150,
+                200,
+                300);
     }
 }

@@ -34,7 +34,8 @@ final class Dumped {
     /** {@return open or not applicable, where the rule cannot judge the dump load; null where it can} */
     static @Nullable List<Outcome> without(Judgement j, String none) {
         if (j.design().dumpLoad() == null) {
-            boolean stated = j.design().regulator() != null && j.design().regulator().kind() != RegulatorKind.SHUNT;
+            boolean stated =
+                    j.design().regulator() != null && j.design().regulator().kind() != RegulatorKind.SHUNT;
             Spot spot = j.at("/dump-load");
             return List.of(stated ? spot.notApplicable(none) : spot.notGiven("/dump-load"));
         }

@@ -21,8 +21,9 @@ final class InverterContinuous implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("inverter/continuous", Level.WARNING)
             .title("everything at once against the inverter's continuous power")
-            .why("An inverter that is overloaded shuts off, usually in the dark. One load alone that is more than it can give can"
-                    + " never run.")
+            .why(
+                    "An inverter that is overloaded shuts off, usually in the dark. One load alone that is more than it can give can"
+                            + " never run.")
             .formula("sum of all loads on alternating current ≤ continuous power; an error where one alone exceeds it")
             .judged("all loads at once")
             .source(RuleCard.COMMON_PRACTICE)
@@ -55,8 +56,8 @@ final class InverterContinuous implements Rule {
         for (Load load : Inverters.loads(j)) {
             Comparison alone = Comparison.atMost(Si.of(load.power()), rating, QuantityKind.POWER);
             if (!alone.holds()) {
-                return List.of(spot.compare(
-                        Level.ERROR, alone, "enough", "one-too-large", Arg.of("load", load.name())));
+                return List.of(
+                        spot.compare(Level.ERROR, alone, "enough", "one-too-large", Arg.of("load", load.name())));
             }
         }
         return List.of(spot.compare(
@@ -66,6 +67,21 @@ final class InverterContinuous implements Rule {
     @Override
     public List<WayOut> waysOut(Judgement j, Outcome failure) {
         return Rated.larger(
-                this, j, failure, "larger", "W", Power.class, 300, 500, 800, 1000, 1500, 2000, 3000, 5000, 8000, 10_000);
+                this,
+                j,
+                failure,
+                "larger",
+                "W",
+                Power.class,
+                300,
+                500,
+                800,
+                1000,
+                1500,
+                2000,
+                3000,
+                5000,
+                8000,
+                10_000);
     }
 }

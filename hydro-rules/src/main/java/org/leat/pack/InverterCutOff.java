@@ -26,8 +26,9 @@ final class InverterCutOff implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("inverter/cut-off", Level.WARNING)
             .title("sag of the battery at a start against the inverter's cut-off")
-            .why("At a hard start battery and cable lose volts together. If what is left lies below the cut-off, the inverter stops"
-                    + " with a battery that is half full.")
+            .why(
+                    "At a hard start battery and cable lose volts together. If what is left lies below the cut-off, the inverter stops"
+                            + " with a battery that is half full.")
             .formula("V = V_oc/2 + √(V_oc²/4 − R P) ≥ cut-off voltage, R of battery and cable, P at the start")
             .judged("the hardest start while everything else runs, battery at its state of charge, turbine not counted")
             .source("Ohm's law and energy balance")
@@ -53,8 +54,7 @@ final class InverterCutOff implements Rule {
             return List.of(Inverters.missing(j, spot.path(), "none"));
         }
         if (inverter.cutOffVoltage() == null || inverter.efficiency() == null) {
-            return List.of(spot.notGiven(
-                    inverter.cutOffVoltage() == null ? spot.path() : "/inverter/efficiency"));
+            return List.of(spot.notGiven(inverter.cutOffVoltage() == null ? spot.path() : "/inverter/efficiency"));
         }
         String unknown = Inverters.unknownStart(j);
         if (unknown != null) {
@@ -62,9 +62,7 @@ final class InverterCutOff implements Rule {
         }
         BatteryNumbers battery = j.plant().numbers().battery();
         Answer volts = VoltageSag.underPower(
-                battery.restingVoltage(),
-                resistance(j),
-                Inverters.starting(j) / Si.of(inverter.efficiency()));
+                battery.restingVoltage(), resistance(j), Inverters.starting(j) / Si.of(inverter.efficiency()));
         return List.of(
                 volts instanceof Answer.Value value
                         ? spot.compare(
@@ -103,8 +101,7 @@ final class InverterCutOff implements Rule {
             ways.addAll(Lean.largerBank(this, j, failure));
         }
         Inverter inverter = Objects.requireNonNull(j.design().inverter());
-        ways.add(j.advice(
-                "softer-start", Arg.of("power", greatestStart(j, inverter), QuantityKind.POWER)));
+        ways.add(j.advice("softer-start", Arg.of("power", greatestStart(j, inverter), QuantityKind.POWER)));
         return ways;
     }
 }

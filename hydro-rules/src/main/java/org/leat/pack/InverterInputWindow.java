@@ -23,8 +23,9 @@ final class InverterInputWindow implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("inverter/input-window", Level.ERROR)
             .title("the battery's whole range against the inverter's input")
-            .why("An inverter that starts at the battery's rest may trip at its absorption voltage, just when there is plenty, or"
-                    + " go on drawing from a battery that is empty.")
+            .why(
+                    "An inverter that starts at the battery's rest may trip at its absorption voltage, just when there is plenty, or"
+                            + " go on drawing from a battery that is empty.")
             .formula("cut-off voltage of the bank ≥ least input; highest charging voltage ≤ greatest input")
             .judged("battery empty; running and battery full, the nozzle set with the highest battery voltage")
             .source(RuleCard.COMMON_PRACTICE)
@@ -58,7 +59,8 @@ final class InverterInputWindow implements Rule {
                 * CellChemistryCatalogue.usual(battery.chemistry(), CellProperty.LOW_VOLTAGE_DISCONNECT);
         ChargeRegulator regulator = j.design().regulator();
         double least = regulator == null ? empty : Si.of(regulator.cutOffVoltage(), empty);
-        Running running = Worst.most(j.cases().running(), r -> r.operation().bus().battery());
+        Running running =
+                Worst.most(j.cases().running(), r -> r.operation().bus().battery());
         double most = Math.max(running.operation().bus().battery(), battery.absorptionVoltage());
         if (regulator != null) {
             most = Math.max(most, Si.of(regulator.equalisingVoltage(), most));

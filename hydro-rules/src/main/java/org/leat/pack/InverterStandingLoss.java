@@ -21,8 +21,9 @@ final class InverterStandingLoss implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("inverter/standing-loss", Level.WARNING)
             .title("the inverter's own consumption against what the stream gives")
-            .why("Fifteen watts day and night are thirty per cent of a plant of fifty. A large inverter on a small stream eats what"
-                    + " it should serve.")
+            .why(
+                    "Fifteen watts day and night are thirty per cent of a plant of fifty. A large inverter on a small stream eats what"
+                            + " it should serve.")
             .formula("own consumption / battery power ≤ limit")
             .judged("inverter on day and night, at the flow of the year that gives least")
             .source("energy balance")

@@ -17,8 +17,9 @@ final class InverterSurge implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("inverter/surge", Level.ERROR)
             .title("starting power against the inverter's surge power")
-            .why("A compressor or a pump takes several times its power for a second. An inverter that cannot give it trips, and the"
-                    + " motor that does not start burns.")
+            .why(
+                    "A compressor or a pump takes several times its power for a second. An inverter that cannot give it trips, and the"
+                            + " motor that does not start burns.")
             .formula("all loads at once + (starting factor − 1) · power of the one that starts hardest ≤ surge power")
             .judged("the hardest start while everything else runs")
             .source(RuleCard.COMMON_PRACTICE)

@@ -2,9 +2,9 @@ package org.leat.pack;
 
 import java.util.List;
 import java.util.stream.DoubleStream;
+import javax.measure.quantity.ElectricCharge;
 import org.leat.catalogue.CellChemistryCatalogue;
 import org.leat.catalogue.CellProperty;
-import javax.measure.quantity.ElectricCharge;
 import org.leat.check.Arg;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
@@ -33,8 +33,8 @@ final class Lean {
 
     /** {@return what is left of a day there, J} */
     static EnergyBalance balance(Judgement j, Running lean, EnergyBalance.Use use) {
-        double efficiency = CellChemistryCatalogue.usual(
-                j.design().battery().chemistry(), CellProperty.ENERGY_EFFICIENCY);
+        double efficiency =
+                CellChemistryCatalogue.usual(j.design().battery().chemistry(), CellProperty.ENERGY_EFFICIENCY);
         return EnergyBalance.ofDay(Math.max(0, lean.operation().batteryPower()), use, 1, efficiency);
     }
 

@@ -20,8 +20,9 @@ final class LoadsEnergyBalance implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("loads/energy-balance", Level.WARNING)
             .title("a day's use against a day's generation through the year")
-            .why("A stream gives little, but day and night. If the dry season does not cover the day's use, the battery ends flat"
-                    + " however large it is.")
+            .why(
+                    "A stream gives little, but day and night. If the dry season does not cover the day's use, the battery ends flat"
+                            + " however large it is.")
             .formula("energy needed in a day, the battery's and the inverter's losses counted ≤ battery power · 24 h")
             .judged("a day of full use at each flow of the year, the one that gives least")
             .source("energy balance; energy efficiency of cells: battery education text and common practice")
@@ -61,9 +62,8 @@ final class LoadsEnergyBalance implements Rule {
     private static double shortShare(Judgement j, EnergyBalance.Use use) {
         List<Running> year = j.cases().overTheYear();
         List<Running> all = year.isEmpty() ? j.cases().running().subList(0, 1) : year;
-        long fallShort = all.stream()
-                .filter(r -> Lean.balance(j, r, use).surplus() < 0)
-                .count();
+        long fallShort =
+                all.stream().filter(r -> Lean.balance(j, r, use).surplus() < 0).count();
         return (double) fallShort / all.size();
     }
 

@@ -21,8 +21,9 @@ final class LoadsPackOnBus implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("loads/pack-on-bus", Level.ERROR)
             .title("a vehicle or tool pack wired to the bus")
-            .why("The bus follows the house battery, and when that is lost the runaway. A lithium pack joined to it without its own"
-                    + " charger is overcharged then, and burns.")
+            .why(
+                    "The bus follows the house battery, and when that is lost the runaway. A lithium pack joined to it without its own"
+                            + " charger is overcharged then, and burns.")
             .formula("highest bus voltage of any case ≤ cells · 4.20 V; or through the pack's own charger")
             .judged("load lost, battery removed and battery full, each nozzle set on hand")
             .source("4.20 V a cell of lithium-ion: makers' data; IEC 62133-2 (from memory)")
@@ -48,7 +49,11 @@ final class LoadsPackOnBus implements Rule {
         for (int i = 0; i < j.design().loads().size(); i++) {
             Load load = j.design().loads().get(i);
             if (load.pack() != null) {
-                outcomes.add(judge(j, load, load.pack(), ElementPath.item("/loads", j.design().loads(), i)));
+                outcomes.add(judge(
+                        j,
+                        load,
+                        load.pack(),
+                        ElementPath.item("/loads", j.design().loads(), i)));
             }
         }
         return outcomes.isEmpty() ? List.of(j.at("/loads").notApplicable("no-packs")) : outcomes;

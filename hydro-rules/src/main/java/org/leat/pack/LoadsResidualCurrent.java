@@ -14,8 +14,9 @@ final class LoadsResidualCurrent implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("loads/residual-current", Level.WARNING)
             .title("a residual-current device on the alternating side")
-            .why("An inverter makes mains voltage out of a battery that is harmless to touch. Without a residual-current device a"
-                    + " damaged cord in a wet place kills as at any socket.")
+            .why(
+                    "An inverter makes mains voltage out of a battery that is harmless to touch. Without a residual-current device a"
+                            + " damaged cord in a wet place kills as at any socket.")
             .formula("stated, with the neutral treated as the device needs it")
             .judged("as built")
             .source("IEC 60364-4-41 clause 411.3.3; the local code goes before")

@@ -24,10 +24,12 @@ final class LoadsVehicleCharging implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("loads/vehicle-charging", Level.WARNING)
             .title("vehicle and tool packs charged at once")
-            .why("Three chargers plugged in of an evening draw more than a small stream gives; what is missing comes out of the"
-                    + " house battery, through its losses.")
-            .formula("power of all chargers at the battery's poles ≤ mean generation less the mean of all other use; else one"
-                    + " after the other")
+            .why(
+                    "Three chargers plugged in of an evening draw more than a small stream gives; what is missing comes out of the"
+                            + " house battery, through its losses.")
+            .formula(
+                    "power of all chargers at the battery's poles ≤ mean generation less the mean of all other use; else one"
+                            + " after the other")
             .judged("all packs at once, at the flow of the year that gives least")
             .source("energy balance; list scheduling: R. L. Graham, SIAM J. Appl. Math. 17 (1969) 416")
             .message("at-once", "spare")
@@ -59,9 +61,8 @@ final class LoadsVehicleCharging implements Rule {
             return Open.unsolved(j);
         }
         double spare = spare(j, daily.use(), packs);
-        double together = packs.stream()
-                .mapToDouble(VehicleChargingPlan.Pack::power)
-                .sum();
+        double together =
+                packs.stream().mapToDouble(VehicleChargingPlan.Pack::power).sum();
         return List.of(spot.during(Lean.of(j).id())
                 .compare(
                         Comparison.atMost(together, spare, QuantityKind.POWER),
@@ -90,8 +91,7 @@ final class LoadsVehicleCharging implements Rule {
     }
 
     private static double spare(Judgement j, EnergyBalance.Use use, List<VehicleChargingPlan.Pack> packs) {
-        double charging =
-                packs.stream().mapToDouble(p -> p.power() * p.time()).sum();
+        double charging = packs.stream().mapToDouble(p -> p.power() * p.time()).sum();
         double others = (use.demand() - charging) / DAY;
         return Math.max(0, Lean.of(j).operation().batteryPower() - others);
     }

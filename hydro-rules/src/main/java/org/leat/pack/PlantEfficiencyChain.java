@@ -21,7 +21,8 @@ final class PlantEfficiencyChain implements Rule {
     private static final RuleCard CARD = RuleCard.of("plant/efficiency-chain", Level.NOTE)
             .title("from the water to the battery, stage by stage")
             .why("Each stage takes its share, and the weakest decides where money is best spent.")
-            .formula("power at the battery / power of the water over the gross head ≥ limit; the stage that loses most is named")
+            .formula(
+                    "power at the battery / power of the water over the gross head ≥ limit; the stage that loses most is named")
             .judged("running on the nozzles open as built")
             .source("energy balance")
             .source(RuleCard.COMMON_PRACTICE)
@@ -63,7 +64,8 @@ final class PlantEfficiencyChain implements Rule {
 
     private static Arg stage(EnergyAccount.Entry entry) {
         return Arg.phrase(
-                "stage", "stage." + entry.stage().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+                "stage",
+                "stage." + entry.stage().name().toLowerCase(Locale.ROOT).replace('_', '-'));
     }
 
     @Override

@@ -23,9 +23,11 @@ final class PlantRestart implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("plant/restart", Level.WARNING)
             .title("whether the plant comes back on a flat battery")
-            .why("After days with a blocked intake the battery is flat when the water returns, and nobody is there. On a low bus the"
-                    + " alternator pushes more current and holds less torque.")
-            .formula("greatest alternator torque on the bus of an empty battery / runner torque at the same speed ≥ limit")
+            .why(
+                    "After days with a blocked intake the battery is flat when the water returns, and nobody is there. On a low bus the"
+                            + " alternator pushes more current and holds less torque.")
+            .formula(
+                    "greatest alternator torque on the bus of an empty battery / runner torque at the same speed ≥ limit")
             .judged("running on the nozzles open as built, battery at the voltage at which loads are shed")
             .source("three-mode bridge model, held against circuit simulation")
             .source(RuleCard.COMMON_PRACTICE)
@@ -71,8 +73,7 @@ final class PlantRestart implements Rule {
         }
         double runner = flat.peak().runnerTorque();
         return List.of(spot.compare(
-                Comparison.atLeast(
-                        runner <= 0 ? Double.MAX_VALUE : flat.peak().torque() / runner, j.limit("least")),
+                Comparison.atLeast(runner <= 0 ? Double.MAX_VALUE : flat.peak().torque() / runner, j.limit("least")),
                 "comes-back",
                 "slips",
                 Arg.of("power", flat.batteryPower(), QuantityKind.POWER)));

@@ -16,8 +16,9 @@ final class PlantStopSafely implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("plant/stop-safely", Level.ERROR)
             .title("a way to stop the water that harms neither pipe nor runner")
-            .why("Sooner or later the wheel must stop at once. A lever valve hammers the pipe, a pulled plug lets the wheel run"
-                    + " away; a plate swung into the jet does neither.")
+            .why(
+                    "Sooner or later the wheel must stop at once. A lever valve hammers the pipe, a pulled plug lets the wheel run"
+                            + " away; a plate swung into the jet does neither.")
             .formula("a deflector or a slow valve stated")
             .judged("as built; what a slow valve does to the pipe is judged by penstock/surge-pressure")
             .source(RuleCard.COMMON_PRACTICE)

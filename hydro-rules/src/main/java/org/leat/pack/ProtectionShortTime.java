@@ -6,6 +6,7 @@ import java.util.List;
 import javax.measure.quantity.ElectricCurrent;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
+import org.leat.check.Edit;
 import org.leat.check.Judgement;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
@@ -20,9 +21,8 @@ import org.leat.design.Installation;
 import org.leat.design.Place;
 import org.leat.electrics.AdiabaticHeating;
 import org.leat.electrics.StandardFuseRatings;
-import org.leat.pack.Search.Candidate;
-import org.leat.check.Edit;
 import org.leat.law.Answer;
+import org.leat.pack.Search.Candidate;
 import org.leat.plant.CableNumbers;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
@@ -112,8 +112,7 @@ final class ProtectionShortTime implements Rule {
         List<WayOut> ways = new ArrayList<>();
         Search.first(this, j, failure, CableAmpacity.thicker(failure.path(), j)).ifPresent(ways::add);
         int index = Integer.parseInt(failure.path().replaceAll("\\D", ""));
-        Devices.Placed device =
-                Devices.in(j.design(), j.design().cables().get(index));
+        Devices.Placed device = Devices.in(j.design(), j.design().cables().get(index));
         if (device != null) {
             double now = Si.of(device.device().ratedCurrent());
             Search.first(

@@ -20,8 +20,9 @@ final class RegulatorCurrent implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("regulator/current", Level.ERROR)
             .title("current through the charge regulator against its rating")
-            .why("A regulator sized for a solar panel is loaded to its rating at noon; on a stream it is loaded to its rating"
-                    + " for ever, in the heat of its own losses.")
+            .why(
+                    "A regulator sized for a solar panel is loaded to its rating at noon; on a stream it is loaded to its rating"
+                            + " for ever, in the heat of its own losses.")
             .formula("direct current of the turbine; for a tracking regulator its output ≤ continuous rating")
             .judged("running and battery full, the nozzle set with most current")
             .source(RuleCard.COMMON_PRACTICE)

@@ -28,9 +28,11 @@ final class RegulatorSetPoints implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("regulator/set-points", Level.ERROR)
             .title("set points of the charge regulator against chemistry and cells")
-            .why("A tenth of a volt a cell too much gasses lead dry and opens or ignites lithium; too little starves lead. The"
-                    + " default of a regulator is for somebody else's battery.")
-            .formula("each set point / cells in series within the chemistry's range; above it an error, below it a warning")
+            .why(
+                    "A tenth of a volt a cell too much gasses lead dry and opens or ignites lithium; too little starves lead. The"
+                            + " default of a regulator is for somebody else's battery.")
+            .formula(
+                    "each set point / cells in series within the chemistry's range; above it an error, below it a warning")
             .judged("as set")
             .source("ranges by chemistry: makers' data and battery handbooks, as tabled with the cells' properties")
             .message("inside", "cell")
@@ -90,8 +92,8 @@ final class RegulatorSetPoints implements Rule {
             most = Math.min(most, Si.of(j.design().battery().chargeVoltageLimit(), most));
         }
         // a tenth of a per cent of grace for set points that are rounded
-        Comparison comparison = Comparison.within(
-                set, Math.min(0.999 * cells * low.low(), most), 1.001 * most, QuantityKind.VOLTAGE);
+        Comparison comparison =
+                Comparison.within(set, Math.min(0.999 * cells * low.low(), most), 1.001 * most, QuantityKind.VOLTAGE);
         return spot.compare(
                 set > comparison.high() ? Level.ERROR : Level.WARNING,
                 comparison,
@@ -104,11 +106,7 @@ final class RegulatorSetPoints implements Rule {
     public List<WayOut> waysOut(Judgement j, Outcome failure) {
         Comparison comparison = failure.comparison();
         if (comparison == null) {
-            return Search.first(
-                            this,
-                            j,
-                            failure,
-                            Stream.of(Candidate.of("leave-out", new Edit(failure.path(), null))))
+            return Search.first(this, j, failure, Stream.of(Candidate.of("leave-out", new Edit(failure.path(), null))))
                     .map(List::of)
                     .orElse(List.of());
         }

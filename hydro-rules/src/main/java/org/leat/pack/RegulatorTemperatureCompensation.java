@@ -64,8 +64,7 @@ final class RegulatorTemperatureCompensation implements Rule {
         boolean wrong = set > 0;
         return List.of(spot.compare(
                 wrong ? Level.ERROR : Level.WARNING,
-                Comparison.within(
-                        set, range.low() * 1.001, range.high() * 0.999, QuantityKind.VOLTAGE_PER_TEMPERATURE),
+                Comparison.within(set, range.low() * 1.001, range.high() * 0.999, QuantityKind.VOLTAGE_PER_TEMPERATURE),
                 "inside",
                 wrong ? "wrong-sign" : "outside",
                 Arg.of("swing", swing, QuantityKind.VOLTAGE)));
@@ -74,6 +73,12 @@ final class RegulatorTemperatureCompensation implements Rule {
     @Override
     public List<WayOut> waysOut(Judgement j, Outcome failure) {
         return Rated.larger(
-                this, j, failure, "set", "mV/K", VoltagePerTemperature.class, Lead.is(j) ? new double[] {-4, -3, -5} : new double[] {0});
+                this,
+                j,
+                failure,
+                "set",
+                "mV/K",
+                VoltagePerTemperature.class,
+                Lead.is(j) ? new double[] {-4, -3, -5} : new double[] {0});
     }
 }

@@ -23,8 +23,9 @@ final class RegulatorWindow implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("regulator/window", Level.WARNING)
             .title("whether the voltage of most power lies inside the tracking window")
-            .why("A tracking regulator finds the best voltage only inside its window. At the edge of it the turbine runs at"
-                    + " the window's voltage, not at its own.")
+            .why(
+                    "A tracking regulator finds the best voltage only inside its window. At the edge of it the turbine runs at"
+                            + " the window's voltage, not at its own.")
             .formula("bus voltage of most power within the window, and not held at its edge")
             .judged("running, each nozzle set on hand")
             .source(RuleCard.COMMON_PRACTICE)
