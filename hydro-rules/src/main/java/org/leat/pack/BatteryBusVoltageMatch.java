@@ -80,7 +80,7 @@ final class BatteryBusVoltageMatch implements Rule {
                                             "regulator-fits",
                                             "regulator-does-not-fit"));
         }
-        return outcomes.isEmpty() ? List.of(spot.notGiven("/regulator")) : outcomes;
+        return outcomes.isEmpty() ? List.of(spot.notApplicable("nothing-on-bus")) : outcomes;
     }
 
     private static double nominal(Judgement j) {

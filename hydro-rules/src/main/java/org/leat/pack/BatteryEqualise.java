@@ -32,6 +32,7 @@ final class BatteryEqualise implements Rule {
             .message("inside")
             .message("outside")
             .message("sealed")
+            .message("none")
             .message("switch-off")
             .build();
 
@@ -45,7 +46,7 @@ final class BatteryEqualise implements Rule {
         Spot spot = j.at("/regulator/equalising-voltage");
         ChargeRegulator regulator = j.design().regulator();
         if (regulator == null) {
-            return List.of(spot.notGiven("/regulator"));
+            return List.of(spot.notApplicable("none"));
         }
         Double set = Rated.si(regulator.equalisingVoltage());
         if (set == null) {

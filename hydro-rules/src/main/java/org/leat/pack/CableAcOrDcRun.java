@@ -37,6 +37,7 @@ final class CableAcOrDcRun implements Rule {
             .message("bridge-at-battery")
             .message("bridge-at-stream")
             .message("no-current")
+            .message("no-run")
             .build();
 
     @Override
@@ -52,7 +53,7 @@ final class CableAcOrDcRun implements Rule {
         Running running = j.cases().running().get(0);
         CableNumbers longest = longest(j);
         if (longest == null) {
-            return List.of(j.at("/cables").notGiven("/cables"));
+            return List.of(j.at("/cables").notApplicable("no-run"));
         }
         Operation operation = running.operation();
         double power = operation.energy().at(EnergyAccount.Stage.DIRECT_CURRENT);

@@ -16,7 +16,9 @@ import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
+import org.leat.design.ChargeRegulator;
 import org.leat.design.DumpLoad;
+import org.leat.design.RegulatorKind;
 import org.leat.pack.Search.Candidate;
 import org.leat.plant.BatteryFull;
 import org.leat.plant.DumpLoadNumbers;
@@ -51,6 +53,10 @@ final class DumpAbsorbsAll implements Rule {
 
     @Override
     public List<Outcome> judge(Judgement j) {
+        ChargeRegulator regulator = j.design().regulator();
+        if (j.design().dumpLoad() == null && (regulator == null || regulator.kind() == RegulatorKind.SHUNT)) {
+            return List.of(j.at("/dump-load").notGiven("/dump-load"));
+        }
         List<Outcome> without = Dumped.without(j, "none");
         if (without != null) {
             return without;

@@ -4,8 +4,6 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
-import org.leat.check.Spot;
-import org.leat.design.RegulatorKind;
 import org.leat.plant.BatteryFull;
 
 /** What a dump load takes at its worst. */
@@ -31,13 +29,10 @@ final class Dumped {
                 : absorption;
     }
 
-    /** {@return open or not applicable, where the rule cannot judge the dump load; null where it can} */
+    /** {@return not applicable where there is no dump load, open where nothing is solved; null where the rule can judge} */
     static @Nullable List<Outcome> without(Judgement j, String none) {
         if (j.design().dumpLoad() == null) {
-            boolean stated =
-                    j.design().regulator() != null && j.design().regulator().kind() != RegulatorKind.SHUNT;
-            Spot spot = j.at("/dump-load");
-            return List.of(stated ? spot.notApplicable(none) : spot.notGiven("/dump-load"));
+            return List.of(j.at("/dump-load").notApplicable(none));
         }
         return j.cases().batteryFull().isEmpty() ? Open.unsolved(j) : null;
     }

@@ -15,12 +15,10 @@ final class Inverters {
 
     private Inverters() {}
 
-    /** {@return not applicable where all stated loads run from the bus, else open: there may be one nobody stated} */
+    /** {@return not applicable without an inverter; open where a load that needs one is stated} */
     static Outcome missing(Judgement j, String path, String none) {
-        boolean direct = !j.design().loads().isEmpty()
-                && j.design().loads().stream().allMatch(load -> load.supply() == LoadSupply.BUS);
         Spot spot = j.at(path);
-        return direct ? spot.notApplicable(none) : spot.notGiven("/inverter");
+        return loads(j).isEmpty() ? spot.notApplicable(none) : spot.notGiven("/inverter");
     }
 
     /** {@return the loads it feeds} */

@@ -46,9 +46,6 @@ final class ProtectionAlternatorCannotTrip implements Rule {
         if (j.cases().running().isEmpty()) {
             return Open.unsolved(j);
         }
-        if (j.design().protection().isEmpty()) {
-            return List.of(j.at("/protection").notGiven("/protection"));
-        }
         Running fastest = Worst.most(j.cases().running(), r -> r.operation().alternatorSpeed());
         double leads =
                 ShortCircuitTorque.current(Brake.machine(j), fastest.operation().alternatorSpeed());

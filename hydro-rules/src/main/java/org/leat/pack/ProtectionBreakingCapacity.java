@@ -35,9 +35,6 @@ final class ProtectionBreakingCapacity implements Rule {
 
     @Override
     public List<Outcome> judge(Judgement j) {
-        if (j.design().protection().isEmpty()) {
-            return List.of(j.at("/protection").notGiven("/protection"));
-        }
         List<Devices.Placed> devices = Devices.atBattery(j.design());
         double current = BatteryFault.current(j, 0);
         return devices.isEmpty()

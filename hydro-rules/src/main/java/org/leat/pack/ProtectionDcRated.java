@@ -23,6 +23,7 @@ final class ProtectionDcRated implements Rule {
             .source("IEC 60364-5-53 with IEC 60947-2 and IEC 60269: rating for direct current")
             .message("rated", "device", "cause")
             .message("too-low", "device", "cause")
+            .message("none")
             .message("higher", "rating")
             .build();
 
@@ -37,7 +38,7 @@ final class ProtectionDcRated implements Rule {
             return Open.unsolved(j);
         }
         if (j.design().protection().isEmpty()) {
-            return List.of(j.at("/protection").notGiven("/protection"));
+            return List.of(j.at("/protection").notApplicable("none"));
         }
         HighestBusVoltage highest = HighestBusVoltage.of(j.cases());
         return Devices.all(j.design()).stream()

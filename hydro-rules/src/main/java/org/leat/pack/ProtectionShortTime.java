@@ -58,9 +58,6 @@ final class ProtectionShortTime implements Rule {
 
     @Override
     public List<Outcome> judge(Judgement j) {
-        if (j.design().protection().isEmpty()) {
-            return List.of(j.at("/protection").notGiven("/protection"));
-        }
         List<Outcome> outcomes = new ArrayList<>();
         for (CableNumbers numbers : j.plant().numbers().cables()) {
             Cable cable = j.design().cables().get(numbers.index());

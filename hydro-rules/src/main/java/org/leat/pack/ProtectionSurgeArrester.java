@@ -30,6 +30,7 @@ final class ProtectionSurgeArrester implements Rule {
             .message("no-need", "run")
             .message("protected", "run")
             .message("unprotected", "run", "length")
+            .message("none")
             .message("fit")
             .build();
 
@@ -45,7 +46,7 @@ final class ProtectionSurgeArrester implements Rule {
         for (int i = 0; i < cables.size(); i++) {
             outcomes.add(judge(j, cables.get(i), "/cables[" + i + "]"));
         }
-        return outcomes.isEmpty() ? List.of(j.at("/cables").notGiven("/cables")) : outcomes;
+        return outcomes.isEmpty() ? List.of(j.at("/cables").notApplicable("none")) : outcomes;
     }
 
     private static Outcome judge(Judgement j, Cable cable, String path) {

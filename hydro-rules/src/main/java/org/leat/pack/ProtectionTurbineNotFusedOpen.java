@@ -46,9 +46,6 @@ final class ProtectionTurbineNotFusedOpen implements Rule {
         if (j.cases().loadLost().isEmpty()) {
             return Open.unsolved(j);
         }
-        if (j.design().protection().isEmpty()) {
-            return List.of(j.at("/protection").notGiven("/protection"));
-        }
         List<Outcome> outcomes = new ArrayList<>();
         for (Devices.Placed device : Devices.all(j.design())) {
             if (onTheWay(device)) {

@@ -45,7 +45,7 @@ final class RegulatorCurrent implements Rule {
         }
         Spot spot = j.at("/regulator/current-rating");
         if (j.design().regulator() == null) {
-            return List.of(spot.notGiven("/regulator"));
+            return List.of(spot.notApplicable("none"));
         }
         RegulatorKind kind = j.design().regulator().kind();
         if (kind == RegulatorKind.NONE) {

@@ -38,6 +38,7 @@ final class RegulatorSetPoints implements Rule {
             .message("inside", "cell")
             .message("outside", "cell")
             .message("none-for-chemistry")
+            .message("none")
             .message("set", "rating")
             .message("leave-out")
             .build();
@@ -51,7 +52,7 @@ final class RegulatorSetPoints implements Rule {
     public List<Outcome> judge(Judgement j) {
         ChargeRegulator regulator = j.design().regulator();
         if (regulator == null) {
-            return List.of(j.at("/regulator").notGiven("/regulator"));
+            return List.of(j.at("/regulator").notApplicable("none"));
         }
         return List.of(
                 judge(

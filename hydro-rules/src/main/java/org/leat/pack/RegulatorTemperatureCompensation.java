@@ -32,6 +32,7 @@ final class RegulatorTemperatureCompensation implements Rule {
             .message("outside", "swing")
             .message("wrong-sign", "swing")
             .message("not-lead")
+            .message("none")
             .message("set", "rating")
             .build();
 
@@ -45,7 +46,7 @@ final class RegulatorTemperatureCompensation implements Rule {
         Spot spot = j.at("/regulator/temperature-compensation");
         ChargeRegulator regulator = j.design().regulator();
         if (regulator == null) {
-            return List.of(spot.notGiven("/regulator"));
+            return List.of(spot.notApplicable("none"));
         }
         Double set = Rated.si(regulator.temperatureCompensation());
         if (!Lead.is(j) && (set == null || set == 0)) {

@@ -48,7 +48,7 @@ final class RegulatorWindow implements Rule {
         }
         Spot spot = j.at("/regulator/tracking-window");
         if (j.design().regulator() == null) {
-            return List.of(spot.notGiven("/regulator"));
+            return List.of(spot.notApplicable("not-tracking"));
         }
         if (j.design().regulator().kind() != RegulatorKind.TRACKING) {
             return List.of(spot.notApplicable("not-tracking"));
