@@ -50,7 +50,8 @@ final class BatteryEqualise implements Rule {
         }
         Double set = Rated.si(regulator.equalisingVoltage());
         if (set == null) {
-            return List.of(spot.pass("off"));
+            // where no set point is written down at all, nobody knows that this one is off
+            return List.of(regulator.absorptionVoltage() == null ? spot.notGiven(spot.path()) : spot.pass("off"));
         }
         Spread range = CellChemistryCatalogue.find(j.design().battery().chemistry(), CellProperty.EQUALISING_VOLTAGE)
                 .orElse(null);

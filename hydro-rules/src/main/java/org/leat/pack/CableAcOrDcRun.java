@@ -37,7 +37,6 @@ final class CableAcOrDcRun implements Rule {
             .message("bridge-at-battery")
             .message("bridge-at-stream")
             .message("no-current")
-            .message("no-run")
             .build();
 
     @Override
@@ -53,7 +52,7 @@ final class CableAcOrDcRun implements Rule {
         Running running = j.cases().running().get(0);
         CableNumbers longest = longest(j);
         if (longest == null) {
-            return List.of(j.at("/cables").notApplicable("no-run"));
+            return List.of(j.at("/cables").notGiven("/cables"));
         }
         Operation operation = running.operation();
         double power = operation.energy().at(EnergyAccount.Stage.DIRECT_CURRENT);
