@@ -82,7 +82,8 @@ class ElectricExamplesTest {
     @Test
     void a_sound_plant_breaks_no_rule_that_warns() throws IOException {
         for (String sound : List.of("sound", "sound-lead", "sound-tracking")) {
-            assertThat(kit.check(EXAMPLES.resolve("electric/" + sound + ".yaml")).findings())
+            assertThat(kit.check(EXAMPLES.resolve("electric/" + sound + ".yaml"))
+                            .findings())
                     .as(sound)
                     .noneMatch(f -> f.failsAt(Level.WARNING));
         }
