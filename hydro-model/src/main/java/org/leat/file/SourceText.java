@@ -22,7 +22,7 @@ final class SourceText {
     static @Nullable String decode(byte[] bytes, String file, Problems problems) {
         Position start = Position.startOf(file);
         if (bytes.length > LIMIT) {
-            tooLarge(bytes.length + " bytes", file, problems);
+            tooLarge("more than " + LIMIT + " bytes", file, problems);
             return null;
         }
         if (bytes.length >= 2 && (pair(bytes, 0xFE, 0xFF) || pair(bytes, 0xFF, 0xFE))) {

@@ -98,7 +98,8 @@ final class CheckCommand implements Callable<Integer> {
         return code(tally);
     }
 
-    private static String cause(Throwable e) {
+    /** {@return what broke, without where} */
+    static String cause(Throwable e) {
         String said = e.getMessage();
         return e.getClass().getSimpleName() + (said == null ? "" : ": " + said);
     }

@@ -12,13 +12,17 @@ enum Colour {
 
     /** {@return the colours to use; NO_COLOR set to anything but nothing means none, unless asked for} */
     Colours colours(Map<String, String> environment) {
+        return colours(environment, terminal());
+    }
+
+    Colours colours(Map<String, String> environment, boolean terminal) {
         boolean wanted = switch (this) {
             case ALWAYS -> true;
             case NEVER -> false;
             case AUTO ->
                 environment.getOrDefault("NO_COLOR", "").isEmpty()
                         && !environment.getOrDefault("TERM", "").equals("dumb")
-                        && terminal();
+                        && terminal;
         };
         return wanted ? Colours.TERMINAL : Colours.NONE;
     }

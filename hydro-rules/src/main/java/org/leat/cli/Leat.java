@@ -6,6 +6,7 @@ import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
+import org.leat.report.Plainly;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
@@ -44,7 +45,11 @@ public final class Leat implements Runnable {
         PrintWriter out = utf8(FileDescriptor.out);
         PrintWriter err = utf8(FileDescriptor.err);
         int code = run(args, out, err);
-        out.flush();
+        if (out.checkError()) {
+            // a full disk, a reader that went away: what was found did not arrive
+            err.print("leat: the output could not be written\n");
+            code = ExitCode.NOT_JUDGED;
+        }
         err.flush();
         System.exit(code);
     }
@@ -57,12 +62,12 @@ public final class Leat implements Runnable {
         command.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
         command.setUsageHelpWidth(100);
         command.setParameterExceptionHandler((e, given) -> {
-            err.print("leat: " + Printable.of(e.getMessage()) + "\n");
+            err.print("leat: " + Plainly.of(String.valueOf(e.getMessage())) + "\n");
             err.print("leat: see " + e.getCommandLine().getCommandSpec().qualifiedName() + " --help" + "\n");
             return ExitCode.CALL_WRONG;
         });
         command.setExecutionExceptionHandler((e, c, parsed) -> {
-            err.print("leat: something in this program broke: " + Printable.of(e) + "\n");
+            err.print("leat: something in this program broke: " + Plainly.of(CheckCommand.cause(e)) + "\n");
             return ExitCode.NOT_JUDGED;
         });
         return command.execute(args);

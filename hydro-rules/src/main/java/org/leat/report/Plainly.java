@@ -3,12 +3,12 @@ package org.leat.report;
 import java.util.Locale;
 
 /** Makes text of unknown origin harmless for a terminal. */
-final class Plainly {
+public final class Plainly {
 
     private Plainly() {}
 
     /** {@return the text on one line, control characters and marks of writing direction as their code} */
-    static String of(String text) {
+    public static String of(String text) {
         StringBuilder out = new StringBuilder(text.length());
         text.codePoints().forEach(c -> {
             switch (Character.getType(c)) {

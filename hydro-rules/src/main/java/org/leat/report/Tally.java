@@ -88,16 +88,15 @@ public final class Tally {
             parts.add(count(unreadable, "not readable as a design", "not readable as designs"));
         }
         if (broken > 0) {
-            parts.add(
-                    count(broken, "not checked because this program broke", "not checked because this program broke"));
+            parts.add(broken + " not checked because this program broke");
         }
         parts.add(count(failures(Level.ERROR), "error", "errors"));
         parts.add(count(failures(Level.WARNING), "warning", "warnings"));
         parts.add(count(failures(Level.NOTE), "note", "notes"));
-        parts.add(count(count(Kind.PASS), "judged and passed", "judged and passed"));
-        parts.add(count(count(Kind.OPEN), "could not be judged", "could not be judged"));
+        parts.add(count(Kind.PASS) + " judged and passed");
+        parts.add(count(Kind.OPEN) + " could not be judged");
         if (count(Kind.REVIEW) > 0) {
-            parts.add(count(count(Kind.REVIEW), "for a person to look at", "for a person to look at"));
+            parts.add(count(Kind.REVIEW) + " for a person to look at");
         }
         if (alternatives > 0) {
             parts.add(count(alternatives, "alternative beside", "alternatives beside"));

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.leat.check.Samples;
@@ -188,8 +189,6 @@ class LeatIT {
         file("bad.yaml", "format: 1\n");
         assertThat(leat("check", "bad.yaml").out()).doesNotContain("\u001b");
         assertThat(leat("check", "--colour", "always", "bad.yaml").out()).contains("\u001b[");
-        assertThat(leat(List.of(), Map.of("NO_COLOR", "1"), "check", "bad.yaml").out())
-                .doesNotContain("\u001b");
     }
 
     @Test
@@ -198,6 +197,22 @@ class LeatIT {
         Ran ran = leat("check", "bad.yaml", "no\u001b[2Jsuch.yaml");
         assertThat(ran.out().replace("\n", "")).doesNotContainPattern("[\\p{Cntrl}\\u202e]");
         assertThat(leat("explain", "a\u001b[31m/b").err().replaceAll("\\R", "")).doesNotContainPattern("\\p{Cntrl}");
+    }
+
+    @Test
+    void output_that_cannot_be_written_is_not_a_success() throws Exception {
+        Path full = Path.of("/dev/full"); // a device of Linux on which every write fails
+        Assumptions.assumeTrue(Files.exists(full));
+        Process process = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-jar",
+                        JAR.toString(),
+                        "rules")
+                .redirectOutput(full.toFile())
+                .start();
+        String err = new String(process.getErrorStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertThat(process.waitFor()).isEqualTo(4);
+        assertThat(err).contains("could not be written").doesNotContain("\tat ");
     }
 
     @Test
