@@ -67,6 +67,6 @@ final class BatteryManagementOpens implements Rule {
 
     @Override
     public List<WayOut> waysOut(Judgement j, Outcome failure) {
-        return Rated.larger(this, j, failure, "higher", "V", ElectricPotential.class, 40, 60, 80, 100, 150, 200, 250);
+        return Rated.raised(this, j, failure, "higher", "V", ElectricPotential.class, 40, 60, 80, 100, 150, 200, 250);
     }
 }

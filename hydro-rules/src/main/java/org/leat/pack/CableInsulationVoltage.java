@@ -58,6 +58,6 @@ final class CableInsulationVoltage implements Rule {
 
     @Override
     public List<WayOut> waysOut(Judgement j, Outcome failure) {
-        return Rated.larger(this, j, failure, "higher", "V", ElectricPotential.class, 300, 450, 600, 750, 1000, 1500);
+        return Rated.raised(this, j, failure, "higher", "V", ElectricPotential.class, 300, 450, 600, 750, 1000, 1500);
     }
 }

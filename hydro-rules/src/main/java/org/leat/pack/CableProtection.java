@@ -114,7 +114,8 @@ final class CableProtection implements Rule {
 
     @Override
     public List<WayOut> waysOut(Judgement j, Outcome failure) {
-        if (failure.comparison() != null) {
+        Comparison comparison = failure.comparison();
+        if (comparison != null) {
             return Rated.larger(
                     this,
                     j,
@@ -122,7 +123,10 @@ final class CableProtection implements Rule {
                     "other-rating",
                     "A",
                     ElectricCurrent.class,
-                    StandardFuseRatings.all().stream().mapToDouble(a -> a).toArray());
+                    StandardFuseRatings.all().stream()
+                            .mapToDouble(a -> a)
+                            .filter(a -> a <= comparison.high() && a >= comparison.low())
+                            .toArray());
         }
         int index = Integer.parseInt(failure.path().replaceAll("\\D", ""));
         Cable cable = j.design().cables().get(index);

@@ -60,7 +60,7 @@ final class DumpOwnRating implements Rule {
 
     @Override
     public List<WayOut> waysOut(Judgement j, Outcome failure) {
-        return Rated.larger(
+        return Rated.raised(
                 this, j, failure, "larger", "W", Power.class, 100, 200, 300, 500, 750, 1000, 1500, 2000, 3000, 5000);
     }
 }

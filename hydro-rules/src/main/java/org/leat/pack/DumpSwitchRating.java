@@ -61,7 +61,7 @@ final class DumpSwitchRating implements Rule {
 
     @Override
     public List<WayOut> waysOut(Judgement j, Outcome failure) {
-        return Rated.larger(
+        return Rated.raised(
                 this,
                 j,
                 failure,

@@ -66,7 +66,7 @@ final class InverterContinuous implements Rule {
 
     @Override
     public List<WayOut> waysOut(Judgement j, Outcome failure) {
-        return Rated.larger(
+        return Rated.raised(
                 this,
                 j,
                 failure,

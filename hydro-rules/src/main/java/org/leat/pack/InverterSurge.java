@@ -56,7 +56,7 @@ final class InverterSurge implements Rule {
 
     @Override
     public List<WayOut> waysOut(Judgement j, Outcome failure) {
-        return Rated.larger(
+        return Rated.raised(
                 this, j, failure, "larger", "W", Power.class, 600, 1000, 1600, 2000, 3000, 4000, 6000, 10_000, 20_000);
     }
 }

@@ -53,7 +53,7 @@ final class ProtectionBreakingCapacity implements Rule {
 
     @Override
     public List<WayOut> waysOut(Judgement j, Outcome failure) {
-        return Rated.larger(
+        return Rated.raised(
                 this,
                 j,
                 failure,

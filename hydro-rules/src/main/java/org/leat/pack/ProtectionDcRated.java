@@ -56,7 +56,7 @@ final class ProtectionDcRated implements Rule {
 
     @Override
     public List<WayOut> waysOut(Judgement j, Outcome failure) {
-        return Rated.larger(
+        return Rated.raised(
                 this,
                 j,
                 failure,

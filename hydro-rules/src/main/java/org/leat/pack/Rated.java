@@ -40,8 +40,20 @@ final class Rated {
         return quantity == null ? null : Si.of(quantity);
     }
 
+    /** {@return as {@link #larger}, where the field that failed is itself the limit: only ratings that reach the value} */
+    static <Q extends Quantity<Q>> List<WayOut> raised(
+            Rule rule, Judgement j, Outcome failure, String message, String unit, Class<Q> type, double... ratings) {
+        double value = failure.comparison() == null
+                ? Double.NEGATIVE_INFINITY
+                : failure.comparison().value();
+        double[] enough = DoubleStream.of(ratings)
+                .filter(rating -> Si.of(Si.quantity(rating, unit, type)) >= value)
+                .toArray();
+        return larger(rule, j, failure, message, unit, type, enough);
+    }
+
     /**
-     * {@return the way out of the least preferred rating that helps, put at the field that failed; its text gets {@code
+     * {@return the way out of the first rating that helps, put at the field that failed; its text gets {@code
      * rating}}
      */
     static <Q extends Quantity<Q>> List<WayOut> larger(

@@ -71,7 +71,7 @@ final class RectifierCapacitor implements Rule {
         List<WayOut> ways = new ArrayList<>();
         Search.first(this, j, failure, Stream.of(Candidate.of("precharge", new Edit("/rectifier/precharged", true))))
                 .ifPresent(ways::add);
-        ways.addAll(Rated.larger(
+        ways.addAll(Rated.raised(
                 this, j, failure, "higher", "V", ElectricPotential.class, 63, 100, 160, 200, 250, 350, 400, 450, 630));
         return ways;
     }

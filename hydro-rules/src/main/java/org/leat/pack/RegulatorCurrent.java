@@ -72,7 +72,7 @@ final class RegulatorCurrent implements Rule {
 
     @Override
     public List<WayOut> waysOut(Judgement j, Outcome failure) {
-        List<WayOut> ways = new ArrayList<>(Rated.larger(
+        List<WayOut> ways = new ArrayList<>(Rated.raised(
                 this, j, failure, "larger", "A", ElectricCurrent.class, 10, 15, 20, 30, 40, 50, 60, 80, 100, 150, 200));
         Search.first(this, j, failure, NozzlesOnHand.smaller(j, "smaller-nozzle"))
                 .ifPresent(ways::add);
