@@ -22,16 +22,4 @@ public final class FittingLoss {
                 .findFirst()
                 .orElseThrow(() -> new IllegalStateException("no loss tabled for " + kind));
     }
-
-    /**
-     * {@return K carried to another bore: {@code K2 = K1 (D2/D1)^4}}
-     *
-     * @param lossCoefficient K on bore {@code from}
-     * @param from bore, m
-     * @param to bore, m
-     */
-    public static double onBore(double lossCoefficient, double from, double to) {
-        double ratio = to / from;
-        return lossCoefficient * ratio * ratio * ratio * ratio;
-    }
 }

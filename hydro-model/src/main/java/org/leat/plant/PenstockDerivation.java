@@ -11,6 +11,7 @@ import org.leat.design.FittingKind;
 import org.leat.design.Penstock;
 import org.leat.design.Section;
 import org.leat.design.Sunlight;
+import org.leat.hydraulics.LossCoefficient;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
@@ -104,7 +105,7 @@ final class PenstockDerivation {
             double k = own != null ? own : FittingLoss.of(fitting.kind()).usual();
             double fittingBore = Si.of(fitting.bore(), bore);
             int count = fitting.count() == null ? 1 : fitting.count();
-            sum += count * FittingLoss.onBore(k, fittingBore, bore);
+            sum += count * LossCoefficient.onBore(k, fittingBore, bore);
             entrance |= isEntrance(fitting.kind());
         }
         if (first && !entrance) {

@@ -1,13 +1,9 @@
 package org.leat.plant;
 
+import org.leat.electrics.ReverseVoltage;
+
 /** A plant whose load is lost. Iron and friction of the alternator, which would slow it a little, are left out. */
 final class Unloaded {
-
-    /** Highest peak seen in circuit simulation where a battery opens under load, over the open-circuit peak. */
-    private static final double OPENED_UNDER_LOAD = 1.26;
-
-    /** Highest peak seen in circuit simulation at an empty capacitor, over the open-circuit peak. */
-    private static final double EMPTY_CAPACITOR = 1.61;
 
     private Unloaded() {}
 
@@ -26,7 +22,7 @@ final class Unloaded {
                 alternator.polePairs() * alternatorSpeed / (2 * Math.PI),
                 peak,
                 peak,
-                OPENED_UNDER_LOAD * loaded,
-                EMPTY_CAPACITOR * peak);
+                ReverseVoltage.loadDump(loaded),
+                ReverseVoltage.inrush(peak));
     }
 }

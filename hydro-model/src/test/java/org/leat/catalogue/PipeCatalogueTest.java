@@ -118,7 +118,8 @@ class PipeCatalogueTest {
 
     @Test
     void a_loss_coefficient_carried_to_a_larger_bore_grows_with_the_fourth_power() {
-        assertThat(FittingLoss.onBore(0.8, 0.042, 0.0514)).isEqualTo(0.8 * Math.pow(514.0 / 420, 4), within(1e-12));
+        assertThat(org.leat.hydraulics.LossCoefficient.onBore(0.8, 0.042, 0.0514))
+                .isEqualTo(0.8 * Math.pow(514.0 / 420, 4), within(1e-12));
     }
 
     @ParameterizedTest

@@ -25,10 +25,11 @@ final class BusOvervoltage implements Rule {
                     + " nothing to push against: the voltage rises to that of the runaway and stays there while water"
                     + " runs. Whatever is still connected must stand it.")
             .formula("highest of: settled runaway voltage (peak line voltage, magnets cold), the moment a battery opens"
-                    + " under load (1.26 times the peak at the working speed), battery full")
+                    + " under load (1.27 times the peak at the working speed), battery full")
             .judged("load lost, battery removed and battery full, each nozzle set on hand")
-            .source("circuit simulation of a bridge whose battery opens: 1.26 times the EMF peak from the energy in the"
-                    + " winding; ISO 16750-2 load dump for road vehicles as a parallel")
+            .source(
+                    "circuit simulation of a bridge whose battery opens: 1.261 times the EMF peak (taken as 1.27) from the energy in the"
+                            + " winding; ISO 16750-2 load dump for road vehicles as a parallel")
             .message("stands-it", "part", "cause")
             .message("too-high", "part", "cause")
             .message("higher-rating", "voltage")

@@ -26,10 +26,10 @@ final class RectifierCapacitor implements Rule {
                     "A capacitor above its voltage bursts, hot electrolyte and all. Connected empty to a spinning machine it"
                             + " swings to half as much again as the peak voltage.")
             .formula(
-                    "factor · runaway voltage, and 1.61 · peak line voltage where it is not charged beforehand ≤ rating")
+                    "factor · runaway voltage, and 1.62 · peak line voltage where it is not charged beforehand ≤ rating")
             .judged("load lost, the nozzle set that runs fastest, magnets cold")
             .source(
-                    "circuit simulation of an empty capacitor connected to a spinning machine: up to 1.61 times the peak")
+                    "circuit simulation of an empty capacitor connected to a spinning machine: up to 1.615 times the peak")
             .source(RuleCard.COMMON_PRACTICE)
             .limit("factor", QuantityKind.RATIO, 1.2, "", RuleCard.COMMON_PRACTICE)
             .message("stands-it", "peak")
