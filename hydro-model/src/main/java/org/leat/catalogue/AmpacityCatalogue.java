@@ -80,8 +80,9 @@ public final class AmpacityCatalogue {
     }
 
     private static List<Capacity> rows(CableLaying laying) {
+        String material = laying.material().name().toLowerCase(Locale.ROOT);
         return CAPACITIES.stream()
-                .filter(row -> row.material().equals(laying.material().name().toLowerCase(Locale.ROOT))
+                .filter(row -> row.material().equals(material)
                         && row.method().equals(laying.method().name())
                         && row.insulation().equals(laying.insulation().name())
                         && row.loaded() == laying.loadedConductors())

@@ -28,9 +28,10 @@ public final class CellChemistryCatalogue {
 
     /** {@return the property of one cell with its range, in SI; empty where the chemistry must not have it} */
     public static Optional<Spread> find(Chemistry chemistry, CellProperty property) {
+        String key = key(chemistry);
+        String column = property.column();
         return ROWS.stream()
-                .filter(row ->
-                        row.chemistry().equals(key(chemistry)) && row.property().equals(property.column()))
+                .filter(row -> row.chemistry().equals(key) && row.property().equals(column))
                 .map(row -> new Spread(
                         property.toSi(row.low()), property.toSi(row.usual()), property.toSi(row.high()), row.source()))
                 .findFirst();
@@ -64,9 +65,10 @@ public final class CellChemistryCatalogue {
     /** {@return voltage of one cell at rest, V, at a state of charge from 0 to 1; common practice} */
     public static double openCircuitVoltage(Chemistry chemistry, double stateOfCharge) {
         Physical.within("state of charge", stateOfCharge, 0, 1);
+        String key = key(chemistry);
         return Interpolation.at(
                 REST.stream()
-                        .filter(row -> row.chemistry().equals(key(chemistry)))
+                        .filter(row -> row.chemistry().equals(key))
                         .map(row -> new Interpolation.Point(row.stateOfCharge(), row.voltage()))
                         .toList(),
                 stateOfCharge);
@@ -78,9 +80,10 @@ public final class CellChemistryCatalogue {
      */
     public static Answer cycles(Chemistry chemistry, double depthOfDischarge) {
         Physical.within("depth of discharge", depthOfDischarge, 0, 1);
+        String key = key(chemistry);
         return Interpolation.answer(
                 CYCLES.stream()
-                        .filter(row -> row.chemistry().equals(key(chemistry)))
+                        .filter(row -> row.chemistry().equals(key))
                         .map(row -> new Interpolation.Point(row.depth(), row.cycles()))
                         .toList(),
                 depthOfDischarge,

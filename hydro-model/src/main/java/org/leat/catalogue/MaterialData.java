@@ -14,9 +14,10 @@ public final class MaterialData {
 
     /** {@return the property with its range, in SI; empty where it means nothing for the material} */
     public static Optional<Spread> find(PipeMaterial material, MaterialProperty property) {
+        String column = property.column();
         return ROWS.stream()
                 .filter(row -> row.material().equals(material.label())
-                        && row.property().equals(property.column()))
+                        && row.property().equals(column))
                 .map(row -> new Spread(row.low(), row.usual(), row.high(), row.source()).times(property.toSi()))
                 .findFirst();
     }

@@ -74,4 +74,21 @@ public record AlternatorNumbers(
     public AlternatorNumbers fromStarToDelta() {
         return rewound(1 / Math.sqrt(3));
     }
+
+    /** {@return the same machine, what it stands left out} */
+    AlternatorNumbers withoutLimits() {
+        return new AlternatorNumbers(
+                polePairs,
+                gearRatio,
+                fluxLinkage,
+                coldMagnetFactor,
+                phaseResistance,
+                phaseResistanceCold,
+                phaseInductance,
+                windingTemperature,
+                noLoadTorque,
+                noLoadTorquePerSpeed,
+                null,
+                null);
+    }
 }

@@ -1,9 +1,12 @@
 package org.leat.plant;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.leat.design.Design;
 import org.leat.design.RegulatorKind;
 import org.leat.design.TemperatureRange;
@@ -37,56 +40,91 @@ final class Derivation {
 
     private Derivation() {}
 
-    static Plant of(Design design, Map<String, Double> assumedInstead) {
-        Assume assume = new Assume(assumedInstead);
-        double lowest;
-        double highest;
+    /**
+     * {@return the plant}
+     *
+     * @param near a plant whose parts and solutions are taken where nothing has changed; null for none
+     */
+    static Plant of(Design design, Map<String, Double> assumedInstead, @Nullable Plant near) {
+        Assume assume = new Assume(assumedInstead, near == null ? List.of() : near.parts());
         TemperatureRange range = design.site().waterTemperature();
-        if (range == null) {
-            lowest = assume.sound(
-                    "/site/water-temperature",
-                    QuantityKind.TEMPERATURE,
-                    USUAL_WATER,
-                    Celsius.toKelvin(1),
-                    Celsius.toKelvin(25),
-                    "assumed/water-temperature");
-            highest = lowest;
-        } else {
-            lowest = Si.of(range.lowest());
-            highest = Si.of(range.highest());
-        }
-        WaterNumbers water = Water.at(0.5 * (lowest + highest));
-        WaterNumbers coldest = Water.at(lowest);
-        SiteNumbers site = SiteDerivation.of(design.site(), lowest, highest, assume);
-        PenstockNumbers penstock = PenstockDerivation.of(design, site, coldest, assume);
-        NozzleNumbers nozzles = NozzleDerivation.of(design.nozzles(), assume);
-        AlternatorNumbers alternator =
-                AlternatorDerivation.of(design.alternator(), site.lowestAirTemperature(), assume);
-        RectifierNumbers rectifier = BusDerivation.rectifier(design.rectifier(), assume);
-        BatteryNumbers battery = BatteryDerivation.of(design.battery(), design.regulator(), assume);
-        List<CableNumbers> cables = CableDerivation.cables(design.cables(), assume);
-        RegulatorNumbers regulator = BusDerivation.regulator(design.regulator(), battery.absorptionVoltage(), assume);
+        Waters waters = assume.part(Arrays.asList(range), () -> waters(range, assume));
+        SiteNumbers site = assume.part(
+                Arrays.asList(design.site(), waters),
+                () -> SiteDerivation.of(design.site(), waters.lowest(), waters.highest(), assume));
+        PenstockNumbers penstock = assume.part(
+                Arrays.asList(design.penstock(), design.intake(), site, waters),
+                () -> PenstockDerivation.of(design, site, waters.coldest(), assume));
+        NozzleNumbers nozzles =
+                assume.part(Arrays.asList(design.nozzles()), () -> NozzleDerivation.of(design.nozzles(), assume));
+        double coldAir = site.lowestAirTemperature();
+        AlternatorNumbers alternator = assume.part(
+                Arrays.asList(design.alternator(), coldAir),
+                () -> AlternatorDerivation.of(design.alternator(), coldAir, assume));
+        RectifierNumbers rectifier = assume.part(
+                Arrays.asList(design.rectifier()), () -> BusDerivation.rectifier(design.rectifier(), assume));
+        BatteryNumbers battery = assume.part(
+                Arrays.asList(design.battery(), design.regulator()),
+                () -> BatteryDerivation.of(design.battery(), design.regulator(), assume));
+        List<CableNumbers> cables =
+                assume.part(Arrays.asList(design.cables()), () -> CableDerivation.cables(design.cables(), assume));
+        RegulatorNumbers regulator = assume.part(
+                Arrays.asList(design.regulator(), battery.absorptionVoltage()),
+                () -> BusDerivation.regulator(design.regulator(), battery.absorptionVoltage(), assume));
         double clamp = WELL_ABOVE_BUS * (battery.restingVoltage() + 2 * rectifier.threshold());
         double jet = nozzles.velocityCoefficient()
                 * Math.sqrt(2 * Gravity.STANDARD * USUAL_NET_HEAD * Math.max(0.1, site.grossHead()));
-        RunnerNumbers runner =
-                RunnerDerivation.of(design.runner(), alternator.speedAt(clamp) / alternator.gearRatio(), jet, assume);
+        double suiting = alternator.speedAt(clamp) / alternator.gearRatio();
+        RunnerNumbers runner = assume.part(
+                Arrays.asList(design.runner(), suiting, jet),
+                () -> RunnerDerivation.of(design.runner(), suiting, jet, assume));
+        boolean regulated = regulator.kind() != RegulatorKind.NONE;
+        PlantNumbers.BusResistance bus =
+                assume.part(Arrays.asList(cables, regulated), () -> CableDerivation.bus(cables, regulated, assume));
+        Optional<DumpLoadNumbers> dump = assume.part(
+                Arrays.asList(design.dumpLoad()),
+                () -> Optional.ofNullable(BusDerivation.dumpLoad(design.dumpLoad(), assume)));
         PlantNumbers numbers = new PlantNumbers(
                 site,
-                water,
+                waters.usual(),
                 penstock,
                 nozzles,
                 runner,
                 alternator,
                 rectifier,
                 cables,
-                CableDerivation.bus(cables, regulator.kind() != RegulatorKind.NONE, assume),
+                bus,
                 regulator,
-                BusDerivation.dumpLoad(design.dumpLoad(), assume),
+                dump.orElse(null),
                 battery);
         List<Assumption> assumptions = new ArrayList<>(assume.list());
         assumptions.sort(Comparator.comparingInt(Derivation::rank));
-        return new Plant(design, numbers, assumptions, unsolvable(design, site), Solver.of(numbers));
+        Solver solver = near == null ? Solver.of(numbers) : near.solver().with(numbers);
+        return new Plant(design, numbers, assumptions, unsolvable(design, site), solver, assume.parts());
+    }
+
+    /**
+     * Water of the year.
+     *
+     * @param lowest temperature, K
+     * @param highest temperature, K
+     * @param usual while running
+     * @param coldest in which a pressure wave runs fastest
+     */
+    private record Waters(double lowest, double highest, WaterNumbers usual, WaterNumbers coldest) {}
+
+    private static Waters waters(@Nullable TemperatureRange range, Assume assume) {
+        double lowest = range != null
+                ? Si.of(range.lowest())
+                : assume.sound(
+                        "/site/water-temperature",
+                        QuantityKind.TEMPERATURE,
+                        USUAL_WATER,
+                        Celsius.toKelvin(1),
+                        Celsius.toKelvin(25),
+                        "assumed/water-temperature");
+        double highest = range != null ? Si.of(range.highest()) : lowest;
+        return new Waters(lowest, highest, Water.at(0.5 * (lowest + highest)), Water.at(lowest));
     }
 
     private static List<Amount.Unknown> unsolvable(Design design, SiteNumbers site) {

@@ -15,11 +15,10 @@ final class FullBattery {
     private final Once<TorqueCurve> atAbsorption;
     private final @Nullable Once<TorqueCurve> onDumpAlone;
 
-    FullBattery(PlantNumbers numbers, Machine machine) {
+    FullBattery(PlantNumbers numbers, Machine machine, Once<TorqueCurve> atAbsorption) {
         this.numbers = numbers;
         double cable = numbers.busResistance().bridgeToRegulator();
-        this.atAbsorption =
-                new Once<>(() -> machine.curve(machine.bus(numbers.battery().absorptionVoltage(), cable)));
+        this.atAbsorption = atAbsorption;
         DumpLoadNumbers dump = numbers.dumpLoad();
         this.onDumpAlone =
                 dump == null ? null : new Once<>(() -> machine.curve(machine.bus(0, dump.resistanceHot() + cable)));

@@ -29,12 +29,14 @@ final class Machine {
                         + numbers.busResistance().regulatorToBattery())));
     }
 
-    /** {@return whether the electric side of other numbers is the same} */
+    /** {@return whether the electric side of other numbers is the same} Ratings do not enter. */
     boolean sameAs(PlantNumbers other) {
-        return numbers.alternator().equals(other.alternator())
-                && numbers.rectifier().equals(other.rectifier())
+        return numbers.alternator().withoutLimits().equals(other.alternator().withoutLimits())
+                && numbers.rectifier().threshold() == other.rectifier().threshold()
+                && numbers.rectifier().slopeResistance() == other.rectifier().slopeResistance()
                 && numbers.busResistance().equals(other.busResistance())
-                && numbers.battery().equals(other.battery());
+                && numbers.battery().restingVoltage() == other.battery().restingVoltage()
+                && numbers.battery().internalResistance() == other.battery().internalResistance();
     }
 
     /** {@return torque against speed while the battery clamps the bus} */

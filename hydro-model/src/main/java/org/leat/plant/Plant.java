@@ -18,6 +18,7 @@ public final class Plant {
     private final List<Assumption> assumptions;
     private final List<Amount.Unknown> unsolvable;
     private final Solver solver;
+    private final List<Assume.Part<?>> parts;
     private final Once<Cases> cases;
 
     Plant(
@@ -25,12 +26,14 @@ public final class Plant {
             PlantNumbers numbers,
             List<Assumption> assumptions,
             List<Amount.Unknown> unsolvable,
-            Solver solver) {
+            Solver solver,
+            List<Assume.Part<?>> parts) {
         this.design = design;
         this.numbers = numbers;
         this.assumptions = List.copyOf(assumptions);
         this.unsolvable = List.copyOf(unsolvable);
         this.solver = solver;
+        this.parts = parts;
         this.cases = new Once<>(() -> new Cases(this, solver));
     }
 
@@ -46,7 +49,21 @@ public final class Plant {
      *     assumed for have no effect
      */
     public static Plant of(Design design, Map<String, Double> assumedInstead) {
-        return Derivation.of(design, assumedInstead);
+        return Derivation.of(design, assumedInstead, null);
+    }
+
+    /** {@return the plant of another design} What both have in common is not solved again. */
+    public Plant like(Design other) {
+        return Derivation.of(other, Map.of(), this);
+    }
+
+    /**
+     * {@return the plant of the same design with some assumptions moved} What that does not touch is not solved again.
+     *
+     * @param assumedInstead as in {@link #of(Design, Map)}
+     */
+    public Plant like(Map<String, Double> assumedInstead) {
+        return Derivation.of(design, assumedInstead, this);
     }
 
     /** {@return what the plant was derived from} */
@@ -186,6 +203,14 @@ public final class Plant {
     }
 
     private Plant with(PlantNumbers changed) {
-        return new Plant(design, changed, assumptions, unsolvable, solver.with(changed));
+        return new Plant(design, changed, assumptions, unsolvable, solver.with(changed), parts);
+    }
+
+    Solver solver() {
+        return solver;
+    }
+
+    List<Assume.Part<?>> parts() {
+        return parts;
     }
 }

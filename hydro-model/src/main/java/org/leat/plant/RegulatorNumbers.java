@@ -25,4 +25,9 @@ public record RegulatorNumbers(
     public static RegulatorNumbers tracking(double windowFrom, double windowTo, double efficiency) {
         return new RegulatorNumbers(RegulatorKind.TRACKING, windowFrom, windowTo, efficiency, null, null);
     }
+
+    /** {@return the same regulator, what its input stands left out} */
+    RegulatorNumbers withoutInputLimit() {
+        return new RegulatorNumbers(kind, windowFrom, windowTo, efficiency, currentRating, null);
+    }
 }

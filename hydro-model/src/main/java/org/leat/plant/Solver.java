@@ -12,24 +12,60 @@ final class Solver {
     private final PlantNumbers numbers;
     private final Machine machine;
     private final Once<List<WaterSide>> waters;
+    private final Once<TorqueCurve> atAbsorption;
+    private final Once<List<Running>> running;
+    private final Once<List<Running>> overTheYear;
 
-    private Solver(PlantNumbers numbers, Machine machine, @Nullable Once<List<WaterSide>> waters) {
+    private Solver(PlantNumbers numbers) {
         this.numbers = numbers;
-        this.machine = machine;
-        this.waters = waters == null ? new Once<>(this::everyWater) : waters;
+        this.machine = new Machine(numbers);
+        this.waters = new Once<>(this::everyWater);
+        this.running = new Once<>(this::everyRunning);
+        this.overTheYear = new Once<>(this::everyFlow);
+        this.atAbsorption = new Once<>(this::absorbing);
+    }
+
+    /** Keeps of another solver what the numbers leave the same. */
+    private Solver(PlantNumbers numbers, Solver near) {
+        this.numbers = numbers;
+        boolean sameMachine = near.machine.sameAs(numbers);
+        boolean sameWater = near.sameWater(numbers);
+        boolean sameRunning = sameMachine && sameWater && near.sameWheelAndRegulator(numbers);
+        boolean sameFull = sameMachine
+                && near.numbers.battery().absorptionVoltage()
+                        == numbers.battery().absorptionVoltage();
+        this.machine = sameMachine ? near.machine : new Machine(numbers);
+        this.waters = sameWater ? near.waters : new Once<>(this::everyWater);
+        this.running = sameRunning ? near.running : new Once<>(this::everyRunning);
+        this.overTheYear = sameRunning ? near.overTheYear : new Once<>(this::everyFlow);
+        this.atAbsorption = sameFull ? near.atAbsorption : new Once<>(this::absorbing);
+    }
+
+    private TorqueCurve absorbing() {
+        return machine.curve(machine.bus(
+                numbers.battery().absorptionVoltage(), numbers.busResistance().bridgeToRegulator()));
     }
 
     static Solver of(PlantNumbers numbers) {
-        return new Solver(numbers, new Machine(numbers), null);
+        return new Solver(numbers);
     }
 
     Solver with(PlantNumbers changed) {
-        boolean sameWater = changed.site().equals(numbers.site())
+        return new Solver(changed, this);
+    }
+
+    private boolean sameWater(PlantNumbers changed) {
+        return changed.site().equals(numbers.site())
                 && changed.water().equals(numbers.water())
                 && changed.penstock().equals(numbers.penstock())
                 && changed.nozzles().equals(numbers.nozzles());
-        Machine next = machine.sameAs(changed) ? machine : new Machine(changed);
-        return new Solver(changed, next, sameWater ? waters : null);
+    }
+
+    private boolean sameWheelAndRegulator(PlantNumbers changed) {
+        return changed.runner().equals(numbers.runner())
+                && changed.regulator()
+                        .withoutInputLimit()
+                        .equals(numbers.regulator().withoutInputLimit());
     }
 
     private List<WaterSide> everyWater() {
@@ -56,6 +92,10 @@ final class Solver {
     }
 
     List<Running> running() {
+        return running.get();
+    }
+
+    private List<Running> everyRunning() {
         List<Running> cases = new ArrayList<>();
         if (solvable()) {
             for (int i = 0; i < numbers.nozzles().sets().size(); i++) {
@@ -77,6 +117,10 @@ final class Solver {
     }
 
     List<Running> overTheYear() {
+        return overTheYear.get();
+    }
+
+    private List<Running> everyFlow() {
         List<Running> cases = new ArrayList<>();
         if (solvable()) {
             NozzleGroup built = numbers.nozzles().asBuilt();
@@ -122,7 +166,7 @@ final class Solver {
 
     List<BatteryFull> batteryFull(List<Running> running, List<LoadLost> loadLost) {
         List<BatteryFull> cases = new ArrayList<>();
-        FullBattery full = new FullBattery(numbers, machine);
+        FullBattery full = new FullBattery(numbers, machine, atAbsorption);
         for (int i = 0; i < running.size(); i++) {
             cases.add(full.of(running.get(i), loadLost.get(i)));
         }

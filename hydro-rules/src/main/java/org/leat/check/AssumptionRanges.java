@@ -42,7 +42,7 @@ final class AssumptionRanges {
         if (to == assumption.value() || !Double.isFinite(to)) {
             return base;
         }
-        return byIdentity(Verdict.all(runs, Plant.of(plant.design(), Map.of(assumption.path(), to))));
+        return byIdentity(Verdict.all(runs, plant.like(Map.of(assumption.path(), to))));
     }
 
     private static Map<Identity, Verdict> byIdentity(List<Verdict> verdicts) {

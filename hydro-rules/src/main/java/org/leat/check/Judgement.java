@@ -72,7 +72,7 @@ public final class Judgement {
     public Judgement with(List<Edit> edits) {
         // the same list is solved once: a way out is tried by the rule and again by the checker
         return edited.computeIfAbsent(
-                List.copyOf(edits), e -> new Judgement(rule, Plant.of(DesignEdits.apply(design(), e))));
+                List.copyOf(edits), e -> new Judgement(rule, plant.like(DesignEdits.apply(design(), e))));
     }
 
     /** {@return the same rule looking at the plant with some numbers replaced, as {@link Plant}'s with… give it} */
