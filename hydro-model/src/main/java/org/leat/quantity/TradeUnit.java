@@ -37,16 +37,20 @@ public record TradeUnit(
 
     /** {@return a value of this unit in the kind's SI unit, rounded once} */
     public double toSi(BigDecimal value) {
-        return offset.signum() == 0
-                ? differenceToSi(value)
-                : value.multiply(times)
-                        .divide(by, MathContext.DECIMAL128)
-                        .add(offset)
-                        .doubleValue();
+        if (offset.signum() == 0) {
+            return differenceToSi(value);
+        }
+        boolean degrees = times.compareTo(BigDecimal.ONE) == 0 && by.compareTo(BigDecimal.ONE) == 0;
+        BigDecimal scaled = degrees ? value : value.multiply(times).divide(by, MathContext.DECIMAL128);
+        return scaled.add(offset).doubleValue();
     }
 
     /** {@return a difference of two values of this unit in SI: the offset of a temperature does not enter} */
     public double differenceToSi(BigDecimal value) {
+        if (times.precision() > EXACT) {
+            // a factor with π in it is rounded as it is
+            return value.doubleValue() * (times.doubleValue() / by.doubleValue());
+        }
         BigDecimal product = value.multiply(times);
         int shift = product.scale() - by.scale();
         if (product.precision() + Math.max(0, -shift) <= EXACT && by.precision() + Math.max(0, shift) <= EXACT) {

@@ -1,10 +1,8 @@
 package org.leat.check;
 
-import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
@@ -41,20 +39,22 @@ public final class DesignEdits {
         }
         PathSteps.Step step = steps.get(0);
         List<PathSteps.Step> rest = steps.subList(1, steps.size());
-        RecordComponent[] components = record.getClass().getRecordComponents();
-        @Nullable Object[] values = new Object[components.length];
+        List<RecordComponent> components = RecordShape.of(record.getClass()).components();
+        String wanted = step.component();
+        @Nullable Object[] values = new Object[components.size()];
         boolean found = false;
-        for (int i = 0; i < components.length; i++) {
-            values[i] = value(record, components[i]);
-            if (components[i].getName().equals(step.component())) {
+        for (int i = 0; i < values.length; i++) {
+            RecordComponent component = components.get(i);
+            values[i] = value(record, component);
+            if (component.getName().equals(wanted)) {
                 found = true;
-                values[i] = changed(values[i], components[i].getType(), step, rest, edit);
+                values[i] = changed(values[i], component.getType(), step, rest, edit);
             }
         }
         if (!found) {
             throw nowhere(edit);
         }
-        return build(record.getClass(), components, values, edit);
+        return build(record.getClass(), values, edit);
     }
 
     private static @Nullable Object changed(
@@ -87,7 +87,7 @@ public final class DesignEdits {
                 RecordComponent[] components = record.getRecordComponents();
                 if (record.isAnnotationPresent(Plain.class) && components != null && components.length == 1) {
                     Edit inner = new Edit("", value);
-                    return build(record, components, new Object[] {fitted(value, components[0].getType())}, inner);
+                    return build(record, new Object[] {fitted(value, components[0].getType())}, inner);
                 }
             }
         }
@@ -113,7 +113,7 @@ public final class DesignEdits {
 
     private static @Nullable Object name(Object item) {
         if (item instanceof Record record) {
-            for (RecordComponent component : record.getClass().getRecordComponents()) {
+            for (RecordComponent component : RecordShape.of(record.getClass()).components()) {
                 if (component.getName().equals("name")) {
                     return value(record, component);
                 }
@@ -130,12 +130,9 @@ public final class DesignEdits {
         }
     }
 
-    private static Object build(Class<?> type, RecordComponent[] components, @Nullable Object[] values, Edit edit) {
+    private static Object build(Class<?> type, @Nullable Object[] values, Edit edit) {
         try {
-            Class<?>[] types =
-                    Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
-            Constructor<?> canonical = type.getDeclaredConstructor(types);
-            return canonical.newInstance(values);
+            return RecordShape.of(type).constructor().newInstance(values);
         } catch (InvocationTargetException e) {
             if (e.getCause() instanceof RuntimeException cause) {
                 throw cause;

@@ -11,6 +11,7 @@ import java.util.regex.Pattern;
  *
  * @param id component and what is judged, as in {@code penstock/static-pressure}
  * @param level of a failure, unless the rule states another for a case or settings change it
+ * @param worst the worst level a failure of this rule can have
  * @param title what is judged, in a few words
  * @param why what goes wrong, in one to three sentences
  * @param formula what is computed, with symbols as in the nomenclature
@@ -22,6 +23,7 @@ import java.util.regex.Pattern;
 public record RuleCard(
         String id,
         Level level,
+        Level worst,
         String title,
         String why,
         String formula,
@@ -41,6 +43,9 @@ public record RuleCard(
         }
         if (sources.isEmpty() || title.isBlank() || why.isBlank() || formula.isBlank() || judged.isBlank()) {
             throw new IllegalArgumentException("rule " + id + " must state title, why, formula, case and source");
+        }
+        if (worst.compareTo(level) < 0) {
+            throw new IllegalArgumentException("rule " + id + " fails as " + level + ", worse than " + worst);
         }
         sources = List.copyOf(sources);
         limits = Collections.unmodifiableMap(new LinkedHashMap<>(limits));

@@ -13,6 +13,7 @@ public final class RuleCardBuilder {
 
     private final String id;
     private final Level level;
+    private Level worst;
     private final List<String> sources = new ArrayList<>();
     private final Map<String, NamedLimit> limits = new LinkedHashMap<>();
     private final Map<String, List<String>> messages = new LinkedHashMap<>();
@@ -24,6 +25,13 @@ public final class RuleCardBuilder {
     RuleCardBuilder(String id, Level level) {
         this.id = id;
         this.level = level;
+        this.worst = level;
+    }
+
+    /** The worst level a failure can have, where that is worse than the card's own. */
+    public RuleCardBuilder canFailAs(Level worstLevel) {
+        worst = worstLevel;
+        return this;
     }
 
     /** What is judged, in a few words. */
@@ -83,6 +91,6 @@ public final class RuleCardBuilder {
 
     /** {@return the card} */
     public RuleCard build() {
-        return new RuleCard(id, level, title, why, formula, judged, sources, limits, messages);
+        return new RuleCard(id, level, worst, title, why, formula, judged, sources, limits, messages);
     }
 }

@@ -9,6 +9,11 @@ import org.leat.plant.Plant;
 /** A rule as a checker runs it: whatever the rule does, the run gives answers. */
 record RuleRun(Rule rule, RuleInForce inForce) {
 
+    /** {@return whether a failure of the rule can be as bad as that} */
+    boolean canFailAs(Level level) {
+        return inForce.level().compareTo(level) >= 0 || inForce.card().worst().compareTo(level) >= 0;
+    }
+
     /** {@return the rule's verdicts on a plant; none if it is off} */
     List<Verdict> judge(Plant plant) {
         if (inForce.off() != null) {

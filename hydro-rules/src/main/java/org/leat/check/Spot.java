@@ -113,7 +113,10 @@ public record Spot(RuleCard card, Level level, String path, String during) {
     }
 
     private Outcome outcome(
-            Kind kind, Level level, @Nullable Comparison comparison, Message message, @Nullable String missing) {
-        return new Outcome(card.id(), kind, level, path, during, comparison, message, missing);
+            Kind kind, Level as, @Nullable Comparison comparison, Message message, @Nullable String missing) {
+        if (as.compareTo(card.worst()) > 0 && as.compareTo(level) > 0) {
+            throw new IllegalArgumentException(card.id() + " says it cannot fail as " + as);
+        }
+        return new Outcome(card.id(), kind, as, path, during, comparison, message, missing);
     }
 }

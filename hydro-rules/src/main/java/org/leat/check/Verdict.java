@@ -55,6 +55,9 @@ record Verdict(RuleRun run, Judgement judgement, Outcome outcome, boolean broke)
     private boolean helps(WayOut way, List<RuleRun> runs, Set<String> failing) {
         Plant edited = judgement.with(way.edits()).plant();
         for (RuleRun other : runs) {
+            if (!other.equals(run) && !other.canFailAs(outcome.level())) {
+                continue;
+            }
             for (Verdict after : other.judge(edited)) {
                 Outcome then = after.outcome();
                 boolean same = then.identity().equals(outcome.identity());

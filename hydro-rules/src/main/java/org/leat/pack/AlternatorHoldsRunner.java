@@ -63,9 +63,9 @@ final class AlternatorHoldsRunner implements Rule {
     @Override
     public List<WayOut> waysOut(Judgement j, Outcome failure) {
         List<WayOut> ways = new ArrayList<>();
-        Search.first(this, j, failure, NozzlesOnHand.smaller(j, "smaller-nozzle"))
+        Search.least(this, j, failure, NozzlesOnHand.smaller(j, "smaller-nozzle"))
                 .ifPresent(ways::add);
-        Search.first(this, j, failure, OtherTurns.candidates(j, "other-turns")).ifPresent(ways::add);
+        OtherTurns.any(this, j, failure, "other-turns").ifPresent(ways::add);
         return ways;
     }
 

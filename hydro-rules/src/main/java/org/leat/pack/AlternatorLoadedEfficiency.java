@@ -61,8 +61,6 @@ final class AlternatorLoadedEfficiency implements Rule {
 
     @Override
     public List<WayOut> waysOut(Judgement j, Outcome failure) {
-        return Search.first(this, j, failure, OtherTurns.candidates(j, "other-turns"))
-                .map(List::of)
-                .orElse(List.of());
+        return OtherTurns.any(this, j, failure, "other-turns").map(List::of).orElse(List.of());
     }
 }

@@ -95,7 +95,7 @@ final class AlternatorMagnetTemperature implements Rule {
                                         new Edit("/alternator/magnet-grade", grade),
                                         Arg.of("grade", grade))))
                 .ifPresent(ways::add);
-        Search.first(this, j, failure, NozzlesOnHand.smaller(j, "smaller-nozzle"))
+        Search.least(this, j, failure, NozzlesOnHand.smaller(j, "smaller-nozzle"))
                 .ifPresent(ways::add);
         return ways;
     }

@@ -18,6 +18,7 @@ import org.leat.quantity.QuantityKind;
 final class AlternatorTorquePeak implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("alternator/torque-peak", Level.WARNING)
+            .canFailAs(Level.ERROR)
             .title("working speed against the speed of the torque peak")
             .why(
                     "Close to the speed of its greatest torque an alternator on a battery has nothing left: a warm winding, a"
@@ -67,9 +68,9 @@ final class AlternatorTorquePeak implements Rule {
     @Override
     public List<WayOut> waysOut(Judgement j, Outcome failure) {
         List<WayOut> ways = new ArrayList<>();
-        Search.first(this, j, failure, NozzlesOnHand.smaller(j, "smaller-nozzle"))
+        Search.least(this, j, failure, NozzlesOnHand.smaller(j, "smaller-nozzle"))
                 .ifPresent(ways::add);
-        Search.first(this, j, failure, OtherTurns.candidates(j, "other-turns")).ifPresent(ways::add);
+        OtherTurns.any(this, j, failure, "other-turns").ifPresent(ways::add);
         return ways;
     }
 }

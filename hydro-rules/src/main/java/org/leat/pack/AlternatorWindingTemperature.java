@@ -95,7 +95,7 @@ final class AlternatorWindingTemperature implements Rule {
                         IntStream.rangeClosed(1, 40)
                                 .mapToObj(n -> cooler(Math.round(now * (1 - n / 42.0) * 100) / 100.0)))
                 .ifPresent(ways::add);
-        Search.first(this, j, failure, NozzlesOnHand.smaller(j, "smaller-nozzle"))
+        Search.least(this, j, failure, NozzlesOnHand.smaller(j, "smaller-nozzle"))
                 .ifPresent(ways::add);
         return ways;
     }

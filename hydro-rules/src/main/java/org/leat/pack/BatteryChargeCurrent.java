@@ -66,7 +66,7 @@ final class BatteryChargeCurrent implements Rule {
         if (comparison != null && j.design().battery().chargeCurrentLimit() == null) {
             double hours = Si.of(j.design().battery().capacity()) / 3600;
             double needed = Math.ceil(hours * comparison.value() / comparison.high() / 10) * 10;
-            Search.first(
+            Search.least(
                             this,
                             j,
                             failure,
@@ -79,7 +79,7 @@ final class BatteryChargeCurrent implements Rule {
                                             Arg.of("capacity", ah * 3600, QuantityKind.CHARGE))))
                     .ifPresent(ways::add);
         }
-        Search.first(this, j, failure, NozzlesOnHand.smaller(j, "smaller-nozzle"))
+        Search.least(this, j, failure, NozzlesOnHand.smaller(j, "smaller-nozzle"))
                 .ifPresent(ways::add);
         return ways;
     }

@@ -66,7 +66,7 @@ final class BusOvervoltage implements Rule {
     public List<WayOut> waysOut(Judgement j, Outcome failure) {
         double volts = failure.comparison() == null ? 0 : failure.comparison().value();
         List<WayOut> ways = new ArrayList<>();
-        Search.first(
+        Search.least(
                         this,
                         j,
                         failure,

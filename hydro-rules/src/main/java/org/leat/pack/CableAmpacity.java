@@ -78,7 +78,7 @@ final class CableAmpacity implements Rule {
 
     @Override
     public List<WayOut> waysOut(Judgement j, Outcome failure) {
-        return Search.first(this, j, failure, thicker(failure.path(), j))
+        return Search.least(this, j, failure, thicker(failure.path(), j))
                 .map(List::of)
                 .orElse(List.of());
     }

@@ -83,7 +83,7 @@ final class CableVoltageDrop implements Rule {
 
     @Override
     public List<WayOut> waysOut(Judgement j, Outcome failure) {
-        return Search.first(this, j, failure, CableAmpacity.thicker(failure.path(), j))
+        return Search.least(this, j, failure, CableAmpacity.thicker(failure.path(), j))
                 .map(List::of)
                 .orElse(List.of());
     }

@@ -27,6 +27,7 @@ import org.leat.turbine.RunnerType;
 final class NozzleJetAgainstBucket implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("nozzle/jet-against-bucket", Level.WARNING)
+            .canFailAs(Level.ERROR)
             .title("bucket width against the jet")
             .why("A jet too thick for its bucket spills over the edge and part of its power is lost; a bucket far wider"
                     + " than the jet only adds weight and windage. Under the stated share of the least width the spill"

@@ -2,12 +2,16 @@ package org.leat.pack;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import javax.measure.quantity.Length;
 import org.leat.check.Arg;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.Outcome;
+import org.leat.check.Rule;
+import org.leat.check.WayOut;
 import org.leat.design.Runner;
 import org.leat.pack.Search.Candidate;
 import org.leat.quantity.QuantityKind;
@@ -22,16 +26,22 @@ final class OtherTurns {
     private OtherTurns() {}
 
     /**
-     * {@return candidates nearest to the present winding first; the rule says {@code message} of {@code turns} and {@code
+     * {@return candidates with fewer turns, most first; the rule says {@code message} of {@code turns} and {@code
      * diameter}} None for a wheel that the design does not state.
      */
-    static Stream<Candidate> candidates(Judgement j, String message) {
-        return withWheel(j, message, 0.9, 1.1, 0.8, 1.25, 0.7, 1.4, 0.6, 1.6, 0.5, 1.8, 2);
+    static Stream<Candidate> fewerWithWheel(Judgement j, String message) {
+        return withWheel(j, message, 0.9, 0.8, 0.7, 0.6, 0.5);
     }
 
-    /** {@return as {@link #candidates}, but with more turns only, fewest first} */
+    /** {@return as {@link #fewerWithWheel}, but with more turns, fewest first} */
     static Stream<Candidate> more(Judgement j, String message) {
         return withWheel(j, message, 1.1, 1.25, 1.4, 1.6, 1.8, 2, 2.5, 3);
+    }
+
+    /** {@return the winding of either kind that makes a failure go away with the least change} */
+    static Optional<WayOut> any(Rule rule, Judgement j, Outcome failure, String message) {
+        Optional<WayOut> fewer = Search.least(rule, j, failure, fewerWithWheel(j, message));
+        return fewer.isPresent() ? fewer : Search.least(rule, j, failure, more(j, message));
     }
 
     /** {@return candidates with fewer turns and the wheel as it is, most first; the rule says {@code message}} */

@@ -101,7 +101,7 @@ final class PenstockSurgePressure implements Rule {
         List<WayOut> ways = new ArrayList<>();
         String path = timePath(j, failure);
         if (path != null) {
-            Search.first(this, j, failure, java.util.Arrays.stream(TIMES).mapToObj(t -> slower(path, t)))
+            Search.least(this, j, failure, java.util.Arrays.stream(TIMES).mapToObj(t -> slower(path, t)))
                     .ifPresent(ways::add);
         }
         double share = needed(j, failure);

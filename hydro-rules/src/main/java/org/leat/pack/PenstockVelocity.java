@@ -70,7 +70,7 @@ final class PenstockVelocity implements Rule {
             }
         }
         if (failure.during().equals(j.cases().running().get(0).id())) {
-            Search.first(this, j, failure, NozzlesOnHand.smaller(j, "smaller-nozzle"))
+            Search.least(this, j, failure, NozzlesOnHand.smaller(j, "smaller-nozzle"))
                     .ifPresent(ways::add);
         }
         return ways;

@@ -85,7 +85,7 @@ final class ProtectionTouchVoltage implements Rule {
                                     Candidate.of("insulate", new Edit("/safeguards/live-parts", LiveParts.INSULATED))))
                     .ifPresent(ways::add);
         }
-        Search.first(this, j, failure, OtherTurns.fewer(j, "fewer-turns")).ifPresent(ways::add);
+        Search.least(this, j, failure, OtherTurns.fewer(j, "fewer-turns")).ifPresent(ways::add);
         if (ways.isEmpty()) {
             ways.add(j.advice("low-voltage-rules"));
         }

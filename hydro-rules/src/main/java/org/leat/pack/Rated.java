@@ -58,7 +58,7 @@ final class Rated {
      */
     static <Q extends Quantity<Q>> List<WayOut> larger(
             Rule rule, Judgement j, Outcome failure, String message, String unit, Class<Q> type, double... ratings) {
-        return Search.first(rule, j, failure, DoubleStream.of(ratings).mapToObj(rating -> {
+        return Search.least(rule, j, failure, DoubleStream.of(ratings).mapToObj(rating -> {
                     Quantity<Q> quantity = Si.quantity(rating, unit, type);
                     return Candidate.of(
                             message,

@@ -61,7 +61,7 @@ final class RectifierCurrent implements Rule {
     @Override
     public List<WayOut> waysOut(Judgement j, Outcome failure) {
         List<WayOut> ways = new ArrayList<>();
-        Search.first(
+        Search.least(
                         this,
                         j,
                         failure,
@@ -73,7 +73,7 @@ final class RectifierCurrent implements Rule {
                                                 Si.quantity(amperes, "A", ElectricCurrent.class)),
                                         Arg.of("rating", amperes, QuantityKind.CURRENT))))
                 .ifPresent(ways::add);
-        Search.first(this, j, failure, NozzlesOnHand.smaller(j, "smaller-nozzle"))
+        Search.least(this, j, failure, NozzlesOnHand.smaller(j, "smaller-nozzle"))
                 .ifPresent(ways::add);
         return ways;
     }

@@ -76,7 +76,7 @@ final class RectifierReverseVoltage implements Rule {
     public List<WayOut> waysOut(Judgement j, Outcome failure) {
         double needed = j.limit("good-factor").value()
                 * Worst.most(j.cases().loadLost(), LoadLost::peakLineVoltage).peakLineVoltage();
-        return Search.first(
+        return Search.least(
                         this,
                         j,
                         failure,

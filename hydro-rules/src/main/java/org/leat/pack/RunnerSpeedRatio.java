@@ -20,6 +20,7 @@ import org.leat.quantity.QuantityKind;
 final class RunnerSpeedRatio implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("runner/speed-ratio", Level.WARNING)
+            .canFailAs(Level.ERROR)
             .title("bucket speed against jet speed")
             .why(
                     "A wheel takes most from the jet when its buckets move a little slower than half as fast. Where battery"

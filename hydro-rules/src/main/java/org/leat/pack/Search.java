@@ -52,6 +52,33 @@ final class Search {
         return Optional.empty();
     }
 
+    /**
+     * {@return the candidate of least change that makes the failure go away, as a way out}
+     *
+     * <p>Found by halving: where a change helps, a greater one of the same kind is taken to help too. What is found was
+     * tried; where a smaller change would do as well, it may be missed.
+     *
+     * @param candidates from the least change to the greatest
+     */
+    static Optional<WayOut> least(Rule rule, Judgement j, Outcome failure, Stream<Candidate> candidates) {
+        List<Candidate> ordered = candidates.toList();
+        int low = -1;
+        int high = ordered.size() - 1;
+        if (high < 0 || !helps(rule, j, failure, ordered.get(high).edits())) {
+            return Optional.empty();
+        }
+        while (high - low > 1) {
+            int middle = (low + high) >>> 1;
+            if (helps(rule, j, failure, ordered.get(middle).edits())) {
+                high = middle;
+            } else {
+                low = middle;
+            }
+        }
+        Candidate found = ordered.get(high);
+        return Optional.of(j.wayOut(found.message(), found.edits(), found.args().toArray(Arg[]::new)));
+    }
+
     /** {@return whether the edits make this failure go away without a new one of the same rule} */
     static boolean helps(Rule rule, Judgement j, Outcome failure, List<Edit> edits) {
         Judgement changed;

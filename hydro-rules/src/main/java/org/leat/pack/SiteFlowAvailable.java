@@ -77,7 +77,7 @@ final class SiteFlowAvailable implements Rule {
 
     @Override
     public List<WayOut> waysOut(Judgement j, Outcome failure) {
-        return Search.first(this, j, failure, NozzlesOnHand.smaller(j, "smaller-nozzle"))
+        return Search.least(this, j, failure, NozzlesOnHand.smaller(j, "smaller-nozzle"))
                 .map(List::of)
                 .orElse(List.of());
     }

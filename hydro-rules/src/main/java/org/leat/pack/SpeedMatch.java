@@ -15,12 +15,12 @@ import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.WayOut;
-import org.leat.design.ImpossibleValueException;
 import org.leat.design.RegulatorKind;
 import org.leat.pack.Search.Candidate;
 import org.leat.plant.NozzleGroup;
 import org.leat.plant.Operation;
 import org.leat.plant.Plant;
+import org.leat.plant.RegulatorNumbers;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
@@ -30,6 +30,9 @@ import org.leat.quantity.Si;
  * then tried on the edited design.
  */
 final class SpeedMatch {
+
+    /** Share of the wanted ratio that is close enough: the wheel or winding is rounded afterwards anyway. */
+    private static final double CLOSE = 0.02;
 
     private final Rule rule;
     private final Judgement j;
@@ -75,12 +78,15 @@ final class SpeedMatch {
     }
 
     private Optional<WayOut> otherCells() {
-        int now = j.plant().numbers().battery().cellsInSeries();
-        return Stream.of(now / 4, now / 2, now * 3 / 4, now * 5 / 4, now * 3 / 2, now * 2, now * 4)
+        Plant plant = j.plant();
+        int now = plant.numbers().battery().cellsInSeries();
+        return Stream.of(now * 5 / 4, now * 3 / 4, now * 3 / 2, now / 2, now * 2, now / 4, now * 4)
                 .filter(cells -> cells >= 1 && cells != now)
-                .map(cells -> tried("other-cells", BankVoltage.edits(j.design(), cells), Arg.of("cells", (long) cells)))
-                .flatMap(Optional::stream)
-                .max(Comparator.comparingDouble(way -> way.gain() == null ? 0 : way.gain()));
+                .filter(cells ->
+                        suits(plant.withBattery(plant.numbers().battery().withCellsInSeries(cells))))
+                .findFirst()
+                .flatMap(cells ->
+                        tried("other-cells", BankVoltage.edits(j.design(), cells), Arg.of("cells", (long) cells)));
     }
 
     private Optional<WayOut> otherTurns() {
@@ -116,32 +122,44 @@ final class SpeedMatch {
                 .max()
                 .orElse(from);
         double to = Math.ceil(1.1 * most / 5) * 5;
-        return to <= from
-                ? Optional.empty()
-                : tried(
-                        "tracking",
-                        TrackingRegulator.edits(j.design(), from, to),
-                        Arg.of("voltage", to, QuantityKind.VOLTAGE));
+        if (to <= from || !suits(j.plant().withRegulator(RegulatorNumbers.tracking(from, to, 1)))) {
+            return Optional.empty();
+        }
+        return tried(
+                "tracking", TrackingRegulator.edits(j.design(), from, to), Arg.of("voltage", to, QuantityKind.VOLTAGE));
     }
 
-    /** The factor that brings the ratio to the middle of its range, by bisection on its logarithm. */
+    /** The factor that brings the ratio close to the middle of its range, by halving its logarithm. */
     private Optional<Double> scale(DoubleFunction<Plant> scaled) {
         double wanted = (low + high) / 2;
-        double least = Math.log(0.2);
-        double most = Math.log(5);
-        double first = ratio(scaled.apply(Math.exp(least)));
-        boolean rising = ratio(scaled.apply(Math.exp(most))) > first;
-        for (int i = 0; i < 24; i++) {
+        double least = Math.log(0.25);
+        double most = Math.log(4);
+        boolean rising = ratio(scaled.apply(Math.exp(most))) > ratio(scaled.apply(Math.exp(least)));
+        for (int i = 0; i < 12; i++) {
             double middle = (least + most) / 2;
-            if (ratio(scaled.apply(Math.exp(middle))) < wanted == rising) {
+            double reached = ratio(scaled.apply(Math.exp(middle)));
+            if (Math.abs(reached - wanted) < CLOSE * wanted) {
+                return Optional.of(Math.exp(middle));
+            }
+            if (reached < wanted == rising) {
                 least = middle;
             } else {
                 most = middle;
             }
         }
         double factor = Math.exp((least + most) / 2);
-        double reached = ratio(scaled.apply(factor));
-        return reached >= low && reached <= high ? Optional.of(factor) : Optional.empty();
+        return suits(scaled.apply(factor)) ? Optional.of(factor) : Optional.empty();
+    }
+
+    /** The rule does not judge a wheel that drives no current: that is no way out. */
+    private boolean suits(Plant plant) {
+        return suits(plant.running(nozzles).operation());
+    }
+
+    private boolean suits(Operation operation) {
+        return operation.hold() == Operation.Hold.HELD
+                && operation.speedRatio() >= low
+                && operation.speedRatio() <= high;
     }
 
     private double ratio(Plant plant) {
@@ -149,31 +167,24 @@ final class SpeedMatch {
     }
 
     private Optional<WayOut> tried(String message, List<Edit> edits, Arg... args) {
-        if (edits.isEmpty() || !inRange(edits)) {
+        if (edits.isEmpty()) {
             return Optional.empty();
         }
         return Search.first(rule, j, failure, Stream.of(new Candidate(message, edits, List.of(args))))
-                .map(way -> {
+                .flatMap(way -> {
                     Operation now = j.plant().running(nozzles).operation();
-                    Operation then = j.with(edits).plant().running(nozzles).operation();
+                    Operation then =
+                            j.with(way.edits()).plant().running(nozzles).operation();
                     List<Arg> all = new ArrayList<>(List.of(args));
                     all.add(Arg.of("ratio", then.speedRatio(), QuantityKind.RATIO));
                     all.add(Arg.of("power", then.batteryPower(), QuantityKind.POWER));
-                    return new WayOut(
+                    if (!suits(then)) {
+                        return Optional.empty();
+                    }
+                    return Optional.of(new WayOut(
                             org.leat.check.Message.of(message, all.toArray(Arg[]::new)),
-                            edits,
-                            then.batteryPower() - now.batteryPower());
+                            way.edits(),
+                            then.batteryPower() - now.batteryPower()));
                 });
-    }
-
-    /** The rule does not judge a wheel that drives no current: that is no way out. */
-    private boolean inRange(List<Edit> edits) {
-        Operation then;
-        try {
-            then = j.with(edits).plant().running(nozzles).operation();
-        } catch (ImpossibleValueException e) {
-            return false;
-        }
-        return then.hold() == Operation.Hold.HELD && then.speedRatio() >= low && then.speedRatio() <= high;
     }
 }

@@ -39,10 +39,10 @@ final class StrongerPipe {
         List<WayOut> ways = new ArrayList<>();
         Section section = section(j, failure.path());
         if (section != null && section.pipe() instanceof Pipe.Polyethylene pipe) {
-            Search.first(rule, j, failure, polyethylene(failure.path(), pipe, pipe.material(), "thicker"))
+            Search.least(rule, j, failure, polyethylene(failure.path(), pipe, pipe.material(), "thicker"))
                     .ifPresent(ways::add);
             if (pipe.material() == PolyethyleneGrade.PE80) {
-                Search.first(
+                Search.least(
                                 rule,
                                 j,
                                 failure,
@@ -59,7 +59,9 @@ final class StrongerPipe {
     private static Stream<Candidate> polyethylene(
             String path, Pipe.Polyethylene pipe, PolyethyleneGrade grade, String message) {
         double outside = org.leat.quantity.Si.of(pipe.outsideDiameter());
+        double thinner = pipe.material() == grade && pipe.sdr() != null ? pipe.sdr() : Double.POSITIVE_INFINITY;
         return PipeCatalogue.series(PipeStandard.ISO_4427, PipeMaterial.of(grade), outside).stream()
+                .filter(candidate -> candidate.sdr() < thinner)
                 .map(candidate -> new Candidate(message, edits(path, pipe, grade, candidate), args(candidate)));
     }
 
