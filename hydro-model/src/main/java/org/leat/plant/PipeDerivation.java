@@ -67,9 +67,9 @@ final class PipeDerivation {
         PlasticPipe tabled = PipeCatalogue.pipe(standard, material, outside, sdr);
         PipeDimensions dimensions =
                 pipe.wall() == null ? tabled.dimensions() : PreferredWall.ofWall(standard, outside, Si.of(pipe.wall()));
-        double rating = pipe.pressureRating() != null
-                ? Si.of(pipe.pressureRating())
-                : pipe.sdr() != null ? tabled.nominalPressure() : calculated(standard, material, outside, sdr);
+        double ofWall = pipe.sdr() != null ? tabled.nominalPressure() : calculated(standard, material, outside, sdr);
+        // marked higher than its wall can hold: the wall counts
+        double rating = Math.min(Si.of(pipe.pressureRating(), ofWall), ofWall);
         return plastic(material, dimensions, rating, TemperatureTradition.POLYETHYLENE_ISO, pipe.roughness());
     }
 

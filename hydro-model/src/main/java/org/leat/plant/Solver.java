@@ -156,10 +156,15 @@ final class Solver {
         return List.copyOf(cases);
     }
 
+    /** A stream measured on a dry day fills the pipe on a wet one: a runaway is that of the full pipe. */
+    private Running filled(NozzleGroup nozzles) {
+        return running(nozzles, null, new WaterSolver(numbers).solve(nozzles, Double.POSITIVE_INFINITY));
+    }
+
     List<LoadLost> loadLost(List<Running> running) {
         List<LoadLost> cases = new ArrayList<>();
         for (Running set : running) {
-            cases.add(Unloaded.of(numbers, set));
+            cases.add(Unloaded.of(numbers, set.water().fullPipe() ? set : filled(set.nozzles())));
         }
         return List.copyOf(cases);
     }

@@ -28,9 +28,15 @@ final class StandingWater {
             distance += section.length();
             nodes.add(
                     new NodePressure(section.name(), distance, section.toElevation(), standing(section.toElevation())));
-            highest.add(standing(section.lowestElevation()));
+            highest.add(standing(lowest(section)));
         }
         return new Shut(nodes, highest);
+    }
+
+    /** The last section ends at the nozzles, whatever it states: its lowest point is at the nozzle axis or below. */
+    private double lowest(SectionNumbers section) {
+        double lowest = section.lowestElevation();
+        return section.equals(numbers.penstock().last()) ? Math.min(0, lowest) : lowest;
     }
 
     private double standing(double elevation) {
@@ -85,7 +91,7 @@ final class StandingWater {
         for (SectionNumbers section : numbers.penstock().sections()) {
             along += section.length();
             double share = slow ? along / whole : 1;
-            highest.add(Amount.of(standing(section.lowestElevation()) + weight * surge * share));
+            highest.add(Amount.of(standing(lowest(section)) + weight * surge * share));
         }
         return new Closing(
                 nozzles,

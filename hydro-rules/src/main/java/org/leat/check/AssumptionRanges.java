@@ -13,7 +13,8 @@ import org.leat.plant.Plant;
 
 /**
  * Moves each assumption of a plant, one at a time, to both ends of its range and judges again. A verdict that fails at
- * an end of a range but not at the value assumed is open: it hangs on the field that was not given.
+ * an end of a range, or cannot be judged there, but not at the value assumed is open: it hangs on the field that was not
+ * given.
  */
 final class AssumptionRanges {
 
@@ -73,15 +74,19 @@ final class AssumptionRanges {
             Kind atHigh = kind(highVerdict);
             if (turns(now, atLow) || turns(now, atHigh)) {
                 hanging.computeIfAbsent(id, i -> new ArrayList<>()).add(new Hanging(assumption.path(), atLow, atHigh));
-                Verdict failing = atLow == Kind.FAIL ? lowVerdict : highVerdict;
+                Verdict failing = worseOf(lowVerdict, highVerdict);
                 open(id, now, failing, assumption);
             }
         });
     }
 
-    /** Only what would be a failure turns a verdict: a question that stays one, or is answered well, does not. */
+    /** What would fail, or could no longer be judged: a pass that hangs on luck is none. A question answered well is not. */
     private static boolean turns(Kind now, Kind then) {
-        return now != then && (now == Kind.FAIL || then == Kind.FAIL);
+        return now != then && (now == Kind.FAIL || then == Kind.FAIL || (now == Kind.PASS && then == Kind.OPEN));
+    }
+
+    private static @Nullable Verdict worseOf(@Nullable Verdict low, @Nullable Verdict high) {
+        return low == null ? high : high == null ? low : worse(low, high);
     }
 
     private static Kind kind(@Nullable Verdict verdict) {

@@ -7,6 +7,7 @@ import org.leat.plant.AlternatorNumbers;
 import org.leat.plant.LoadLost;
 import org.leat.plant.RunnerNumbers;
 import org.leat.plant.Running;
+import org.leat.plant.WaterSide;
 import org.leat.turbine.ImpulseRunner;
 import org.leat.turbine.RunnerParameters;
 
@@ -22,26 +23,31 @@ final class Brake {
     }
 
     /**
-     * {@return least braking torque over driving torque, at the wheel, from the speed of the greatest braking torque up to
-     * the runaway} Below that speed the brake grips better than anywhere above.
+     * {@return least braking torque over driving torque, at the wheel, from the speed of the greatest braking torque, or the
+     * working speed where that is lower, up to the runaway of the full pipe; nil where no water is known} There it must
+     * hold even a standing wheel's torque.
      */
     static double leastShare(Judgement j, Running running, LoadLost lost) {
         AlternatorConstants machine = machine(j);
         double gear = j.plant().numbers().alternator().gearRatio();
-        double slowest = machine.phaseResistance() / (machine.phaseInductance() * machine.polePairs()) / gear;
+        double corner = machine.phaseResistance() / (machine.phaseInductance() * machine.polePairs()) / gear;
+        // a winding of much resistance grips best at a speed the wheel never reaches: it must hold the working speed
+        double slowest = Math.min(corner, running.operation().speed());
         ImpulseRunner wheel = wheel(j);
+        WaterSide water = running.water();
+        double flow = water.fullPipeFlow();
+        double jet = water.flow() > 0 ? water.jetVelocity() * flow / water.flow() : 0;
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i <= 40 && slowest < lost.speed(); i++) {
             double speed = slowest + (lost.speed() - slowest) * i / 40;
-            double driving =
-                    wheel.torque(running.water().flow(), running.water().jetVelocity(), speed);
+            double driving = wheel.torque(flow, jet, speed);
             double braking = gear * ShortCircuitTorque.torque(machine, gear * speed);
             if (driving > 0.01 * braking) {
                 least = Math.min(least, braking / driving);
             }
         }
-        double standing = wheel.torque(running.water().flow(), running.water().jetVelocity(), 0);
-        return Math.min(least, gear * ShortCircuitTorque.peak(machine) / standing);
+        double standing = wheel.torque(flow, jet, 0);
+        return standing > 0 ? Math.min(least, gear * ShortCircuitTorque.torque(machine, gear * slowest) / standing) : 0;
     }
 
     private static ImpulseRunner wheel(Judgement j) {

@@ -59,7 +59,8 @@ final class CableAmpacity implements Rule {
         CableLoad load = CableLoad.of(j, cable);
         Spot spot = j.at(path + "/conductor/area");
         if (load == null) {
-            return spot.notApplicable("not-loaded");
+            String missing = CableLoad.missing(j, cable);
+            return missing == null ? spot.notApplicable("not-loaded") : spot.notGiven(missing);
         }
         Spot during = spot.during(load.during());
         CableCapacity capacity = CableCapacity.of(cable, path, load);

@@ -42,6 +42,17 @@ record CableLoad(double current, boolean threePhase, String during) {
         return new CableLoad(current(most, output), false, most.id());
     }
 
+    /** {@return what the design does not say about the load of a run at the inverter or the dump load; null elsewhere} */
+    static @Nullable String missing(Judgement j, Cable cable) {
+        if (joins(cable, Place.INVERTER)) {
+            Inverter inverter = j.design().inverter();
+            return inverter == null || inverter.continuousPower() == null
+                    ? "/inverter/continuous-power"
+                    : "/inverter/efficiency";
+        }
+        return joins(cable, Place.DUMP_LOAD) ? "/dump-load" : null;
+    }
+
     private static double current(Running running, boolean output) {
         return output
                 ? running.operation().batteryCurrent()

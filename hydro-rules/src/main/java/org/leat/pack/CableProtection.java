@@ -84,7 +84,8 @@ final class CableProtection implements Rule {
         Spot spot = j.at(placed.path() + "/rated-current");
         CableLoad load = CableLoad.of(j, cable);
         if (load == null) {
-            return spot.notGiven(Devices.joins(cable, Place.INVERTER) ? "/inverter/continuous-power" : "/loads");
+            String missing = CableLoad.missing(j, cable);
+            return spot.notGiven(missing == null ? "/loads" : missing);
         }
         CableCapacity capacity = CableCapacity.of(cable, path, load);
         if (capacity.missing() != null) {

@@ -60,7 +60,8 @@ final class CableVoltageDrop implements Rule {
         CableLoad load = CableLoad.of(j, cable);
         var spot = j.at("/cables[" + numbers.index() + "]/conductor/area");
         if (load == null) {
-            return spot.notApplicable("not-loaded");
+            String missing = CableLoad.missing(j, cable);
+            return missing == null ? spot.notApplicable("not-loaded") : spot.notGiven(missing);
         }
         double core = numbers.coreResistance();
         double drop = load.threePhase()

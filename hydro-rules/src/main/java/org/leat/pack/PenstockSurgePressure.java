@@ -12,6 +12,8 @@ import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
+import org.leat.design.Safeguards;
+import org.leat.design.StopWater;
 import org.leat.pack.Search.Candidate;
 import org.leat.plant.Amount;
 import org.leat.plant.Closing;
@@ -56,9 +58,23 @@ final class PenstockSurgePressure implements Rule {
         List<SectionNumbers> sections = j.plant().numbers().penstock().sections();
         List<Outcome> outcomes = new ArrayList<>();
         for (int i = 0; i < sections.size(); i++) {
-            outcomes.add(worst(j, sections.get(i), i));
+            outcomes.add(
+                    valveNotListed(j)
+                            ? j.at(sections.get(i).path() + "/pipe")
+                                    .notGiven(sections.get(sections.size() - 1).path() + "/fittings")
+                            : worst(j, sections.get(i), i));
         }
         return outcomes;
+    }
+
+    /** A valve is said to stop the water of several nozzles at once, but is not among the fittings. */
+    private static boolean valveNotListed(Judgement j) {
+        Safeguards safeguards = j.design().safeguards();
+        StopWater stop = safeguards == null ? null : safeguards.stopWater();
+        return (stop == StopWater.QUICK_VALVE || stop == StopWater.SLOW_VALVE)
+                && j.cases().closing().stream().noneMatch(c -> c.cause() == Closing.Cause.VALVE)
+                && j.cases().running().stream()
+                        .anyMatch(r -> r.nozzles().bores().size() > 1);
     }
 
     /** The stop that leaves the least margin; open before fail, because an unknown may be worse. */

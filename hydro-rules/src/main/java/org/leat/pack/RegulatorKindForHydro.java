@@ -1,6 +1,7 @@
 package org.leat.pack;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.leat.check.Judgement;
 import org.leat.check.Level;
@@ -19,7 +20,8 @@ final class RegulatorKindForHydro implements Rule {
             .title("a regulator that lets go of the turbine")
             .why(
                     "A regulator made to disconnect its source when the battery is full takes the load off the turbine: wheel and voltage run away every time the battery is charged. A turbine needs its surplus diverted.")
-            .formula("series or tracking regulator without a dump load: the case battery full equals load lost")
+            .formula(
+                    "series or tracking regulator without a dump load on the bridge's side: the case battery full equals load lost")
             .judged("battery full")
             .source(RuleCard.COMMON_PRACTICE)
             .message("diverts")
@@ -43,12 +45,25 @@ final class RegulatorKindForHydro implements Rule {
             return List.of(j.at("/battery").notGiven("/regulator/kind"));
         }
         if (dump) {
-            return List.of(spot.pass("diverts"));
+            return List.of(withDump(j, spot, kind));
         }
         return switch (kind) {
             case SERIES, TRACKING, SHUNT -> List.of(spot.fail("no-surplus-path"));
             case NONE -> List.of(spot.fail("nothing-limits"));
         };
+    }
+
+    /** A dump load that hangs where nothing reaches it, or that nothing switches on, does not count. */
+    private static Outcome withDump(Judgement j, Spot spot, RegulatorKind kind) {
+        if (j.cases().batteryFull().isEmpty()) {
+            return Open.unsolved(j).get(0);
+        }
+        if (kind == RegulatorKind.NONE) {
+            boolean triggered = Objects.requireNonNull(j.design().dumpLoad()).triggerVoltage() != null;
+            return triggered ? spot.pass("diverts") : spot.notGiven("/dump-load/trigger-voltage");
+        }
+        boolean runsAway = j.cases().batteryFull().stream().anyMatch(f -> f.answer() == BatteryFull.Answer.RUNAWAY);
+        return runsAway ? spot.fail("no-surplus-path") : spot.pass("diverts");
     }
 
     @Override
