@@ -85,9 +85,9 @@ final class PlantRestart implements Rule {
             return List.of(j.advice("wake"));
         }
         List<WayOut> ways = new ArrayList<>();
-        Search.first(this, j, failure, NozzlesOnHand.smaller(j, "smaller-nozzle"))
+        Search.least(this, j, failure, NozzlesOnHand.smaller(j, "smaller-nozzle"))
                 .ifPresent(ways::add);
-        Search.first(this, j, failure, OtherTurns.candidates(j, "other-turns")).ifPresent(ways::add);
+        OtherTurns.any(this, j, failure, "other-turns").ifPresent(ways::add);
         return ways;
     }
 }

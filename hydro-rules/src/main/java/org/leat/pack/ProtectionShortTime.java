@@ -107,7 +107,7 @@ final class ProtectionShortTime implements Rule {
     @Override
     public List<WayOut> waysOut(Judgement j, Outcome failure) {
         List<WayOut> ways = new ArrayList<>();
-        Search.first(this, j, failure, CableAmpacity.thicker(failure.path(), j)).ifPresent(ways::add);
+        Search.least(this, j, failure, CableAmpacity.thicker(failure.path(), j)).ifPresent(ways::add);
         int index = Integer.parseInt(failure.path().replaceAll("\\D", ""));
         Devices.Placed device = Devices.in(j.design(), j.design().cables().get(index));
         if (device != null) {
