@@ -7,9 +7,10 @@ import org.leat.plant.NodePressure;
 import org.leat.plant.Running;
 
 /**
- * The point of the penstock with the lowest pressure of all sets that run.
+ * The point below the pipe's mouth with the lowest pressure of all sets that run. The mouth itself is a matter of how deep it
+ * lies.
  *
- * @param node 0 for the top, else the number of sections above the point
+ * @param node the number of sections above the point
  * @param point where
  * @param running the set that runs when the pressure is least
  */
@@ -20,7 +21,7 @@ record LowestPoint(int node, NodePressure point, Running running) {
         LowestPoint lowest = null;
         for (Running running : j.cases().running()) {
             List<NodePressure> nodes = running.water().nodes();
-            for (int i = 0; i < nodes.size(); i++) {
+            for (int i = 1; i < nodes.size(); i++) {
                 if (lowest == null || nodes.get(i).pressure() < lowest.point().pressure()) {
                     lowest = new LowestPoint(i, nodes.get(i), running);
                 }

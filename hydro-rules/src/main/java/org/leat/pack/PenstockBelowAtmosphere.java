@@ -19,6 +19,7 @@ import org.leat.design.Section;
 import org.leat.law.Gravity;
 import org.leat.pack.Search.Candidate;
 import org.leat.plant.PlantNumbers;
+import org.leat.plant.SectionNumbers;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
@@ -56,7 +57,7 @@ final class PenstockBelowAtmosphere implements Rule {
             return List.of(j.at(path).notGiven(path + "/from-elevation"));
         }
         LowestPoint lowest = LowestPoint.of(j);
-        int above = Math.max(0, lowest.node() - 1);
+        int above = lowest.node() - 1;
         Spot spot = j.at(PipeSizes.path(j.design(), above)).during(lowest.running());
         Arg place = Arg.of("place", lowest.point().at());
         double pressure = lowest.point().pressure();
@@ -73,12 +74,24 @@ final class PenstockBelowAtmosphere implements Rule {
         PlantNumbers numbers = j.plant().numbers();
         double lift = -lowest.point().pressure() / (numbers.water().density() * Gravity.STANDARD);
         double elevation = Math.rint(Math.floor((lowest.point().elevation() - lift) * 10) - 1) / 10;
+        if (!reaches(numbers.penstock().sections(), lowest.node(), elevation)) {
+            return List.of(); // the pipe is too short to be laid so low there
+        }
         Candidate lower = Candidate.of(
                 "lower",
                 new Edit("/penstock/sections", laidAt(j.design().penstock().sections(), lowest.node(), elevation)),
                 Arg.of("place", lowest.point().at()),
                 Arg.of("elevation", elevation, QuantityKind.LENGTH));
         return Search.first(this, j, failure, Stream.of(lower)).stream().toList();
+    }
+
+    private static boolean reaches(List<SectionNumbers> sections, int node, double elevation) {
+        SectionNumbers above = sections.get(node - 1);
+        boolean down = Math.abs(above.fromElevation() - elevation) <= above.length();
+        return down
+                && (node == sections.size()
+                        || Math.abs(elevation - sections.get(node).toElevation())
+                                <= sections.get(node).length());
     }
 
     /** The sections with one point between them moved. */

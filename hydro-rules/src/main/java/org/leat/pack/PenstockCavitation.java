@@ -52,7 +52,7 @@ final class PenstockCavitation implements Rule {
                 Math.min(WaterProperties.HOTTEST, Math.max(WaterProperties.COLDEST, warmest)));
         double least = vapour + j.limit("margin").value() * weight(numbers);
         double absolute = numbers.site().atmosphericPressure() + lowest.point().pressure();
-        return List.of(j.at(PipeSizes.path(j.design(), Math.max(0, lowest.node() - 1)))
+        return List.of(j.at(PipeSizes.path(j.design(), lowest.node() - 1))
                 .during(lowest.running())
                 .compare(
                         Comparison.atLeast(absolute, least, QuantityKind.PRESSURE),

@@ -72,7 +72,7 @@ final class PenstockOversized implements Rule {
     @Override
     public List<WayOut> waysOut(Judgement j, Outcome failure) {
         int longest = PipeSizes.longest(j);
-        return Search.first(this, j, failure, PipeSizes.smaller(j, longest, "narrower")).stream()
+        return Search.least(this, j, failure, PipeSizes.smaller(j, longest, "narrower")).stream()
                 .toList();
     }
 }

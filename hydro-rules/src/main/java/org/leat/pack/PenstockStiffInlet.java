@@ -92,6 +92,9 @@ final class PenstockStiffInlet implements Rule {
         double suction = OutsidePressure.hanging(j, Math.max(section.fromElevation(), section.toElevation()));
         double safety = j.limit("safety").value();
         Comparison comparison = Comparison.atMost(suction, known.value() / safety, QuantityKind.PRESSURE);
+        if (!comparison.holds() && j.design().intake() == null) {
+            return spot.notGiven("/intake/vent");
+        }
         return spot.compare(OutsidePressure.level(comparison, safety), comparison, "stands", "folds", name);
     }
 

@@ -126,7 +126,7 @@ final class RunnerBucketRoot implements Rule {
         Runner runner = j.design().runner();
         if (runner != null && runner.buckets() != null && runner.buckets().rootThickness() != null) {
             double now = Math.ceil(Si.of(runner.buckets().rootThickness()) * 1000);
-            Search.first(
+            Search.least(
                             this,
                             j,
                             failure,

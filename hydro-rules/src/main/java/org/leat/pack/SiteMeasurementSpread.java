@@ -27,6 +27,7 @@ final class SiteMeasurementSpread implements Rule {
             .message("spreads", "tolerance")
             .message("fails-already")
             .message("unknown-margin")
+            .message("no-tolerance")
             .message("measure", "tolerance")
             .build();
 
@@ -41,7 +42,7 @@ final class SiteMeasurementSpread implements Rule {
     public List<Outcome> judge(Judgement j) {
         SiteNumbers site = j.plant().numbers().site();
         if (!(site.grossHeadPlusMinus() > 0) || !(site.grossHead() > 0)) {
-            return List.of(j.at("/site").notGiven(PATH));
+            return List.of(j.at(PATH).open(PATH, "no-tolerance"));
         }
         double margin = Double.POSITIVE_INFINITY;
         for (Rule rule : List.of(new PenstockStaticPressure(), new PenstockSurgePressure())) {
