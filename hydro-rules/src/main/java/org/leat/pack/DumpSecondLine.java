@@ -14,6 +14,7 @@ import org.leat.design.Safeguards;
 final class DumpSecondLine implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("dump/second-line", Level.WARNING)
+            .canFailAs(Level.ERROR)
             .title("an independent second means against overvoltage")
             .why(
                     "One relay, one element, one setting stand between a full battery and the whole stream. Everything that"

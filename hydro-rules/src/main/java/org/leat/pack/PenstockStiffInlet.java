@@ -57,7 +57,10 @@ final class PenstockStiffInlet implements Rule {
     @Override
     public List<Outcome> judge(Judgement j) {
         Intake intake = j.design().intake();
-        Vent vent = intake == null ? null : intake.vent();
+        if (intake == null) {
+            return List.of(j.at("/penstock").notGiven("/intake"));
+        }
+        Vent vent = intake.vent();
         if (vent != null && Boolean.TRUE.equals(vent.belowValve())) {
             return List.of(j.at("/intake/vent").pass("vented"));
         }

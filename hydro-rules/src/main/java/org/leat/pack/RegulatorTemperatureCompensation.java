@@ -22,6 +22,7 @@ import org.leat.quantity.VoltagePerTemperature;
 final class RegulatorTemperatureCompensation implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("regulator/temperature-compensation", Level.WARNING)
+            .canFailAs(Level.ERROR)
             .title("charge voltage of lead against temperature")
             .why("Cold lead needs more volts, warm lead fewer. Without compensation the winter leaves it hungry and the"
                     + " summer boils it; a compensation of the wrong sign does both at once.")

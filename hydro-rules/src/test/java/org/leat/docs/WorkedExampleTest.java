@@ -144,10 +144,10 @@ class WorkedExampleTest {
         both("shaft", torque * omega, operation.energy().at(EnergyAccount.Stage.SHAFT), 1);
         both("runaway", rpm(jet / radius), rpm(cases.loadLost().get(0).speed()), 0);
 
-        double emf = 26 * rpm(omega) / 1000 * Math.sqrt(2.0 / 3);
+        double emf = 13.5 * rpm(omega) / 1000 * Math.sqrt(2.0 / 3);
         double electrical = 10 * omega;
-        double r = 0.25;
-        double x = electrical * 0.001;
+        double r = 0.0625;
+        double x = electrical * 0.00025;
         double z = Math.hypot(r, x);
         double psi = Math.atan2(x, r);
         say("emf", emf, 3);
@@ -159,7 +159,7 @@ class WorkedExampleTest {
         double ohm = cases.plant().numbers().busResistance().bridgeToRegulator() + 0.001;
         say("resting", resting, 2);
         say("busOhm", ohm * 1000, 2);
-        double current = 9;
+        double current = 17;
         double clamp = 0;
         double decay = Math.exp(-r / x * Math.PI / 3);
         double i0 = 0;
@@ -200,7 +200,7 @@ class WorkedExampleTest {
         both("battery", (resting + 0.001 * current) * current, operation.batteryPower(), 1);
         both("frequency", 10 * rpm(omega) / 60, operation.frequency(), 1);
 
-        double warm = Math.sqrt(2) * 26 * rpm(jet / radius) / 1000;
+        double warm = Math.sqrt(2) * 13.5 * rpm(jet / radius) / 1000;
         say("openWarm", warm, 1);
         both("open", warm * (1 + 0.0012 * 15), cases.loadLost().get(0).peakLineVoltage(), 1);
     }
