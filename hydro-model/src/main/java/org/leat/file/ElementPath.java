@@ -37,7 +37,14 @@ public final class ElementPath {
         return named(list, name, index);
     }
 
-    static String named(String list, @Nullable String name, int index) {
+    /**
+     * {@return the path of an item of a list}
+     *
+     * @param list the list's path
+     * @param name the item's, one that no item before it has; null or empty for none
+     * @param index of the item, from zero
+     */
+    public static String named(String list, @Nullable String name, int index) {
         return list + "[" + (name == null || name.isEmpty() ? Integer.toString(index) : escaped(name)) + "]";
     }
 

@@ -35,7 +35,7 @@ final class CableDerivation {
     }
 
     private static CableNumbers cable(int index, Cable cable, Assume assume) {
-        String path = "/cables/" + index;
+        String path = "/cables[" + index + "]";
         Conductor conductor = cable.conductor();
         ConductorMaterial material = conductor.material() == null ? ConductorMaterial.COPPER : conductor.material();
         Stranding stranding = conductor.stranding() == null ? Stranding.STRANDED : conductor.stranding();

@@ -22,7 +22,7 @@ public record CableNumbers(
 
     /** {@return the path of the cable in the design} */
     public String path() {
-        return "/cables/" + index;
+        return "/cables[" + index + "]";
     }
 
     /** {@return whether the run joins two parts, either way round} */

@@ -1,29 +1,46 @@
 package org.leat.plant;
 
+import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
- * The flow of one nozzle set stopped, by the closed form.
+ * The flow of one nozzle set stopped, at the nozzles or at the intake. Immutable; the method of characteristics runs when
+ * first asked for, and once.
  *
- * @param nozzles the set that was open
- * @param cause what stops the water
- * @param closingTime s; zero for an instant stop
- * @param criticalTime 2L/a of the whole penstock: a stop within it is as bad as an instant one, s
- * @param velocityChange in the last section, m/s
- * @param surgeHead above the static head at the nozzles, m
- * @param sections highest pressure in each section, in order, Pa; unknown where a wave speed is
+ * <p>The highest pressures are the larger of two models. The closed form (Joukowsky within 2L/a above the intake's level, so
+ * that line packing is in it; Michaud beyond) can be followed by hand and bounds an instant stop. It does not bound a slow one:
+ * a valve whose area falls evenly stops most of its flow late, which the method of characteristics follows. That in turn knows
+ * nothing of a valve that is shut unevenly. Which of the two gave a section's pressure is told by {@link #model}.
  */
-public record Closing(
-        NozzleGroup nozzles,
-        Cause cause,
-        double closingTime,
-        Amount criticalTime,
-        double velocityChange,
-        Amount surgeHead,
-        List<Amount> sections)
-        implements Situation {
-    public Closing {
-        sections = List.copyOf(sections);
+public final class Closing implements Situation {
+
+    private final NozzleGroup nozzles;
+    private final Cause cause;
+    private final double closingTime;
+    private final Amount criticalTime;
+    private final double velocityChange;
+    private final Amount surgeHead;
+    private final List<Amount> closedForm;
+    private final @Nullable Once<Surge> surge;
+
+    Closing(
+            NozzleGroup nozzles,
+            Cause cause,
+            double closingTime,
+            Amount criticalTime,
+            double velocityChange,
+            Amount surgeHead,
+            List<Amount> closedForm,
+            @Nullable Once<Surge> surge) {
+        this.nozzles = nozzles;
+        this.cause = cause;
+        this.closingTime = closingTime;
+        this.criticalTime = criticalTime;
+        this.velocityChange = velocityChange;
+        this.surgeHead = surgeHead;
+        this.closedForm = List.copyOf(closedForm);
+        this.surge = surge;
     }
 
     /** What stops the water. */
@@ -33,7 +50,113 @@ public record Closing(
         /** the valve or needle at a nozzle; one nozzle of the set. */
         NOZZLE_SHUT,
         /** debris in one nozzle of the set: instant. */
-        NOZZLE_PLUGGED
+        NOZZLE_PLUGGED,
+        /** a valve at the intake, shut by hand while the nozzles stay open. */
+        INLET_SHUT,
+        /** leaves over the whole of the screen or the inlet: instant. */
+        SCREEN_BLOCKED;
+
+        /** {@return whether the water is stopped at the upper end, so that it drains away below} */
+        public boolean atIntake() {
+            return this == INLET_SHUT || this == SCREEN_BLOCKED;
+        }
+    }
+
+    /** How a highest pressure was found. */
+    public enum Model {
+        /** Joukowsky, or Michaud, above the intake's level. */
+        CLOSED_FORM,
+        /** waves followed along the pipe in time. */
+        CHARACTERISTICS
+    }
+
+    /** {@return the set that was open} */
+    public NozzleGroup nozzles() {
+        return nozzles;
+    }
+
+    /** {@return what stops the water} */
+    public Cause cause() {
+        return cause;
+    }
+
+    /** {@return time it takes, s; zero for an instant stop} */
+    public double closingTime() {
+        return closingTime;
+    }
+
+    /** {@return 2L/a of the whole penstock, s: a stop within it is as bad as an instant one} */
+    public Amount criticalTime() {
+        return criticalTime;
+    }
+
+    /** {@return change of velocity in the last section, m/s} */
+    public double velocityChange() {
+        return velocityChange;
+    }
+
+    /** {@return rise above the static head at the nozzles by the closed form, m; zero for a stop at the intake} */
+    public Amount surgeHead() {
+        return surgeHead;
+    }
+
+    /** {@return highest pressure in each section by the closed form, in order, Pa; unknown where a wave speed is} */
+    public List<Amount> closedForm() {
+        return closedForm;
+    }
+
+    /** {@return pressures by the method of characteristics; null where a wave speed is unknown, see {@link #criticalTime}} */
+    public @Nullable Surge surge() {
+        return surge == null ? null : surge.get();
+    }
+
+    /**
+     * {@return highest pressure in each section by the model that gives more, in order, Pa; unknown where a wave speed is}
+     * Where {@link #parts} is not null a closing column may surpass it: it can then prove a pipe too weak, not strong enough.
+     */
+    public List<Amount> sections() {
+        Surge run = cause.atIntake() ? null : surge();
+        if (run == null) {
+            return closedForm;
+        }
+        List<Amount> highest = new ArrayList<>();
+        for (int i = 0; i < closedForm.size(); i++) {
+            double waves = run.sections().get(i).highest();
+            highest.add(Amount.of(Math.max(waves, closedForm.get(i).or(waves))));
+        }
+        return List.copyOf(highest);
+    }
+
+    /** {@return the model that gives the highest pressure of a section} */
+    public Model model(int section) {
+        Surge run = cause.atIntake() ? null : surge();
+        return run != null
+                        && run.sections().get(section).highest()
+                                > closedForm.get(section).or(Double.POSITIVE_INFINITY)
+                ? Model.CHARACTERISTICS
+                : Model.CLOSED_FORM;
+    }
+
+    /** {@return lowest pressure in each section, in order, Pa; unknown where a wave speed is, or where the column parts} */
+    public List<Amount> lowest() {
+        Surge run = surge();
+        List<Amount> lowest = new ArrayList<>();
+        for (int i = 0; i < closedForm.size(); i++) {
+            Amount.Unknown parts = run == null ? null : run.parts();
+            lowest.add(
+                    run == null
+                            ? criticalTime
+                            : parts != null
+                                    ? parts
+                                    : Amount.of(run.sections().get(i).lowest()));
+        }
+        return List.copyOf(lowest);
+    }
+
+    /** {@return why the pressures are not the last word: the water column parts; null where it holds or is not known to} */
+    public Amount.@Nullable Unknown parts() {
+        Surge run = surge();
+        return run == null ? null : run.parts();
     }
 
     @Override
@@ -42,6 +165,8 @@ public record Closing(
                     case VALVE -> "closing/";
                     case NOZZLE_SHUT -> "nozzle-shut/";
                     case NOZZLE_PLUGGED -> "nozzle-plugged/";
+                    case INLET_SHUT -> "inlet-shut/";
+                    case SCREEN_BLOCKED -> "screen-blocked/";
                 }
                 + nozzles.name();
     }

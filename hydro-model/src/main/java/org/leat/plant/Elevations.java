@@ -5,6 +5,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.Section;
+import org.leat.file.ElementPath;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
@@ -59,7 +60,7 @@ final class Elevations {
             Section above = sections.get(i - 1);
             along += Si.of(above.length());
             elevation[i] = assume.sound(
-                    "/penstock/sections[" + above.name() + "]/to-elevation",
+                    ElementPath.item("/penstock/sections", sections, i - 1) + "/to-elevation",
                     QuantityKind.LENGTH,
                     start + fall * along / whole,
                     0,

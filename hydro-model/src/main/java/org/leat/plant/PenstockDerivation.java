@@ -8,9 +8,11 @@ import org.leat.catalogue.Spread;
 import org.leat.design.Design;
 import org.leat.design.Fitting;
 import org.leat.design.FittingKind;
+import org.leat.design.Intake;
 import org.leat.design.Penstock;
 import org.leat.design.Section;
 import org.leat.design.Sunlight;
+import org.leat.file.ElementPath;
 import org.leat.hydraulics.LossCoefficient;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
@@ -35,7 +37,7 @@ final class PenstockDerivation {
         List<SectionNumbers> sections = new ArrayList<>();
         for (int i = 0; i < penstock.sections().size(); i++) {
             Section section = penstock.sections().get(i);
-            String path = "/penstock/sections[" + section.name() + "]";
+            String path = ElementPath.item("/penstock/sections", penstock.sections(), i);
             PipeNumbers pipe =
                     new PipeDerivation(path + "/pipe", hottest, coldest.temperature(), assume).of(section.pipe());
             double loss = fittings(section, path, pipe.bore(), i == 0, assume);
@@ -67,7 +69,15 @@ final class PenstockDerivation {
                 penstock.ratedFittings() == null ? null : Si.of(penstock.ratedFittings()),
                 design.intake() == null || design.intake().valveClosingTime() == null
                         ? null
-                        : Si.of(design.intake().valveClosingTime()));
+                        : Si.of(design.intake().valveClosingTime()),
+                ventBelowValve(design.intake()));
+    }
+
+    private static @Nullable Boolean ventBelowValve(@Nullable Intake intake) {
+        if (intake == null || intake.vent() == null) {
+            return null;
+        }
+        return Boolean.TRUE.equals(intake.vent().belowValve());
     }
 
     private static double wallTemperature(Penstock penstock, SiteNumbers site, Assume assume) {
@@ -133,18 +143,19 @@ final class PenstockDerivation {
     private static @Nullable Double closingTime(Section section, String path, Assume assume) {
         double fastest = Double.POSITIVE_INFINITY;
         double unstated = Double.POSITIVE_INFINITY;
-        for (Fitting fitting : section.fittings()) {
+        int which = 0;
+        for (int i = 0; i < section.fittings().size(); i++) {
+            Fitting fitting = section.fittings().get(i);
             if (fitting.closingTime() != null) {
                 fastest = Math.min(fastest, Si.of(fitting.closingTime()));
-            } else if (fitting.kind() == FittingKind.BALL_VALVE || fitting.kind() == FittingKind.BUTTERFLY_VALVE) {
-                unstated = Math.min(unstated, LEVER);
-            } else if (fitting.kind() == FittingKind.GATE_VALVE || fitting.kind() == FittingKind.GLOBE_VALVE) {
-                unstated = Math.min(unstated, SCREW);
+            } else if (usual(fitting.kind()) < unstated) {
+                unstated = usual(fitting.kind());
+                which = i;
             }
         }
         if (unstated < fastest) {
             fastest = assume.placeholder(
-                    path + "/fittings/closing-time",
+                    ElementPath.item(path + "/fittings", section.fittings(), which) + "/closing-time",
                     QuantityKind.TIME,
                     unstated,
                     0.2 * unstated,
@@ -152,5 +163,14 @@ final class PenstockDerivation {
                     "assumed/closing-time");
         }
         return fastest == Double.POSITIVE_INFINITY ? null : (Double) fastest;
+    }
+
+    /** Time in which a valve is usually shut, s; infinite for what is none. */
+    private static double usual(FittingKind kind) {
+        return switch (kind) {
+            case BALL_VALVE, BUTTERFLY_VALVE -> LEVER;
+            case GATE_VALVE, GLOBE_VALVE -> SCREW;
+            default -> Double.POSITIVE_INFINITY;
+        };
     }
 }

@@ -10,12 +10,14 @@ import org.jspecify.annotations.Nullable;
  * @param screenLoss head lost at the screen over flow squared, m/(m³/s)²; zero where no screen is stated
  * @param fittingsRating working pressure of the weakest joint, valve or clamp, Pa; null where not stated
  * @param inletClosingTime of a valve at the intake, s; null where none is stated
+ * @param ventBelowValve whether a vent sits below that valve; false where that is not stated, null without a vent
  */
 public record PenstockNumbers(
         List<SectionNumbers> sections,
         double screenLoss,
         @Nullable Double fittingsRating,
-        @Nullable Double inletClosingTime) {
+        @Nullable Double inletClosingTime,
+        @Nullable Boolean ventBelowValve) {
     public PenstockNumbers {
         sections = List.copyOf(sections);
     }

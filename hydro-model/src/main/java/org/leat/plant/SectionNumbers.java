@@ -2,6 +2,7 @@ package org.leat.plant;
 
 import org.jspecify.annotations.Nullable;
 import org.leat.catalogue.PipeMaterial;
+import org.leat.file.ElementPath;
 
 /**
  * One section of the penstock, in SI.
@@ -61,6 +62,6 @@ public record SectionNumbers(
 
     /** {@return the path of the section in the design} */
     public String path() {
-        return "/penstock/sections[" + name + "]";
+        return ElementPath.named("/penstock/sections", name, 0);
     }
 }

@@ -1,12 +1,17 @@
 package org.leat.plant;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.leat.hydraulics.Joukowsky;
+import org.leat.hydraulics.LowerEnd;
+import org.leat.hydraulics.NozzleOpening;
+import org.leat.hydraulics.UpperEnd;
 import org.leat.law.Gravity;
 import org.leat.plant.Closing.Cause;
 
-/** The penstock with its water stopped: standing, and in the moment of stopping by the closed form. */
+/** The penstock with its water stopped: standing, and in the moment of stopping. */
 final class StandingWater {
 
     private final PlantNumbers numbers;
@@ -46,41 +51,54 @@ final class StandingWater {
     /** {@return the flow of a running set stopped in each way the design knows} */
     List<Closing> closing(Running running) {
         List<Closing> cases = new ArrayList<>();
+        WaterSide water = running.water().fullPipe()
+                ? running.water()
+                : new WaterSolver(numbers).solve(running.nozzles(), Double.POSITIVE_INFINITY);
+        Once<SurgeRun> waves = new Once<>(() -> new SurgeRun(numbers, water, weight));
+        NozzleGroup nozzles = running.nozzles();
+        double full = water.flow();
         double valve = Double.POSITIVE_INFINITY;
         for (SectionNumbers section : numbers.penstock().sections()) {
             Double time = section.closingTime();
             valve = time == null ? valve : Math.min(valve, time);
         }
-        double full = running.water().fullPipeFlow();
         if (valve < Double.POSITIVE_INFINITY) {
-            cases.add(stop(running.nozzles(), Cause.VALVE, valve, full));
+            cases.add(atNozzles(nozzles, Cause.VALVE, valve, full, 0, waves));
         }
-        double greatest = 0;
-        double all = 0;
-        for (Jet jet : running.water().jets()) {
-            greatest = Math.max(greatest, jet.flow());
-            all += jet.flow();
+        double one = 0;
+        double largest = 0;
+        for (Jet jet : water.jets()) {
+            one = Math.max(one, jet.flow());
+            largest = Math.max(largest, jet.bore());
         }
-        double one = all > 0 ? full * greatest / all : 0;
+        double left = Math.max(0, 1 - Math.PI / 4 * largest * largest / nozzles.area());
         Double needle = numbers.nozzles().shutOffTime();
         if (needle != null) {
-            cases.add(stop(running.nozzles(), Cause.NOZZLE_SHUT, needle, one));
+            cases.add(atNozzles(nozzles, Cause.NOZZLE_SHUT, needle, one, left, waves));
         }
-        cases.add(stop(running.nozzles(), Cause.NOZZLE_PLUGGED, 0, one));
+        cases.add(atNozzles(nozzles, Cause.NOZZLE_PLUGGED, 0, one, left, waves));
+        Double inlet = numbers.penstock().inletClosingTime();
+        Boolean vent = numbers.penstock().ventBelowValve();
+        if (inlet != null) {
+            cases.add(atIntake(nozzles, Cause.INLET_SHUT, inlet, Boolean.TRUE.equals(vent), waves));
+        }
+        cases.add(atIntake(nozzles, Cause.SCREEN_BLOCKED, 0, vent != null, waves));
         return cases;
     }
 
-    private Closing stop(NozzleGroup nozzles, Cause cause, double time, double flowStopped) {
-        double critical = 0;
+    private Closing atNozzles(
+            NozzleGroup nozzles, Cause cause, double time, double stopped, double left, Once<SurgeRun> waves) {
+        double change = stopped / numbers.penstock().last().area();
+        Amount unknown = unknownWave();
+        if (unknown != null) {
+            return new Closing(nozzles, cause, time, unknown, change, unknown, everywhere(unknown), null);
+        }
+        double critical = critical();
         double fastest = 0;
         double momentum = 0;
         for (SectionNumbers section : numbers.penstock().sections()) {
-            if (!(section.waveSpeed() instanceof Amount.Known wave)) {
-                return unknown(nozzles, cause, time, flowStopped, section.waveSpeed());
-            }
-            double velocity = flowStopped / section.area();
-            critical += 2 * section.length() / wave.value();
-            fastest = Math.max(fastest, Joukowsky.head(wave.value(), velocity));
+            double velocity = stopped / section.area();
+            fastest = Math.max(fastest, Joukowsky.head(section.waveSpeed().or(0), velocity));
             momentum += section.length() * velocity;
         }
         boolean slow = time > critical;
@@ -98,17 +116,51 @@ final class StandingWater {
                 cause,
                 time,
                 Amount.of(critical),
-                flowStopped / numbers.penstock().last().area(),
+                change,
                 Amount.of(surge),
-                highest);
+                highest,
+                new Once<>(
+                        () -> waves.get().atNozzles(new LowerEnd.Nozzles(NozzleOpening.linear(1, left, time)), time)));
     }
 
-    private Closing unknown(NozzleGroup nozzles, Cause cause, double time, double flowStopped, Amount reason) {
+    /** Shut at the top, the pressure rises nowhere above the standing one as long as the column holds. */
+    private Closing atIntake(NozzleGroup nozzles, Cause cause, double time, boolean vented, Once<SurgeRun> waves) {
+        Amount unknown = unknownWave();
         List<Amount> highest = new ArrayList<>();
-        for (int i = 0; i < numbers.penstock().sections().size(); i++) {
-            highest.add(reason);
+        for (SectionNumbers section : numbers.penstock().sections()) {
+            highest.add(Amount.of(standing(section.lowestElevation())));
         }
-        double change = flowStopped / numbers.penstock().last().area();
-        return new Closing(nozzles, cause, time, reason, change, reason, highest);
+        UpperEnd upper = vented ? new UpperEnd.ShuttingVented(time) : new UpperEnd.Shutting(time);
+        LowerEnd open = new LowerEnd.Nozzles(NozzleOpening.unchanged());
+        return new Closing(
+                nozzles,
+                cause,
+                time,
+                unknown != null ? unknown : Amount.of(critical()),
+                0,
+                Amount.of(0),
+                highest,
+                unknown != null ? null : new Once<>(() -> waves.get().atIntake(upper, open, time)));
+    }
+
+    private @Nullable Amount unknownWave() {
+        for (SectionNumbers section : numbers.penstock().sections()) {
+            if (!(section.waveSpeed() instanceof Amount.Known)) {
+                return section.waveSpeed();
+            }
+        }
+        return null;
+    }
+
+    private double critical() {
+        double critical = 0;
+        for (SectionNumbers section : numbers.penstock().sections()) {
+            critical += 2 * section.length() / section.waveSpeed().or(Double.NaN);
+        }
+        return critical;
+    }
+
+    private List<Amount> everywhere(Amount reason) {
+        return Collections.nCopies(numbers.penstock().sections().size(), reason);
     }
 }
