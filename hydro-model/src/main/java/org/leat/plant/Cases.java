@@ -15,6 +15,7 @@ public final class Cases {
     private final Once<List<Running>> overTheYear;
     private final Once<Shut> shut;
     private final Once<List<Closing>> closing;
+    private final Once<PressureProfile> profile;
     private final Once<List<LoadLost>> loadLost;
     private final Once<List<BatteryFull>> batteryFull;
 
@@ -24,6 +25,7 @@ public final class Cases {
         overTheYear = new Once<>(solver::overTheYear);
         shut = new Once<>(solver::shut);
         closing = new Once<>(() -> solver.closing(running()));
+        profile = new Once<>(() -> PressureProfile.of(this));
         loadLost = new Once<>(() -> solver.loadLost(running()));
         batteryFull = new Once<>(() -> solver.batteryFull(running(), loadLost()));
     }
@@ -56,6 +58,11 @@ public final class Cases {
     /** {@return the flow stopped, for each nozzle set and each thing that can stop it} */
     public List<Closing> closing() {
         return closing.get();
+    }
+
+    /** {@return pressures along the pipe with the nozzles as built; no points where nothing could be solved} */
+    public PressureProfile pressureProfile() {
+        return profile.get();
     }
 
     /** {@return load lost on each nozzle set, in the order of {@link #running()}} */

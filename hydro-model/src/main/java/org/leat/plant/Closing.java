@@ -9,9 +9,10 @@ import org.jspecify.annotations.Nullable;
  * first asked for, and once.
  *
  * <p>The highest pressures are the larger of two models. The closed form (Joukowsky within 2L/a above the intake's level, so
- * that line packing is in it; Michaud beyond) can be followed by hand and bounds an instant stop. It does not bound a slow one:
- * a valve whose area falls evenly stops most of its flow late, which the method of characteristics follows. That in turn knows
- * nothing of a valve that is shut unevenly. Which of the two gave a section's pressure is told by {@link #model}.
+ * that line packing is in it; Michaud beyond) can be followed by hand and bounds an instant stop in one pipe. It does not bound a
+ * slow one: a valve whose area falls evenly stops most of its flow late, which the method of characteristics follows. That in turn
+ * knows nothing of a valve that is shut unevenly, and is void once the water column parts: what it says before counts.
+ * Which of the two gave a section's pressure is told by {@link #model}.
  */
 public final class Closing implements Situation {
 
@@ -115,7 +116,7 @@ public final class Closing implements Situation {
      * Where {@link #parts} is not null a closing column may surpass it: it can then prove a pipe too weak, not strong enough.
      */
     public List<Amount> sections() {
-        Surge run = cause.atIntake() ? null : surge();
+        Surge run = bounding();
         if (run == null) {
             return closedForm;
         }
@@ -127,9 +128,15 @@ public final class Closing implements Situation {
         return List.copyOf(highest);
     }
 
+    /** The waves where they can press more than the closed form says and are not void. */
+    private @Nullable Surge bounding() {
+        Surge run = cause.atIntake() ? null : surge();
+        return run == null || !run.highestHolds() ? null : run;
+    }
+
     /** {@return the model that gives the highest pressure of a section} */
     public Model model(int section) {
-        Surge run = cause.atIntake() ? null : surge();
+        Surge run = bounding();
         return run != null
                         && run.sections().get(section).highest()
                                 > closedForm.get(section).or(Double.POSITIVE_INFINITY)

@@ -8,7 +8,8 @@ import org.jspecify.annotations.Nullable;
  * the swings that follow it.
  *
  * <p>Where the water column parts, all that comes after that moment is void: the lowest pressures are then no lower than
- * that of boiling water, and the highest may be surpassed when the parted column closes again, by how much is not computed.
+ * that of boiling water; the highest are those of the change and half a return time, before the column parts, and may be surpassed
+ * when it closes again, by how much is not computed.
  *
  * @param nodes at the intake and at each section's end
  * @param sections the extremes within each section, at its lower end's place
@@ -16,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param boiling pressure at which the water boils, Pa; below zero
  * @param deepest the point of least pressure
  * @param airEntered whether air came in through the nozzles
+ * @param highestHolds whether the highest pressures were met before a column parts; false where it parts earlier
  * @param waveSpeedChange largest relative adjustment of a wave speed that the grid needed
  * @param parts why the highest pressures are not the last word: the column parts; null where it holds
  */
@@ -26,6 +28,7 @@ public record Surge(
         double boiling,
         PressureRange deepest,
         boolean airEntered,
+        boolean highestHolds,
         double waveSpeedChange,
         Amount.@Nullable Unknown parts) {
     public Surge {

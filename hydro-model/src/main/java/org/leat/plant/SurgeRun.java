@@ -56,43 +56,55 @@ final class SurgeRun {
 
     /** {@return the surge of a change at the nozzles} */
     Surge atNozzles(LowerEnd lower, double change) {
-        return run(new UpperEnd.Open(), lower, change + RETURNS_AFTER * line.returnTime());
+        return run(new UpperEnd.Open(), lower, change, change + RETURNS_AFTER * line.returnTime());
     }
 
     /** {@return the surge of a change at the intake, the nozzles open: until the draining column has come to rest} */
     Surge atIntake(UpperEnd upper, LowerEnd lower, double change) {
         double drain = line.inertia() * flow / line.workingHead(flow);
-        return run(upper, lower, change + 10 * drain + RETURNS_AFTER * line.returnTime());
+        return run(upper, lower, change, change + 10 * drain + RETURNS_AFTER * line.returnTime());
     }
 
-    private Surge run(UpperEnd upper, LowerEnd lower, double duration) {
+    private Surge run(UpperEnd upper, LowerEnd lower, double change, double duration) {
         double affordable = Math.sqrt(MOST_NODE_STEPS * line.returnTime() / (2 * duration));
         int reaches = (int) Math.max(FEWEST_REACHES, Math.min(MOST_REACHES, affordable));
-        return surge(Characteristics.run(line, flow, upper, lower, reaches, duration));
+        HeadEnvelope whole = Characteristics.run(line, flow, upper, lower, reaches, duration);
+        if (!parts(whole)) {
+            return surge(whole, whole, true);
+        }
+        // the peak runs up the pipe before its reflection lets the column part
+        double first = Math.min(duration, change + 0.5 * line.returnTime());
+        HeadEnvelope before = Characteristics.run(line, flow, upper, lower, reaches, first);
+        return surge(before, whole, !parts(before));
     }
 
-    private Surge surge(HeadEnvelope envelope) {
+    private boolean parts(HeadEnvelope envelope) {
+        return envelope.cavitates(boilingHead + DISSOLVED_AIR);
+    }
+
+    /** Highest heads of the one, lowest of the other, on the same grid. */
+    private Surge surge(HeadEnvelope high, HeadEnvelope envelope, boolean highestHolds) {
         List<SectionNumbers> sections = numbers.penstock().sections();
         List<PressureRange> nodes = new ArrayList<>();
         List<PressureRange> extremes = new ArrayList<>();
         List<PressureRange> along = new ArrayList<>();
-        nodes.add(point(envelope, "intake", 0));
+        nodes.add(point(high, envelope, "intake", 0));
         for (int i = 0; i < sections.size(); i++) {
             String name = sections.get(i).name();
             int last = envelope.firstNode(i + 1) - 1;
             for (int node = envelope.firstNode(i); node <= last; node++) {
-                along.add(point(envelope, name, node));
+                along.add(point(high, envelope, name, node));
             }
-            nodes.add(point(envelope, name, last));
+            nodes.add(point(high, envelope, name, last));
             extremes.add(new PressureRange(
                     name,
                     envelope.distance(last),
                     envelope.elevation(last),
-                    weight * envelope.highestPressureHead(i),
+                    weight * high.highestPressureHead(i),
                     weight * envelope.lowestPressureHead(i)));
         }
         PressureRange deepest = along.get(envelope.lowestPressureNode());
-        boolean parts = envelope.cavitates(boilingHead + DISSOLVED_AIR);
+        boolean parts = parts(envelope);
         return new Surge(
                 nodes,
                 extremes,
@@ -100,17 +112,18 @@ final class SurgeRun {
                 weight * boilingHead,
                 deepest,
                 envelope.airEntered(),
+                highestHolds,
                 envelope.waveSpeedChange(),
                 parts ? new Amount.Unknown("/penstock", "unknown/column-parts") : null);
     }
 
-    private PressureRange point(HeadEnvelope envelope, String at, int node) {
+    private PressureRange point(HeadEnvelope high, HeadEnvelope envelope, String at, int node) {
         double elevation = envelope.elevation(node);
         return new PressureRange(
                 at,
                 envelope.distance(node),
                 elevation,
-                weight * (envelope.highest(node) - elevation),
+                weight * (high.highest(node) - elevation),
                 weight * (envelope.lowest(node) - elevation));
     }
 }

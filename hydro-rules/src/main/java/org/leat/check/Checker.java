@@ -81,16 +81,7 @@ public final class Checker {
     public Report check(Reading reading) {
         Design design = reading.design();
         if (design == null) {
-            return new Report(
-                    reading.source(),
-                    "",
-                    "",
-                    reading.problems(),
-                    List.of(),
-                    List.of(),
-                    List.of(),
-                    List.of(),
-                    List.of());
+            return Report.unreadable(reading.source(), reading.problems());
         }
         return check(design, reading.positions());
     }
@@ -142,6 +133,8 @@ public final class Checker {
                 ranges.assumed(path -> positions.of(standsAt.apply(path))),
                 plant.unsolvable(),
                 plant.solve().running(),
+                plant.solve().pressureProfile(),
+                plant.numbers().regulator().kind(),
                 alternatives);
     }
 }

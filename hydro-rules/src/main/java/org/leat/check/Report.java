@@ -1,8 +1,10 @@
 package org.leat.check;
 
 import java.util.List;
+import org.leat.design.RegulatorKind;
 import org.leat.file.Problem;
 import org.leat.plant.Amount;
+import org.leat.plant.PressureProfile;
 import org.leat.plant.Running;
 
 /**
@@ -16,6 +18,8 @@ import org.leat.plant.Running;
  * @param assumptions what the plant had to assume
  * @param unsolved why the plant could not be solved; empty if it could
  * @param running the plant on each nozzle set, the set open as built first
+ * @param profile pressures along the pipe with the nozzles as built; without points if the plant could not be solved
+ * @param regulator what kind of charge regulator the plant has
  * @param alternatives the design's alternatives, each checked as a design of its own
  */
 public record Report(
@@ -27,6 +31,8 @@ public record Report(
         List<AssumedValue> assumptions,
         List<Amount.Unknown> unsolved,
         List<Running> running,
+        PressureProfile profile,
+        RegulatorKind regulator,
         List<Report> alternatives) {
 
     public Report {
@@ -36,6 +42,22 @@ public record Report(
         unsolved = List.copyOf(unsolved);
         running = List.copyOf(running);
         alternatives = List.copyOf(alternatives);
+    }
+
+    /** {@return what comes of a file that could not be read} */
+    public static Report unreadable(String file, List<Problem> problems) {
+        return new Report(
+                file,
+                "",
+                "",
+                problems,
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                PressureProfile.NONE,
+                RegulatorKind.NONE,
+                List.of());
     }
 
     /** {@return whether the file could be read as a design} */

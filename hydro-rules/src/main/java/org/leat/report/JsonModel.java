@@ -84,7 +84,31 @@ final class JsonModel {
             @Nullable BigDecimal speedRatio,
             @Nullable BigDecimal busVoltage,
             @Nullable BigDecimal directCurrent,
-            @Nullable BigDecimal batteryPower) {}
+            @Nullable BigDecimal batteryPower,
+            List<StageEntry> energy) {}
+
+    /** Pressures along the pipe, nozzles as built: distance and elevation in m, pressures above atmosphere in Pa. */
+    record PressureEntry(
+            @Nullable String highestDuring,
+            @Nullable String lowestDuring,
+            @Nullable String notTheLastWord,
+            List<PressurePoint> points) {}
+
+    record PressurePoint(
+            String at,
+            @Nullable BigDecimal distance,
+            @Nullable BigDecimal elevation,
+            @Nullable BigDecimal standing,
+            @Nullable BigDecimal running,
+            @Nullable BigDecimal highest,
+            @Nullable BigDecimal lowest,
+            @Nullable BigDecimal ratingHot) {}
+
+    /** Power in W that arrives at a stage of one nozzle set, and what was lost on the way to it. */
+    record StageEntry(
+            String stage,
+            @Nullable BigDecimal power,
+            @Nullable BigDecimal lost) {}
 
     record DesignEntry(
             String file,
@@ -95,7 +119,9 @@ final class JsonModel {
             List<FindingEntry> findings,
             List<AssumptionEntry> assumptions,
             List<String> unsolvedWithout,
+            String regulator,
             List<OperatingEntry> operating,
+            @Nullable PressureEntry pressures,
             List<DesignEntry> alternatives) {}
 
     record LimitEntry(

@@ -22,6 +22,7 @@ import org.leat.file.Problem;
 import org.leat.file.ProblemText;
 import org.leat.plant.Amount;
 import org.leat.plant.Operation;
+import org.leat.plant.PressureProfile;
 import org.leat.plant.Running;
 import org.leat.quantity.QuantityText;
 
@@ -44,7 +45,9 @@ final class JsonShapes {
                 report.findings().stream().map(this::finding).toList(),
                 report.assumptions().stream().map(this::assumption).toList(),
                 report.unsolved().stream().map(Amount.Unknown::path).toList(),
+                Names.ofConstant(report.regulator()),
                 report.running().stream().map(JsonShapes::operating).toList(),
+                report.profile().points().isEmpty() ? null : pressures(report.profile()),
                 report.alternatives().stream().map(this::design).toList());
     }
 
@@ -208,6 +211,29 @@ final class JsonShapes {
                 Numbers.of(o.speedRatio()),
                 Numbers.of(o.bus().bridge()),
                 Numbers.of(o.directCurrent()),
-                Numbers.of(o.batteryPower()));
+                Numbers.of(o.batteryPower()),
+                o.energy().entries().stream()
+                        .map(e -> new JsonModel.StageEntry(
+                                Names.ofConstant(e.stage()), Numbers.of(e.power()), Numbers.of(e.lost())))
+                        .toList());
+    }
+
+    private static JsonModel.PressureEntry pressures(PressureProfile profile) {
+        Amount.Unknown parts = profile.parts();
+        return new JsonModel.PressureEntry(
+                profile.highestDuring(),
+                profile.lowestDuring(),
+                parts == null ? null : parts.reason(),
+                profile.points().stream()
+                        .map(p -> new JsonModel.PressurePoint(
+                                p.at(),
+                                Numbers.of(p.distance()),
+                                Numbers.of(p.elevation()),
+                                Numbers.of(p.standing()),
+                                Numbers.of(p.running()),
+                                Numbers.of(p.highest().or(Double.NaN)),
+                                Numbers.of(p.lowest().or(Double.NaN)),
+                                Numbers.of(p.ratingHot().or(Double.NaN))))
+                        .toList());
     }
 }

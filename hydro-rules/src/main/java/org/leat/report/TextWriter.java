@@ -54,6 +54,8 @@ public final class TextWriter implements ReportWriter {
         }
         section("For a person to look at", findings.brief(report.worstFirst(Kind.REVIEW)));
         section("How it runs", OperatingText.lines(report));
+        section("Pressure along the pipe", new ProfileText(wording).lines(report));
+        section("Where every watt goes", WattsText.lines(report));
         section("Alternatives, side by side", OperatingText.alternatives(report));
         section("Assumed, because the file does not say", new AssumptionText(wording).lines(report.assumptions()));
         section("Could not be judged", findings.brief(report.worstFirst(Kind.OPEN)));

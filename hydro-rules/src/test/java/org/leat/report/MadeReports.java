@@ -111,6 +111,8 @@ final class MadeReports {
                 List.of(),
                 List.of(),
                 List.of(),
+                org.leat.plant.PressureProfile.NONE,
+                org.leat.design.RegulatorKind.NONE,
                 List.of());
     }
 
@@ -135,13 +137,14 @@ final class MadeReports {
                 List.of(),
                 List.of(),
                 List.of(),
+                org.leat.plant.PressureProfile.NONE,
+                org.leat.design.RegulatorKind.NONE,
                 List.of());
     }
 
     static Report unreadable() {
         var reading = DesignReader.read("format: 1\nname: x\nsiet: 3\n", "bad.yaml");
-        return new Report(
-                "bad.yaml", "", "", reading.problems(), List.of(), List.of(), List.of(), List.of(), List.of());
+        return Report.unreadable("bad.yaml", reading.problems());
     }
 
     private static Finding finding(

@@ -1,0 +1,58 @@
+package org.leat.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.leat.check.Report;
+import org.leat.plant.Amount;
+import org.leat.plant.PressureProfile;
+import org.leat.quantity.QuantityKind;
+
+/** The pressures along the pipe, for a person. */
+final class ProfileText {
+
+    private final Wording wording;
+
+    ProfileText(Wording wording) {
+        this.wording = wording;
+    }
+
+    List<String> lines(Report report) {
+        PressureProfile profile = report.profile();
+        if (profile.points().isEmpty()) {
+            return List.of();
+        }
+        Table table = new Table();
+        table.row("point", "distance", "elevation", "standing", "running", "highest", "lowest", "rating, hottest wall");
+        for (PressureProfile.Point point : profile.points()) {
+            table.row(
+                    Plainly.of(point.at()),
+                    UsualUnits.show(point.distance(), QuantityKind.LENGTH, "m", 3),
+                    UsualUnits.show(point.elevation(), QuantityKind.LENGTH, "m", 3),
+                    bar(point.standing()),
+                    bar(point.running()),
+                    bar(point.highest()),
+                    bar(point.lowest()),
+                    bar(point.ratingHot()));
+        }
+        List<String> lines = new ArrayList<>(table.lines());
+        if (profile.highestDuring() != null && profile.lowestDuring() != null) {
+            lines.add("highest in " + Plainly.of(profile.highestDuring()) + ", lowest in "
+                    + Plainly.of(profile.lowestDuring()));
+        }
+        Amount.Unknown parts = profile.parts();
+        if (parts != null) {
+            lines.add("not the last word: " + wording.phrase(parts.reason()));
+        }
+        return lines;
+    }
+
+    private static String bar(Amount amount) {
+        return amount instanceof Amount.Known known ? bar(known.value()) : "unknown";
+    }
+
+    /** Two decimals: a hundredth of a bar is ten centimetres of water. */
+    private static String bar(double pascal) {
+        double hundredths = Math.rint(pascal / 1e3);
+        return java.math.BigDecimal.valueOf((long) hundredths, 2).toPlainString() + " bar";
+    }
+}
