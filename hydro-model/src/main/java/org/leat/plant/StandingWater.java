@@ -128,7 +128,7 @@ final class StandingWater {
         Amount unknown = unknownWave();
         List<Amount> highest = new ArrayList<>();
         for (SectionNumbers section : numbers.penstock().sections()) {
-            highest.add(Amount.of(standing(section.lowestElevation())));
+            highest.add(Amount.of(standing(lowest(section))));
         }
         UpperEnd upper = vented ? new UpperEnd.ShuttingVented(time) : new UpperEnd.Shutting(time);
         LowerEnd open = new LowerEnd.Nozzles(NozzleOpening.unchanged());
