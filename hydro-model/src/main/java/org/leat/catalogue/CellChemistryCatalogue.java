@@ -1,7 +1,9 @@
 package org.leat.catalogue;
 
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.leat.design.Chemistry;
 import org.leat.law.Answer;
@@ -18,7 +20,21 @@ public final class CellChemistryCatalogue {
     private static final List<CyclePoint> CYCLES = DataFile.rows("cycle-life", CyclePoint.class);
     private static final List<RestPoint> REST = DataFile.rows("open-circuit-voltage", RestPoint.class);
 
+    private static final Map<Chemistry, Map<CellProperty, Spread>> SPREADS = spreads();
+
     private CellChemistryCatalogue() {}
+
+    private static Map<Chemistry, Map<CellProperty, Spread>> spreads() {
+        Map<Chemistry, Map<CellProperty, Spread>> all = new EnumMap<>(Chemistry.class);
+        for (Chemistry chemistry : Chemistry.values()) {
+            Map<CellProperty, Spread> of = new EnumMap<>(CellProperty.class);
+            for (CellProperty property : CellProperty.values()) {
+                read(chemistry, property).ifPresent(spread -> of.put(property, spread));
+            }
+            all.put(chemistry, of);
+        }
+        return all;
+    }
 
     private record Row(String chemistry, String property, double low, double usual, double high, String source) {}
 
@@ -28,6 +44,10 @@ public final class CellChemistryCatalogue {
 
     /** {@return the property of one cell with its range, in SI; empty where the chemistry must not have it} */
     public static Optional<Spread> find(Chemistry chemistry, CellProperty property) {
+        return Optional.ofNullable(SPREADS.getOrDefault(chemistry, Map.of()).get(property));
+    }
+
+    private static Optional<Spread> read(Chemistry chemistry, CellProperty property) {
         String key = key(chemistry);
         String column = property.column();
         return ROWS.stream()

@@ -24,7 +24,7 @@ public final class Cases {
         running = new Once<>(solver::running);
         overTheYear = new Once<>(solver::overTheYear);
         shut = new Once<>(solver::shut);
-        closing = new Once<>(() -> solver.closing(running()));
+        closing = new Once<>(solver::closing);
         profile = new Once<>(() -> PressureProfile.of(this));
         loadLost = new Once<>(() -> solver.loadLost(running()));
         batteryFull = new Once<>(() -> solver.batteryFull(running(), loadLost()));

@@ -15,6 +15,7 @@ final class Solver {
     private final Once<TorqueCurve> atAbsorption;
     private final Once<List<Running>> running;
     private final Once<List<Running>> overTheYear;
+    private final Once<List<Closing>> closing;
 
     private Solver(PlantNumbers numbers) {
         this.numbers = numbers;
@@ -22,6 +23,7 @@ final class Solver {
         this.waters = new Once<>(this::everyWater);
         this.running = new Once<>(this::everyRunning);
         this.overTheYear = new Once<>(this::everyFlow);
+        this.closing = new Once<>(this::everyClosing);
         this.atAbsorption = new Once<>(this::absorbing);
     }
 
@@ -38,6 +40,7 @@ final class Solver {
         this.waters = sameWater ? near.waters : new Once<>(this::everyWater);
         this.running = sameRunning ? near.running : new Once<>(this::everyRunning);
         this.overTheYear = sameRunning ? near.overTheYear : new Once<>(this::everyFlow);
+        this.closing = sameWater ? near.closing : new Once<>(this::everyClosing);
         this.atAbsorption = sameFull ? near.atAbsorption : new Once<>(this::absorbing);
     }
 
@@ -147,10 +150,14 @@ final class Solver {
         return new StandingWater(numbers).shut();
     }
 
-    List<Closing> closing(List<Running> running) {
+    List<Closing> closing() {
+        return closing.get();
+    }
+
+    private List<Closing> everyClosing() {
         StandingWater water = new StandingWater(numbers);
         List<Closing> cases = new ArrayList<>();
-        for (Running set : running) {
+        for (Running set : running()) {
             cases.addAll(water.closing(set));
         }
         return List.copyOf(cases);

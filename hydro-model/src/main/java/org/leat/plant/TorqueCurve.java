@@ -16,6 +16,9 @@ final class TorqueCurve {
     private static final double FALLEN = 0.7;
     private static final int MOST = 64;
 
+    /** Of the peak's speed; the torque there is flat and a thousandth of that closer. */
+    private static final double PEAK_TOLERANCE = 1e-3;
+
     private final BatteryClamp bus;
     private final double gear;
     private final double noLoad;
@@ -66,7 +69,7 @@ final class TorqueCurve {
         double b = high - shorter * (high - low);
         double atA = electric(a);
         double atB = electric(b);
-        while (high - low > 1e-4 * high) {
+        while (high - low > PEAK_TOLERANCE * high) {
             if (atA > atB) {
                 high = b;
                 b = a;

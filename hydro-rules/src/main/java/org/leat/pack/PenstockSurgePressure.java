@@ -77,7 +77,7 @@ final class PenstockSurgePressure implements Rule {
                         .anyMatch(r -> r.nozzles().bores().size() > 1);
     }
 
-    /** The stop that leaves the least margin; open before fail, because an unknown may be worse. */
+    /** The stop that leaves the least margin. */
     private static Outcome worst(Judgement j, SectionNumbers section, int index) {
         Outcome worst = null;
         for (Closing closing : j.cases().closing()) {
@@ -89,10 +89,14 @@ final class PenstockSurgePressure implements Rule {
         return java.util.Objects.requireNonNull(worst);
     }
 
+    /** A failure first, then what is open, because an unknown may be worse than any pass. */
     private static double margin(Outcome outcome) {
-        return outcome.comparison() == null
-                ? Double.NEGATIVE_INFINITY
-                : outcome.comparison().margin();
+        return switch (outcome.kind()) {
+            case FAIL -> java.util.Objects.requireNonNull(outcome.comparison()).margin();
+            case PASS ->
+                1 + java.util.Objects.requireNonNull(outcome.comparison()).margin();
+            default -> 0.5;
+        };
     }
 
     private static Outcome judge(Judgement j, Closing closing, SectionNumbers section, Amount peak) {
@@ -103,8 +107,14 @@ final class PenstockSurgePressure implements Rule {
         if (!(section.surgeRatingHot() instanceof Amount.Known rating)) {
             return Open.because(spot, section.surgeRatingHot());
         }
+        Comparison comparison = Comparison.atMost(pressure.value(), rating.value(), QuantityKind.PRESSURE);
+        Amount.Unknown parts = closing.cause().atIntake() ? null : closing.parts();
+        if (comparison.holds() && parts != null) {
+            // where the column parts, what follows when it closes again can be more than any wave before
+            return spot.unknown(parts);
+        }
         return spot.compare(
-                Comparison.atMost(pressure.value(), rating.value(), QuantityKind.PRESSURE),
+                comparison,
                 "holds",
                 "too-high",
                 Arg.of("section", section.name()),
