@@ -16,8 +16,8 @@ final class TorqueCurve {
     private static final double FALLEN = 0.7;
     private static final int MOST = 64;
 
-    /** Of the peak's speed; the torque there is flat and a thousandth of that closer. */
-    private static final double PEAK_TOLERANCE = 1e-3;
+    /** Of the peak's speed. */
+    private static final double PEAK_TOLERANCE = 1e-4;
 
     private final BatteryClamp bus;
     private final double gear;

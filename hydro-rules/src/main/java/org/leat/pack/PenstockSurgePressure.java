@@ -32,7 +32,8 @@ final class PenstockSurgePressure implements Rule {
             .formula("within 2L/a: p = ρ g (intake level − elevation) + ρ a ΔV (Joukowsky);"
                     + " slower: Δh = 2 L ΔV / (g t) (Michaud); limit = rating at the hottest wall · surge allowance")
             .judged(
-                    "the worst of: valve shut by hand, nozzle shut, one nozzle plugged at once, on each nozzle set on hand")
+                    "the worst of: valve shut by hand, nozzle shut, one nozzle plugged at once, on each nozzle set on hand;"
+                            + " of a plugged nozzle the first blow, not what follows where the water column parts")
             .source("Joukowsky 1898; Michaud 1878; Wylie and Streeter, Fluid Transients in Systems, ch. 1-2")
             .source("surge allowance: PE100+ Association technical guidance (PE), AWWA C906 and C900")
             .message("holds", "section", "surge")
@@ -108,8 +109,8 @@ final class PenstockSurgePressure implements Rule {
             return Open.because(spot, section.surgeRatingHot());
         }
         Comparison comparison = Comparison.atMost(pressure.value(), rating.value(), QuantityKind.PRESSURE);
-        Amount.Unknown parts = closing.cause().atIntake() ? null : closing.parts();
-        if (comparison.holds() && parts != null) {
+        Amount.Unknown parts = closing.parts();
+        if (comparison.holds() && parts != null && timed(closing)) {
             // where the column parts, what follows when it closes again can be more than any wave before
             return spot.unknown(parts);
         }
@@ -120,6 +121,11 @@ final class PenstockSurgePressure implements Rule {
                 Arg.of("section", section.name()),
                 Arg.of("surge", closing.surgeHead().or(0), QuantityKind.LENGTH),
                 Arg.of("time", closing.closingTime(), QuantityKind.TIME));
+    }
+
+    /** A plug in a nozzle parts the column of nearly every pipe; of it the first blow is judged, as the card says. */
+    private static boolean timed(Closing closing) {
+        return closing.cause() == Closing.Cause.VALVE || closing.cause() == Closing.Cause.NOZZLE_SHUT;
     }
 
     @Override
