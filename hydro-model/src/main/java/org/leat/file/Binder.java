@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.leat.design.ElementPath;
 import org.leat.design.ImpossibleValueException;
 
 /** Binds nodes to records, noting where each value stands and everything that is wrong. */

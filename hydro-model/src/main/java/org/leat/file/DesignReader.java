@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.Design;
+import org.leat.design.ElementPath;
 
 /**
  * Reads design files, YAML 1.2 or JSON. Bad content never throws: every problem found in one pass is in the

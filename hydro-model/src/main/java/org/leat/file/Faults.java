@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.Demand;
+import org.leat.design.ElementPath;
 import org.leat.design.ImpossibleValueException.Fault;
 import org.leat.quantity.Measured;
 

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.leat.design.ElementPath;
 
 /** The named parts of a design's parts files, and taking them. */
 final class Parts {

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.leat.design.ElementPath;
 
 /**
  * Where each value of a design stands in its file, by element path: {@code /penstock/sections[run]/pipe/sdr}. Items of

@@ -2,6 +2,7 @@ package org.leat.file;
 
 import java.util.Comparator;
 import java.util.List;
+import org.leat.design.ElementPath;
 
 /**
  * One thing wrong with a design file. Holds arguments, no sentence: {@link ProblemText} words it.

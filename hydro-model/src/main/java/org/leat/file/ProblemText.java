@@ -2,6 +2,7 @@ package org.leat.file;
 
 import java.util.List;
 import java.util.Locale;
+import org.leat.design.ElementPath;
 
 /** Words problems for people. Control characters of files come out as their code. */
 public final class ProblemText {

@@ -3,6 +3,7 @@ package org.leat.file;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import org.leat.design.ElementPath;
 
 /** Collects problems, a hundred at most. */
 final class Problems {

@@ -8,6 +8,7 @@ import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import org.leat.design.ElementPath;
 import org.snakeyaml.engine.v2.scanner.StreamReader;
 
 /** Bytes to text: at most a mebibyte, strict UTF-8, no characters that a text file cannot hold. */

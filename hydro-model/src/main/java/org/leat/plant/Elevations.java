@@ -4,8 +4,8 @@ import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
+import org.leat.design.ElementPath;
 import org.leat.design.Section;
-import org.leat.file.ElementPath;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 

@@ -2,7 +2,7 @@ package org.leat.plant;
 
 import org.jspecify.annotations.Nullable;
 import org.leat.catalogue.PipeMaterial;
-import org.leat.file.ElementPath;
+import org.leat.design.ElementPath;
 
 /**
  * One section of the penstock, in SI.

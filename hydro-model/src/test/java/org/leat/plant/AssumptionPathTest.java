@@ -17,8 +17,8 @@ import net.jqwik.api.ShrinkingMode;
 import org.junit.jupiter.api.Test;
 import org.leat.arbitraries.Designs;
 import org.leat.design.Design;
+import org.leat.design.ElementPath;
 import org.leat.file.DesignSchema;
-import org.leat.file.ElementPath;
 
 /** Every path that a plant names can be written in a design file. */
 class AssumptionPathTest {

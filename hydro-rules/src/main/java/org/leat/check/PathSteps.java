@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
-import org.leat.file.ElementPath;
+import org.leat.design.ElementPath;
 
 /**
  * A place in a design, written {@code /penstock/sections[run]/pipe/sdr}: the file's field names, and for an item of a

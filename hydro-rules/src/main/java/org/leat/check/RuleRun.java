@@ -2,7 +2,7 @@ package org.leat.check;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.leat.file.ElementPath;
+import org.leat.design.ElementPath;
 import org.leat.plant.Amount;
 import org.leat.plant.Plant;
 

@@ -7,7 +7,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.leat.design.Alternative;
 import org.leat.design.Design;
-import org.leat.file.ElementPath;
+import org.leat.design.ElementPath;
 import org.leat.file.Names;
 
 /** A design's alternatives, each as the whole design it would be. */

@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.Design;
+import org.leat.design.ElementPath;
 import org.leat.design.Inverter;
 import org.leat.design.Load;
 import org.leat.design.LoadSupply;
 import org.leat.electrics.EnergyBalance;
-import org.leat.file.ElementPath;
 import org.leat.quantity.Si;
 
 /**

@@ -7,9 +7,9 @@ import org.leat.check.Arg;
 import org.leat.design.Cable;
 import org.leat.design.Design;
 import org.leat.design.DeviceKind;
+import org.leat.design.ElementPath;
 import org.leat.design.Place;
 import org.leat.design.ProtectiveDevice;
-import org.leat.file.ElementPath;
 
 /** Fuses, breakers and switches of a design, by the runs they sit in. */
 final class Devices {

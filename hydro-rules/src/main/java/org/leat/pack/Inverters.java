@@ -5,9 +5,9 @@ import org.jspecify.annotations.Nullable;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Spot;
+import org.leat.design.ElementPath;
 import org.leat.design.Load;
 import org.leat.design.LoadSupply;
-import org.leat.file.ElementPath;
 import org.leat.quantity.Si;
 
 /** What rules of the inverter say where there is none, and what hangs on it. */

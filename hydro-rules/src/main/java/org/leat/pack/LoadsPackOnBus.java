@@ -11,9 +11,9 @@ import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
+import org.leat.design.ElementPath;
 import org.leat.design.Load;
 import org.leat.design.VehiclePack;
-import org.leat.file.ElementPath;
 import org.leat.quantity.QuantityKind;
 
 /** A vehicle or tool pack wired to the bus. */

@@ -14,7 +14,7 @@ import org.leat.check.Kind;
 import org.leat.check.Outcome;
 import org.leat.check.Report;
 import org.leat.check.Rulebook;
-import org.leat.file.ElementPath;
+import org.leat.design.ElementPath;
 import org.leat.file.Position;
 import org.leat.file.Problem;
 import org.leat.file.ProblemText;

@@ -14,7 +14,7 @@ import org.leat.check.Outcome;
 import org.leat.check.RuleInForce;
 import org.leat.check.Rulebook;
 import org.leat.check.WayOut;
-import org.leat.file.ElementPath;
+import org.leat.design.ElementPath;
 
 /**
  * Turns messages into sentences with a rulebook's texts. A text holds placeholders: {@code {flow}}, {@code {flow:L/s}},

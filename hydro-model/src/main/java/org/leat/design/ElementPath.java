@@ -1,6 +1,10 @@
-package org.leat.file;
+package org.leat.design;
 
+import java.lang.reflect.Method;
+import java.lang.reflect.RecordComponent;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -12,6 +16,16 @@ public final class ElementPath {
 
     /** The whole design. */
     public static final String ROOT = "/";
+
+    private static final ClassValue<Optional<Method>> NAMES = new ClassValue<>() {
+        @Override
+        protected Optional<Method> computeValue(Class<?> type) {
+            return Arrays.stream(type.getRecordComponents())
+                    .filter(c -> c.getName().equals("name") && c.getType() == String.class)
+                    .map(RecordComponent::getAccessor)
+                    .findFirst();
+        }
+    };
 
     private ElementPath() {}
 
@@ -49,7 +63,15 @@ public final class ElementPath {
     }
 
     private static @Nullable String name(Object item) {
-        return item instanceof Record r ? Shape.of(r.getClass()).nameOf(r) : null;
+        if (!(item instanceof Record)) {
+            return null;
+        }
+        Optional<Method> accessor = NAMES.get(item.getClass());
+        try {
+            return accessor.isPresent() ? (String) accessor.get().invoke(item) : null;
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     private static String escaped(String name) {
