@@ -130,7 +130,9 @@ public final class Closing implements Situation {
 
     /** The waves where they can press more than the closed form says and are not void. */
     private @Nullable Surge bounding() {
-        Surge run = cause.atIntake() ? null : surge();
+        // one pipe stopped within its return time: the tank's level and Joukowsky's rise are never surpassed
+        boolean bounded = closedForm.size() == 1 && closingTime <= criticalTime.or(-1);
+        Surge run = cause.atIntake() || bounded ? null : surge();
         return run == null || !run.highestHolds() ? null : run;
     }
 

@@ -16,8 +16,8 @@ final class TorqueCurve {
     private static final double FALLEN = 0.7;
     private static final int MOST = 64;
 
-    /** Of the peak's speed. */
-    private static final double PEAK_TOLERANCE = 1e-4;
+    /** Of the peak's speed, before the parabola. */
+    private static final double PEAK_TOLERANCE = 1e-2;
 
     private final BatteryClamp bus;
     private final double gear;
@@ -60,7 +60,7 @@ final class TorqueCurve {
         this.peakSpeed = peak > 0 && peak + 1 < n ? greatest(peak) : speed[peak];
     }
 
-    /** Golden section between the neighbours of the greatest sample. */
+    /** Golden section between the neighbours of the greatest sample, then a parabola. */
     private double greatest(int peak) {
         double shorter = (3 - Math.sqrt(5)) / 2;
         double low = speed[peak - 1];
@@ -84,7 +84,16 @@ final class TorqueCurve {
                 atB = electric(b);
             }
         }
-        return 0.5 * (low + high);
+        return vertex(low, 0.5 * (low + high), high);
+    }
+
+    /** The top of the parabola through three neighbouring points, an equal step apart. */
+    private double vertex(double low, double middle, double high) {
+        double atLow = electric(low);
+        double atHigh = electric(high);
+        double bend = atLow - 2 * electric(middle) + atHigh;
+        double shift = bend < 0 ? 0.5 * (atLow - atHigh) / bend : 0;
+        return middle + (middle - low) * Math.max(-1, Math.min(1, shift));
     }
 
     /** {@return speed of the runner at which current begins to flow, rad/s} */

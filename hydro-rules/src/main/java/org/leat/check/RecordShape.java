@@ -20,7 +20,13 @@ record RecordShape(List<RecordComponent> components, Constructor<?> constructor)
             Class<?>[] types =
                     Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
             try {
-                return new RecordShape(List.of(components), type.getDeclaredConstructor(types));
+                Constructor<?> canonical = type.getDeclaredConstructor(types);
+                // both are public; this only spares the check at every call
+                canonical.setAccessible(true);
+                for (RecordComponent component : components) {
+                    component.getAccessor().setAccessible(true);
+                }
+                return new RecordShape(List.of(components), canonical);
             } catch (NoSuchMethodException e) {
                 throw new IllegalStateException(e);
             }

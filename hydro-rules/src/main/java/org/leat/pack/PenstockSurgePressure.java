@@ -109,8 +109,8 @@ final class PenstockSurgePressure implements Rule {
             return Open.because(spot, section.surgeRatingHot());
         }
         Comparison comparison = Comparison.atMost(pressure.value(), rating.value(), QuantityKind.PRESSURE);
-        Amount.Unknown parts = closing.parts();
-        if (comparison.holds() && parts != null && timed(closing)) {
+        Amount.Unknown parts = comparison.holds() && timed(closing) ? closing.parts() : null;
+        if (parts != null) {
             // where the column parts, what follows when it closes again can be more than any wave before
             return spot.unknown(parts);
         }
@@ -123,6 +123,22 @@ final class PenstockSurgePressure implements Rule {
                 Arg.of("time", closing.closingTime(), QuantityKind.TIME));
     }
 
+    /** Whether a plugged nozzle alone is too much for the section: then no slower valve helps. */
+    private static boolean plugFails(Judgement j, Outcome failure) {
+        List<SectionNumbers> sections = j.plant().numbers().penstock().sections();
+        for (Closing closing : j.cases().closing()) {
+            for (int i = 0; i < sections.size(); i++) {
+                if (closing.cause() == Closing.Cause.NOZZLE_PLUGGED
+                        && failure.path().startsWith(sections.get(i).path() + "/")
+                        && closing.sections().get(i).or(0)
+                                > sections.get(i).surgeRatingHot().or(Double.POSITIVE_INFINITY)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
     /** A plug in a nozzle parts the column of nearly every pipe; of it the first blow is judged, as the card says. */
     private static boolean timed(Closing closing) {
         return closing.cause() == Closing.Cause.VALVE || closing.cause() == Closing.Cause.NOZZLE_SHUT;
@@ -132,7 +148,7 @@ final class PenstockSurgePressure implements Rule {
     public List<WayOut> waysOut(Judgement j, Outcome failure) {
         List<WayOut> ways = new ArrayList<>();
         String path = timePath(j, failure);
-        if (path != null) {
+        if (path != null && !plugFails(j, failure)) {
             Search.least(this, j, failure, java.util.Arrays.stream(TIMES).mapToObj(t -> slower(path, t)))
                     .ifPresent(ways::add);
         }

@@ -9,6 +9,7 @@ import org.leat.catalogue.PipeMaterial;
 import org.leat.catalogue.PipeStandard;
 import org.leat.catalogue.PlasticPipe;
 import org.leat.check.Arg;
+import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
@@ -18,6 +19,8 @@ import org.leat.design.Pipe;
 import org.leat.design.PolyethyleneGrade;
 import org.leat.design.Section;
 import org.leat.pack.Search.Candidate;
+import org.leat.plant.Amount;
+import org.leat.plant.SectionNumbers;
 import org.leat.quantity.QuantityKind;
 
 /**
@@ -39,14 +42,15 @@ final class StrongerPipe {
         List<WayOut> ways = new ArrayList<>();
         Section section = section(j, failure.path());
         if (section != null && section.pipe() instanceof Pipe.Polyethylene pipe) {
-            Search.least(rule, j, failure, polyethylene(failure.path(), pipe, pipe.material(), "thicker"))
+            double least = Double.isFinite(needed) ? leastRating(j, section, failure) : 0;
+            Search.first(rule, j, failure, polyethylene(failure.path(), pipe, pipe.material(), least, "thicker"))
                     .ifPresent(ways::add);
             if (pipe.material() == PolyethyleneGrade.PE80) {
-                Search.least(
+                Search.first(
                                 rule,
                                 j,
                                 failure,
-                                polyethylene(failure.path(), pipe, PolyethyleneGrade.PE100, "stronger-grade"))
+                                polyethylene(failure.path(), pipe, PolyethyleneGrade.PE100, least, "stronger-grade"))
                         .ifPresent(ways::add);
             }
         }
@@ -56,12 +60,27 @@ final class StrongerPipe {
         return ways;
     }
 
+    /** The rating at 20 °C below which none needs trying: a thicker wall lowers no pressure. In Pa. */
+    private static double leastRating(Judgement j, Section section, Outcome failure) {
+        Comparison comparison = failure.comparison();
+        for (SectionNumbers numbers : j.plant().numbers().penstock().sections()) {
+            if (comparison != null
+                    && comparison.sense() == Comparison.Sense.AT_MOST
+                    && comparison.kind() == QuantityKind.PRESSURE
+                    && numbers.name().equals(section.name())
+                    && numbers.rating() instanceof Amount.Known rating) {
+                return 0.95 * rating.value() * comparison.value() / comparison.high();
+            }
+        }
+        return 0;
+    }
+
     private static Stream<Candidate> polyethylene(
-            String path, Pipe.Polyethylene pipe, PolyethyleneGrade grade, String message) {
+            String path, Pipe.Polyethylene pipe, PolyethyleneGrade grade, double least, String message) {
         double outside = org.leat.quantity.Si.of(pipe.outsideDiameter());
         double thinner = pipe.material() == grade && pipe.sdr() != null ? pipe.sdr() : Double.POSITIVE_INFINITY;
         return PipeCatalogue.series(PipeStandard.ISO_4427, PipeMaterial.of(grade), outside).stream()
-                .filter(candidate -> candidate.sdr() < thinner)
+                .filter(candidate -> candidate.sdr() < thinner && candidate.nominalPressure() >= least)
                 .map(candidate -> new Candidate(message, edits(path, pipe, grade, candidate), args(candidate)));
     }
 
