@@ -26,7 +26,7 @@ import org.openjdk.jmh.annotations.Warmup;
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
-@Warmup(iterations = 6, time = 2)
+@Warmup(iterations = 12, time = 2)
 @Measurement(iterations = 5, time = 2)
 @Fork(1)
 public class CheckBenchmark {
