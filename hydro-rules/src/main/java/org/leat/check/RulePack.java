@@ -20,4 +20,13 @@ public interface RulePack {
      * used without being declared.
      */
     Map<String, String> texts();
+
+    /**
+     * {@return for a rule's page: a piece of a design that fails and what is found in it, in Markdown, by rule id}
+     *
+     * <p>A rule without one has a page without an example.
+     */
+    default Map<String, String> examples() {
+        return Map.of();
+    }
 }

@@ -38,7 +38,10 @@ final class ExplainCommand implements Callable<Integer> {
                     spec.commandLine(),
                     "no rule is called " + rule + (nearest.isEmpty() ? "" : "; nearest is " + nearest));
         }
-        spec.commandLine().getOut().print(RulePage.of(rulebook.rule(rule)));
+        spec.commandLine()
+                .getOut()
+                .print(RulePage.of(
+                        rulebook.rule(rule), new BuiltInPack().examples().get(rule)));
         return ExitCode.NOTHING;
     }
 }

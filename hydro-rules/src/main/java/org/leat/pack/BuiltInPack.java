@@ -164,4 +164,9 @@ public final class BuiltInPack implements RulePack {
         }
         return texts;
     }
+
+    @Override
+    public Map<String, String> examples() {
+        return Examples.read(COMPONENTS);
+    }
 }

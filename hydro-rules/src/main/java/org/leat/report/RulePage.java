@@ -3,6 +3,7 @@ package org.leat.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 import org.leat.check.Limit;
 import org.leat.check.RuleCard;
 import org.leat.check.RuleInForce;
@@ -12,14 +13,21 @@ public final class RulePage {
 
     private RulePage() {}
 
-    /** {@return the page, ending in a line feed} */
-    public static String of(RuleInForce rule) {
+    /**
+     * {@return the page, ending in a line feed}
+     *
+     * @param example what {@link org.leat.check.RulePack#examples()} has for the rule; null for none
+     */
+    public static String of(RuleInForce rule, @Nullable String example) {
         RuleCard card = rule.card();
         List<String> lines = new ArrayList<>();
         lines.add("# " + card.id());
         lines.add("");
         lines.add(sentence(card.title()) + ". A failure is "
-                + article(rule.level().word()) + " unless a case below says other.");
+                + article(rule.level().word())
+                + (rule.level().compareTo(card.worst()) < 0
+                        ? ", at worst " + article(card.worst().word())
+                        : "") + ".");
         lines.add("");
         lines.add("**Why.** " + card.why());
         lines.add("");
@@ -34,6 +42,16 @@ public final class RulePage {
             lines.add("|---|---|---|");
             rule.limits().values().forEach(limit -> lines.add(row(limit)));
         }
+        if (example != null) {
+            lines.add("");
+            lines.add("## A design that fails");
+            lines.add("");
+            lines.add(example.strip());
+        }
+        lines.add("");
+        lines.add("## In a settings file");
+        lines.add("");
+        lines.addAll(RuleInSettings.lines(rule));
         return String.join("\n", lines) + "\n";
     }
 

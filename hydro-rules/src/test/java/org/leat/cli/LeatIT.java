@@ -108,6 +108,12 @@ class LeatIT {
     }
 
     @Test
+    void explain_prints_the_page_of_the_reference() throws Exception {
+        assertThat(leat("explain", "penstock/velocity").out())
+                .isEqualTo(Files.readString(Path.of("../docs/rules/penstock/velocity.md")));
+    }
+
+    @Test
     void explain_prints_formula_case_source_and_limits() throws Exception {
         Ran ran = leat("explain", "penstock/velocity");
         assertThat(ran.code()).isZero();

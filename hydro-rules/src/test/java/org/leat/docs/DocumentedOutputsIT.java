@@ -22,7 +22,7 @@ class DocumentedOutputsIT {
 
     private static final Path ROOT = Path.of("").toAbsolutePath().getParent();
     private static final Pattern BLOCK = Pattern.compile(
-            "(<!-- (output|last line) of: leat ([^\\n]*?) -->\\n```[a-z]*\\n)(.*?)(\\n?```\\n)", Pattern.DOTALL);
+            "(<!-- (output|last line) of: leat ([^\\n]*?) -->\\n(`{3,})[a-z]*\\n)(.*?)(\\n?\\4\\n)", Pattern.DOTALL);
 
     static Stream<Path> documents() throws IOException {
         List<Path> found = new ArrayList<>();
@@ -45,7 +45,7 @@ class DocumentedOutputsIT {
                 List<String> lines = printed.lines().toList();
                 printed = String.join("\n", lines.subList(Math.max(0, lines.size() - 1), lines.size())) + "\n";
             }
-            m.appendReplacement(now, Matcher.quoteReplacement(m.group(1) + printed + "```\n"));
+            m.appendReplacement(now, Matcher.quoteReplacement(m.group(1) + printed + m.group(4) + "\n"));
         }
         m.appendTail(now);
         if (Boolean.getBoolean("leat.write-docs")) {
