@@ -1,5 +1,6 @@
 package org.leat.design;
 
+import java.lang.annotation.Annotation;
 import java.lang.reflect.RecordComponent;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -33,7 +34,7 @@ public final class Demand {
     private Demand() {}
 
     /**
-     * Begins a record's demands with the limits written at its components.
+     * Begins a record's demands: that what is not optional is there, and the limits written at its components.
      *
      * @param type the record
      * @param values its components, in their order
@@ -42,9 +43,23 @@ public final class Demand {
         Demand demand = new Demand();
         List<RecordComponent> components = COMPONENTS.get(type);
         for (int i = 0; i < components.size(); i++) {
-            demand.faults.addAll(faults(components.get(i), values[i]));
+            RecordComponent component = components.get(i);
+            if (values[i] == null && !optional(component)) {
+                demand.faults.add(new Fault(component.getName(), print(null), "a value"));
+            }
+            demand.faults.addAll(faults(component, values[i]));
         }
         return demand;
+    }
+
+    private static boolean optional(RecordComponent component) {
+        // asked of every annotation: a record's components carry theirs at the type
+        for (Annotation annotation : component.getAnnotatedType().getAnnotations()) {
+            if (annotation.annotationType() == Nullable.class) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** {@return the faults of one value against the limits written at its component; none where it is absent} */

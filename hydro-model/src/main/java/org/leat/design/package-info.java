@@ -3,8 +3,74 @@
  * time the table from which design files are read and written and the JSON Schema is made: component names become
  * field names, {@code @Nullable} means optional (a list is optional unless its limits ask for items),
  * and annotations carry limits and help. Uses {@code quantity} only.
+ *
+ * <p>For designs built in code every record has a builder, {@code PenstockBuilder.builder()} for {@link Penstock}: what
+ * is not set is absent, lists are empty, and {@code build()} refuses a record that lacks what it needs.
  */
 @NullMarked
+@RecordBuilder.Include({
+    Alternative.class,
+    Alternator.class,
+    BatteryBank.class,
+    BatteryManagement.class,
+    Bearings.class,
+    Buckets.class,
+    Cable.class,
+    ChargeRegulator.class,
+    ClinometerLeg.class,
+    Conductor.class,
+    Design.class,
+    DumpLoad.class,
+    DurationPoint.class,
+    Fitting.class,
+    GrossHead.Stated.class,
+    GrossHead.Tube.class,
+    GrossHead.Gauge.class,
+    GrossHead.Clinometer.class,
+    Hub.class,
+    Installation.class,
+    Intake.class,
+    Inverter.class,
+    Load.class,
+    NoLoadLoss.class,
+    NozzleChoice.class,
+    NozzleSet.class,
+    OpenCircuit.VoltsAtSpeed.class,
+    OpenCircuit.SpeedPerVolt.class,
+    Penstock.class,
+    Pipe.Polyethylene.class,
+    Pipe.PvcU.class,
+    Pipe.Steel.class,
+    Pipe.Hose.class,
+    Pipe.OtherPipe.class,
+    ProtectiveDevice.class,
+    Rectifier.class,
+    Runner.class,
+    Safeguards.class,
+    SaltReading.class,
+    Screen.DrilledHoles.class,
+    Screen.Mesh.class,
+    Screen.Bars.class,
+    Section.class,
+    SettlingBasin.class,
+    Site.class,
+    Stream.class,
+    StreamFlow.Constant.class,
+    StreamFlow.DurationCurve.class,
+    StreamFlow.Months.class,
+    StreamFlow.Bucket.class,
+    StreamFlow.Floats.class,
+    StreamFlow.SaltSlug.class,
+    StreamFlow.VNotchWeir.class,
+    StreamFlow.RectangularWeir.class,
+    TemperatureRange.class,
+    VehiclePack.class,
+    Vent.class,
+    Ventilation.class,
+    VoltageRange.class,
+    Winding.class
+})
 package org.leat.design;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import org.jspecify.annotations.NullMarked;
