@@ -12,13 +12,13 @@ import org.leat.check.Level;
 import org.leat.check.Report;
 import org.leat.check.Rulebook;
 import org.leat.file.DesignReader;
-import org.leat.pack.BuiltInPack;
 import org.leat.report.JsonWriter;
 import org.leat.report.ReportWriter;
 import org.leat.report.SarifWriter;
 import org.leat.report.Tally;
 import org.leat.report.TextWriter;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -68,6 +68,9 @@ final class CheckCommand implements Callable<Integer> {
             description = "Colour in text; auto: on a terminal, unless NO_COLOR is set.")
     private Colour colour = Colour.AUTO;
 
+    @Mixin
+    private CheckerOptions options = new CheckerOptions();
+
     @Spec
     @SuppressWarnings("NullAway.Init") // set by the command line parser
     private CommandSpec spec;
@@ -78,7 +81,7 @@ final class CheckCommand implements Callable<Integer> {
             throw new ParameterException(spec.commandLine(), "--problems-only goes with --format sarif");
         }
         PrintWriter out = spec.commandLine().getOut();
-        Checker checker = Checker.of(List.of(new BuiltInPack()));
+        Checker checker = options.checker();
         ReportWriter writer = writer(checker.rulebook(), out);
         Tally tally = new Tally();
         for (Path file : files) {

@@ -1,13 +1,13 @@
 package org.leat.cli;
 
-import java.util.List;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.concurrent.Callable;
-import org.leat.check.Checker;
 import org.leat.check.Rulebook;
 import org.leat.file.Names;
-import org.leat.pack.BuiltInPack;
 import org.leat.report.RulePage;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
@@ -24,13 +24,16 @@ final class ExplainCommand implements Callable<Integer> {
     @Parameters(paramLabel = "RULE", description = "A rule's id, as penstock/static-pressure.")
     private String rule = "";
 
+    @Mixin
+    private CheckerOptions options = new CheckerOptions();
+
     @Spec
     @SuppressWarnings("NullAway.Init") // set by the command line parser
     private CommandSpec spec;
 
     @Override
     public Integer call() {
-        Rulebook rulebook = Checker.of(List.of(new BuiltInPack())).rulebook();
+        Rulebook rulebook = options.checker().rulebook();
         if (rulebook.indexOf(rule) < 0) {
             String nearest = Names.nearest(
                     rule, rulebook.rules().stream().map(r -> r.card().id()).toList());
@@ -38,10 +41,9 @@ final class ExplainCommand implements Callable<Integer> {
                     spec.commandLine(),
                     "no rule is called " + rule + (nearest.isEmpty() ? "" : "; nearest is " + nearest));
         }
-        spec.commandLine()
-                .getOut()
-                .print(RulePage.of(
-                        rulebook.rule(rule), new BuiltInPack().examples().get(rule)));
+        Map<String, String> examples = new LinkedHashMap<>();
+        options.packs().forEach(pack -> examples.putAll(pack.examples()));
+        spec.commandLine().getOut().print(RulePage.of(rulebook.rule(rule), examples.get(rule)));
         return ExitCode.NOTHING;
     }
 }

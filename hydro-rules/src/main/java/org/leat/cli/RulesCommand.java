@@ -4,10 +4,9 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
-import org.leat.check.Checker;
 import org.leat.check.RuleInForce;
-import org.leat.pack.BuiltInPack;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 
@@ -19,6 +18,9 @@ import picocli.CommandLine.Spec;
         description = "Lists the rules.")
 final class RulesCommand implements Callable<Integer> {
 
+    @Mixin
+    private CheckerOptions options = new CheckerOptions();
+
     @Spec
     @SuppressWarnings("NullAway.Init") // set by the command line parser
     private CommandSpec spec;
@@ -26,8 +28,7 @@ final class RulesCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
-        List<RuleInForce> rules =
-                Checker.of(List.of(new BuiltInPack())).rulebook().rules();
+        List<RuleInForce> rules = options.checker().rulebook().rules();
         int widest = rules.stream().mapToInt(r -> r.card().id().length()).max().orElse(1);
         for (RuleInForce rule : rules) {
             out.print(String.format(
