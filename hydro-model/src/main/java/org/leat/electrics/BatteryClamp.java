@@ -47,13 +47,13 @@ public record BatteryClamp(
         double squares = 3 * i.phaseCurrentRms() * i.phaseCurrentRms();
         double copper = squares * winding;
         double lead = squares * leadResistance;
-        double diodes = 2 * diode.threshold() * i.dcCurrent() + squares * diode.slope();
-        double dc = busVoltage * i.dcCurrent() + busResistance * i.dcCurrentRms() * i.dcCurrentRms();
+        double diodes = 2 * diode.threshold() * i.directCurrent() + squares * diode.slope();
+        double dc = busVoltage * i.directCurrent() + busResistance * i.directCurrentRms() * i.directCurrentRms();
         double airGap = copper + lead + diodes + dc;
         return new BridgeOperatingPoint(
                 speed,
-                i.dcCurrent(),
-                busVoltage + busResistance * i.dcCurrent(),
+                i.directCurrent(),
+                busVoltage + busResistance * i.directCurrent(),
                 i.phaseCurrentRms(),
                 airGap,
                 speed > 0 ? airGap / speed : 0,

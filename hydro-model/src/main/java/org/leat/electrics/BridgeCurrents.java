@@ -3,12 +3,13 @@ package org.leat.electrics;
 /**
  * Periodic currents of a bridge.
  *
- * @param dcCurrent mean, A
- * @param dcCurrentRms rms of the d.c. current, A
+ * @param directCurrent mean, A
+ * @param directCurrentRms rms of the d.c. current, A
  * @param phaseCurrentRms rms of one lead, A
  * @param mode how the diodes share it
  */
-public record BridgeCurrents(double dcCurrent, double dcCurrentRms, double phaseCurrentRms, ConductionMode mode) {
+public record BridgeCurrents(
+        double directCurrent, double directCurrentRms, double phaseCurrentRms, ConductionMode mode) {
 
     static final BridgeCurrents NONE = new BridgeCurrents(0, 0, 0, ConductionMode.NONE);
 

@@ -10,8 +10,8 @@ public final class DiodeLoss {
     private DiodeLoss() {}
 
     /** {@return heat of the whole bridge, W} Mean d.c. current and rms current of one lead in A. */
-    public static double of(DiodeLine diode, double dcCurrent, double phaseCurrentRms) {
-        return 2 * diode.threshold() * dcCurrent + 3 * diode.slope() * phaseCurrentRms * phaseCurrentRms;
+    public static double of(DiodeLine diode, double directCurrent, double phaseCurrentRms) {
+        return 2 * diode.threshold() * directCurrent + 3 * diode.slope() * phaseCurrentRms * phaseCurrentRms;
     }
 
     /** {@return share of the d.c. power that the bridge takes in addition, 2 V_F/(V + 2 V_F)} */

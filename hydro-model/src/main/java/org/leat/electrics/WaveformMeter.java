@@ -10,7 +10,7 @@ final class WaveformMeter {
     private double volts;
     private double highest = Double.NEGATIVE_INFINITY;
     private double emfPower;
-    private double dcPower;
+    private double directPower;
     private final double[] squares = new double[3];
     private final double[] cosine = new double[3];
     private final double[] sine = new double[3];
@@ -18,21 +18,29 @@ final class WaveformMeter {
     private static final int[] ORDERS = {1, 2, 6};
 
     /** Adds the means of one step of h seconds at an electrical angle. */
-    void add(double h, double angle, double dcCurrent, double dcVoltage, double emf, double ia, double ib, double ic) {
+    void add(
+            double h,
+            double angle,
+            double directCurrent,
+            double directVoltage,
+            double emf,
+            double ia,
+            double ib,
+            double ic) {
         time += h;
-        direct += h * dcCurrent;
-        least = Math.min(least, dcCurrent);
-        greatest = Math.max(greatest, dcCurrent);
-        volts += h * dcVoltage;
-        highest = Math.max(highest, dcVoltage);
+        direct += h * directCurrent;
+        least = Math.min(least, directCurrent);
+        greatest = Math.max(greatest, directCurrent);
+        volts += h * directVoltage;
+        highest = Math.max(highest, directVoltage);
         emfPower += h * emf;
-        dcPower += h * dcVoltage * dcCurrent;
+        directPower += h * directVoltage * directCurrent;
         squares[0] += h * ia * ia;
         squares[1] += h * ib * ib;
         squares[2] += h * ic * ic;
         for (int k = 0; k < 3; k++) {
-            cosine[k] += h * dcCurrent * Math.cos(ORDERS[k] * angle);
-            sine[k] += h * dcCurrent * Math.sin(ORDERS[k] * angle);
+            cosine[k] += h * directCurrent * Math.cos(ORDERS[k] * angle);
+            sine[k] += h * directCurrent * Math.sin(ORDERS[k] * angle);
         }
     }
 
@@ -52,7 +60,7 @@ final class WaveformMeter {
                 emfPower / time,
                 emfPower / time / speed,
                 windingResistance * (squares[0] + squares[1] + squares[2]) / time,
-                dcPower / time,
+                directPower / time,
                 ripple(0),
                 ripple(1),
                 ripple(2));

@@ -11,11 +11,11 @@ import org.leat.law.Physical;
  * Fundamentals of Fluid Mechanics, 8th ed., problem 12.56.
  *
  * @param flow m³/s
- * @param lossShare head lost over gross head
+ * @param frictionShare head lost over gross head
  * @param jetPower W; with nozzles on the manifold itself
  * @param conductance of the nozzles that bring it about, m^2.5/s
  */
-public record MaximumJetPower(double flow, double lossShare, double jetPower, double conductance) {
+public record MaximumJetPower(double flow, double frictionShare, double jetPower, double conductance) {
 
     private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
 

@@ -30,7 +30,7 @@ public record SteadyFlow(
     }
 
     /** {@return head lost on the way over gross head; zero where there is no head} */
-    public double lossShare() {
+    public double frictionShare() {
         return grossHead > 0 ? 1 - netHead() / grossHead : 0;
     }
 

@@ -34,7 +34,7 @@ final class Account {
         account.add(Stage.SHAFT, shaft);
         account.add(Stage.AIR_GAP, point.airGapPower());
         account.add(Stage.TERMINALS, point.airGapPower() - point.copperLoss());
-        account.add(Stage.DIRECT_CURRENT, point.dcPower());
+        account.add(Stage.DIRECT_CURRENT, point.directPower());
         account.add(Stage.REGULATOR, charging.regulator());
         account.add(Stage.BATTERY, charging.battery());
         account.add(Stage.STORED, charging.stored());

@@ -21,13 +21,13 @@ record Charging(double regulator, double battery, double stored, double current,
         PlantNumbers.BusResistance cables = numbers.busResistance();
         // mean square of the current, ripple included: what the resistances of the bus take over their sum
         double square = busResistance > 0
-                ? Math.max(0, point.dcPower() - busVoltage * point.dcCurrent()) / busResistance
-                : point.dcCurrent() * point.dcCurrent();
-        double atRegulator = point.dcPower() - square * cables.bridgeToRegulator();
+                ? Math.max(0, point.directPower() - busVoltage * point.directCurrent()) / busResistance
+                : point.directCurrent() * point.directCurrent();
+        double atRegulator = point.directPower() - square * cables.bridgeToRegulator();
         double resting = battery.restingVoltage();
         if (numbers.regulator().kind() != RegulatorKind.TRACKING) {
             double atBattery = atRegulator - square * cables.regulatorToBattery();
-            double current = point.dcCurrent();
+            double current = point.directCurrent();
             return new Charging(atRegulator, atBattery, resting * current, current, resting + own * current);
         }
         double out = numbers.regulator().efficiency() * atRegulator;

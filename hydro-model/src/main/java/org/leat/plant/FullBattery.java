@@ -29,7 +29,7 @@ final class FullBattery {
         double voltage = numbers.battery().absorptionVoltage();
         double speed = speed(wheel, atAbsorption.get());
         BridgeOperatingPoint point = atAbsorption.get().pointAt(speed);
-        double current = point.dcCurrent();
+        double current = point.directCurrent();
         RegulatorKind kind = numbers.regulator().kind();
         Diverted diverted = diverted(voltage, current);
         boolean letsGo = kind == RegulatorKind.SERIES || kind == RegulatorKind.TRACKING;
@@ -45,18 +45,18 @@ final class FullBattery {
                     diverted);
         }
         Answer answer = Answer.OVERCHARGED;
-        double highest = point.dcVoltage();
+        double highest = point.directVoltage();
         if (kind == RegulatorKind.TRACKING && onDumpAlone != null) {
             // nothing but the dump load is left on the bridge: the bus stands where it takes all
             answer = Answer.DIVERTED;
             speed = speed(wheel, onDumpAlone.get());
-            highest = onDumpAlone.get().pointAt(speed).dcVoltage();
+            highest = onDumpAlone.get().pointAt(speed).directVoltage();
         } else if (kind != RegulatorKind.NONE && diverted != null && onDumpAlone != null) {
             answer = Answer.DIVERTED;
             if (diverted.share() < 1) {
                 answer = Answer.DUMP_TOO_SMALL;
                 speed = speed(wheel, onDumpAlone.get());
-                highest = Math.max(highest, onDumpAlone.get().pointAt(speed).dcVoltage());
+                highest = Math.max(highest, onDumpAlone.get().pointAt(speed).directVoltage());
             }
         }
         return new BatteryFull(running.nozzles(), answer, highest, speed, current, voltage * current, diverted);

@@ -22,7 +22,7 @@ final class Operating {
         BridgeOperatingPoint point = curve.pointAt(speed);
         double peak = curve.peakSpeed();
         Hold hold = Hold.HELD;
-        if (!(point.dcCurrent() > 0)) {
+        if (!(point.directCurrent() > 0)) {
             hold = Hold.BELOW_CUT_IN;
         } else if (speed > peak) {
             hold = Hold.NOT_HELD;
@@ -31,10 +31,10 @@ final class Operating {
         double busVoltage = curve.bus().busVoltage();
         double busResistance = curve.bus().busResistance();
         Charging charging = Charging.of(numbers, point, busVoltage, busResistance);
-        double bridge = busVoltage + busResistance * point.dcCurrent();
+        double bridge = busVoltage + busResistance * point.directCurrent();
         BusVolts volts = new BusVolts(
                 bridge,
-                bridge - numbers.busResistance().bridgeToRegulator() * point.dcCurrent(),
+                bridge - numbers.busResistance().bridgeToRegulator() * point.directCurrent(),
                 charging.voltage(),
                 numbers.battery().restingVoltage());
         AlternatorNumbers alternator = numbers.alternator();
@@ -47,7 +47,7 @@ final class Operating {
                 torque,
                 alternator.polePairs() * alternatorSpeed / (2 * Math.PI),
                 point.phaseCurrentRms(),
-                point.dcCurrent(),
+                point.directCurrent(),
                 volts,
                 new TorquePeak(peak, curve.torqueAt(peak), wheel.torque(peak)),
                 speed / peak,

@@ -101,7 +101,7 @@ final class Tracker {
         BatteryClamp bus = machine.bus(voltage, numbers.busResistance().bridgeToRegulator());
         double speed = speed(bus);
         BridgeOperatingPoint point = bus.at(speed * gear);
-        return voltage * point.dcCurrent();
+        return voltage * point.directCurrent();
     }
 
     /** The speed on a bus: bracketed from that of the voltage tried before. */

@@ -25,11 +25,11 @@ class BridgePropertiesTest {
             @ForAll @Scale(6) @DoubleRange(min = 0, max = 1.8) double clamp,
             @ForAll @Scale(6) @DoubleRange(min = 0, max = 20) double rho) {
         BridgeCurrents i = unit(psi, clamp, rho);
-        assertThat(i.dcCurrent()).isGreaterThanOrEqualTo(0).isLessThan(3 / Math.PI + 1e-6);
-        assertThat(i.dcCurrentRms()).isGreaterThanOrEqualTo(i.dcCurrent() * (1 - 1e-9));
+        assertThat(i.directCurrent()).isGreaterThanOrEqualTo(0).isLessThan(3 / Math.PI + 1e-6);
+        assertThat(i.directCurrentRms()).isGreaterThanOrEqualTo(i.directCurrent() * (1 - 1e-9));
         // three EMFs of peak 1 cannot give more than 3/2 times the peak of the phase currents
-        double taken = clamp * i.dcCurrent()
-                + rho * i.dcCurrentRms() * i.dcCurrentRms()
+        double taken = clamp * i.directCurrent()
+                + rho * i.directCurrentRms() * i.directCurrentRms()
                 + 3 * Math.cos(psi) * i.phaseCurrentRms() * i.phaseCurrentRms();
         assertThat(taken).isLessThanOrEqualTo(3 / Math.sqrt(2) * i.phaseCurrentRms() + 1e-6);
     }
@@ -39,8 +39,8 @@ class BridgePropertiesTest {
             @ForAll @Scale(6) @DoubleRange(min = 0.01, max = 1.56) double psi,
             @ForAll @Scale(6) @DoubleRange(min = 0, max = 1.7) double clamp,
             @ForAll @Scale(6) @DoubleRange(min = 0, max = 5) double rho) {
-        assertThat(unit(psi, clamp + 0.01, rho).dcCurrent())
-                .isLessThanOrEqualTo(unit(psi, clamp, rho).dcCurrent() + 1e-7);
+        assertThat(unit(psi, clamp + 0.01, rho).directCurrent())
+                .isLessThanOrEqualTo(unit(psi, clamp, rho).directCurrent() + 1e-7);
     }
 
     @Property(tries = 500)
@@ -53,7 +53,7 @@ class BridgePropertiesTest {
         BridgeCurrents one = unit(psi, clamp, rho);
         BridgeCurrents other =
                 ThreeModeBridge.solve(volts, ohms * Math.sin(psi), ohms * Math.cos(psi), volts * clamp, ohms * rho);
-        assertThat(other.dcCurrent() * ohms / volts).isCloseTo(one.dcCurrent(), within(1e-7));
+        assertThat(other.directCurrent() * ohms / volts).isCloseTo(one.directCurrent(), within(1e-7));
         assertThat(other.phaseCurrentRms() * ohms / volts).isCloseTo(one.phaseCurrentRms(), within(1e-7));
     }
 
@@ -65,7 +65,7 @@ class BridgePropertiesTest {
         BridgeCurrents quick = unit(psi, clamp, rho);
         if (quick.mode() == ConductionMode.COMMUTATION) {
             BridgeCurrents slow = CommutationSearch.solve(1, Math.sin(psi), Math.cos(psi), clamp, rho);
-            assertThat(quick.dcCurrent()).isCloseTo(slow.dcCurrent(), within(1e-7));
+            assertThat(quick.directCurrent()).isCloseTo(slow.directCurrent(), within(1e-7));
         }
     }
 
@@ -96,18 +96,18 @@ class BridgePropertiesTest {
         BatteryClamp bus = new BatteryClamp(
                 new AlternatorConstants(23, 0.02, 0.12, 3e-4), 0, new DiodeLine(0.8, 0.005), 25.2, 0.02);
         double limit = bus.alternator().saturationCurrent();
-        assertThat(bus.at(10_000).dcCurrent())
+        assertThat(bus.at(10_000).directCurrent())
                 .isCloseTo(limit, within(0.005 * limit))
                 .isLessThan(limit);
     }
 
     @Test
     void a_winding_without_inductance_or_without_resistance_still_has_an_answer() {
-        assertThat(ThreeModeBridge.solve(30, 0, 0.5, 20, 0.02).dcCurrent())
-                .isCloseTo(ThreeModeBridge.solve(30, 1e-4, 0.5, 20, 0.02).dcCurrent(), within(0.02));
+        assertThat(ThreeModeBridge.solve(30, 0, 0.5, 20, 0.02).directCurrent())
+                .isCloseTo(ThreeModeBridge.solve(30, 1e-4, 0.5, 20, 0.02).directCurrent(), within(0.02));
         // lossless, all phases conducting: I = 3/(πX) √(E² − (2πV'/9)²)
         double lossless = 3 / Math.PI * Math.sqrt(30.0 * 30 - Math.pow(2 * Math.PI * 20 / 9, 2));
-        assertThat(ThreeModeBridge.solve(30, 1, 0, 20, 0).dcCurrent()).isCloseTo(lossless, within(2e-3 * lossless));
+        assertThat(ThreeModeBridge.solve(30, 1, 0, 20, 0).directCurrent()).isCloseTo(lossless, within(2e-3 * lossless));
     }
 
     @Test
@@ -128,11 +128,13 @@ class BridgePropertiesTest {
             BridgeCurrents i = unit(psi, clamp, rho);
             seen.add(i.mode());
             String what = String.format(Locale.ROOT, "psi %.4f clamp %.4f rho %.4f %s", psi, clamp, rho, i);
-            assertThat(i.dcCurrent()).as(what).isCloseTo(w.dcCurrent(), within(0.005 * w.dcCurrent() + 2e-5));
+            assertThat(i.directCurrent())
+                    .as(what)
+                    .isCloseTo(w.directCurrent(), within(0.005 * w.directCurrent() + 2e-5));
             assertThat(i.phaseCurrentRms())
                     .as(what)
                     .isCloseTo(w.phaseCurrentRms(), within(0.005 * w.phaseCurrentRms() + 2e-5));
-            worst = Math.max(worst, Math.abs(i.dcCurrent() - w.dcCurrent()) / (w.dcCurrent() + 4e-3));
+            worst = Math.max(worst, Math.abs(i.directCurrent() - w.directCurrent()) / (w.directCurrent() + 4e-3));
         }
         System.out.printf(
                 Locale.ROOT, "averaged model against time stepping, modes %s: worst %.3f %%%n", seen, 100 * worst);

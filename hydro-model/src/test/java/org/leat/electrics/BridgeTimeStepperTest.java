@@ -59,19 +59,19 @@ class BridgeTimeStepperTest {
         stepper.run(60);
         BridgeWaveform w = stepper.measure(6);
         double band = p.at("Idc_A") > 3 ? 0.005 : 0.03;
-        assertThat(off(w.dcCurrent(), p.at("Idc_A"))).as("d.c. current").isCloseTo(0, within(band));
+        assertThat(off(w.directCurrent(), p.at("Idc_A"))).as("d.c. current").isCloseTo(0, within(band));
         assertThat(off(w.phaseCurrentRms(), p.at("Iph_rms_A"))).as("phase rms").isCloseTo(0, within(band));
         assertThat(off(w.torque(), p.at("T_brake_Nm"))).as("torque").isCloseTo(0, within(band));
-        assertThat(off(w.dcVoltage(), p.at("Vdc_V"))).as("d.c. voltage").isCloseTo(0, within(band));
+        assertThat(off(w.directVoltage(), p.at("Vdc_V"))).as("d.c. voltage").isCloseTo(0, within(band));
     }
 
     @ParameterizedTest
     @MethodSource("transients")
     void highest_voltages_agree_with_the_circuit_simulator(CircuitPoint p) {
         BridgeWaveform w = stepper(p).measure(p.load().equals("oc") ? 6 : 40);
-        assertThat(off(w.greatestDcVoltage(), p.at("Vdc_max_V"))).isCloseTo(0, within(0.005));
+        assertThat(off(w.greatestDirectVoltage(), p.at("Vdc_max_V"))).isCloseTo(0, within(0.005));
         if (p.load().equals("oc")) {
-            assertThat(off(w.dcVoltage(), p.at("Vdc_V"))).isCloseTo(0, within(0.001));
+            assertThat(off(w.directVoltage(), p.at("Vdc_V"))).isCloseTo(0, within(0.001));
         }
     }
 
@@ -90,17 +90,17 @@ class BridgeTimeStepperTest {
         if (c.text("load").equals("choke")) {
             stepper.run(60);
             BridgeWaveform w = stepper.measure(6);
-            c.assertMatches("Idc", w.dcCurrent());
-            c.assertMatches("Vdc", w.dcVoltage());
+            c.assertMatches("Idc", w.directCurrent());
+            c.assertMatches("Vdc", w.directVoltage());
             c.assertMatches("I_phase_rms", w.phaseCurrentRms());
             c.assertMatches("P_emf", w.airGapPower());
-            c.assertMatches("P_dc", w.dcPower());
+            c.assertMatches("P_dc", w.directPower());
             c.assertMatches("P_copper", w.copperLoss());
             c.assertMatches("T_brake", w.torque());
         } else if (c.text("load").equals("oc")) {
-            c.assertMatches("Vdc", stepper.measure(6).dcVoltage());
+            c.assertMatches("Vdc", stepper.measure(6).directVoltage());
         } else {
-            c.assertMatches("Vdc_max", stepper.measure(40).greatestDcVoltage());
+            c.assertMatches("Vdc_max", stepper.measure(40).greatestDirectVoltage());
             c.assertMatches("E_LL_peak", ReverseVoltage.openCircuit(p.alternator(), p.speed(), 1));
         }
     }
@@ -109,14 +109,14 @@ class BridgeTimeStepperTest {
     @MethodSource("faults")
     void a_lost_phase_agrees_with_the_circuit_simulator(PublishedCase c) {
         BridgeWaveform w = settledFault(c, BridgeFault.PHASE_OPEN);
-        c.assertMatches("Idc", w.dcCurrent());
-        c.assertMatches("Vdc", w.dcVoltage());
+        c.assertMatches("Idc", w.directCurrent());
+        c.assertMatches("Vdc", w.directVoltage());
         c.assertMatches("I_phase_rms", w.phaseCurrentRms());
         c.assertMatches("P_emf", w.airGapPower());
-        c.assertMatches("P_dc", w.dcPower());
+        c.assertMatches("P_dc", w.directPower());
         c.assertMatches("P_copper", w.copperLoss());
         c.assertMatches("T_brake", w.torque());
-        c.assertMatches("P_diodes", w.airGapPower() - w.dcPower() - w.copperLoss());
+        c.assertMatches("P_diodes", w.airGapPower() - w.directPower() - w.copperLoss());
     }
 
     @ParameterizedTest
@@ -128,8 +128,8 @@ class BridgeTimeStepperTest {
         boolean phase = c.id().endsWith("phase_open");
         BridgeWaveform healthy = settledFault(base, BridgeFault.NONE);
         BridgeWaveform faulty = settledFault(base, phase ? BridgeFault.PHASE_OPEN : BridgeFault.DIODE_OPEN);
-        c.assertMatches("I_ratio", faulty.dcCurrent() / healthy.dcCurrent());
-        c.assertMatches("P_ratio", faulty.dcPower() / healthy.dcPower());
+        c.assertMatches("I_ratio", faulty.directCurrent() / healthy.directCurrent());
+        c.assertMatches("P_ratio", faulty.directPower() / healthy.directPower());
         // which fault it is shows in the ripple
         assertThat(faulty.rippleAtFrequency() > faulty.rippleAtTwice()).isEqualTo(!phase);
         assertThat(healthy.rippleAtSix()).isGreaterThan(healthy.rippleAtTwice() + healthy.rippleAtFrequency());

@@ -77,7 +77,7 @@ class CircuitSimulatorTest {
             BridgeOperatingPoint ours = d.bus().at(d.speed());
             double current = s.get("idc_avg");
             double[] off = {
-                100 * (ours.dcCurrent() / current - 1),
+                100 * (ours.directCurrent() / current - 1),
                 100 * (ours.phaseCurrentRms() / phaseRms(s) - 1),
                 100 * (ours.airGapPower() / s.get("pemf_avg") - 1)
             };
@@ -132,10 +132,12 @@ class CircuitSimulatorTest {
                     "%-11s %8.3f A  current %+5.2f  phase rms %+5.2f  torque %+5.2f%n",
                     fault,
                     s.get("idc_avg"),
-                    100 * (w.dcCurrent() / s.get("idc_avg") - 1),
+                    100 * (w.directCurrent() / s.get("idc_avg") - 1),
                     100 * (w.phaseCurrentRms() / rms - 1),
                     100 * (w.airGapPower() / s.get("pemf_avg") - 1)));
-            assertThat(w.dcCurrent() / s.get("idc_avg")).as("%s %s", fault, d).isCloseTo(1, within(0.05));
+            assertThat(w.directCurrent() / s.get("idc_avg"))
+                    .as("%s %s", fault, d)
+                    .isCloseTo(1, within(0.05));
             assertThat(w.phaseCurrentRms() / rms).as("%s %s", fault, d).isCloseTo(1, within(0.05));
             assertThat(w.airGapPower() / s.get("pemf_avg"))
                     .as("%s %s", fault, d)

@@ -45,7 +45,7 @@ class RectifierTest {
                 c.assertMatches("I_line_rms", SmoothCurrentBridge.lineRmsOnStiffVoltage(c.in("Idc")));
                 // the same from the averaged model of a bridge deep in full conduction
                 BridgeCurrents deep = ThreeModeBridge.solve(40, 1, 0.1, 8, 0);
-                c.assertMatches("I_line_rms", c.in("Idc") * deep.phaseCurrentRms() / deep.dcCurrent());
+                c.assertMatches("I_line_rms", c.in("Idc") * deep.phaseCurrentRms() / deep.directCurrent());
             }
             case "rec-comm" ->
                 c.assertMatches("dV", SmoothCurrentBridge.commutationDrop(c.in("omega_e") * c.in("Ls"), c.in("Idc")));
@@ -64,8 +64,8 @@ class RectifierTest {
     private static void map(PublishedCase c) {
         double psi = Math.toRadians(c.in("psi"));
         BridgeCurrents ours = ThreeModeBridge.solve(1, Math.sin(psi), Math.cos(psi), c.in("v") * Math.sqrt(3), 0);
-        c.assertMatches("y", ours.dcCurrent());
-        c.assertMatches("Iph_rms_over_Idc", ours.phaseCurrentRms() / ours.dcCurrent());
+        c.assertMatches("y", ours.directCurrent());
+        c.assertMatches("Iph_rms_over_Idc", ours.phaseCurrentRms() / ours.directCurrent());
         assertThat(ours.mode()).isEqualTo(c.expected("mode") == 3 ? ConductionMode.FULL : ConductionMode.COMMUTATION);
     }
 

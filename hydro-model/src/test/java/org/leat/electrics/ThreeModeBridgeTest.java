@@ -25,12 +25,14 @@ class ThreeModeBridgeTest {
     void the_bridge_agrees_with_the_circuit_simulator(CircuitPoint p) {
         BridgeOperatingPoint ours = p.bus().at(p.speed());
         boolean large = p.at("Idc_A") > 3;
-        assertThat(off(ours.dcCurrent(), p.at("Idc_A"))).as("d.c. current").isCloseTo(0, within(large ? 0.01 : 0.03));
+        assertThat(off(ours.directCurrent(), p.at("Idc_A")))
+                .as("d.c. current")
+                .isCloseTo(0, within(large ? 0.01 : 0.03));
         assertThat(off(ours.phaseCurrentRms(), p.at("Iph_rms_A")))
                 .as("phase rms")
                 .isCloseTo(0, within(large ? 0.02 : 0.03));
         assertThat(off(ours.torque(), p.at("T_brake_Nm"))).as("torque").isCloseTo(0, within(large ? 0.02 : 0.03));
-        assertThat(off(ours.dcPower(), p.at("P_dc_W"))).as("d.c. power").isCloseTo(0, within(large ? 0.01 : 0.03));
+        assertThat(off(ours.directPower(), p.at("P_dc_W"))).as("d.c. power").isCloseTo(0, within(large ? 0.01 : 0.03));
     }
 
     @Test
@@ -40,7 +42,7 @@ class ThreeModeBridgeTest {
         points().forEach(p -> {
             BridgeOperatingPoint ours = p.bus().at(p.speed());
             double[] d = {
-                100 * off(ours.dcCurrent(), p.at("Idc_A")),
+                100 * off(ours.directCurrent(), p.at("Idc_A")),
                 100 * off(ours.phaseCurrentRms(), p.at("Iph_rms_A")),
                 100 * off(ours.torque(), p.at("T_brake_Nm"))
             };
@@ -96,14 +98,14 @@ class ThreeModeBridgeTest {
                         battery ? c.in("VB") : capacitor ? c.expected("Vdc") : 0,
                         battery ? c.in("RB") : capacitor ? 0 : c.in("RL"))
                 .at(speed);
-        c.assertMatches("Idc", ours.dcCurrent());
-        c.assertMatches("Vdc", ours.dcVoltage());
+        c.assertMatches("Idc", ours.directCurrent());
+        c.assertMatches("Vdc", ours.directVoltage());
         c.assertMatches("I_phase_rms", ours.phaseCurrentRms());
         c.assertMatches("P_emf", ours.airGapPower());
-        c.assertMatches("P_dc", ours.dcPower());
+        c.assertMatches("P_dc", ours.directPower());
         c.assertMatches("P_copper", ours.copperLoss());
         // the simulator's figure is the rest of its balance and holds its three damping resistors of 50 kΩ too
-        double clamp = ours.dcVoltage() + 2 * diode.threshold();
+        double clamp = ours.directVoltage() + 2 * diode.threshold();
         double emf = machine.phaseEmf(speed);
         double damping = 3 * (clamp * clamp / 4 + emf * emf / 2) / 50e3;
         c.assertMatches("P_diodes", ours.diodeLoss() + damping);
@@ -126,7 +128,7 @@ class ThreeModeBridgeTest {
         CircuitPoint.where(p -> p.id().endsWith("_exp")).forEach(p -> {
             BatteryClamp bus = new BatteryClamp(p.alternator(), 0, exponential(p.at("Idc_A")), p.at("VB"), p.at("RB"));
             BridgeOperatingPoint ours = bus.at(p.speed());
-            assertThat(off(ours.dcCurrent(), p.at("Idc_A"))).as(p.id()).isCloseTo(0, within(0.01));
+            assertThat(off(ours.directCurrent(), p.at("Idc_A"))).as(p.id()).isCloseTo(0, within(0.01));
             assertThat(off(ours.torque(), p.at("T_brake_Nm"))).as(p.id()).isCloseTo(0, within(0.02));
         });
     }
@@ -136,9 +138,9 @@ class ThreeModeBridgeTest {
         BatteryClamp bus = new BatteryClamp(
                 new AlternatorConstants(20, 0.03, 0.5, 1e-3), 0, new DiodeLine(0.8, 0.005), 25.2, 0.02);
         double cutIn = CutInSpeed.of(bus);
-        assertThat(bus.at(0.9999 * cutIn).dcCurrent()).isZero();
+        assertThat(bus.at(0.9999 * cutIn).directCurrent()).isZero();
         assertThat(bus.at(0.9999 * cutIn).mode()).isEqualTo(ConductionMode.NONE);
-        assertThat(bus.at(1.01 * cutIn).dcCurrent()).isPositive();
+        assertThat(bus.at(1.01 * cutIn).directCurrent()).isPositive();
         assertThat(bus.alternator().linePeak(cutIn)).isCloseTo(25.2 + 1.6, within(1e-9));
     }
 }

@@ -135,7 +135,7 @@ class PartFullPenstockTest {
                 .jetPower();
         assertThat(atBest).isCloseTo(best.jetPower(), within(1e-6 * atBest));
         assertThat(other).isLessThanOrEqualTo(atBest * (1 + 1e-9));
-        assertThat(best.lossShare())
+        assertThat(best.frictionShare())
                 .as("1/(1+m) where loss goes with flow to the power m: 1 laminar, up to 4 where it turns")
                 .isBetween(0.19, 0.51);
     }
