@@ -2,6 +2,7 @@ package org.leat.check;
 
 import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.leat.file.Position;
 
 /**
@@ -12,8 +13,19 @@ import org.leat.file.Position;
  * @param waysOut of a failure, each computed
  * @param restsOn assumptions that would turn the verdict
  * @param broke whether the rule broke here, so that something was not judged
+ * @param endangers whether it needs attention as an error, or a question of one, that can hurt someone
+ * @param suppressed by whose word it does not count; null if by nobody's
+ * @param baseline how it stands to the baseline; null without one
  */
-public record Finding(Outcome outcome, Position position, List<WayOut> waysOut, List<Hanging> restsOn, boolean broke)
+public record Finding(
+        Outcome outcome,
+        Position position,
+        List<WayOut> waysOut,
+        List<Hanging> restsOn,
+        boolean broke,
+        boolean endangers,
+        @Nullable Suppression suppressed,
+        @Nullable BaselineState baseline)
         implements Comparable<Finding> {
 
     private static final Comparator<Finding> BY_PLACE = Comparator.comparing(Finding::position)
@@ -32,6 +44,36 @@ public record Finding(Outcome outcome, Position position, List<WayOut> waysOut, 
         restsOn = List.copyOf(restsOn);
     }
 
+    /** Makes a finding that nobody suppresses and no baseline knows. */
+    public Finding(Outcome outcome, Position position, List<WayOut> waysOut, List<Hanging> restsOn, boolean broke) {
+        this(outcome, position, waysOut, restsOn, broke, false, null, null);
+    }
+
+    /** {@return the same, said whether it can hurt someone} */
+    public Finding thatEndangers(boolean danger) {
+        return new Finding(outcome, position, waysOut, restsOn, broke, danger, suppressed, baseline);
+    }
+
+    /** {@return the same, not counting by someone's word} */
+    public Finding suppressedBy(Suppression word) {
+        return new Finding(outcome, position, waysOut, restsOn, broke, endangers, word, baseline);
+    }
+
+    /** {@return the same, as it stands to a baseline} */
+    public Finding against(BaselineState state) {
+        return new Finding(outcome, position, waysOut, restsOn, broke, endangers, suppressed, state);
+    }
+
+    /** {@return whether it counts: nobody suppresses it, and no baseline knows it} */
+    public boolean counts() {
+        return suppressed == null && !known();
+    }
+
+    /** {@return whether a baseline knows it} */
+    public boolean known() {
+        return baseline == BaselineState.UNCHANGED || baseline == BaselineState.UPDATED;
+    }
+
     /** {@return margin as a share of the limit; −infinity for a failure without comparison, infinity for the rest} */
     public double margin() {
         Comparison comparison = outcome.comparison();
@@ -41,9 +83,9 @@ public record Finding(Outcome outcome, Position position, List<WayOut> waysOut, 
         return outcome.kind() == Kind.FAIL ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
     }
 
-    /** {@return whether it is a failure at that level or a worse one} */
+    /** {@return whether it is a failure at that level or a worse one, and counts} */
     public boolean failsAt(Level level) {
-        return outcome.kind() == Kind.FAIL && outcome.level().compareTo(level) >= 0;
+        return counts() && outcome.kind() == Kind.FAIL && outcome.level().compareTo(level) >= 0;
     }
 
     /** By file, line, column, rule, element, case. */

@@ -1,6 +1,9 @@
 package org.leat.check;
 
+import java.time.LocalDate;
 import java.util.List;
+import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
 import org.leat.design.RegulatorKind;
 import org.leat.file.Problem;
 import org.leat.plant.Amount;
@@ -21,6 +24,9 @@ import org.leat.plant.Running;
  * @param profile pressures along the pipe with the nozzles as built; without points if the plant could not be solved
  * @param regulator what kind of charge regulator the plant has
  * @param alternatives the design's alternatives, each checked as a design of its own
+ * @param idle suppressions that suppress nothing here
+ * @param absent what the baseline knows of this design and is found no more
+ * @param day with which the last days of suppressions were compared; null if none has one, or nobody said which day it is
  */
 public record Report(
         String file,
@@ -33,7 +39,10 @@ public record Report(
         List<Running> running,
         PressureProfile profile,
         RegulatorKind regulator,
-        List<Report> alternatives) {
+        List<Report> alternatives,
+        List<IdleSuppression> idle,
+        List<AbsentFinding> absent,
+        @Nullable LocalDate day) {
 
     public Report {
         problems = List.copyOf(problems);
@@ -42,6 +51,38 @@ public record Report(
         unsolved = List.copyOf(unsolved);
         running = List.copyOf(running);
         alternatives = List.copyOf(alternatives);
+        idle = List.copyOf(idle);
+        absent = List.copyOf(absent);
+    }
+
+    /** Makes a report without suppressions and baseline. */
+    public Report(
+            String file,
+            String design,
+            String alternative,
+            List<Problem> problems,
+            List<Finding> findings,
+            List<AssumedValue> assumptions,
+            List<Amount.Unknown> unsolved,
+            List<Running> running,
+            PressureProfile profile,
+            RegulatorKind regulator,
+            List<Report> alternatives) {
+        this(
+                file,
+                design,
+                alternative,
+                problems,
+                findings,
+                assumptions,
+                unsolved,
+                running,
+                profile,
+                regulator,
+                alternatives,
+                List.of(),
+                List.of(),
+                null);
     }
 
     /** {@return what comes of a file that could not be read} */
@@ -65,23 +106,42 @@ public record Report(
         return problems.isEmpty();
     }
 
-    /** {@return findings of a kind, worst first} */
+    /** {@return findings of a kind that count, worst first} */
     public List<Finding> worstFirst(Kind kind) {
-        return findings.stream()
-                .filter(f -> f.outcome().kind() == kind)
-                .sorted(Finding.WORST_FIRST)
-                .toList();
+        return worstFirst(f -> f.outcome().kind() == kind && f.counts());
     }
 
-    /** {@return how many findings are of that kind} */
+    /** {@return findings that somebody suppresses, worst first} */
+    public List<Finding> suppressed() {
+        return worstFirst(f -> f.suppressed() != null);
+    }
+
+    /** {@return findings that the baseline knows and nobody suppresses, worst first; passes and the like are none} */
+    public List<Finding> known() {
+        return worstFirst(
+                f -> f.known() && f.suppressed() == null && f.outcome().kind().needsAttention());
+    }
+
+    /** {@return findings that can hurt someone and do not count, worst first: to be shown before all else} */
+    public List<Finding> endangeringUncounted() {
+        return worstFirst(f -> f.endangers() && !f.counts());
+    }
+
+    private List<Finding> worstFirst(Predicate<Finding> which) {
+        return findings.stream().filter(which).sorted(Finding.WORST_FIRST).toList();
+    }
+
+    /** {@return how many findings are of that kind and count} */
     public long count(Kind kind) {
-        return findings.stream().filter(f -> f.outcome().kind() == kind).count();
+        return findings.stream()
+                .filter(f -> f.outcome().kind() == kind && f.counts())
+                .count();
     }
 
-    /** {@return how many failures are of exactly that level} */
+    /** {@return how many failures are of exactly that level and count} */
     public long failures(Level level) {
         return findings.stream()
-                .filter(f -> f.outcome().kind() == Kind.FAIL && f.outcome().level() == level)
+                .filter(f -> f.outcome().kind() == Kind.FAIL && f.outcome().level() == level && f.counts())
                 .count();
     }
 

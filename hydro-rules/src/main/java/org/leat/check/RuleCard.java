@@ -12,6 +12,7 @@ import java.util.regex.Pattern;
  * @param id component and what is judged, as in {@code penstock/static-pressure}
  * @param level of a failure, unless the rule states another for a case or settings change it
  * @param worst the worst level a failure of this rule can have
+ * @param endangers whether what its errors show can hurt someone
  * @param title what is judged, in a few words
  * @param why what goes wrong, in one to three sentences
  * @param formula what is computed, with symbols as in the nomenclature
@@ -24,6 +25,7 @@ public record RuleCard(
         String id,
         Level level,
         Level worst,
+        boolean endangers,
         String title,
         String why,
         String formula,

@@ -14,6 +14,7 @@ public final class RuleCardBuilder {
     private final String id;
     private final Level level;
     private Level worst;
+    private boolean endangers = true;
     private final List<String> sources = new ArrayList<>();
     private final Map<String, NamedLimit> limits = new LinkedHashMap<>();
     private final Map<String, List<String>> messages = new LinkedHashMap<>();
@@ -31,6 +32,12 @@ public final class RuleCardBuilder {
     /** The worst level a failure can have, where that is worse than the card's own. */
     public RuleCardBuilder canFailAs(Level worstLevel) {
         worst = worstLevel;
+        return this;
+    }
+
+    /** Its errors cost money or power but cannot hurt anyone; unless this is said, errors are taken to endanger. */
+    public RuleCardBuilder hurtsNobody() {
+        endangers = false;
         return this;
     }
 
@@ -91,6 +98,17 @@ public final class RuleCardBuilder {
 
     /** {@return the card} */
     public RuleCard build() {
-        return new RuleCard(id, level, worst, title, why, formula, judged, sources, limits, messages);
+        return new RuleCard(
+                id,
+                level,
+                worst,
+                endangers && worst == Level.ERROR,
+                title,
+                why,
+                formula,
+                judged,
+                sources,
+                limits,
+                messages);
     }
 }

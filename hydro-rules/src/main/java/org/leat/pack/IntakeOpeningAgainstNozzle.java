@@ -18,6 +18,7 @@ import org.leat.quantity.QuantityKind;
 final class IntakeOpeningAgainstNozzle implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("intake/opening-against-nozzle", Level.ERROR)
+            .hurtsNobody()
             .title("screen opening against the smallest nozzle")
             .why("What passes the screen must pass the nozzle. A pebble that sticks in it stops the jet at once: the"
                     + " water hammers, and the plant stands. Grains bridge across a hole twice to three times their size:"

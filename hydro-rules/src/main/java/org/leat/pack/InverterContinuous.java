@@ -21,6 +21,7 @@ final class InverterContinuous implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("inverter/continuous", Level.WARNING)
             .canFailAs(Level.ERROR)
+            .hurtsNobody()
             .title("everything at once against the inverter's continuous power")
             .why(
                     "An inverter that is overloaded shuts off, usually in the dark. One load alone that is more than it can give can"

@@ -16,6 +16,7 @@ import org.leat.quantity.QuantityKind;
 final class InverterSurge implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("inverter/surge", Level.ERROR)
+            .hurtsNobody()
             .title("starting power against the inverter's surge power")
             .why(
                     "A compressor or a pump takes several times its power for a second. An inverter that cannot give it trips, and the"

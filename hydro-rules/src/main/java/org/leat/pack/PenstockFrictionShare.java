@@ -25,6 +25,7 @@ final class PenstockFrictionShare implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("penstock/friction-share", Level.WARNING)
             .canFailAs(Level.ERROR)
+            .hurtsNobody()
             .title("share of the gross head lost on the way")
             .why("A narrow pipe wastes the fall; a wide one wastes money. From a third of the head on, a larger nozzle"
                     + " brings more water but no more power.")

@@ -21,6 +21,7 @@ final class RunnerSpeedRatio implements Rule {
 
     private static final RuleCard CARD = RuleCard.of("runner/speed-ratio", Level.WARNING)
             .canFailAs(Level.ERROR)
+            .hurtsNobody()
             .title("bucket speed against jet speed")
             .why(
                     "A wheel takes most from the jet when its buckets move a little slower than half as fast. Where battery"

@@ -11,10 +11,10 @@ import org.leat.check.Comparison;
 import org.leat.check.Finding;
 import org.leat.check.Message;
 import org.leat.check.Outcome;
+import org.leat.check.Paths;
 import org.leat.check.RuleInForce;
 import org.leat.check.Rulebook;
 import org.leat.check.WayOut;
-import org.leat.design.ElementPath;
 
 /**
  * Turns messages into sentences with a rulebook's texts. A text holds placeholders: {@code {flow}}, {@code {flow:L/s}},
@@ -168,14 +168,7 @@ public final class Wording {
 
     /** {@return a path as people write it: {@code penstock.sections[run].pipe.sdr}} */
     static String place(String path) {
-        return path.equals(ElementPath.ROOT)
-                ? "the design"
-                : path.substring(1)
-                        .replace('/', '.')
-                        .replace("~3", "]")
-                        .replace("~2", "[")
-                        .replace("~1", "/")
-                        .replace("~0", "~");
+        return Paths.shown(path);
     }
 
     private String unworded(Message message) {

@@ -1,0 +1,25 @@
+package org.leat.check;
+
+/**
+ * A suppression that suppresses nothing.
+ *
+ * @param suppression which
+ * @param why what keeps it from it
+ * @param nearest the name that was probably meant; "" if none is near or it does not apply
+ */
+public record IdleSuppression(Suppression suppression, Why why, String nearest) {
+
+    /** What keeps a suppression from suppressing. */
+    public enum Why {
+        /** The rule finds nothing there any more, or never did. */
+        NOTHING_THERE,
+        /** No pack has that rule. */
+        NO_SUCH_RULE,
+        /** Its last day is over. */
+        ENDED,
+        /** It has a last day, and nobody said which day it is. */
+        DAY_NOT_KNOWN,
+        /** The finding can hurt someone, and no named person says that the danger is known. */
+        NOBODY_ANSWERS
+    }
+}

@@ -1,0 +1,21 @@
+package org.leat.check;
+
+import org.leat.design.ElementPath;
+
+/** Paths as people read them. */
+public final class Paths {
+
+    private Paths() {}
+
+    /** {@return a path as reports show it: {@code penstock.sections[run].pipe.sdr}; "the design" for the whole of it} */
+    public static String shown(String path) {
+        return path.equals(ElementPath.ROOT)
+                ? "the design"
+                : path.substring(1)
+                        .replace('/', '.')
+                        .replace("~3", "]")
+                        .replace("~2", "[")
+                        .replace("~1", "/")
+                        .replace("~0", "~");
+    }
+}

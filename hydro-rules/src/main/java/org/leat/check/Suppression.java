@@ -1,0 +1,51 @@
+package org.leat.check;
+
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+import org.leat.file.Position;
+
+/**
+ * Someone's word that one finding at one place does not count. It is told all the same.
+ *
+ * @param rule whose finding
+ * @param at the element, as in {@link Outcome#path()} or as reports show it: {@code penstock.sections[run]}
+ * @param during the case; "" for every case of that element
+ * @param design what the design is called; "" for any, as in the design's own file
+ * @param reason why
+ * @param until the last day on which it holds; null for no end
+ * @param by who answers for it; null where nobody is named
+ * @param danger whether that person says in so many words that the danger is known
+ * @param position where it stands
+ * @param inDesign whether it stands in the design's own file
+ */
+public record Suppression(
+        String rule,
+        String at,
+        String during,
+        String design,
+        String reason,
+        @Nullable LocalDate until,
+        @Nullable String by,
+        boolean danger,
+        Position position,
+        boolean inDesign) {
+
+    public Suppression {
+        if (rule.isBlank() || at.isBlank() || reason.isBlank()) {
+            throw new IllegalArgumentException("a suppression names a rule and a place, and gives a reason");
+        }
+    }
+
+    /** {@return whether it speaks of that finding of that design} */
+    public boolean meets(Identity finding, String designName) {
+        return rule.equals(finding.rule())
+                && (at.equals(finding.path()) || at.equals(Paths.shown(finding.path())))
+                && (during.isEmpty() || during.equals(finding.during()))
+                && (design.isEmpty() || design.equals(designName));
+    }
+
+    /** {@return whether a named person answers for the danger} */
+    public boolean answersForDanger() {
+        return by != null && danger;
+    }
+}
