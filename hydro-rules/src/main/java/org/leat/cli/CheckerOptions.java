@@ -4,10 +4,12 @@ import java.util.List;
 import org.leat.check.Checker;
 import org.leat.check.RulePack;
 import org.leat.pack.BuiltInPack;
+import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 
 /** What the commands that need rules have in common: where the rules come from. */
+@Command
 final class CheckerOptions {
 
     @Spec(Spec.Target.MIXEE)
