@@ -39,16 +39,22 @@ public final class Checker {
     public static Checker of(List<? extends RulePack> packs, Settings settings) {
         Map<String, RuleRun> byId = new TreeMap<>();
         Map<String, String> texts = new TreeMap<>(CommonTexts.read());
-        for (RulePack pack : packs) {
-            for (Rule rule : pack.rules()) {
-                RuleCard card = rule.card();
+        Map<String, LoadedPack> from = new TreeMap<>();
+        for (RulePack given : packs) {
+            LoadedPack pack = LoadedPack.of(given);
+            for (int i = 0; i < pack.rules().size(); i++) {
+                RuleCard card = pack.cards().get(i);
                 RuleInForce inForce =
                         RuleInForce.of(card, pack.name(), settings.rules().get(card.id()));
-                if (byId.put(card.id(), new RuleRun(rule, inForce)) != null) {
-                    throw new IllegalArgumentException("two rules are called " + card.id());
+                LoadedPack other = from.put(card.id(), pack);
+                if (other != null) {
+                    throw new IllegalArgumentException(
+                            "two rules are called " + card.id() + ": in " + other.told() + " and in " + pack.told());
                 }
+                byId.put(card.id(), new RuleRun(pack.rules().get(i), inForce));
             }
-            texts.putAll(pack.texts());
+            // no pack words what an earlier one says
+            pack.texts().forEach(texts::putIfAbsent);
         }
         settings.rules().forEach((id, change) -> known(byId.get(id), id, change));
         List<RuleRun> runs = List.copyOf(byId.values());

@@ -24,7 +24,7 @@ record RuleRun(Rule rule, RuleInForce inForce) {
         try {
             outcomes = List.copyOf(rule.judge(judgement));
         } catch (RuntimeException | StackOverflowError | LinkageError e) {
-            if (!plant.unsolvable().isEmpty()) {
+            if (!plant.unsolvable().isEmpty() && !PackFault.whateverThePlant(e)) {
                 return List.of(unsolved(judgement, plant));
             }
             return List.of(broken(judgement, e));
@@ -45,8 +45,7 @@ record RuleRun(Rule rule, RuleInForce inForce) {
     }
 
     private Verdict broken(Judgement judgement, Throwable e) {
-        String said = e.getMessage();
-        String cause = e.getClass().getSimpleName() + (said == null ? "" : ": " + said);
+        String cause = PackFault.cause(e);
         Outcome open = judgement.at(ElementPath.ROOT).open(null, CommonMessages.RULE_BROKE, Arg.of("cause", cause));
         return new Verdict(this, judgement, open, true);
     }

@@ -44,7 +44,7 @@ record Verdict(RuleRun run, Judgement judgement, Outcome outcome, boolean broke)
                     holding.add(way);
                 }
             }
-        } catch (RuntimeException | StackOverflowError e) {
+        } catch (RuntimeException | StackOverflowError | LinkageError e) {
             // the failure stands, with the ways that were found before the rule broke
             return new Ways(holding, true);
         }
