@@ -123,11 +123,12 @@ public final class Checker {
             Verdict.Ways ways =
                     verdict.waysOut(runs, failing(verdicts, verdict.outcome().level()));
             findings.add(new Finding(
-                    verdict.outcome(),
-                    position,
-                    ways.holding(),
-                    ranges.under(verdict.outcome().identity()),
-                    verdict.broke() || ways.broke()));
+                            verdict.outcome(),
+                            position,
+                            ways.holding(),
+                            ranges.under(verdict.outcome().identity()),
+                            verdict.broke() || ways.broke())
+                    .withTried(ways.inVain()));
         }
         findings.sort(Comparator.naturalOrder());
         return new Report(

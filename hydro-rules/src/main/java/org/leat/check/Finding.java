@@ -11,6 +11,7 @@ import org.leat.file.Position;
  * @param outcome what the rule answered
  * @param position of the element in the file; of the nearest element that stands there
  * @param waysOut of a failure, each computed
+ * @param inVain what would take the failure away and bring another as bad
  * @param restsOn assumptions that would turn the verdict
  * @param broke whether the rule broke here, so that something was not judged
  * @param endangers whether it needs attention as an error, or a question of one, that can hurt someone
@@ -21,6 +22,7 @@ public record Finding(
         Outcome outcome,
         Position position,
         List<WayOut> waysOut,
+        List<TriedInVain> inVain,
         List<Hanging> restsOn,
         boolean broke,
         boolean endangers,
@@ -41,27 +43,33 @@ public record Finding(
 
     public Finding {
         waysOut = List.copyOf(waysOut);
+        inVain = List.copyOf(inVain);
         restsOn = List.copyOf(restsOn);
     }
 
     /** Makes a finding that nobody suppresses and no baseline knows. */
     public Finding(Outcome outcome, Position position, List<WayOut> waysOut, List<Hanging> restsOn, boolean broke) {
-        this(outcome, position, waysOut, restsOn, broke, false, null, null);
+        this(outcome, position, waysOut, List.of(), restsOn, broke, false, null, null);
+    }
+
+    /** {@return the same, with what was tried in vain} */
+    public Finding withTried(List<TriedInVain> tried) {
+        return new Finding(outcome, position, waysOut, tried, restsOn, broke, endangers, suppressed, baseline);
     }
 
     /** {@return the same, said whether it can hurt someone} */
     public Finding thatEndangers(boolean danger) {
-        return new Finding(outcome, position, waysOut, restsOn, broke, danger, suppressed, baseline);
+        return new Finding(outcome, position, waysOut, inVain, restsOn, broke, danger, suppressed, baseline);
     }
 
     /** {@return the same, not counting by someone's word} */
     public Finding suppressedBy(Suppression word) {
-        return new Finding(outcome, position, waysOut, restsOn, broke, endangers, word, baseline);
+        return new Finding(outcome, position, waysOut, inVain, restsOn, broke, endangers, word, baseline);
     }
 
     /** {@return the same, as it stands to a baseline} */
     public Finding against(BaselineState state) {
-        return new Finding(outcome, position, waysOut, restsOn, broke, endangers, suppressed, state);
+        return new Finding(outcome, position, waysOut, inVain, restsOn, broke, endangers, suppressed, state);
     }
 
     /** {@return whether it counts: nobody suppresses it, and no baseline knows it} */

@@ -3,6 +3,7 @@ package org.leat.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.leat.plant.Plant;
 
 /** An outcome together with what it was judged from. */
@@ -21,9 +22,10 @@ record Verdict(RuleRun run, Judgement judgement, Outcome outcome, boolean broke)
      * Ways out of a failure.
      *
      * @param holding those whose edits were applied and judged again, and helped
+     * @param inVain those that helped and made another rule fail as badly
      * @param broke whether the rule broke on the way
      */
-    record Ways(List<WayOut> holding, boolean broke) {}
+    record Ways(List<WayOut> holding, List<TriedInVain> inVain, boolean broke) {}
 
     /**
      * {@return the ways out of a failure that hold: each edit was applied and judged again}
@@ -34,25 +36,40 @@ record Verdict(RuleRun run, Judgement judgement, Outcome outcome, boolean broke)
      * @param failing rule and element of what fails already at this level or a worse one
      */
     Ways waysOut(List<RuleRun> runs, Set<String> failing) {
-        if (outcome.kind() != Kind.FAIL) {
-            return new Ways(List.of(), false);
-        }
         List<WayOut> holding = new ArrayList<>();
+        List<TriedInVain> inVain = new ArrayList<>();
+        if (outcome.kind() != Kind.FAIL) {
+            return new Ways(holding, inVain, false);
+        }
         try {
             for (WayOut way : run.rule().waysOut(judgement, outcome)) {
-                if (way.edits().isEmpty() || helps(way, runs, failing)) {
+                if (way.edits().isEmpty()) {
                     holding.add(way);
+                } else if (helps(way)) {
+                    String brings = brings(way, runs, failing);
+                    if (brings == null) {
+                        holding.add(way);
+                    } else {
+                        inVain.add(new TriedInVain(way, brings));
+                    }
                 }
             }
         } catch (RuntimeException | StackOverflowError | LinkageError e) {
             // the failure stands, with the ways that were found before the rule broke
-            return new Ways(holding, true);
+            return new Ways(holding, inVain, true);
         }
-        return new Ways(holding, false);
+        return new Ways(holding, inVain, false);
     }
 
-    /** Only a pass is a way out, and only if nothing else begins to fail as badly. */
-    private boolean helps(WayOut way, List<RuleRun> runs, Set<String> failing) {
+    /** Only a pass is a way out. */
+    private boolean helps(WayOut way) {
+        return run.judge(judgement.with(way.edits()).plant()).stream()
+                .map(Verdict::outcome)
+                .allMatch(then -> !then.identity().equals(outcome.identity()) || then.kind() == Kind.PASS);
+    }
+
+    /** {@return the first rule that begins to fail as badly by a way out; null if none does} */
+    private @Nullable String brings(WayOut way, List<RuleRun> runs, Set<String> failing) {
         Plant edited = judgement.with(way.edits()).plant();
         for (RuleRun other : runs) {
             if (!other.equals(run) && !other.canFailAs(outcome.level())) {
@@ -60,16 +77,14 @@ record Verdict(RuleRun run, Judgement judgement, Outcome outcome, boolean broke)
             }
             for (Verdict after : other.judge(edited)) {
                 Outcome then = after.outcome();
-                boolean same = then.identity().equals(outcome.identity());
-                boolean anew = then.kind() == Kind.FAIL
+                if (then.kind() == Kind.FAIL
                         && then.level().compareTo(outcome.level()) >= 0
-                        && !failing.contains(then.rule() + then.path());
-                if ((same && then.kind() != Kind.PASS) || anew) {
-                    return false;
+                        && !failing.contains(then.rule() + then.path())) {
+                    return then.rule();
                 }
             }
         }
-        return true;
+        return null;
     }
 
     Verdict with(Outcome other) {

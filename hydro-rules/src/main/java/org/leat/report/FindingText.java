@@ -14,6 +14,7 @@ import org.leat.check.Limit;
 import org.leat.check.Outcome;
 import org.leat.check.Report;
 import org.leat.check.RuleInForce;
+import org.leat.check.TriedInVain;
 import org.leat.check.WayOut;
 
 /** Findings for a person. */
@@ -49,6 +50,10 @@ final class FindingText {
             Double gain = way.gain();
             lines.add(INDENT + "way out: " + Plainly.of(wording.of(way, outcome))
                     + (gain == null ? "" : " (" + TextWriter.watts(gain) + ")"));
+        }
+        for (TriedInVain tried : finding.inVain()) {
+            lines.add(INDENT + "tried in vain: " + Plainly.of(wording.of(tried.way(), outcome)) + " Then "
+                    + tried.brings() + " fails.");
         }
         if (!finding.restsOn().isEmpty()) {
             lines.add(INDENT + "rests on what was assumed of " + fields(finding.restsOn()));

@@ -43,6 +43,9 @@ final class JsonModel {
             List<EditEntry> edits,
             @Nullable BigDecimal gain) {}
 
+    /** A way out that makes another rule fail as badly. */
+    record InVain(Way way, String brings) {}
+
     record Rests(String field, String atLow, String atHigh) {}
 
     record FindingEntry(
@@ -56,6 +59,7 @@ final class JsonModel {
             @Nullable Compared comparison,
             @Nullable String missing,
             List<Way> waysOut,
+            @Nullable List<InVain> triedInVain,
             List<Rests> restsOn,
             @Nullable Boolean broke) {}
 

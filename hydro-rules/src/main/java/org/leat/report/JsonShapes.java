@@ -102,6 +102,11 @@ final class JsonShapes {
                 compared(o.comparison()),
                 o.missing(),
                 f.waysOut().stream().map(way -> way(way, o)).toList(),
+                f.inVain().isEmpty()
+                        ? null
+                        : f.inVain().stream()
+                                .map(t -> new JsonModel.InVain(way(t.way(), o), t.brings()))
+                                .toList(),
                 f.restsOn().stream()
                         .map(h -> new JsonModel.Rests(
                                 h.field(), h.atLow().word(), h.atHigh().word()))

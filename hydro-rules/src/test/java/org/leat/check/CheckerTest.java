@@ -75,6 +75,31 @@ class CheckerTest {
     }
 
     @Test
+    void a_way_out_that_makes_another_rule_fail_is_told_as_tried_in_vain() {
+        Edit wider = new Edit("/nozzles/open[0]", Si.quantity(12, "mm", Length.class));
+        Rule atLeastElevenMillimetres = new Made(
+                "a/wide",
+                j -> {
+                    double bore = Si.of(j.design().nozzles().open().get(0));
+                    return List.of(j.at("/nozzles/open[0]")
+                            .compare(Comparison.atLeast(bore, 0.011, QuantityKind.LENGTH), "yes", "no"));
+                },
+                List.of(wider));
+        Rule atMostElevenMillimetres = new Made("a/narrow", j -> openBoreAtMost(j, 0.011), List.of());
+        Finding alone = check(atLeastElevenMillimetres).worstFirst(Kind.FAIL).get(0);
+        assertThat(alone.waysOut()).hasSize(1);
+        assertThat(alone.inVain()).isEmpty();
+        Finding both = check(atLeastElevenMillimetres, atMostElevenMillimetres)
+                .worstFirst(Kind.FAIL)
+                .get(0);
+        assertThat(both.waysOut()).isEmpty();
+        assertThat(both.inVain()).singleElement().satisfies(tried -> {
+            assertThat(tried.brings()).isEqualTo("a/narrow");
+            assertThat(tried.way()).isEqualTo(alone.waysOut().get(0));
+        });
+    }
+
+    @Test
     void a_rule_that_throws_is_open_with_its_cause_and_the_rest_goes_on() {
         Report report = check(
                 new Made(
