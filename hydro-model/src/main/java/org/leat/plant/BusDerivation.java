@@ -37,12 +37,13 @@ final class BusDerivation {
 
     static RegulatorNumbers regulator(@Nullable ChargeRegulator regulator, double batteryVoltage, Assume assume) {
         if (regulator == null) {
-            return new RegulatorNumbers(RegulatorKind.NONE, 0, 0, 1, null, null);
+            return new RegulatorNumbers(RegulatorKind.NONE, 0, 0, 1, null, null, null);
         }
         Double rating = regulator.currentRating() == null ? null : Si.of(regulator.currentRating());
         Double limit = regulator.inputVoltageLimit() == null ? null : Si.of(regulator.inputVoltageLimit());
+        Double equalising = regulator.equalisingVoltage() == null ? null : Si.of(regulator.equalisingVoltage());
         if (regulator.kind() != RegulatorKind.TRACKING) {
-            return new RegulatorNumbers(regulator.kind(), 0, 0, 1, rating, limit);
+            return new RegulatorNumbers(regulator.kind(), 0, 0, 1, rating, limit, equalising);
         }
         double from;
         double to;
@@ -77,7 +78,7 @@ final class BusDerivation {
                 0.9,
                 0.98,
                 "assumed/tracking-efficiency");
-        return new RegulatorNumbers(regulator.kind(), from, to, efficiency, rating, limit);
+        return new RegulatorNumbers(regulator.kind(), from, to, efficiency, rating, limit, equalising);
     }
 
     static @Nullable DumpLoadNumbers dumpLoad(@Nullable DumpLoad dump, Assume assume) {
@@ -111,6 +112,10 @@ final class BusDerivation {
             return null;
         }
         return new DumpLoadNumbers(
-                cold, hot, dump.powerRating() == null ? null : Si.of(dump.powerRating()), dump.side());
+                cold,
+                hot,
+                dump.powerRating() == null ? null : Si.of(dump.powerRating()),
+                dump.triggerVoltage() == null ? null : Si.of(dump.triggerVoltage()),
+                dump.side());
     }
 }

@@ -1,6 +1,8 @@
 package org.leat.plant;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * The plant solved in each situation, each once. Safe to share between threads.
@@ -18,6 +20,11 @@ public final class Cases {
     private final Once<PressureProfile> profile;
     private final Once<List<LoadLost>> loadLost;
     private final Once<List<BatteryFull>> batteryFull;
+    private final Once<List<BatteryRemoved>> batteryRemoved;
+    private final Once<List<ManagementOpens>> managementOpens;
+    private final Once<List<DumpLost>> dumpLost;
+    private final Once<List<BrokenBridge>> broken;
+    private final Once<List<Day>> days;
 
     Cases(Plant plant, Solver solver) {
         this.plant = plant;
@@ -28,6 +35,13 @@ public final class Cases {
         profile = new Once<>(() -> PressureProfile.of(this));
         loadLost = new Once<>(() -> solver.loadLost(running()));
         batteryFull = new Once<>(() -> solver.batteryFull(running(), loadLost()));
+        batteryRemoved = new Once<>(() -> solver.batteryRemoved(running(), batteryFull(), loadLost()));
+        managementOpens = new Once<>(() -> plant.design().battery().management() == null
+                ? List.of()
+                : batteryRemoved().stream().map(ManagementOpens::of).toList());
+        dumpLost = new Once<>(() -> solver.dumpLost(loadLost()));
+        broken = new Once<>(() -> solver.broken(running()));
+        days = new Once<>(this::everyDay);
     }
 
     /** {@return the plant that was solved} */
@@ -73,6 +87,69 @@ public final class Cases {
     /** {@return battery full on each nozzle set, in the order of {@link #running()}} */
     public List<BatteryFull> batteryFull() {
         return batteryFull.get();
+    }
+
+    /** {@return battery removed on each nozzle set, in the order of {@link #running()}} */
+    public List<BatteryRemoved> batteryRemoved() {
+        return batteryRemoved.get();
+    }
+
+    /** {@return the battery's management opens, on each nozzle set; empty where the battery has none} */
+    public List<ManagementOpens> managementOpens() {
+        return managementOpens.get();
+    }
+
+    /** {@return the dump load lost while the battery is full, on each nozzle set; empty without a dump load} */
+    public List<DumpLost> dumpLost() {
+        return dumpLost.get();
+    }
+
+    /**
+     * {@return one phase and one diode open with the nozzles as built; empty where no current flows or the winding has no
+     * inductance} Stepped in time: a few milliseconds when first asked for.
+     */
+    public List<BrokenBridge> broken() {
+        return broken.get();
+    }
+
+    /** {@return the coldest and the hottest day with the nozzles as built; empty where nothing could be solved} */
+    public List<Day> days() {
+        return days.get();
+    }
+
+    private List<Day> everyDay() {
+        return running().isEmpty()
+                ? List.of()
+                : Stream.of(Day.Season.values())
+                        .map(season -> DayDerivation.of(
+                                plant.design(),
+                                plant.numbers(),
+                                season,
+                                batteryRemoved().get(0)))
+                        .toList();
+    }
+
+    /**
+     * {@return what can make the highest voltage of the bus, each situation on each nozzle set, the likelier first} Faults of
+     * the bridge and the days of the year are not among them: the battery holds the bus then, and the cold magnets are counted
+     * where the load is lost.
+     */
+    public List<BusSituation> onTheBus() {
+        List<BusSituation> all = new ArrayList<>(running());
+        all.addAll(batteryFull());
+        all.addAll(batteryRemoved());
+        all.addAll(managementOpens());
+        all.addAll(dumpLost());
+        all.addAll(loadLost());
+        return all;
+    }
+
+    /** {@return every situation that makes a voltage on the bus, solved now where it was not} */
+    public List<BusSituation> everyBusSituation() {
+        List<BusSituation> all = onTheBus();
+        all.addAll(broken());
+        all.addAll(days());
+        return List.copyOf(all);
     }
 
     /** {@return the highest voltages of any situation that last: not those of a moment} */

@@ -12,54 +12,65 @@ import org.leat.plant.Operation.Crossing;
 final class FullBattery {
 
     private final PlantNumbers numbers;
-    private final Once<TorqueCurve> atAbsorption;
-    private final @Nullable Once<TorqueCurve> onDumpAlone;
+    private final Once<TorqueCurve> atSetVoltage;
+    private final Once<TorqueCurve> onDumpAlone;
 
-    FullBattery(PlantNumbers numbers, Machine machine, Once<TorqueCurve> atAbsorption) {
+    /** @param onDumpAlone asked only where there is a dump load */
+    FullBattery(PlantNumbers numbers, Once<TorqueCurve> atSetVoltage, Once<TorqueCurve> onDumpAlone) {
         this.numbers = numbers;
-        double cable = numbers.busResistance().bridgeToRegulator();
-        this.atAbsorption = atAbsorption;
-        DumpLoadNumbers dump = numbers.dumpLoad();
-        this.onDumpAlone =
-                dump == null ? null : new Once<>(() -> machine.curve(machine.bus(0, dump.resistanceHot() + cable)));
+        this.atSetVoltage = atSetVoltage;
+        this.onDumpAlone = onDumpAlone;
     }
 
     BatteryFull of(Running running, LoadLost lost) {
         Wheel wheel = new Wheel(numbers.runner(), numbers.water().density(), running.water());
-        double voltage = numbers.battery().absorptionVoltage();
-        double speed = speed(wheel, atAbsorption.get());
-        BridgeOperatingPoint point = atAbsorption.get().pointAt(speed);
+        double set = numbers.fullVoltage();
+        double speed = speed(wheel, atSetVoltage.get());
+        BridgeOperatingPoint point = atSetVoltage.get().pointAt(speed);
         double current = point.directCurrent();
+        Diverted diverted = diverted(set, current);
+        Answer answer = answer(diverted, set > lost.directVoltage());
+        double highest = lost.directVoltage();
+        double runner = lost.speed();
+        double dumpVoltage = diverted == null ? 0 : set;
+        boolean alone = answer == Answer.DUMP_TOO_SMALL
+                || (answer == Answer.DIVERTED && numbers.regulator().kind() == RegulatorKind.TRACKING);
+        if (alone) {
+            // nothing but the dump load limits the bus: it stands where it takes all
+            runner = speed(wheel, onDumpAlone.get());
+            highest = Math.max(
+                    answer == Answer.DUMP_TOO_SMALL ? point.directVoltage() : set,
+                    onDumpAlone.get().pointAt(runner).directVoltage());
+            dumpVoltage = Math.max(set, highest);
+        } else if (answer == Answer.DIVERTED) {
+            runner = speed;
+            highest = Math.min(lost.directVoltage(), point.directVoltage() + equalisingAbove(set));
+            dumpVoltage = set + equalisingAbove(set);
+        }
+        return new BatteryFull(
+                running.nozzles(), answer, set, highest, runner, dumpVoltage, current, set * current, diverted);
+    }
+
+    private Answer answer(@Nullable Diverted diverted, boolean neverReached) {
         RegulatorKind kind = numbers.regulator().kind();
-        Diverted diverted = diverted(voltage, current);
+        DumpLoadNumbers dump = numbers.dumpLoad();
         boolean letsGo = kind == RegulatorKind.SERIES || kind == RegulatorKind.TRACKING;
-        boolean ownDump = numbers.dumpLoad() != null && numbers.dumpLoad().side() == DumpSide.BRIDGE;
-        if (letsGo && !ownDump) {
-            return new BatteryFull(
-                    running.nozzles(),
-                    Answer.RUNAWAY,
-                    lost.directVoltage(),
-                    lost.speed(),
-                    current,
-                    voltage * current,
-                    diverted);
+        if (letsGo && (dump == null || dump.side() != DumpSide.BRIDGE || neverReached)) {
+            return Answer.RUNAWAY;
         }
-        Answer answer = Answer.OVERCHARGED;
-        double highest = point.directVoltage();
-        if (kind == RegulatorKind.TRACKING && onDumpAlone != null) {
-            // nothing but the dump load is left on the bridge: the bus stands where it takes all
-            answer = Answer.DIVERTED;
-            speed = speed(wheel, onDumpAlone.get());
-            highest = onDumpAlone.get().pointAt(speed).directVoltage();
-        } else if (kind != RegulatorKind.NONE && diverted != null && onDumpAlone != null) {
-            answer = Answer.DIVERTED;
-            if (diverted.share() < 1) {
-                answer = Answer.DUMP_TOO_SMALL;
-                speed = speed(wheel, onDumpAlone.get());
-                highest = Math.max(highest, onDumpAlone.get().pointAt(speed).directVoltage());
-            }
+        if (dump == null || diverted == null || (kind == RegulatorKind.NONE && dump.triggerVoltage() == null)) {
+            return Answer.OVERCHARGED;
         }
-        return new BatteryFull(running.nozzles(), answer, highest, speed, current, voltage * current, diverted);
+        return kind == RegulatorKind.TRACKING || diverted.share() >= 1 ? Answer.DIVERTED : Answer.DUMP_TOO_SMALL;
+    }
+
+    /** A regulator that equalises lets the bus rise to that set point, unless the dump load has a trigger of its own. */
+    private double equalisingAbove(double set) {
+        Double equalising = numbers.regulator().equalisingVoltage();
+        DumpLoadNumbers dump = numbers.dumpLoad();
+        return equalising == null || (dump != null && dump.triggerVoltage() != null)
+                ? 0
+                : Math.max(0, equalising - set);
     }
 
     private static double speed(Wheel wheel, TorqueCurve curve) {

@@ -9,7 +9,6 @@ package org.leat.plant;
  * @param frequency Hz
  * @param peakLineVoltage between two leads, V
  * @param directVoltage settled behind the bridge, V; the peak line voltage
- * @param openedUnderLoadVoltage for a moment behind the bridge where a battery opens under load, V
  * @param emptyCapacitorVoltage for a moment at an empty capacitor connected to the spinning machine, V
  */
 public record LoadLost(
@@ -19,13 +18,27 @@ public record LoadLost(
         double frequency,
         double peakLineVoltage,
         double directVoltage,
-        double openedUnderLoadVoltage,
         double emptyCapacitorVoltage)
-        implements Situation {
+        implements BusSituation {
 
     /** {@return rms voltage between two leads, V} */
     public double lineVoltage() {
         return peakLineVoltage / Math.sqrt(2);
+    }
+
+    @Override
+    public double lastingVoltage() {
+        return directVoltage;
+    }
+
+    @Override
+    public double runnerSpeed() {
+        return speed;
+    }
+
+    @Override
+    public BusHolder holder() {
+        return BusHolder.NOTHING;
     }
 
     @Override

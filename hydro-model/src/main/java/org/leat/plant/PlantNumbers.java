@@ -37,6 +37,16 @@ public record PlantNumbers(
     }
 
     /**
+     * {@return voltage at which a full battery's surplus goes into the dump load, V: that which switches it on, where it is
+     * stated, else the regulator's absorption set point}
+     */
+    public double fullVoltage() {
+        return dumpLoad == null || dumpLoad.triggerVoltage() == null
+                ? battery.absorptionVoltage()
+                : dumpLoad.triggerVoltage();
+    }
+
+    /**
      * What cables add between the parts.
      *
      * @param phase of one core from alternator to bridge, Ω

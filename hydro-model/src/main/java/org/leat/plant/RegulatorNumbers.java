@@ -12,6 +12,7 @@ import org.leat.design.RegulatorKind;
  * @param efficiency input to output; one unless it tracks
  * @param currentRating output, A; null where not stated
  * @param inputVoltageLimit V; null where not stated
+ * @param equalisingVoltage set point of the whole bank, V; null where it is not used
  */
 public record RegulatorNumbers(
         RegulatorKind kind,
@@ -19,15 +20,16 @@ public record RegulatorNumbers(
         double windowTo,
         double efficiency,
         @Nullable Double currentRating,
-        @Nullable Double inputVoltageLimit) {
+        @Nullable Double inputVoltageLimit,
+        @Nullable Double equalisingVoltage) {
 
     /** {@return a tracking regulator with a window, without other limits} */
     public static RegulatorNumbers tracking(double windowFrom, double windowTo, double efficiency) {
-        return new RegulatorNumbers(RegulatorKind.TRACKING, windowFrom, windowTo, efficiency, null, null);
+        return new RegulatorNumbers(RegulatorKind.TRACKING, windowFrom, windowTo, efficiency, null, null, null);
     }
 
     /** {@return the same regulator, what its input stands left out} */
     RegulatorNumbers withoutInputLimit() {
-        return new RegulatorNumbers(kind, windowFrom, windowTo, efficiency, currentRating, null);
+        return new RegulatorNumbers(kind, windowFrom, windowTo, efficiency, currentRating, null, equalisingVoltage);
     }
 }

@@ -11,7 +11,22 @@ import org.jspecify.annotations.Nullable;
  * @param operation where runner and alternator meet
  */
 public record Running(NozzleGroup nozzles, @Nullable StreamLevel stream, WaterSide water, Operation operation)
-        implements Situation {
+        implements BusSituation {
+
+    @Override
+    public double lastingVoltage() {
+        return operation.bus().bridge();
+    }
+
+    @Override
+    public double runnerSpeed() {
+        return operation.speed();
+    }
+
+    @Override
+    public BusHolder holder() {
+        return operation.tracking() == null ? BusHolder.BATTERY : BusHolder.REGULATOR;
+    }
 
     @Override
     public String id() {

@@ -2,6 +2,7 @@ package org.leat.plant;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.RegulatorKind;
 import org.leat.plant.Operation.Tracking;
@@ -12,7 +13,8 @@ final class Solver {
     private final PlantNumbers numbers;
     private final Machine machine;
     private final Once<List<WaterSide>> waters;
-    private final Once<TorqueCurve> atAbsorption;
+    private final Once<TorqueCurve> atSetVoltage;
+    private final Once<TorqueCurve> onDumpAlone;
     private final Once<List<Running>> running;
     private final Once<List<Running>> overTheYear;
     private final Once<List<Closing>> closing;
@@ -24,7 +26,8 @@ final class Solver {
         this.running = new Once<>(this::everyRunning);
         this.overTheYear = new Once<>(this::everyFlow);
         this.closing = new Once<>(this::everyClosing);
-        this.atAbsorption = new Once<>(this::absorbing);
+        this.atSetVoltage = new Once<>(this::full);
+        this.onDumpAlone = new Once<>(this::dumping);
     }
 
     /** Keeps of another solver what the numbers leave the same. */
@@ -33,20 +36,25 @@ final class Solver {
         boolean sameMachine = near.machine.sameAs(numbers);
         boolean sameWater = near.sameWater(numbers);
         boolean sameRunning = sameMachine && sameWater && near.sameWheelAndRegulator(numbers);
-        boolean sameFull = sameMachine
-                && near.numbers.battery().absorptionVoltage()
-                        == numbers.battery().absorptionVoltage();
+        boolean sameFull = sameMachine && near.numbers.fullVoltage() == numbers.fullVoltage();
+        boolean sameDump = sameMachine && Objects.equals(near.numbers.dumpLoad(), numbers.dumpLoad());
         this.machine = sameMachine ? near.machine : new Machine(numbers);
         this.waters = sameWater ? near.waters : new Once<>(this::everyWater);
         this.running = sameRunning ? near.running : new Once<>(this::everyRunning);
         this.overTheYear = sameRunning ? near.overTheYear : new Once<>(this::everyFlow);
         this.closing = sameWater ? near.closing : new Once<>(this::everyClosing);
-        this.atAbsorption = sameFull ? near.atAbsorption : new Once<>(this::absorbing);
+        this.atSetVoltage = sameFull ? near.atSetVoltage : new Once<>(this::full);
+        this.onDumpAlone = sameDump ? near.onDumpAlone : new Once<>(this::dumping);
     }
 
-    private TorqueCurve absorbing() {
-        return machine.curve(machine.bus(
-                numbers.battery().absorptionVoltage(), numbers.busResistance().bridgeToRegulator()));
+    private TorqueCurve full() {
+        return machine.curve(
+                machine.bus(numbers.fullVoltage(), numbers.busResistance().bridgeToRegulator()));
+    }
+
+    private TorqueCurve dumping() {
+        double element = Objects.requireNonNull(numbers.dumpLoad()).resistanceHot();
+        return machine.curve(machine.bus(0, element + numbers.busResistance().bridgeToRegulator()));
     }
 
     static Solver of(PlantNumbers numbers) {
@@ -176,9 +184,27 @@ final class Solver {
         return List.copyOf(cases);
     }
 
+    List<BatteryRemoved> batteryRemoved(List<Running> running, List<BatteryFull> full, List<LoadLost> lost) {
+        List<BatteryRemoved> cases = new ArrayList<>();
+        for (int i = 0; i < running.size(); i++) {
+            cases.add(LostBattery.removed(numbers, running.get(i), full.get(i), lost.get(i)));
+        }
+        return List.copyOf(cases);
+    }
+
+    List<DumpLost> dumpLost(List<LoadLost> lost) {
+        return numbers.dumpLoad() == null
+                ? List.of()
+                : lost.stream().map(each -> LostBattery.dumpLost(numbers, each)).toList();
+    }
+
+    List<BrokenBridge> broken(List<Running> running) {
+        return running.isEmpty() ? List.of() : List.copyOf(Breaking.of(numbers, running.get(0)));
+    }
+
     List<BatteryFull> batteryFull(List<Running> running, List<LoadLost> loadLost) {
         List<BatteryFull> cases = new ArrayList<>();
-        FullBattery full = new FullBattery(numbers, machine, atAbsorption);
+        FullBattery full = new FullBattery(numbers, atSetVoltage, onDumpAlone);
         for (int i = 0; i < running.size(); i++) {
             cases.add(full.of(running.get(i), loadLost.get(i)));
         }

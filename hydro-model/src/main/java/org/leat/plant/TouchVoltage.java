@@ -12,14 +12,10 @@ public record TouchVoltage(double direct, String directAt, double alternating, S
 
     static TouchVoltage of(Cases cases) {
         TouchVoltage highest = new TouchVoltage(0, "shut", 0, "shut");
-        for (Running running : cases.running()) {
-            highest = highest.orDirect(running.operation().bus().bridge(), running.id());
-        }
-        for (BatteryFull full : cases.batteryFull()) {
-            highest = highest.orDirect(full.highestVoltage(), full.id());
+        for (BusSituation situation : cases.onTheBus()) {
+            highest = highest.orDirect(situation.lastingVoltage(), situation.id());
         }
         for (LoadLost lost : cases.loadLost()) {
-            highest = highest.orDirect(lost.directVoltage(), lost.id());
             if (lost.lineVoltage() > highest.alternating) {
                 highest = new TouchVoltage(highest.direct, highest.directAt, lost.lineVoltage(), lost.id());
             }

@@ -14,7 +14,6 @@ final class Unloaded {
         double alternatorSpeed = speed * alternator.gearRatio();
         double cold = alternator.coldMagnetFactor();
         double peak = cold * alternator.peakLineVoltage(alternatorSpeed);
-        double loaded = cold * alternator.peakLineVoltage(running.operation().alternatorSpeed());
         return new LoadLost(
                 running.nozzles(),
                 speed,
@@ -22,7 +21,6 @@ final class Unloaded {
                 alternator.polePairs() * alternatorSpeed / (2 * Math.PI),
                 peak,
                 peak,
-                ReverseVoltage.loadDump(loaded),
                 ReverseVoltage.inrush(peak));
     }
 }

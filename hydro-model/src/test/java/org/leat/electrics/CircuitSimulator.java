@@ -13,13 +13,13 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Runs the circuit simulator ngspice on a netlist of alternator, bridge and load. */
-final class CircuitSimulator {
+public final class CircuitSimulator {
 
     private static final Pattern MEASURE = Pattern.compile("^(\\w+)\\s*=\\s*([-+0-9.eE]+)", Pattern.MULTILINE);
 
     private CircuitSimulator() {}
 
-    static boolean installed() {
+    public static boolean installed() {
         String path = System.getenv("PATH");
         for (String folder : path == null ? new String[0] : path.split(java.io.File.pathSeparator, -1)) {
             if (Files.isExecutable(Path.of(folder, "ngspice"))) {
@@ -30,7 +30,7 @@ final class CircuitSimulator {
     }
 
     /** {@return the netlist: settled for the time constants of winding and load, then six periods measured} */
-    static String netlist(
+    public static String netlist(
             AlternatorConstants m, double speed, DcLoad load, BridgeFault fault, double settle, int pointsPerPeriod) {
         double f = m.frequency(speed);
         double stop = (Math.ceil(settle * f) + 6) / f;
@@ -72,6 +72,13 @@ final class CircuitSimulator {
         } else if (load instanceof DcLoad.Capacitor c) {
             line(out, "Rload pl 0 %.10g", c.resistance());
             line(out, "Cdc pl 0 %.10g IC=%.10g", c.capacitance(), c.charged());
+            if (c.opensAfter() > 0) {
+                line(out, "S1 pl bx sc 0 SWM");
+                line(out, "Vsc sc 0 PULSE(1 0 %.10g 1u 1u 10 20)", c.opensAfter());
+                line(out, ".model SWM SW(VT=0.5 VH=0 RON=1m ROFF=10Meg)");
+                line(out, "Rbat bx by %.10g", c.batteryResistance());
+                line(out, "Vbat by 0 %.10g", c.battery());
+            }
         } else if (load instanceof DcLoad.Choke k) {
             line(out, "Lch pl lx %.10g", k.inductance());
             line(out, "Rload lx 0 %.10g", k.resistance());
@@ -108,7 +115,7 @@ final class CircuitSimulator {
     }
 
     /** {@return the simulator's measures by name} */
-    static Map<String, Double> run(Path folder, String netlist) {
+    public static Map<String, Double> run(Path folder, String netlist) {
         try {
             Path file = Files.writeString(folder.resolve("bridge.cir"), netlist, StandardCharsets.UTF_8);
             Path log = folder.resolve("bridge.log");

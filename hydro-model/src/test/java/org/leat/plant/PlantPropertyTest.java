@@ -38,7 +38,8 @@ class PlantPropertyTest {
         assertNoNaN(cases.shut());
         assertNoNaN(cases.closing());
         assertNoNaN(cases.loadLost());
-        assertNoNaN(cases.batteryFull());
+        assertNoNaN(cases.onTheBus());
+        assertNoNaN(cases.days());
         assertNoNaN(plant.numbers());
     }
 
@@ -81,7 +82,12 @@ class PlantPropertyTest {
         for (int i = 0; i < cases.running().size(); i++) {
             double runaway = cases.loadLost().get(i).speed();
             assertThat(cases.running().get(i).operation().speed()).isLessThanOrEqualTo(runaway * (1 + 1e-9));
-            assertThat(cases.batteryFull().get(i).speed()).isLessThanOrEqualTo(runaway * (1 + 1e-9));
+            assertThat(cases.batteryFull().get(i).runnerSpeed()).isLessThanOrEqualTo(runaway * (1 + 1e-9));
+            double open = cases.loadLost().get(i).directVoltage();
+            assertThat(List.of(
+                            cases.batteryFull().get(i), cases.batteryRemoved().get(i)))
+                    .allSatisfy(s -> assertThat(s.lastingVoltage()).isLessThanOrEqualTo(open * (1 + 1e-9)))
+                    .allSatisfy(s -> assertThat(s.runnerSpeed()).isLessThanOrEqualTo(runaway * (1 + 1e-9)));
             assertThat(cases.touchVoltage().direct())
                     .isGreaterThanOrEqualTo(cases.loadLost().get(i).directVoltage());
         }

@@ -38,7 +38,11 @@ final class Plants {
 
     /** A plant in which every number that its running hangs on is stated. */
     static Design stated(String head, String bore, String pitch, String regulator) {
-        return read(String.format(Locale.ROOT, """
+        return read(statedText(head, bore, pitch, regulator));
+    }
+
+    static String statedText(String head, String bore, String pitch, String regulator) {
+        return String.format(Locale.ROOT, """
                 format: 1
                 name: stated
                 site:
@@ -67,7 +71,7 @@ final class Plants {
                 rectifier: { drop-per-diode: 0.8 V, slope-resistance: 5 mohm }
                 %s
                 battery: { chemistry: lithium-iron-phosphate, cells-in-series: 8, capacity: 100 Ah, state-of-charge: 60 %%, internal-resistance: 10 mohm }
-                """, head, bore, pitch, regulator));
+                """, head, bore, pitch, regulator);
     }
 
     static Design read(String yaml) {

@@ -11,7 +11,9 @@ import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.design.BatteryManagement;
-import org.leat.plant.LoadLost;
+import org.leat.plant.Amount;
+import org.leat.plant.BusHolder;
+import org.leat.plant.ManagementOpens;
 import org.leat.quantity.QuantityKind;
 
 /** The battery's own management opens while the turbine generates. */
@@ -24,8 +26,9 @@ final class BatteryManagementOpens implements Rule {
                             + " rest of the bus then meet what the turbine makes of it.")
             .formula(
                     "bus voltage that follows ≤ rating of the management's switch: the settled runaway, or, with a dump load at"
-                            + " the bridge that takes all, the moment of opening (1.26 times the peak at the working speed)")
-            .judged("battery removed by its management, each nozzle set on hand")
+                            + " the bridge that takes all, the moment of opening (1.27 times the peak at the working speed with 470 µF"
+                            + " behind the bridge; stepped in time with less; open without)")
+            .judged("battery opened by its management, each nozzle set on hand")
             .source("circuit simulation of a bridge whose battery opens under load")
             .message("stands-it", "cause")
             .message("breaks", "cause")
@@ -48,21 +51,29 @@ final class BatteryManagementOpens implements Rule {
         if (j.cases().loadLost().isEmpty()) {
             return Open.unsolved(j);
         }
-        boolean held = BridgeSideDump.holds(j);
-        LoadLost worst = Worst.most(
-                j.cases().loadLost(),
-                lost -> held
-                        ? lost.openedUnderLoadVoltage()
-                        : Math.max(lost.openedUnderLoadVoltage(), lost.directVoltage()));
-        boolean moment = held || worst.openedUnderLoadVoltage() > worst.directVoltage();
+        ManagementOpens worst = Worst.most(
+                j.cases().managementOpens(),
+                opens -> Math.max(opens.lastingVoltage(), opens.momentVoltage().or(0)));
+        double lasting = worst.lastingVoltage();
+        boolean moment = worst.momentVoltage().or(0) > lasting;
+        Double rating = Rated.si(management.voltageRating());
+        if (worst.momentVoltage() instanceof Amount.Unknown unknown && rating != null && lasting <= rating) {
+            return List.of(Open.because(spot.during(worst), unknown));
+        }
         return List.of(Rated.atMost(
-                spot.during(worst.id()),
-                moment ? worst.openedUnderLoadVoltage() : worst.directVoltage(),
-                Rated.si(management.voltageRating()),
+                spot.during(worst),
+                moment ? worst.momentVoltage().or(0) : lasting,
+                rating,
                 QuantityKind.VOLTAGE,
                 "stands-it",
                 "breaks",
-                Arg.phrase("cause", moment ? "cause.opened-under-load" : "cause.runaway")));
+                Arg.phrase(
+                        "cause",
+                        moment
+                                ? "cause.opened-under-load"
+                                : worst.holder() == BusHolder.DUMP_LOAD
+                                        ? "cause.diverted"
+                                        : "cause.management-opens")));
     }
 
     @Override

@@ -11,8 +11,10 @@ import org.leat.check.Level;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.RuleCard;
+import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.pack.Search.Candidate;
+import org.leat.plant.Amount;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
@@ -25,8 +27,10 @@ final class BusOvervoltage implements Rule {
                     + " nothing to push against: the voltage rises to that of the runaway and stays there while water"
                     + " runs. Whatever is still connected must stand it.")
             .formula("highest of: settled runaway voltage (peak line voltage, magnets cold), the moment a battery opens"
-                    + " under load (1.27 times the peak at the working speed), battery full")
-            .judged("load lost, battery removed and battery full, each nozzle set on hand")
+                    + " under load (1.27 times the peak at the working speed with 470 µF behind the bridge; stepped in time"
+                    + " with less; open without), battery full")
+            .judged(
+                    "battery full, removed or opened by its management, dump load lost, load lost; each nozzle set on hand")
             .source(
                     "circuit simulation of a bridge whose battery opens: 1.261 times the EMF peak (taken as 1.27) from the energy in the"
                             + " winding; ISO 16750-2 load dump for road vehicles as a parallel")
@@ -48,18 +52,27 @@ final class BusOvervoltage implements Rule {
         }
         List<Outcome> outcomes = new ArrayList<>();
         for (BusPart part : BusPart.withoutBattery(j.design())) {
-            HighestBusVoltage highest = HighestBusVoltage.of(j.cases());
-            outcomes.add(Rated.atMost(
-                    j.at(part.path()).during(highest.situation()),
-                    highest.volts(),
-                    part.rating(),
-                    QuantityKind.VOLTAGE,
-                    "stands-it",
-                    "too-high",
-                    Arg.phrase("part", part.word()),
-                    Arg.phrase("cause", highest.cause())));
+            outcomes.add(judge(j, part));
         }
         return outcomes.isEmpty() ? List.of(j.at("/").notGiven("/regulator/input-voltage-limit")) : outcomes;
+    }
+
+    private static Outcome judge(Judgement j, BusPart part) {
+        HighestBusVoltage highest = HighestBusVoltage.of(j.cases());
+        Spot spot = j.at(part.path()).during(highest.situation());
+        Amount.Unknown moment = HighestBusVoltage.unknownMoment(j.cases());
+        if (moment != null && part.rating() != null && highest.volts() <= part.rating()) {
+            return Open.because(spot, moment);
+        }
+        return Rated.atMost(
+                spot,
+                highest.volts(),
+                part.rating(),
+                QuantityKind.VOLTAGE,
+                "stands-it",
+                "too-high",
+                Arg.phrase("part", part.word()),
+                Arg.phrase("cause", highest.cause()));
     }
 
     @Override

@@ -22,7 +22,8 @@ final class CableInsulationVoltage implements Rule {
                     + " for cars is rated 60 V.")
             .formula(
                     "highest bus voltage of any case, peak line voltage for the alternator's run ≤ rated direct voltage")
-            .judged("load lost, battery removed and battery full, each nozzle set on hand")
+            .judged(
+                    "battery full, removed or opened by its management, dump load lost, load lost; each nozzle set on hand")
             .source("IEC 60364-5-52 clause 522 with the cable's marking")
             .message("stands-it", "run", "cause")
             .message("too-low", "run", "cause")

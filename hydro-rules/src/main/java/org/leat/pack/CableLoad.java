@@ -9,7 +9,9 @@ import org.leat.design.Inverter;
 import org.leat.design.Load;
 import org.leat.design.LoadSupply;
 import org.leat.design.Place;
+import org.leat.electrics.DumpElement;
 import org.leat.plant.BatteryFull;
+import org.leat.plant.DumpLoadNumbers;
 import org.leat.plant.Running;
 import org.leat.quantity.Si;
 
@@ -64,13 +66,11 @@ record CableLoad(double current, boolean threePhase, String during) {
         if (dump == null) {
             return null;
         }
-        BatteryFull most = Worst.most(j.cases().batteryFull(), CableLoad::dumpedCold);
-        return new CableLoad(dumpedCold(most), false, most.id());
-    }
-
-    private static double dumpedCold(BatteryFull full) {
-        BatteryFull.Diverted diverted = full.diverted();
-        return diverted == null ? 0 : diverted.currentCold();
+        DumpLoadNumbers element = j.plant().numbers().dumpLoad();
+        BatteryFull most = Worst.most(j.cases().batteryFull(), BatteryFull::dumpVoltage);
+        return element == null
+                ? null
+                : new CableLoad(DumpElement.current(element.resistanceCold(), most.dumpVoltage()), false, most.id());
     }
 
     private static @Nullable CableLoad inverted(Judgement j) {

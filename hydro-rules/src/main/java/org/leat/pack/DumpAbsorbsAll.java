@@ -33,7 +33,8 @@ final class DumpAbsorbsAll implements Rule {
             .why(
                     "What the dump load does not take goes into a battery that is full. A hot element takes less than its label,"
                             + " and wet seasons bring more water than was measured.")
-            .formula("current of the hot element at absorption voltage / current of the turbine there ≥ limit")
+            .formula(
+                    "current of the hot element at the voltage that switches it on, else absorption voltage / current of the turbine there ≥ limit")
             .judged("battery full, loads off, the nozzle set that gives most")
             .source("P = V²/R: Ohm's law")
             .source(RuleCard.COMMON_PRACTICE)
@@ -97,7 +98,7 @@ final class DumpAbsorbsAll implements Rule {
                         * comparison.value()
                         / (1.02 * j.limit("good").value()))
                 / 100;
-        double volts = j.plant().numbers().battery().absorptionVoltage();
+        double volts = j.plant().numbers().fullVoltage();
         double power = Math.ceil(1.2 * volts * volts / cold / 100) * 100;
         List<Edit> edits = new ArrayList<>();
         edits.add(new Edit("/dump-load/resistance", Si.quantity(cold, "ohm", ElectricResistance.class)));

@@ -23,7 +23,8 @@ final class DumpElementVoltage implements Rule {
             .why(
                     "The power on an element's label holds at the voltage on its label. A heating element of 2 kW made for the"
                             + " mains takes 87 W at 48 V.")
-            .formula("P/P_n = (V/V_n)² at absorption voltage, P_n at V_n as marked ≥ limit")
+            .formula(
+                    "P/P_n = (V/V_n)² at the voltage that switches it on, else absorption voltage, P_n at V_n as marked ≥ limit")
             .judged("battery full")
             .source("P = V²/R: Ohm's law")
             .source(RuleCard.COMMON_PRACTICE)
@@ -53,7 +54,7 @@ final class DumpElementVoltage implements Rule {
         if (dump.powerRating() == null) {
             return List.of(spot.notGiven("/dump-load/power-rating"));
         }
-        double share = Math.pow(j.plant().numbers().battery().absorptionVoltage() / Si.of(dump.ratedVoltage()), 2);
+        double share = Math.pow(j.plant().numbers().fullVoltage() / Si.of(dump.ratedVoltage()), 2);
         double marked = Si.of(dump.powerRating());
         return List.of(spot.compare(
                 Comparison.atLeast(share, j.limit("least")),
@@ -65,7 +66,7 @@ final class DumpElementVoltage implements Rule {
 
     @Override
     public List<WayOut> waysOut(Judgement j, Outcome failure) {
-        double volts = j.plant().numbers().battery().absorptionVoltage();
+        double volts = j.plant().numbers().fullVoltage();
         return List.of(j.advice("made-for", Arg.of("voltage", volts, QuantityKind.VOLTAGE)));
     }
 }

@@ -12,7 +12,6 @@ import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.design.BatteryManagement;
 import org.leat.design.Safeguards;
-import org.leat.plant.LoadLost;
 import org.leat.quantity.QuantityKind;
 
 /** The dump load fails open while the battery is full. */
@@ -25,14 +24,15 @@ final class DumpLost implements Rule {
                             + " and when that or its management opens, the bus follows the runaway.")
             .formula(
                     "an independent second means against overvoltage; or settled runaway voltage ≤ least rating on the bus,"
-                            + " with a battery that opens by itself")
-            .judged("battery full, then load lost, the nozzle set that runs fastest")
+                            + " with a battery that opens by itself or a regulator that lets go")
+            .judged("dump load lost while the battery is full, the nozzle set that runs fastest")
             .source(
                     "US NEC 690.72(B): a second, independent means against overcharge with diverted charge (from memory)")
             .message("second-line")
-            .message("stands-it", "part")
-            .message("breaks-it", "part")
+            .message("stands-it", "part", "event")
+            .message("breaks-it", "part", "event")
             .message("overcharged")
+            .message("no-part")
             .message("none")
             .message("fit")
             .build();
@@ -50,8 +50,12 @@ final class DumpLost implements Rule {
         }
         Safeguards safeguards = j.design().safeguards();
         Boolean second = safeguards == null ? null : safeguards.secondOvervoltageGuard();
-        LoadLost worst = Worst.most(j.cases().loadLost(), LoadLost::directVoltage);
-        Spot spot = j.at("/safeguards/second-overvoltage-guard").during(worst.id());
+        Spot nowhere = j.at("/safeguards/second-overvoltage-guard");
+        if (j.cases().dumpLost().isEmpty()) {
+            return List.of(nowhere.notGiven("/dump-load/resistance"));
+        }
+        org.leat.plant.DumpLost worst = Worst.most(j.cases().dumpLost(), org.leat.plant.DumpLost::lastingVoltage);
+        Spot spot = nowhere.during(worst);
         if (second == null) {
             return List.of(spot.notGiven(spot.path()));
         }
@@ -59,11 +63,11 @@ final class DumpLost implements Rule {
             return List.of(spot.pass("second-line"));
         }
         BatteryManagement management = j.design().battery().management();
-        if (Lead.is(j) || management == null) {
+        if (worst.overchargesFirst() && (Lead.is(j) || management == null)) {
             return List.of(spot.fail("overcharged"));
         }
         BusPart weakest = null;
-        for (BusPart part : BusPart.all(j.design())) {
+        for (BusPart part : worst.overchargesFirst() ? BusPart.all(j.design()) : BusPart.withoutBattery(j.design())) {
             if (part.rating() == null) {
                 return List.of(spot.notGiven(part.path()));
             }
@@ -73,15 +77,18 @@ final class DumpLost implements Rule {
         }
         return List.of(
                 weakest == null
-                        ? spot.fail("overcharged")
+                        ? spot.fail("no-part")
                         : Rated.atMost(
                                 spot,
-                                worst.directVoltage(),
+                                worst.lastingVoltage(),
                                 weakest.rating(),
                                 QuantityKind.VOLTAGE,
                                 "stands-it",
                                 "breaks-it",
-                                Arg.phrase("part", weakest.word())));
+                                Arg.phrase("part", weakest.word()),
+                                Arg.phrase(
+                                        "event",
+                                        worst.overchargesFirst() ? "event.battery-opens" : "event.regulator-lets-go")));
     }
 
     @Override

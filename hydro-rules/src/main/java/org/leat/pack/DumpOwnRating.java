@@ -47,7 +47,7 @@ final class DumpOwnRating implements Rule {
         if (most == null || dump == null) {
             return List.of(j.at("/dump-load/resistance").notGiven("/dump-load/resistance"));
         }
-        double volts = Dumped.voltage(j, most);
+        double volts = most.dumpVoltage();
         return List.of(Rated.atMost(
                 j.at("/dump-load/power-rating").during(most.id()),
                 DumpElement.power(dump.resistanceCold(), volts),

@@ -48,7 +48,7 @@ final class DumpSwitchRating implements Rule {
         if (most == null || dump == null || j.design().dumpLoad() == null) {
             return List.of(j.at("/dump-load/resistance").notGiven("/dump-load/resistance"));
         }
-        double current = DumpElement.current(dump.resistanceCold(), Dumped.voltage(j, most));
+        double current = DumpElement.current(dump.resistanceCold(), most.dumpVoltage());
         return List.of(Rated.atMost(
                 j.at("/dump-load/switch-rating").during(most.id()),
                 j.limit("factor").value() * current,

@@ -15,18 +15,7 @@ final class Dumped {
     static @Nullable BatteryFull most(Judgement j) {
         return j.plant().numbers().dumpLoad() == null || j.cases().batteryFull().isEmpty()
                 ? null
-                : Worst.most(j.cases().batteryFull(), full -> voltage(j, full));
-    }
-
-    /**
-     * {@return voltage across the element, V} Its trigger's, the battery's absorption voltage; more where the element is
-     * too small to hold it. A runaway is not counted: there nothing is joined to the turbine.
-     */
-    static double voltage(Judgement j, BatteryFull full) {
-        double absorption = j.plant().numbers().battery().absorptionVoltage();
-        return full.answer() == BatteryFull.Answer.DUMP_TOO_SMALL
-                ? Math.max(absorption, full.highestVoltage())
-                : absorption;
+                : Worst.most(j.cases().batteryFull(), BatteryFull::dumpVoltage);
     }
 
     /** {@return not applicable where there is no dump load, open where nothing is solved; null where the rule can judge} */

@@ -4,6 +4,7 @@ import java.util.List;
 import javax.measure.quantity.ElectricPotential;
 import org.leat.catalogue.CellChemistryCatalogue;
 import org.leat.catalogue.CellProperty;
+import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
 import org.leat.check.Level;
@@ -14,7 +15,6 @@ import org.leat.check.WayOut;
 import org.leat.design.ChargeRegulator;
 import org.leat.design.Inverter;
 import org.leat.plant.BatteryNumbers;
-import org.leat.plant.Running;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
@@ -27,12 +27,14 @@ final class InverterInputWindow implements Rule {
                     "An inverter that starts at the battery's rest may trip at its absorption voltage, just when there is plenty, or"
                             + " go on drawing from a battery that is empty.")
             .formula("cut-off voltage of the bank ≥ least input; highest charging voltage ≤ greatest input")
-            .judged("battery empty; running and battery full, the nozzle set with the highest battery voltage")
+            .judged(
+                    "battery empty; running, battery full and equalising, the nozzle set with the highest battery voltage")
             .source(RuleCard.COMMON_PRACTICE)
             .message("low-enough")
             .message("starts-too-high")
-            .message("high-enough")
-            .message("trips")
+            .message("high-enough", "cause")
+            .message("trips", "cause")
+            .message("limit")
             .message("none")
             .message("other-range", "rating")
             .build();
@@ -59,12 +61,7 @@ final class InverterInputWindow implements Rule {
                 * CellChemistryCatalogue.usual(battery.chemistry(), CellProperty.LOW_VOLTAGE_DISCONNECT);
         ChargeRegulator regulator = j.design().regulator();
         double least = regulator == null ? empty : Si.of(regulator.cutOffVoltage(), empty);
-        Running running =
-                Worst.most(j.cases().running(), r -> r.operation().bus().battery());
-        double most = Math.max(running.operation().bus().battery(), battery.absorptionVoltage());
-        if (regulator != null) {
-            most = Math.max(most, Si.of(regulator.equalisingVoltage(), most));
-        }
+        HighestChargingVoltage highest = HighestChargingVoltage.of(j);
         return List.of(
                 j.at("/inverter/input-voltage/from")
                         .during("battery-empty")
@@ -74,12 +71,15 @@ final class InverterInputWindow implements Rule {
                                 "low-enough",
                                 "starts-too-high"),
                 j.at("/inverter/input-voltage/to")
-                        .during("battery-full")
+                        .during(highest.situation())
                         .compare(
                                 Comparison.atMost(
-                                        most, Si.of(inverter.inputVoltage().to()), QuantityKind.VOLTAGE),
+                                        highest.volts(),
+                                        Si.of(inverter.inputVoltage().to()),
+                                        QuantityKind.VOLTAGE),
                                 "high-enough",
-                                "trips"));
+                                "trips",
+                                Arg.phrase("cause", highest.cause())));
     }
 
     @Override
@@ -87,6 +87,10 @@ final class InverterInputWindow implements Rule {
         Comparison comparison = failure.comparison();
         if (comparison == null) {
             return List.of();
+        }
+        if (failure.message().id().equals("trips")
+                && HighestChargingVoltage.of(j).cause().equals("cause.overcharged")) {
+            return List.of(j.advice("limit"));
         }
         boolean lower = comparison.sense() == Comparison.Sense.AT_LEAST;
         double rating = lower ? Math.floor(comparison.value()) : Math.ceil(comparison.value());

@@ -25,7 +25,8 @@ final class LoadsPackOnBus implements Rule {
                     "The bus follows the house battery, and when that is lost the runaway. A lithium pack joined to it without its own"
                             + " charger is overcharged then, and burns.")
             .formula("highest bus voltage of any case ≤ cells · 4.20 V; or through the pack's own charger")
-            .judged("load lost, battery removed and battery full, each nozzle set on hand")
+            .judged(
+                    "battery full, removed or opened by its management, dump load lost, load lost; each nozzle set on hand")
             .source("4.20 V a cell of lithium-ion: makers' data; IEC 62133-2 (from memory)")
             .limit("cell", QuantityKind.VOLTAGE, 4.2, "V", "makers' data; IEC 62133-2 (from memory)")
             .message("own-charger", "pack")

@@ -19,7 +19,8 @@ final class ProtectionDcRated implements Rule {
             .why("Direct current has no zero to put out an arc. A fuse or breaker made for alternating current burns on"
                     + " after it has opened.")
             .formula("highest bus voltage of any case ≤ direct voltage the device is rated to break")
-            .judged("load lost, battery removed and battery full, each nozzle set on hand")
+            .judged(
+                    "battery full, removed or opened by its management, dump load lost, load lost; each nozzle set on hand")
             .source("IEC 60364-5-53 with IEC 60947-2 and IEC 60269: rating for direct current")
             .message("rated", "device", "cause")
             .message("too-low", "device", "cause")

@@ -27,13 +27,13 @@ final class RectifierCapacitor implements Rule {
                             + " swings to half as much again as the peak voltage.")
             .formula(
                     "factor · runaway voltage, and 1.62 · peak line voltage where it is not charged beforehand ≤ rating")
-            .judged("load lost, the nozzle set that runs fastest, magnets cold")
+            .judged("the situation with the highest bus voltage, magnets cold; each nozzle set on hand")
             .source(
                     "circuit simulation of an empty capacitor connected to a spinning machine: up to 1.615 times the peak")
             .source(RuleCard.COMMON_PRACTICE)
             .limit("factor", QuantityKind.RATIO, 1.2, "", RuleCard.COMMON_PRACTICE)
-            .message("stands-it", "peak")
-            .message("too-low", "peak")
+            .message("stands-it", "peak", "cause")
+            .message("too-low", "peak", "cause")
             .message("higher", "rating")
             .message("precharge")
             .message("none")
@@ -55,15 +55,18 @@ final class RectifierCapacitor implements Rule {
         }
         LoadLost worst = Worst.most(j.cases().loadLost(), LoadLost::directVoltage);
         boolean charged = Boolean.TRUE.equals(bridge.precharged());
-        double needed = j.limit("factor").value() * worst.directVoltage();
+        HighestBusVoltage highest = HighestBusVoltage.of(j.cases());
+        double needed = j.limit("factor").value() * highest.volts();
+        boolean rush = !charged && worst.emptyCapacitorVoltage() > needed;
         return List.of(Rated.atMost(
-                j.at("/rectifier/capacitor-voltage").during(worst.id()),
-                charged ? needed : Math.max(needed, worst.emptyCapacitorVoltage()),
+                j.at("/rectifier/capacitor-voltage").during(rush ? worst : highest.situation()),
+                rush ? worst.emptyCapacitorVoltage() : needed,
                 Rated.si(bridge.capacitorVoltage()),
                 QuantityKind.VOLTAGE,
                 "stands-it",
                 "too-low",
-                Arg.of("peak", worst.directVoltage(), QuantityKind.VOLTAGE)));
+                Arg.of("peak", rush ? worst.directVoltage() : highest.volts(), QuantityKind.VOLTAGE),
+                Arg.phrase("cause", rush ? "cause.empty-capacitor" : highest.cause())));
     }
 
     @Override

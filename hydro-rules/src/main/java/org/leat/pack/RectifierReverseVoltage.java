@@ -14,7 +14,6 @@ import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.LoadLost;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
@@ -26,15 +25,15 @@ final class RectifierReverseVoltage implements Rule {
             .why(
                     "Each diode of the bridge blocks the peak voltage between two leads. At runaway that is about twice the working voltage; a diode that breaks down shorts two phases, and the bridge burns.")
             .formula("peak line voltage at runaway, magnets cold · factor ≤ repetitive peak reverse voltage")
-            .judged("load lost, the nozzle set that runs fastest")
+            .judged("the situation with the highest bus voltage; each nozzle set on hand")
             .source(
                     "peak reverse voltage of a three-phase bridge equals the peak line voltage: Rashid, Power Electronics, ch. 3")
             .source(RuleCard.COMMON_PRACTICE)
             .limit("least-factor", QuantityKind.RATIO, 1.2, "", RuleCard.COMMON_PRACTICE)
             .limit("good-factor", QuantityKind.RATIO, 2, "", RuleCard.COMMON_PRACTICE)
-            .message("stands-it", "peak")
-            .message("too-low", "peak", "factor")
-            .message("thin-margin", "peak", "factor")
+            .message("stands-it", "peak", "cause")
+            .message("too-low", "peak", "cause", "factor")
+            .message("thin-margin", "peak", "cause", "factor")
             .message("higher", "rating")
             .build();
 
@@ -48,20 +47,21 @@ final class RectifierReverseVoltage implements Rule {
         if (j.cases().loadLost().isEmpty()) {
             return Open.unsolved(j);
         }
-        LoadLost worst = Worst.most(j.cases().loadLost(), LoadLost::peakLineVoltage);
-        Spot spot = j.at("/rectifier/repetitive-peak-reverse-voltage").during(worst.id());
+        HighestBusVoltage highest = HighestBusVoltage.of(j.cases());
+        Spot spot = j.at("/rectifier/repetitive-peak-reverse-voltage").during(highest.situation());
         Double rating = j.plant().numbers().rectifier().reverseVoltageRating();
         if (rating == null) {
             return List.of(spot.notGiven("/rectifier/repetitive-peak-reverse-voltage"));
         }
-        double peak = worst.peakLineVoltage();
+        double peak = highest.volts();
         double least = j.limit("least-factor").value();
         boolean breaksDown = peak * least > rating;
         double factor = breaksDown ? least : j.limit("good-factor").value();
         Comparison comparison = Comparison.atMost(peak * factor, rating, QuantityKind.VOLTAGE);
         Arg told = Arg.of("peak", peak, QuantityKind.VOLTAGE);
+        Arg cause = Arg.phrase("cause", highest.cause());
         if (comparison.holds()) {
-            return List.of(spot.compare(comparison, "stands-it", "too-low", told));
+            return List.of(spot.compare(comparison, "stands-it", "too-low", told, cause));
         }
         return List.of(spot.compare(
                 breaksDown ? Level.ERROR : Level.WARNING,
@@ -69,13 +69,14 @@ final class RectifierReverseVoltage implements Rule {
                 "stands-it",
                 breaksDown ? "too-low" : "thin-margin",
                 told,
+                cause,
                 Arg.of("factor", factor, QuantityKind.RATIO)));
     }
 
     @Override
     public List<WayOut> waysOut(Judgement j, Outcome failure) {
-        double needed = j.limit("good-factor").value()
-                * Worst.most(j.cases().loadLost(), LoadLost::peakLineVoltage).peakLineVoltage();
+        double needed =
+                j.limit("good-factor").value() * HighestBusVoltage.of(j.cases()).volts();
         return Search.least(
                         this,
                         j,

@@ -16,7 +16,9 @@ import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.WayOut;
 import org.leat.design.RegulatorKind;
+import org.leat.electrics.ReverseVoltage;
 import org.leat.pack.Search.Candidate;
+import org.leat.plant.AlternatorNumbers;
 import org.leat.plant.NozzleGroup;
 import org.leat.plant.Operation;
 import org.leat.plant.Plant;
@@ -117,8 +119,11 @@ final class SpeedMatch {
             return Optional.empty();
         }
         double from = j.plant().numbers().battery().absorptionVoltage() + 2;
-        double most = j.cases().loadLost().stream()
-                .mapToDouble(lost -> lost.openedUnderLoadVoltage())
+        AlternatorNumbers alternator = j.plant().numbers().alternator();
+        double most = j.cases().running().stream()
+                .mapToDouble(running -> ReverseVoltage.LOAD_DUMP
+                        * alternator.coldMagnetFactor()
+                        * alternator.peakLineVoltage(running.operation().alternatorSpeed()))
                 .max()
                 .orElse(from);
         double to = Math.ceil(1.1 * most / 5) * 5;

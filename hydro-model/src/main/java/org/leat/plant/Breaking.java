@@ -1,0 +1,97 @@
+package org.leat.plant;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.leat.electrics.AlternatorConstants;
+import org.leat.electrics.BridgeFault;
+import org.leat.electrics.BridgeTimeStepper;
+import org.leat.electrics.BridgeWaveform;
+import org.leat.electrics.DcLoad;
+import org.leat.electrics.DiodeLine;
+
+/** Finds where a plant runs with part of its bridge broken. */
+final class Breaking {
+
+    private static final int STEPS = 360;
+    private static final int MEASURED = 2;
+    private static final double UPWARD = 1.07;
+    private static final double TOLERANCE = 2e-3;
+
+    private final PlantNumbers numbers;
+    private final Running running;
+    private final BridgeFault fault;
+    private final AlternatorConstants machine;
+    private final DiodeLine diode;
+    private final DcLoad.Battery bus;
+    private final double lead;
+    private final Wheel wheel;
+
+    private Breaking(PlantNumbers numbers, Running running, BridgeFault fault) {
+        this.numbers = numbers;
+        this.running = running;
+        this.fault = fault;
+        AlternatorNumbers a = numbers.alternator();
+        this.machine =
+                new AlternatorConstants(a.polePairs(), a.fluxLinkage(), a.phaseResistance(), a.phaseInductance());
+        this.diode = new DiodeLine(
+                numbers.rectifier().threshold(), numbers.rectifier().slopeResistance());
+        this.bus = Settling.bus(numbers, running.operation());
+        this.lead = numbers.busResistance().phase();
+        this.wheel = new Wheel(numbers.runner(), numbers.water().density(), running.water());
+    }
+
+    /** {@return each fault; empty where no current flows or the winding has no inductance to step with} */
+    static List<BrokenBridge> of(PlantNumbers numbers, Running running) {
+        List<BrokenBridge> cases = new ArrayList<>();
+        if (running.operation().directCurrent() > 0
+                && running.operation().speed() > 0
+                && numbers.alternator().phaseInductance() > 0) {
+            for (BridgeFault fault : List.of(BridgeFault.PHASE_OPEN, BridgeFault.DIODE_OPEN)) {
+                cases.add(new Breaking(numbers, running, fault).solved());
+            }
+        }
+        return cases;
+    }
+
+    private BrokenBridge solved() {
+        double runaway = wheel.runawaySpeed();
+        double low = running.operation().speed();
+        double atLow = surplus(low);
+        double high = low;
+        double atHigh = atLow;
+        while (atHigh > 0 && high < runaway) {
+            low = high;
+            atLow = atHigh;
+            high = Math.min(runaway, high * UPWARD);
+            atHigh = high < runaway ? surplus(high) : Math.min(surplus(high), 0);
+        }
+        double speed =
+                atHigh < 0 && atLow > 0 ? Root.between(this::surplus, low, atLow, high, atHigh, TOLERANCE) : high;
+        BridgeWaveform wave = wave(speed);
+        return new BrokenBridge(
+                running.nozzles(),
+                fault,
+                speed < runaway,
+                speed,
+                wave.directCurrent(),
+                wave.directCurrent() / running.operation().directCurrent(),
+                wave.phaseCurrentRms(),
+                wave.rippleAtFrequency(),
+                wave.rippleAtTwice(),
+                wave.greatestDirectVoltage());
+    }
+
+    /** Torque that speeds the runner up, N·m. */
+    private double surplus(double speed) {
+        AlternatorNumbers a = numbers.alternator();
+        double idle = a.noLoadTorque() + a.noLoadTorquePerSpeed() * speed * a.gearRatio();
+        return wheel.torque(speed) - a.gearRatio() * (wave(speed).torque() + idle);
+    }
+
+    private BridgeWaveform wave(double speed) {
+        double own = speed * numbers.alternator().gearRatio();
+        BridgeTimeStepper run = new BridgeTimeStepper(machine, lead, diode, own, bus, fault, STEPS);
+        run.run(Settling.periods(numbers.alternator(), lead, machine.electricalSpeed(own) / (2 * Math.PI)));
+        return run.measure(MEASURED);
+    }
+}
