@@ -12,8 +12,10 @@ import org.leat.check.Level;
 import org.leat.check.Report;
 import org.leat.check.Rulebook;
 import org.leat.file.DesignReader;
+import org.leat.file.Reading;
 import org.leat.report.JsonWriter;
 import org.leat.report.ReportWriter;
+import org.leat.report.SarifCall;
 import org.leat.report.SarifWriter;
 import org.leat.report.Tally;
 import org.leat.report.TextWriter;
@@ -82,12 +84,14 @@ final class CheckCommand implements Callable<Integer> {
         }
         PrintWriter out = spec.commandLine().getOut();
         Checker checker = options.checker();
-        ReportWriter writer = writer(checker.rulebook(), out);
         Tally tally = new Tally();
+        ReportWriter writer = writer(checker.rulebook(), out, tally);
         for (Path file : files) {
+            Reading reading;
             Report report;
             try {
-                report = checker.check(DesignReader.read(file));
+                reading = DesignReader.read(file);
+                report = checker.check(reading);
             } catch (RuntimeException | StackOverflowError e) {
                 // one file never stops the rest
                 tally.addBroken();
@@ -95,7 +99,7 @@ final class CheckCommand implements Callable<Integer> {
                 continue;
             }
             tally.add(report);
-            writer.add(report);
+            writer.add(report, reading);
         }
         writer.end();
         return code(tally);
@@ -117,11 +121,17 @@ final class CheckCommand implements Callable<Integer> {
         return tally.failsAt(failOn) ? ExitCode.FOUND : ExitCode.NOTHING;
     }
 
-    private ReportWriter writer(Rulebook rulebook, PrintWriter out) throws IOException {
+    private ReportWriter writer(Rulebook rulebook, PrintWriter out, Tally tally) throws IOException {
         return switch (format) {
             case TEXT -> new TextWriter(rulebook, out, colour.colours(System.getenv()));
             case JSON -> new JsonWriter(rulebook, out);
-            case SARIF -> new SarifWriter(rulebook, out, Version.number(), problemsOnly);
+            case SARIF ->
+                new SarifWriter(
+                        rulebook,
+                        out,
+                        Version.number(),
+                        problemsOnly,
+                        new SarifCall(spec.commandLine().getParseResult().originalArgs(), () -> code(tally)));
         };
     }
 }

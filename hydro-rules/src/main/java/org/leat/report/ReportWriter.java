@@ -2,12 +2,22 @@ package org.leat.report;
 
 import java.io.IOException;
 import org.leat.check.Report;
+import org.leat.file.Reading;
 
 /** Writes reports one after the other, so that a long run needs no more memory than a short one. */
 public interface ReportWriter {
 
     /** Writes one design's report. */
     void add(Report report) throws IOException;
+
+    /**
+     * Writes the report of one design file, for formats that also show how the file would be changed.
+     *
+     * @param reading the file as it was read
+     */
+    default void add(Report report, Reading reading) throws IOException {
+        add(report);
+    }
 
     /**
      * Writes that this program broke over a file, so that it was not checked.

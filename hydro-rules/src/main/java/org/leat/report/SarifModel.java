@@ -28,7 +28,10 @@ final class SarifModel {
             Configuration defaultConfiguration,
             Map<String, Object> properties) {}
 
-    record Driver(String name, String semanticVersion, List<Descriptor> rules) {}
+    record Driver(
+            String name, String semanticVersion, List<Descriptor> rules, List<NotificationDescriptor> notifications) {}
+
+    record NotificationDescriptor(String id, Text shortDescription) {}
 
     record Tool(Driver driver) {}
 
@@ -38,10 +41,19 @@ final class SarifModel {
 
     record PhysicalLocation(ArtifactLocation artifactLocation, Region region) {}
 
-    record LogicalLocation(String fullyQualifiedName) {}
+    record LogicalLocation(String name, String fullyQualifiedName, String kind) {}
 
     record Location(
-            PhysicalLocation physicalLocation, @Nullable List<LogicalLocation> logicalLocations) {}
+            @Nullable Integer id,
+            PhysicalLocation physicalLocation,
+            @Nullable List<LogicalLocation> logicalLocations,
+            @Nullable Text message) {}
+
+    record Replacement(Region deletedRegion, Text insertedContent) {}
+
+    record ArtifactChange(ArtifactLocation artifactLocation, List<Replacement> replacements) {}
+
+    record Fix(Text description, List<ArtifactChange> artifactChanges) {}
 
     record Result(
             String ruleId,
@@ -50,7 +62,9 @@ final class SarifModel {
             String level,
             Message message,
             List<Location> locations,
+            @Nullable List<Location> relatedLocations,
             Map<String, String> fingerprints,
+            @Nullable List<Fix> fixes,
             Map<String, Object> properties) {}
 
     record Uri(String uri) {}
@@ -61,9 +75,20 @@ final class SarifModel {
 
     record ConfigurationOverride(Configuration configuration, DescriptorReference descriptor) {}
 
-    record Notification(String level, Text message) {}
+    record ArtifactPlace(ArtifactPhysical physicalLocation) {}
+
+    record ArtifactPhysical(ArtifactLocation artifactLocation) {}
+
+    record Notification(
+            DescriptorReference descriptor,
+            @Nullable DescriptorReference associatedRule,
+            String level,
+            Text message,
+            List<ArtifactPlace> locations) {}
 
     record Invocation(
+            @Nullable List<String> arguments,
+            @Nullable Integer exitCode,
             boolean executionSuccessful,
             @Nullable List<ConfigurationOverride> ruleConfigurationOverrides,
             @Nullable List<Notification> toolExecutionNotifications) {}

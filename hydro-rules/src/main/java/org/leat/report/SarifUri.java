@@ -39,4 +39,22 @@ final class SarifUri {
             return file;
         }
     }
+
+    /** {@return a path as it is; an absolute one from the folder that is worked in, or else without its folder} */
+    static String withoutFolder(String argument, String redacted) {
+        if (!argument.startsWith("/") && !argument.matches("[A-Za-z]:[\\\\/].*") && !argument.startsWith("\\\\")) {
+            return argument;
+        }
+        String inside = relative(argument).isEmpty() ? "." : relative(argument).replace('\\', '/');
+        String last = inside.substring(inside.lastIndexOf('/') + 1);
+        return isHere(argument) ? inside : redacted + "/" + last;
+    }
+
+    private static boolean isHere(String file) {
+        try {
+            return Path.of(file).startsWith(Path.of("").toAbsolutePath());
+        } catch (InvalidPathException e) {
+            return false;
+        }
+    }
 }

@@ -1,0 +1,33 @@
+package org.leat.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.leat.check.Edit;
+import org.leat.check.WayOut;
+import org.leat.file.DesignEdit;
+import org.leat.file.Reading;
+
+/** Ways out as replacements of values in the design file. */
+public final class FileChange {
+
+    private FileChange() {}
+
+    /**
+     * {@return the replacements that carry a way out into the file; none where it is advice only, takes a value out, or
+     * changes a value that cannot be replaced in place: one that stands in a parts file or nowhere}
+     */
+    public static Optional<List<DesignEdit>> of(WayOut way, Reading reading) {
+        List<DesignEdit> replacements = new ArrayList<>();
+        for (Edit edit : way.edits()) {
+            Object value = edit.value();
+            DesignEdit replacement =
+                    value == null || value instanceof Record ? null : DesignEdit.of(reading, edit.path(), value);
+            if (replacement == null) {
+                return Optional.empty();
+            }
+            replacements.add(replacement);
+        }
+        return replacements.isEmpty() ? Optional.empty() : Optional.of(List.copyOf(replacements));
+    }
+}

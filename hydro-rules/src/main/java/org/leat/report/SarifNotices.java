@@ -1,0 +1,70 @@
+package org.leat.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.leat.check.Finding;
+import org.leat.check.Report;
+
+/** What broke on the way, as SARIF's notifications: the run was not successful then. */
+final class SarifNotices {
+
+    /** The notifications there are, in the order of their index. */
+    static final List<SarifModel.NotificationDescriptor> KINDS = List.of(
+            new SarifModel.NotificationDescriptor(
+                    "program-broke", new SarifModel.Text("The program broke over a file; it was not checked.")),
+            new SarifModel.NotificationDescriptor(
+                    "rule-broke", new SarifModel.Text("A rule broke; something was not judged.")));
+
+    private static final int MOST = 100;
+
+    private final SarifArtifacts artifacts;
+    private final SarifRules rules;
+    private final List<SarifModel.Notification> told = new ArrayList<>();
+    private boolean broke;
+
+    SarifNotices(SarifArtifacts artifacts, SarifRules rules) {
+        this.artifacts = artifacts;
+        this.rules = rules;
+    }
+
+    void add(Report report) {
+        broke |= report.broke();
+        for (Finding finding : report.findings()) {
+            if (finding.broke()) {
+                String rule = finding.outcome().rule();
+                tell(
+                        1,
+                        new SarifModel.DescriptorReference(rule, rules.index(rule)),
+                        "the rule " + rule + " broke over " + SarifUri.of(report.file()),
+                        report.file());
+            }
+        }
+    }
+
+    void broken(String file, String cause) {
+        broke = true;
+        tell(0, null, "this program broke over " + SarifUri.of(file) + ": " + cause, file);
+    }
+
+    boolean broke() {
+        return broke;
+    }
+
+    @Nullable
+    List<SarifModel.Notification> told() {
+        return told.isEmpty() ? null : told;
+    }
+
+    private void tell(int kind, SarifModel.@Nullable DescriptorReference rule, String text, String file) {
+        SarifModel.ArtifactLocation artifact = artifacts.of(file);
+        if (told.size() < MOST) {
+            told.add(new SarifModel.Notification(
+                    new SarifModel.DescriptorReference(KINDS.get(kind).id(), kind),
+                    rule,
+                    "error",
+                    new SarifModel.Text(text),
+                    List.of(new SarifModel.ArtifactPlace(new SarifModel.ArtifactPhysical(artifact)))));
+        }
+    }
+}
