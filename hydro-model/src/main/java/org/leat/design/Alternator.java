@@ -5,6 +5,7 @@ import javax.measure.quantity.ElectricCurrent;
 import javax.measure.quantity.Frequency;
 import org.jspecify.annotations.Nullable;
 import org.leat.quantity.RotationalSpeed;
+import org.leat.quantity.SharePerTemperature;
 import org.leat.quantity.ThermalResistance;
 
 /**
@@ -16,10 +17,12 @@ import org.leat.quantity.ThermalResistance;
  * @param gearRatio alternator speed over runner speed; one if left out
  * @param currentLimit continuous, rms of one lead
  * @param speedLimit of rotor and bearings
- * @param noLoadLoss iron and friction
+ * @param noLoadLoss iron and friction, from the power it takes to turn it
+ * @param spinDown iron and friction, from coasting; not used where the no-load loss is given
  * @param thermalResistance winding to air
  * @param insulationClass of the winding
  * @param magnetGrade of the magnets
+ * @param fluxCoefficient change of the magnets' flux with temperature, of the flux at 20 °C; below nil
  * @param protection IP code of the housing
  * @param frequencyLimit of the laminations
  */
@@ -40,13 +43,23 @@ public record Alternator(
         @About("of rotor and bearings") @Limits(above = 0) @Nullable
         Quantity<RotationalSpeed> speedLimit,
 
-        @About("iron and friction") @Nullable NoLoadLoss noLoadLoss,
+        @About("iron and friction, from the power it takes to turn it") @Nullable
+        NoLoadLoss noLoadLoss,
+
+        @About("iron and friction, from coasting; not used where the no-load loss is given") @Nullable
+        SpinDown spinDown,
 
         @About("winding to air") @Limits(above = 0) @Nullable
         Quantity<ThermalResistance> thermalResistance,
 
         @About("of the winding") @Nullable InsulationClass insulationClass,
         @About("of the magnets") @Nullable MagnetGrade magnetGrade,
+
+        @About("change of the magnets' flux with temperature, of the flux at 20 °C; below nil")
+        @Limits(atLeast = -0.004, atMost = 0)
+        @Nullable
+        Quantity<SharePerTemperature> fluxCoefficient,
+
         @About("IP code of the housing") @Nullable String protection,
 
         @About("of the laminations") @Limits(above = 0) @Nullable
@@ -62,9 +75,11 @@ public record Alternator(
                         currentLimit,
                         speedLimit,
                         noLoadLoss,
+                        spinDown,
                         thermalResistance,
                         insulationClass,
                         magnetGrade,
+                        fluxCoefficient,
                         protection,
                         frequencyLimit)
                 .hold();

@@ -54,6 +54,7 @@
     Section.class,
     SettlingBasin.class,
     Site.class,
+    SpinDown.class,
     Stream.class,
     StreamFlow.Constant.class,
     StreamFlow.DurationCurve.class,

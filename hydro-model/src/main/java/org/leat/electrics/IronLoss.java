@@ -7,7 +7,8 @@ import org.leat.law.Physical;
  * that does not depend on speed, the eddy currents one that rises with it.
  *
  * <p>From one reading of no-load power the split is not known: it is then taken as all constant torque at speeds above
- * the reading (too low a loss, cautious for runaway) — state it as an assumption. From two readings both parts follow.
+ * the reading (too low a loss, cautious for runaway). From two readings both parts follow; see {@link Coasting} for
+ * readings of a machine that coasts.
  *
  * <p>Source: the usual split of core loss (Steinmetz form, from memory). No published figures of hub motors are known.
  *
@@ -41,8 +42,13 @@ public record IronLoss(double constantTorque, double eddyTorquePerSpeed) {
     public static IronLoss fromTwoReadings(double power1, double speed1, double power2, double speed2) {
         double t1 = power1 / Physical.positive("speed", speed1);
         double t2 = power2 / Physical.positive("speed", speed2);
-        double slope = (t2 - t1) / (speed2 - speed1);
-        return new IronLoss(t1 - slope * speed1, slope);
+        double slope = notRounding((t2 - t1) / (speed2 - speed1), t2 / speed2);
+        return new IronLoss(notRounding(t1 - slope * speed1, t1), slope);
+    }
+
+    /** What readings at an end of the range leave by rounding is nil. */
+    private static double notRounding(double value, double whole) {
+        return Math.abs(value) <= 1e-8 * whole ? 0 : value;
     }
 
     /**

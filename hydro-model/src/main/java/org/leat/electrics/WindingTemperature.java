@@ -1,15 +1,20 @@
 package org.leat.electrics;
 
 import org.leat.law.Answer;
+import org.leat.law.Physical;
 
 /**
- * Settled temperature of a copper winding whose loss grows with it at constant current: T = T_a + θ P20 (234.5 + T)/254.5,
- * a straight line in T. With P20 the loss at 20 °C and θ the thermal resistance, T = (T_a + g 234.5)/(1 − g), g = θ
- * P20/254.5. No settled temperature exists for g ≥ 1: thermal runaway; the answer is then outside.
+ * Settled temperature of a copper winding whose loss grows with it at constant current: T = T_a + θ (P_fe + P_r (234.5 +
+ * T)/(234.5 + T_r)), a straight line in T. With g = θ P_r/(234.5 + T_r), T = (T_a + θ P_fe + g 234.5)/(1 − g). No settled
+ * temperature exists for g ≥ 1: the loss grows faster than the heat leaves; the answer is then outside.
  *
- * <p>Source: energy balance with the copper law of {@link CopperResistance}.
+ * <p>Source: heat balance with the copper law of {@link CopperResistance}. Symbols: T_a air, T_r temperature at which the
+ * copper loss P_r was taken, °C; P_fe iron and friction loss, taken to leave by the winding's way too (the safe side), W;
+ * θ thermal resistance of winding to air, K/W.
  */
 public final class WindingTemperature {
+
+    private static final double COPPER = 234.5;
 
     private WindingTemperature() {}
 
@@ -21,10 +26,27 @@ public final class WindingTemperature {
      * @param thermalResistance winding to air, K/W
      */
     public static Answer of(double ambient, double lossAt20, double thermalResistance) {
-        double g = thermalResistance * lossAt20 / 254.5;
+        return of(ambient, 0, lossAt20, 20, thermalResistance);
+    }
+
+    /**
+     * {@return the settled temperature, °C}
+     *
+     * @param ambient °C
+     * @param ironLoss iron and friction, W
+     * @param copperLoss of this current at the temperature below, W
+     * @param takenAt temperature of the winding for that loss, °C
+     * @param thermalResistance winding to air, K/W
+     */
+    public static Answer of(
+            double ambient, double ironLoss, double copperLoss, double takenAt, double thermalResistance) {
+        Physical.notNegative("iron loss", ironLoss);
+        Physical.notNegative("copper loss", copperLoss);
+        double warm = Physical.positive("copper above its lowest temperature", COPPER + takenAt);
+        double g = thermalResistance * copperLoss / warm;
         if (!(g < 1)) {
-            return Answer.outside("winding temperature", "loss times thermal resistance", 254.5 * g, 0, 254.5, "K");
+            return Answer.outside("winding temperature", "loss times thermal resistance", warm * g, 0, warm, "K");
         }
-        return Answer.of((ambient + g * 234.5) / (1 - g));
+        return Answer.of((ambient + thermalResistance * ironLoss + g * COPPER) / (1 - g));
     }
 }

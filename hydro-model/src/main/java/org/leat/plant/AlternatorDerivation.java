@@ -1,15 +1,21 @@
 package org.leat.plant;
 
+import static org.leat.plant.AlternatorNumbers.copper;
+
+import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.Alternator;
 import org.leat.design.MagnetGrade;
 import org.leat.design.NoLoadLoss;
 import org.leat.design.OpenCircuit;
+import org.leat.design.SpinDown;
 import org.leat.design.VoltageAs;
 import org.leat.design.VoltageBetween;
 import org.leat.design.Winding;
 import org.leat.electrics.AlternatorConstants;
+import org.leat.electrics.Coasting;
 import org.leat.electrics.EmfConstant;
+import org.leat.electrics.IronLoss;
 import org.leat.electrics.MagnetTemperature;
 import org.leat.electrics.ShortCircuitTorque;
 import org.leat.quantity.QuantityKind;
@@ -21,7 +27,10 @@ final class AlternatorDerivation {
     /** Drop of one diode at the small current of a meter, V. */
     private static final double METER_DROP = 0.5;
 
-    private static final double COPPER = 234.5;
+    /** Where the search for the winding's temperature begins, K; it does not hang on it. */
+    private static final double SEARCH_FROM = Celsius.toKelvin(80);
+
+    private static final double TWENTY = Celsius.toKelvin(20);
     private static final double TIME_CONSTANT = 2.2e-3;
 
     private AlternatorDerivation() {}
@@ -35,45 +44,48 @@ final class AlternatorDerivation {
                                 "/alternator/pole-pairs", QuantityKind.RATIO, 16, 4, 28, "assumed/pole-pairs")));
         double gear = alternator.gearRatio() == null ? 1 : alternator.gearRatio();
         Winding winding = alternator.winding();
-        double measuredAt = Celsius.of(assume.stated(
+        double measuredAt = assume.stated(
                 winding.resistanceTemperature(),
                 "/alternator/winding/resistance-temperature",
                 QuantityKind.TEMPERATURE,
                 Celsius.toKelvin(20),
                 Celsius.toKelvin(5),
                 Celsius.toKelvin(30),
-                "assumed/resistance-read-indoors"));
-        double running = Celsius.of(assume.stated(
-                winding.temperature(),
-                "/alternator/winding/temperature",
-                QuantityKind.TEMPERATURE,
-                Celsius.toKelvin(80),
-                Celsius.toKelvin(30),
-                Celsius.toKelvin(120),
-                "assumed/winding-temperature"));
-        double atTwenty = winding.resistanceBetweenLeads().si() / 2 * copper(20) / copper(measuredAt);
+                "assumed/resistance-read-indoors");
+        Double resistance = winding.temperature() == null ? si(alternator.thermalResistance()) : null;
+        double running = resistance != null
+                ? SEARCH_FROM
+                : assume.stated(
+                        winding.temperature(),
+                        "/alternator/winding/temperature",
+                        QuantityKind.TEMPERATURE,
+                        Celsius.toKelvin(80),
+                        Celsius.toKelvin(30),
+                        Celsius.toKelvin(120),
+                        "assumed/winding-temperature");
+        double atTwenty = winding.resistanceBetweenLeads().si() / 2 * copper(TWENTY) / copper(measuredAt);
         double flux = linePeakPerSpeed(alternator.openCircuit(), assume) / (Math.sqrt(3) * pairs);
         double inductance = inductance(winding, pairs, flux, atTwenty, assume);
-        double noLoad = noLoadTorque(
-                alternator.noLoadLoss(), new AlternatorConstants(pairs, flux, atTwenty, inductance), assume);
+        IronLoss loss = ironLoss(alternator, new AlternatorConstants(pairs, flux, atTwenty, inductance), assume);
         return new AlternatorNumbers(
                 pairs,
                 gear,
                 flux,
-                coldFactor(alternator.magnetGrade(), Celsius.of(coldest), assume),
-                atTwenty * copper(running) / copper(20),
+                coldFactor(alternator, Celsius.of(coldest), assume),
+                si(alternator.fluxCoefficient()),
+                atTwenty * copper(running) / copper(TWENTY),
                 atTwenty,
                 inductance,
-                Celsius.toKelvin(running),
-                noLoad,
-                0,
-                alternator.currentLimit() == null ? null : Si.of(alternator.currentLimit()),
-                alternator.speedLimit() == null ? null : Si.of(alternator.speedLimit()));
+                running,
+                resistance,
+                loss.constantTorque(),
+                loss.eddyTorquePerSpeed(),
+                si(alternator.currentLimit()),
+                si(alternator.speedLimit()));
     }
 
-    /** Copper's resistance is in proportion to this; far below any winter it ends. */
-    private static double copper(double celsius) {
-        return Math.max(1, COPPER + celsius);
+    private static @Nullable Double si(@Nullable Quantity<?> quantity) {
+        return quantity == null ? null : Si.of(quantity);
     }
 
     private static double linePeakPerSpeed(OpenCircuit read, Assume assume) {
@@ -130,24 +142,54 @@ final class AlternatorDerivation {
                 / 2;
     }
 
-    private static double noLoadTorque(@Nullable NoLoadLoss read, AlternatorConstants machine, Assume assume) {
+    private static IronLoss ironLoss(Alternator alternator, AlternatorConstants machine, Assume assume) {
+        NoLoadLoss read = alternator.noLoadLoss();
         if (read != null) {
-            return Si.of(read.power()) / Si.of(read.speed());
+            return read.powerAtSecondSpeed() == null || read.secondSpeed() == null
+                    ? IronLoss.fromOneReading(Si.of(read.power()), Si.of(read.speed()))
+                    : twoReadings(read, Si.of(read.powerAtSecondSpeed()), Si.of(read.secondSpeed()));
+        }
+        SpinDown coasted = alternator.spinDown();
+        if (coasted != null) {
+            return coasting(coasted);
         }
         double peak = ShortCircuitTorque.peak(machine);
-        return assume.sound(
+        double torque = assume.sound(
                 "/alternator/no-load-loss",
                 QuantityKind.TORQUE,
                 0.015 * peak,
                 0.005 * peak,
                 0.05 * peak,
                 "assumed/no-load-torque");
+        return new IronLoss(torque, 0);
     }
 
-    private static double coldFactor(@Nullable MagnetGrade grade, double coldest, Assume assume) {
+    private static IronLoss twoReadings(NoLoadLoss read, double power, double speed) {
+        double first = Si.of(read.speed());
+        double firstPower = Si.of(read.power());
+        return first < speed
+                ? IronLoss.fromTwoReadings(firstPower, first, power, speed)
+                : IronLoss.fromTwoReadings(power, speed, firstPower, first);
+    }
+
+    private static IronLoss coasting(SpinDown read) {
+        double inertia = Si.of(read.inertia());
+        double from = Si.of(read.from());
+        double to = Si.of(read.to());
+        double time = Si.of(read.time());
+        return read.toSecond() == null || read.secondTime() == null
+                ? Coasting.fromOneTime(inertia, from, to, time)
+                : Coasting.fromTwoTimes(inertia, from, to, Si.of(read.toSecond()), time, Si.of(read.secondTime()));
+    }
+
+    private static double coldFactor(Alternator alternator, double coldest, Assume assume) {
         if (coldest >= 20) {
             return 1;
         }
+        if (alternator.fluxCoefficient() != null) {
+            return 1 + Si.of(alternator.fluxCoefficient()) * (coldest - 20);
+        }
+        MagnetGrade grade = alternator.magnetGrade();
         double coefficient = grade == MagnetGrade.FERRITE ? MagnetTemperature.FERRITE : MagnetTemperature.NEODYMIUM;
         double factor = 1 + coefficient * (coldest - 20);
         return grade != null

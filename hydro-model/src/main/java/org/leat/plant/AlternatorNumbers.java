@@ -1,6 +1,8 @@
 package org.leat.plant;
 
 import org.jspecify.annotations.Nullable;
+import org.leat.electrics.AlternatorConstants;
+import org.leat.electrics.MagnetTemperature;
 
 /**
  * Alternator as its equivalent star, in SI. Speeds are the alternator's own.
@@ -9,10 +11,12 @@ import org.jspecify.annotations.Nullable;
  * @param gearRatio alternator speed over runner speed
  * @param fluxLinkage phase peak voltage over electrical angular speed, as measured at 20 °C, V·s
  * @param coldMagnetFactor flux on the coldest day over that at 20 °C
- * @param phaseResistance at the running winding temperature, Ω
+ * @param fluxCoefficient change of the flux with temperature, 1/K; null where it is not stated: then warmth leaves it
+ * @param phaseResistance at the winding temperature below, Ω
  * @param phaseResistanceCold at 20 °C, Ω
  * @param phaseInductance H
- * @param windingTemperature while running, K
+ * @param windingTemperature while running, K; where there is a thermal resistance only where the search for it begins
+ * @param thermalResistance of winding to air, K/W; null where none is stated, or where the temperature is
  * @param noLoadTorque part of iron and friction torque that does not depend on speed, N·m
  * @param noLoadTorquePerSpeed part that grows with speed, N·m·s
  * @param currentLimit rms of one lead, A; null where not stated
@@ -23,10 +27,12 @@ public record AlternatorNumbers(
         double gearRatio,
         double fluxLinkage,
         double coldMagnetFactor,
+        @Nullable Double fluxCoefficient,
         double phaseResistance,
         double phaseResistanceCold,
         double phaseInductance,
         double windingTemperature,
+        @Nullable Double thermalResistance,
         double noLoadTorque,
         double noLoadTorquePerSpeed,
         @Nullable Double currentLimit,
@@ -55,10 +61,12 @@ public record AlternatorNumbers(
                 gearRatio,
                 fluxLinkage * turnsRatio,
                 coldMagnetFactor,
+                fluxCoefficient,
                 phaseResistance * square,
                 phaseResistanceCold * square,
                 phaseInductance * square,
                 windingTemperature,
+                thermalResistance,
                 noLoadTorque,
                 noLoadTorquePerSpeed,
                 currentLimit == null ? null : currentLimit / turnsRatio,
@@ -82,13 +90,49 @@ public record AlternatorNumbers(
                 gearRatio,
                 fluxLinkage,
                 coldMagnetFactor,
+                fluxCoefficient,
                 phaseResistance,
                 phaseResistanceCold,
                 phaseInductance,
                 windingTemperature,
+                thermalResistance,
                 noLoadTorque,
                 noLoadTorquePerSpeed,
                 null,
                 null);
+    }
+
+    /** {@return the same machine with its winding at another temperature, K} */
+    public AlternatorNumbers warmedTo(double kelvin) {
+        return new AlternatorNumbers(
+                polePairs,
+                gearRatio,
+                fluxLinkage,
+                coldMagnetFactor,
+                fluxCoefficient,
+                phaseResistanceCold * copper(kelvin) / copper(Celsius.toKelvin(20)),
+                phaseResistanceCold,
+                phaseInductance,
+                kelvin,
+                thermalResistance,
+                noLoadTorque,
+                noLoadTorquePerSpeed,
+                currentLimit,
+                speedLimit);
+    }
+
+    /** Copper's resistance is in proportion to this; far below any winter it ends. */
+    static double copper(double kelvin) {
+        return Math.max(1, 234.5 + Celsius.of(kelvin));
+    }
+
+    /**
+     * {@return the machine with its winding at the winding temperature} The magnets are taken to be as warm as it, which
+     * they do not exceed; past 200 °C their coefficient is not known and their flux is left at that of 200 °C.
+     */
+    public AlternatorConstants atWindingTemperature() {
+        double celsius = Math.max(-60, Math.min(200, Celsius.of(windingTemperature)));
+        double flux = fluxCoefficient == null ? 1 : MagnetTemperature.factor(fluxCoefficient, celsius);
+        return new AlternatorConstants(polePairs, fluxLinkage * flux, phaseResistance, phaseInductance);
     }
 }

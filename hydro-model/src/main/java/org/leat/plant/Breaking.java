@@ -30,9 +30,9 @@ final class Breaking {
         this.numbers = numbers;
         this.running = running;
         this.fault = fault;
-        AlternatorNumbers a = numbers.alternator();
-        this.machine =
-                new AlternatorConstants(a.polePairs(), a.fluxLinkage(), a.phaseResistance(), a.phaseInductance());
+        this.machine = numbers.alternator()
+                .warmedTo(running.operation().windingTemperature())
+                .atWindingTemperature();
         this.diode = new DiodeLine(
                 numbers.rectifier().threshold(), numbers.rectifier().slopeResistance());
         this.bus = Settling.bus(numbers, running.operation());

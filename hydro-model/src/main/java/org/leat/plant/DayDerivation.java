@@ -94,6 +94,10 @@ final class DayDerivation {
     }
 
     private double coefficient() {
+        Double stated = numbers.alternator().fluxCoefficient();
+        if (stated != null) {
+            return stated;
+        }
         return design.alternator().magnetGrade() == MagnetGrade.FERRITE
                 ? MagnetTemperature.FERRITE
                 : MagnetTemperature.NEODYMIUM;
@@ -117,10 +121,12 @@ final class DayDerivation {
                 a.gearRatio(),
                 a.fluxLinkage() * flux,
                 1,
+                null,
                 a.phaseResistanceCold() * copper(winding) / (COPPER + 20),
                 a.phaseResistanceCold(),
                 a.phaseInductance(),
                 winding,
+                null,
                 a.noLoadTorque(),
                 a.noLoadTorquePerSpeed(),
                 a.currentLimit(),

@@ -11,22 +11,22 @@ import org.leat.electrics.DiodeLine;
 final class Machine {
 
     private final PlantNumbers numbers;
+    private final AlternatorNumbers given;
     private final AlternatorConstants alternator;
     private final DiodeLine diode;
     private final Once<TorqueCurve> battery;
 
     Machine(PlantNumbers numbers) {
+        this(numbers, numbers.alternator());
+    }
+
+    private Machine(PlantNumbers numbers, AlternatorNumbers given) {
         this.numbers = numbers;
-        AlternatorNumbers given = numbers.alternator();
-        this.alternator = new AlternatorConstants(
-                given.polePairs(), given.fluxLinkage(), given.phaseResistance(), given.phaseInductance());
+        this.given = given;
+        this.alternator = given.atWindingTemperature();
         this.diode = new DiodeLine(
                 numbers.rectifier().threshold(), numbers.rectifier().slopeResistance());
-        this.battery = new Once<>(() -> curve(bus(
-                numbers.battery().restingVoltage(),
-                numbers.battery().internalResistance()
-                        + numbers.busResistance().bridgeToRegulator()
-                        + numbers.busResistance().regulatorToBattery())));
+        this.battery = new Once<>(() -> curve(onItsBattery()));
     }
 
     /** {@return whether the electric side of other numbers is the same} Ratings do not enter. */
@@ -44,12 +44,36 @@ final class Machine {
         return battery.get();
     }
 
+    /** {@return the bus that the battery clamps} */
+    BatteryClamp onItsBattery() {
+        return bus(
+                numbers.battery().restingVoltage(),
+                numbers.battery().internalResistance()
+                        + numbers.busResistance().bridgeToRegulator()
+                        + numbers.busResistance().regulatorToBattery());
+    }
+
     /** {@return a bus of a voltage behind a resistance} */
     BatteryClamp bus(double voltage, double resistance) {
         return new BatteryClamp(alternator, numbers.busResistance().phase(), diode, voltage, resistance);
     }
 
     TorqueCurve curve(BatteryClamp bus) {
-        return new TorqueCurve(bus, numbers.alternator());
+        return new TorqueCurve(bus, given);
+    }
+
+    /** {@return the same machine with its winding at another temperature, K} */
+    Machine warmedTo(double kelvin) {
+        return new Machine(numbers, given.warmedTo(kelvin));
+    }
+
+    /** {@return peak voltage between two leads, nothing connected, V} Speed of the alternator in rad/s. */
+    double linePeak(double alternatorSpeed) {
+        return alternator.linePeak(alternatorSpeed);
+    }
+
+    /** {@return iron and friction torque at a speed of the alternator (rad/s), N·m} */
+    double noLoadTorque(double alternatorSpeed) {
+        return given.noLoadTorque() + given.noLoadTorquePerSpeed() * alternatorSpeed;
     }
 }

@@ -48,6 +48,7 @@ final class Operating {
                 alternator.polePairs() * alternatorSpeed / (2 * Math.PI),
                 point.phaseCurrentRms(),
                 point.directCurrent(),
+                curve.windingTemperature(),
                 volts,
                 new TorquePeak(peak, curve.torqueAt(peak), wheel.torque(peak)),
                 speed / peak,

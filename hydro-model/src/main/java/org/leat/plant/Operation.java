@@ -14,6 +14,8 @@ import org.jspecify.annotations.Nullable;
  * @param frequency of the alternator, Hz
  * @param phaseCurrent rms of one lead, A
  * @param directCurrent behind the bridge, A
+ * @param windingTemperature of the alternator: settled where its thermal resistance is known, in air as hot as it gets;
+ *     else as stated or assumed, K
  * @param bus voltages along the bus
  * @param peak greatest torque the alternator can make on this bus
  * @param ofPeakSpeed speed over the speed of that greatest torque; above one the point lies past it
@@ -30,6 +32,7 @@ public record Operation(
         double frequency,
         double phaseCurrent,
         double directCurrent,
+        double windingTemperature,
         BusVolts bus,
         TorquePeak peak,
         double ofPeakSpeed,

@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
-import org.leat.design.RegulatorKind;
-import org.leat.plant.Operation.Tracking;
 
 /** Solves a plant's numbers in each situation. What other numbers share with these is not solved again. */
 final class Solver {
@@ -36,8 +34,9 @@ final class Solver {
         boolean sameMachine = near.machine.sameAs(numbers);
         boolean sameWater = near.sameWater(numbers);
         boolean sameRunning = sameMachine && sameWater && near.sameWheelAndRegulator(numbers);
-        boolean sameFull = sameMachine && near.numbers.fullVoltage() == numbers.fullVoltage();
-        boolean sameDump = sameMachine && Objects.equals(near.numbers.dumpLoad(), numbers.dumpLoad());
+        boolean sameWarmth = sameMachine && (sameRunning || numbers.alternator().thermalResistance() == null);
+        boolean sameFull = sameWarmth && near.numbers.fullVoltage() == numbers.fullVoltage();
+        boolean sameDump = sameWarmth && Objects.equals(near.numbers.dumpLoad(), numbers.dumpLoad());
         this.machine = sameMachine ? near.machine : new Machine(numbers);
         this.waters = sameWater ? near.waters : new Once<>(this::everyWater);
         this.running = sameRunning ? near.running : new Once<>(this::everyRunning);
@@ -48,13 +47,15 @@ final class Solver {
     }
 
     private TorqueCurve full() {
-        return machine.curve(
-                machine.bus(numbers.fullVoltage(), numbers.busResistance().bridgeToRegulator()));
+        Machine warm = warm();
+        return warm.curve(
+                warm.bus(numbers.fullVoltage(), numbers.busResistance().bridgeToRegulator()));
     }
 
     private TorqueCurve dumping() {
         double element = Objects.requireNonNull(numbers.dumpLoad()).resistanceHot();
-        return machine.curve(machine.bus(0, element + numbers.busResistance().bridgeToRegulator()));
+        Machine warm = warm();
+        return warm.curve(warm.bus(0, element + numbers.busResistance().bridgeToRegulator()));
     }
 
     static Solver of(PlantNumbers numbers) {
@@ -145,13 +146,14 @@ final class Solver {
 
     private Running running(NozzleGroup nozzles, @Nullable StreamLevel level, WaterSide water) {
         Wheel wheel = new Wheel(numbers.runner(), numbers.water().density(), water);
-        if (numbers.regulator().kind() != RegulatorKind.TRACKING) {
-            return new Running(nozzles, level, water, Operating.of(numbers, water, wheel, machine.onBattery(), null));
-        }
-        Tracking tracking = new Tracker(numbers, machine, wheel).track();
-        TorqueCurve curve = machine.curve(
-                machine.bus(tracking.voltage(), numbers.busResistance().bridgeToRegulator()));
-        return new Running(nozzles, level, water, Operating.of(numbers, water, wheel, curve, tracking));
+        return new Running(nozzles, level, water, new Warming(numbers, machine, wheel, water).operation());
+    }
+
+    /** {@return the machine as warm as it runs with the nozzles as built, where its temperature follows from its losses} */
+    private Machine warm() {
+        return numbers.alternator().thermalResistance() == null || running().isEmpty()
+                ? machine
+                : machine.warmedTo(running().get(0).operation().windingTemperature());
     }
 
     Shut shut() {

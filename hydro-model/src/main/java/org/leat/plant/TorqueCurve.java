@@ -21,6 +21,7 @@ final class TorqueCurve {
 
     private final BatteryClamp bus;
     private final double gear;
+    private final double windingTemperature;
     private final double noLoad;
     private final double noLoadPerSpeed;
     private final double cutIn;
@@ -31,6 +32,7 @@ final class TorqueCurve {
     TorqueCurve(BatteryClamp bus, AlternatorNumbers alternator) {
         this.bus = bus;
         this.gear = alternator.gearRatio();
+        this.windingTemperature = alternator.windingTemperature();
         this.noLoad = alternator.noLoadTorque() * gear;
         this.noLoadPerSpeed = alternator.noLoadTorquePerSpeed() * gear * gear;
         this.cutIn = CutInSpeed.of(bus) / gear;
@@ -132,6 +134,11 @@ final class TorqueCurve {
     /** {@return the electric side at a speed of the runner} */
     BridgeOperatingPoint pointAt(double runnerSpeed) {
         return bus.at(runnerSpeed * gear);
+    }
+
+    /** {@return K} */
+    double windingTemperature() {
+        return windingTemperature;
     }
 
     BatteryClamp bus() {

@@ -35,8 +35,7 @@ final class Tracker {
     Tracking track() {
         RegulatorNumbers regulator = numbers.regulator();
         double from = Math.max(1e-3, regulator.windowFrom());
-        double open = numbers.alternator().peakLineVoltage(runaway * gear)
-                - 2 * numbers.rectifier().threshold();
+        double open = machine.linePeak(runaway * gear) - 2 * numbers.rectifier().threshold();
         double to = Math.min(Math.max(from, regulator.windowTo()), open);
         if (!(to > from)) {
             return new Tracking(from, Bound.WINDOW_FROM);
@@ -106,7 +105,7 @@ final class Tracker {
 
     /** The speed on a bus: bracketed from that of the voltage tried before. */
     private double speed(BatteryClamp bus) {
-        double cutIn = bus.clampVoltage() / numbers.alternator().peakLineVoltage(gear);
+        double cutIn = bus.clampVoltage() / machine.linePeak(gear);
         if (!(surplus(bus, cutIn) > 0)) {
             return cutIn;
         }
@@ -138,8 +137,7 @@ final class Tracker {
     }
 
     private double surplus(BatteryClamp bus, double speed) {
-        AlternatorNumbers alternator = numbers.alternator();
-        double idle = alternator.noLoadTorque() + alternator.noLoadTorquePerSpeed() * speed * gear;
+        double idle = machine.noLoadTorque(speed * gear);
         return wheel.torque(speed) - gear * (bus.at(speed * gear).torque() + idle);
     }
 }

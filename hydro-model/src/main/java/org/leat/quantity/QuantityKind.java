@@ -51,7 +51,9 @@ public enum QuantityKind {
     THERMAL_RESISTANCE("thermal resistance", ThermalResistance.class, "K/W"),
     SPEED_PER_VOLTAGE("speed per voltage", SpeedPerVoltage.class, "rad/(s·V)"),
     VOLTAGE_PER_TEMPERATURE("voltage per temperature", VoltagePerTemperature.class, "V/K"),
-    CONDUCTIVITY("conductivity", Conductivity.class, "S/m");
+    CONDUCTIVITY("conductivity", Conductivity.class, "S/m"),
+    SHARE_PER_TEMPERATURE("share per temperature", SharePerTemperature.class, "1/K"),
+    INERTIA("moment of inertia", MomentOfInertia.class, "kg·m²");
 
     private final String label;
     private final Class<? extends Quantity<?>> type;

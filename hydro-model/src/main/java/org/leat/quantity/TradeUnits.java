@@ -208,6 +208,10 @@ public final class TradeUnits {
                     "\u03BCS/cm",
                     "uS/cm");
             add(QuantityKind.CONDUCTIVITY, MILLI(SIEMENS).divide(CENTI(METRE)), "1", "10", "mS/cm");
+            add(QuantityKind.SHARE_PER_TEMPERATURE, ONE.divide(KELVIN), "1", "1", "1/K");
+            add(QuantityKind.SHARE_PER_TEMPERATURE, PERCENT.divide(KELVIN), "1", "100", "%/K");
+            add(QuantityKind.INERTIA, KILOGRAM.multiply(SQUARE_METRE), "1", "1", "kg·m²", "kg.m²", "kg·m2", "kg.m2");
+            add(QuantityKind.INERTIA, KILOGRAM.multiply(CENTI(METRE).pow(2)), "1", "1e4", "kg·cm²", "kg.cm²", "kg.cm2");
         }
 
         void add(QuantityKind kind, Unit<?> unit, String times, String by, String... spellings) {

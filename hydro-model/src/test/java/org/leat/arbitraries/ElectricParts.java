@@ -13,6 +13,7 @@ import javax.measure.quantity.ElectricResistance;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Power;
 import javax.measure.quantity.Temperature;
+import javax.measure.quantity.Time;
 import org.leat.arbitraries.Designs.Scale;
 import org.leat.design.Alternator;
 import org.leat.design.BatteryBank;
@@ -35,13 +36,16 @@ import org.leat.design.ProtectiveDevice;
 import org.leat.design.Rectifier;
 import org.leat.design.RegulatorKind;
 import org.leat.design.Safeguards;
+import org.leat.design.SpinDown;
 import org.leat.design.StopWater;
 import org.leat.design.Stranding;
 import org.leat.design.VoltageAs;
 import org.leat.design.VoltageBetween;
 import org.leat.design.VoltageRange;
 import org.leat.design.Winding;
+import org.leat.quantity.MomentOfInertia;
 import org.leat.quantity.RotationalSpeed;
+import org.leat.quantity.SharePerTemperature;
 import org.leat.quantity.Si;
 import org.leat.quantity.SpeedPerVoltage;
 import org.leat.quantity.ThermalResistance;
@@ -95,14 +99,40 @@ final class ElectricParts {
                 gear == 1 ? null : (Double) gear,
                 d.maybe(() -> d.quantity(amperes * 0.5, amperes * 3, "A", ElectricCurrent.class)),
                 d.maybe(() -> d.quantity(speed * 0.8, speed * 4, "rpm", RotationalSpeed.class)),
-                d.maybe(() -> new NoLoadLoss(
-                        d.quantity(s.power() * 0.01, s.power() * 0.2, "W", Power.class),
-                        Si.quantity(Draw.rounded(speed, 4), "rpm", RotationalSpeed.class))),
+                d.maybe(() -> noLoadLoss(d, speed, s)),
+                d.maybe(() -> spinDown(d, speed)),
                 d.maybe(() -> d.quantity(0.1, 4, "K/W", ThermalResistance.class)),
                 d.maybe(() -> d.of(InsulationClass.class)),
                 d.maybe(() -> d.of(MagnetGrade.class)),
+                d.maybe(() -> d.quantity(-0.2, -0.08, "%/K", SharePerTemperature.class)),
                 d.maybe(() -> d.of("IP54", "IP65")),
                 null);
+    }
+
+    /** One reading, or two of which a fifth to three fifths of the torque at the faster grows with speed. */
+    private static NoLoadLoss noLoadLoss(Draw d, double rpm, Scale s) {
+        double power = Draw.rounded(s.power() * d.between(0.01, 0.2), 4);
+        double grows = d.between(0.2, 0.6);
+        double half = Draw.rounded(power / 2 * (1 - grows / 2), 4);
+        boolean two = d.yes();
+        return new NoLoadLoss(
+                Si.quantity(power, "W", Power.class),
+                Si.quantity(Draw.rounded(rpm, 4), "rpm", RotationalSpeed.class),
+                two ? Si.quantity(half, "W", Power.class) : null,
+                two ? Si.quantity(Draw.rounded(rpm / 2, 4), "rpm", RotationalSpeed.class) : null);
+    }
+
+    /** From full to half speed, or on to a quarter, of which the torque grows with speed. */
+    private static SpinDown spinDown(Draw d, double rpm) {
+        double time = d.between(2, 60);
+        boolean two = d.yes();
+        return new SpinDown(
+                d.quantity(0.002, 0.2, "kg·m²", MomentOfInertia.class),
+                Si.quantity(Draw.rounded(rpm, 4), "rpm", RotationalSpeed.class),
+                Si.quantity(Draw.rounded(rpm / 2, 4), "rpm", RotationalSpeed.class),
+                Si.quantity(time, "s", Time.class),
+                two ? Si.quantity(Draw.rounded(rpm / 4, 4), "rpm", RotationalSpeed.class) : null,
+                two ? Si.quantity(Draw.rounded(time * d.between(0.55, 0.95), 4), "s", Time.class) : null);
     }
 
     private static OpenCircuit openCircuit(Draw d, double leads, double speed) {

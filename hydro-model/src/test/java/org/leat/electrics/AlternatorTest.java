@@ -106,11 +106,39 @@ class AlternatorTest {
     }
 
     @Test
+    void coasting_from_two_times_gives_back_the_loss_that_made_them() {
+        for (double eddy : new double[] {0, 1e-6, 0.001, 0.02}) {
+            IronLoss made = new IronLoss(eddy > 0.01 ? 0 : 0.3, eddy);
+            double first = time(made, 0.08, 150, 90);
+            double second = time(made, 0.08, 90, 20);
+            IronLoss found = Coasting.fromTwoTimes(0.08, 150, 90, 20, first, second);
+            assertThat(found.constantTorque()).isCloseTo(made.constantTorque(), within(1e-6));
+            assertThat(found.eddyTorquePerSpeed()).isCloseTo(made.eddyTorquePerSpeed(), within(1e-8));
+        }
+        assertThat(Coasting.fromOneTime(0.08, 150, 90, 12).power(100)).isCloseTo(0.08 * 60 / 12 * 100, within(1e-9));
+        assertThatThrownBy(() -> Coasting.fromTwoTimes(0.08, 150, 90, 30, 12, 10))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    /** Stepped in time, apart from the closed form: the middle rule in a hundred thousand steps of speed. */
+    private static double time(IronLoss loss, double inertia, double from, double to) {
+        double step = (from - to) / 100_000;
+        double time = 0;
+        for (int i = 0; i < 100_000; i++) {
+            double middle = from - (i + 0.5) * step;
+            time += inertia * step / loss.torque(middle);
+        }
+        return time;
+    }
+
+    @Test
     void a_winding_settles_where_its_heat_is_carried_off_or_not_at_all() {
         double settled = WindingTemperature.of(20, 40, 1.5).orThrow();
         assertThat(JunctionTemperature.of(20, CopperResistance.at(40, 20, settled), 1.5))
                 .isCloseTo(settled, within(1e-9));
         assertThat(WindingTemperature.of(20, 200, 1.5).isValue()).isFalse();
+        double withIron = WindingTemperature.of(20, 10, 40, 80, 1.5).orThrow();
+        assertThat(20 + 1.5 * (10 + CopperResistance.at(40, 80, withIron))).isCloseTo(withIron, within(1e-9));
     }
 
     @Test

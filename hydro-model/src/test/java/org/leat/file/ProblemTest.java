@@ -173,7 +173,7 @@ class ProblemTest {
                 .isEqualTo(positions.of("/penstock/sections[run]/pipe"));
         assertThat(positions.of("/penstock/sections[none]/pipe")).isEqualTo(positions.of("/penstock/sections"));
         assertThat(positions.of("/safeguards/runner-guard")).isEqualTo(positions.of("/"));
-        assertThat(positions.of("/cables[0]/length").line()).isEqualTo(84);
+        assertThat(positions.of("/cables[0]/length").line()).isEqualTo(85);
         assertThat(positions.exactly("/safeguards")).isNull();
     }
 

@@ -105,7 +105,9 @@ class OperatingPointTest {
         Running running = plant.solve().running().get(0);
         Wheel wheel =
                 new Wheel(plant.numbers().runner(), plant.numbers().water().density(), running.water());
-        TorqueCurve curve = new Machine(plant.numbers()).onBattery();
+        TorqueCurve curve = new Machine(plant.numbers())
+                .warmedTo(running.operation().windingTemperature())
+                .onBattery();
         List<Crossing> found = running.operation().crossings();
         List<Double> scanned = new ArrayList<>();
         int steps = 4000;

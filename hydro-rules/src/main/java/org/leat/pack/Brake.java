@@ -3,7 +3,6 @@ package org.leat.pack;
 import org.leat.check.Judgement;
 import org.leat.electrics.AlternatorConstants;
 import org.leat.electrics.ShortCircuitTorque;
-import org.leat.plant.AlternatorNumbers;
 import org.leat.plant.LoadLost;
 import org.leat.plant.RunnerNumbers;
 import org.leat.plant.Running;
@@ -16,10 +15,13 @@ final class Brake {
 
     private Brake() {}
 
-    /** {@return the machine at its running temperature} */
-    static AlternatorConstants machine(Judgement j) {
-        AlternatorNumbers a = j.plant().numbers().alternator();
-        return new AlternatorConstants(a.polePairs(), a.fluxLinkage(), a.phaseResistance(), a.phaseInductance());
+    /** {@return the machine as warm as it runs} */
+    static AlternatorConstants machine(Judgement j, Running running) {
+        return j.plant()
+                .numbers()
+                .alternator()
+                .warmedTo(running.operation().windingTemperature())
+                .atWindingTemperature();
     }
 
     /**
@@ -28,7 +30,7 @@ final class Brake {
      * hold even a standing wheel's torque.
      */
     static double leastShare(Judgement j, Running running, LoadLost lost) {
-        AlternatorConstants machine = machine(j);
+        AlternatorConstants machine = machine(j, running);
         double gear = j.plant().numbers().alternator().gearRatio();
         double corner = machine.phaseResistance() / (machine.phaseInductance() * machine.polePairs()) / gear;
         // a winding of much resistance grips best at a speed the wheel never reaches: it must hold the working speed

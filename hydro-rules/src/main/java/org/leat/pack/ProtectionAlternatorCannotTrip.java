@@ -47,8 +47,8 @@ final class ProtectionAlternatorCannotTrip implements Rule {
             return Open.unsolved(j);
         }
         Running fastest = Worst.most(j.cases().running(), r -> r.operation().alternatorSpeed());
-        double leads =
-                ShortCircuitTorque.current(Brake.machine(j), fastest.operation().alternatorSpeed());
+        double leads = ShortCircuitTorque.current(
+                Brake.machine(j, fastest), fastest.operation().alternatorSpeed());
         List<Outcome> outcomes = new ArrayList<>();
         for (Devices.Placed device : Devices.all(j.design())) {
             if (device.opens() && !device.joins(Place.BATTERY)) {

@@ -88,6 +88,7 @@ final class JsonModel {
             @Nullable BigDecimal speedRatio,
             @Nullable BigDecimal busVoltage,
             @Nullable BigDecimal directCurrent,
+            @Nullable BigDecimal windingTemperature,
             @Nullable BigDecimal batteryPower,
             List<StageEntry> energy) {}
 

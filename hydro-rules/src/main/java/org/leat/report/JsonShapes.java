@@ -216,6 +216,7 @@ final class JsonShapes {
                 Numbers.of(o.speedRatio()),
                 Numbers.of(o.bus().bridge()),
                 Numbers.of(o.directCurrent()),
+                Numbers.of(o.windingTemperature()),
                 Numbers.of(o.batteryPower()),
                 o.energy().entries().stream()
                         .map(e -> new JsonModel.StageEntry(

@@ -71,6 +71,8 @@ final class UsualUnits {
             case SPEED_PER_VOLTAGE -> "rpm/V";
             case VOLTAGE_PER_TEMPERATURE -> "mV/K";
             case CONDUCTIVITY -> "\u00B5S/cm";
+            case SHARE_PER_TEMPERATURE -> "%/K";
+            case INERTIA -> "kg·m²";
         };
     }
 }
