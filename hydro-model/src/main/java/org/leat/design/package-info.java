@@ -23,6 +23,7 @@
     DumpLoad.class,
     DurationPoint.class,
     Fitting.class,
+    Gauging.class,
     GrossHead.Stated.class,
     GrossHead.Tube.class,
     GrossHead.Gauge.class,

@@ -2,6 +2,7 @@ package org.leat.plant;
 
 import java.util.List;
 import javax.measure.Quantity;
+import org.jspecify.annotations.Nullable;
 import org.leat.design.ClinometerLeg;
 import org.leat.design.GrossHead;
 import org.leat.design.SaltReading;
@@ -16,6 +17,7 @@ import org.leat.hydraulics.KindsvaterCarter;
 import org.leat.hydraulics.KindsvaterShen;
 import org.leat.hydraulics.SaltSlug;
 import org.leat.law.Answer;
+import org.leat.quantity.Measured;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
@@ -62,7 +64,8 @@ final class Gauged {
     /** {@return one flow of the stream, or why its readings give none} */
     static Flow flow(StreamFlow flow, Assume assume) {
         if (flow instanceof StreamFlow.Constant constant) {
-            return new Flow(Amount.of(constant.flow().si()), constant.flow().plusMinusSi());
+            double half = constant.flow().plusMinusSi();
+            return new Flow(Amount.of(constant.flow().si()), half > 0 ? half : null, null);
         } else if (flow instanceof StreamFlow.Bucket bucket) {
             return Flow.of(BucketGauging.flow(Si.of(bucket.volume()), 0, numbers(bucket.times())));
         } else if (flow instanceof StreamFlow.Floats floats) {
@@ -81,17 +84,19 @@ final class Gauged {
                     FLOAT_UNCERTAINTY,
                     numbers(floats.times())));
         } else if (flow instanceof StreamFlow.SaltSlug salt) {
-            return Flow.of(salt(salt), FLOW + "/readings");
+            return Flow.of(salt(salt), FLOW + "/readings", 0);
         } else if (flow instanceof StreamFlow.VNotchWeir weir) {
             return weir.crestHeight() == null || weir.channelWidth() == null
-                    ? new Flow(Amount.unknown(FLOW + "/crest-height", "unknown/weir-approach"), 0)
+                    ? Flow.none(FLOW + "/crest-height", "unknown/weir-approach")
                     : Flow.of(
                             KindsvaterShen.fullyContracted(
                                     Si.of(weir.angle()),
                                     weir.head().si(),
                                     Si.of(weir.crestHeight()),
                                     Si.of(weir.channelWidth())),
-                            FLOW + "/head");
+                            FLOW + "/head",
+                            KindsvaterShen.relativeUncertainty(
+                                    KindsvaterShen.COEFFICIENT_UNCERTAINTY, 0, relative(weir.head())));
         } else if (flow instanceof StreamFlow.RectangularWeir weir) {
             return Flow.of(
                     KindsvaterCarter.flow(
@@ -99,9 +104,15 @@ final class Gauged {
                             weir.head().si(),
                             Si.of(weir.crestHeight()),
                             Si.of(weir.channelWidth())),
-                    FLOW + "/head");
+                    FLOW + "/head",
+                    KindsvaterCarter.relativeUncertainty(
+                            KindsvaterCarter.COEFFICIENT_UNCERTAINTY, 0, relative(weir.head())));
         }
-        return new Flow(Amount.unknown(FLOW, "unknown/gauging"), 0);
+        return Flow.none(FLOW, "unknown/gauging");
+    }
+
+    private static double relative(Measured<?> reading) {
+        return reading.plusMinusSi() / reading.si();
     }
 
     private static Answer salt(StreamFlow.SaltSlug salt) {
@@ -138,17 +149,26 @@ final class Gauged {
      * A flow that was gauged.
      *
      * @param value m³/s
-     * @param plusMinus m³/s; zero where none is known
+     * @param plusMinus m³/s; null where the readings cannot tell
+     * @param outside what is outside the law that was asked; null where nothing is
      */
-    record Flow(Amount value, double plusMinus) {
+    record Flow(Amount value, @Nullable Double plusMinus, Answer.@Nullable Outside outside) {
 
-        static Flow of(Estimate estimate) {
-            Double half = estimate.plusMinus();
-            return new Flow(Amount.of(estimate.value()), half == null ? 0 : half);
+        static Flow none(String path, String reason) {
+            return new Flow(Amount.unknown(path, reason), null, null);
         }
 
-        static Flow of(Answer answer, String path) {
-            return new Flow(Amount.of(answer, path, "unknown/outside-gauging"), 0);
+        static Flow of(Estimate estimate) {
+            return new Flow(Amount.of(estimate.value()), estimate.plusMinus(), null);
+        }
+
+        /** {@return what a law answered, with its relative uncertainty; zero where none is known} */
+        static Flow of(Answer answer, String path, double relative) {
+            Amount value = Amount.of(answer, path, "unknown/outside-gauging");
+            Double half = value instanceof Amount.Known known && relative > 0
+                    ? Double.valueOf(relative * known.value())
+                    : null;
+            return new Flow(value, half, answer instanceof Answer.Outside outside ? outside : null);
         }
     }
 }

@@ -40,7 +40,8 @@ final class StreamDerivation {
         } else {
             Gauged.Flow gauged = Gauged.flow(flow, assume);
             if (gauged.value() instanceof Amount.Known known) {
-                levels.add(level(StreamLevel.Kind.CONSTANT, 1, known.value(), gauged.plusMinus(), kept));
+                Double half = gauged.plusMinus();
+                levels.add(level(StreamLevel.Kind.CONSTANT, 1, known.value(), half == null ? 0 : half, kept));
             } else if (gauged.value() instanceof Amount.Unknown reason) {
                 unknown.add(reason);
             }

@@ -1,0 +1,48 @@
+package org.leat.hydraulics;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.Test;
+
+class WeightedMeanTest {
+
+    @Test
+    void measurements_that_agree_give_the_weighted_mean_by_hand() {
+        // 10 ± 1 and 10.4 ± 2: weights 1 and 1/4, mean (10 + 2.6)/1.25 = 10.08, half-width 1/√1.25
+        Estimate mean = WeightedMean.of(List.of(new Estimate(10, 1.0), new Estimate(10.4, 2.0)));
+        assertThat(mean.value()).isCloseTo(10.08, within(1e-12));
+        assertThat(mean.plusMinus()).isCloseTo(0.894427191, within(1e-9));
+    }
+
+    @Test
+    void measurements_that_contradict_each_other_are_told_wider_than_either() {
+        // 10 ± 1.96 and 20 ± 1.96: standard uncertainties 1, χ² = 50, Birge ratio √50, half-width √50 · 1.96/√2 = 9.8
+        Estimate mean = WeightedMean.of(List.of(new Estimate(10, 1.96), new Estimate(20, 1.96)));
+        assertThat(mean.value()).isCloseTo(15, within(1e-12));
+        assertThat(mean.plusMinus()).isCloseTo(9.8, within(1e-9));
+    }
+
+    @Test
+    void one_measurement_stands_as_it_is_and_none_or_one_without_half_width_is_refused() {
+        assertThat(WeightedMean.of(List.of(new Estimate(3, 0.2)))).isEqualTo(new Estimate(3, 0.2));
+        assertThatIllegalArgumentException().isThrownBy(() -> WeightedMean.of(List.of()));
+        assertThatIllegalArgumentException().isThrownBy(() -> WeightedMean.of(List.of(new Estimate(3, null))));
+    }
+
+    @Property
+    void the_mean_lies_between_and_a_further_measurement_of_the_same_never_widens(
+            @ForAll @DoubleRange(min = 1, max = 100) double a,
+            @ForAll @DoubleRange(min = 1, max = 100) double b,
+            @ForAll @DoubleRange(min = 0.01, max = 10) double u) {
+        Estimate mean = WeightedMean.of(List.of(new Estimate(a, u), new Estimate(b, 2 * u)));
+        assertThat(mean.value()).isBetween(Math.min(a, b) - 1e-9, Math.max(a, b) + 1e-9);
+        Estimate again = WeightedMean.of(List.of(mean, mean));
+        assertThat(again.plusMinus()).isLessThanOrEqualTo(mean.plusMinus());
+    }
+}
