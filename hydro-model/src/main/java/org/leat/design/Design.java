@@ -26,6 +26,7 @@ import org.jspecify.annotations.Nullable;
  * @param protection fuses, breakers and switches
  * @param safeguards guards, earthing and means to stop, as built
  * @param alternatives other choices for whole parts, checked beside this one
+ * @param suppressions findings that do not count by someone's word
  */
 @About("One stream-powered battery plant, or one being planned")
 public record Design(
@@ -70,7 +71,10 @@ public record Design(
         Safeguards safeguards,
 
         @About("other choices for whole parts, checked beside this one")
-        List<Alternative> alternatives) {
+        List<Alternative> alternatives,
+
+        @About("findings that do not count by someone's word")
+        List<ExcusedFinding> suppressions) {
 
     public Design {
         parts = List.copyOf(parts);
@@ -78,6 +82,7 @@ public record Design(
         loads = List.copyOf(loads);
         protection = List.copyOf(protection);
         alternatives = List.copyOf(alternatives);
+        suppressions = List.copyOf(suppressions);
         Demand.limits(
                         Design.class,
                         format,
@@ -99,7 +104,8 @@ public record Design(
                         loads,
                         protection,
                         safeguards,
-                        alternatives)
+                        alternatives,
+                        suppressions)
                 .hold();
     }
 
@@ -125,7 +131,8 @@ public record Design(
                 loads,
                 protection,
                 safeguards,
-                List.of());
+                List.of(),
+                suppressions);
     }
 
     private static <T> T or(@Nullable T other, T own) {

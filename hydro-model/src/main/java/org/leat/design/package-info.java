@@ -22,6 +22,7 @@
     Design.class,
     DumpLoad.class,
     DurationPoint.class,
+    ExcusedFinding.class,
     Fitting.class,
     Gauging.class,
     GrossHead.Stated.class,

@@ -55,6 +55,9 @@ final class Binder {
         if (type instanceof ValueType.OfList list) {
             return node instanceof Node.Items items ? list(list, items, path) : wrongShape(type, node, path);
         }
+        if (type instanceof ValueType.OfNames names) {
+            return node instanceof Node.Fields map ? names(names, map, path) : wrongShape(type, node, path);
+        }
         if (type instanceof ValueType.OfRecord record) {
             return node instanceof Node.Fields map
                     ? record(Shape.of(record.type()), map, path, false)
@@ -98,6 +101,17 @@ final class Binder {
             bound.add(value instanceof Failed ? null : value);
         }
         return failed ? new Failed(bound) : bound;
+    }
+
+    private Object names(ValueType.OfNames type, Node.Fields map, String path) {
+        Map<String, Object> bound = new LinkedHashMap<>();
+        boolean failed = false;
+        for (Map.Entry<String, Node> field : map.fields().entrySet()) {
+            Object value = bind(type.value(), field.getValue(), ElementPath.named(path, field.getKey(), 0));
+            failed |= value instanceof Failed;
+            bound.put(field.getKey(), value);
+        }
+        return failed ? Failed.ONE : bound;
     }
 
     private @Nullable String name(Node item) {
@@ -164,6 +178,8 @@ final class Binder {
                 complete &= !(value instanceof Failed);
             } else if (field.type() instanceof ValueType.OfList && !field.required()) {
                 bound[field.index()] = List.of();
+            } else if (field.type() instanceof ValueType.OfNames) {
+                bound[field.index()] = Map.of();
             } else if (field.required()) {
                 complete = false;
                 Node misspelt = meant.get(field.key());

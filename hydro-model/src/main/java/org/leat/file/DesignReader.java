@@ -90,7 +90,7 @@ public final class DesignReader {
     }
 
     /** A file of another format has fields nobody here knows: only the format is told then. */
-    private static boolean newer(Node root, Problems problems) {
+    static boolean newer(Node root, Problems problems) {
         if (root instanceof Node.Fields map
                 && map.fields().get("format") instanceof Node.Scalar format
                 && format.text().matches("\\d{1,9}(\\.\\d{1,9})?")

@@ -24,19 +24,28 @@ public final class DesignSchema {
     private static final String REF = "#/$defs/";
 
     private final Map<String, ObjectNode> defs = new TreeMap<>();
+    private final boolean parts;
 
-    private DesignSchema() {}
+    private DesignSchema(boolean parts) {
+        this.parts = parts;
+    }
 
     /** {@return the schema as JSON text} */
     public static String json() {
-        return DesignWriter.json(new DesignSchema().root());
+        return DesignWriter.json(
+                new DesignSchema(true).root("Design file, format " + DesignReader.FORMAT, Design.class));
     }
 
-    private ObjectNode root() {
+    /** {@return the schema of files that hold another record, in which no parts are taken} */
+    static String json(String title, Class<? extends Record> type) {
+        return DesignWriter.json(new DesignSchema(false).root(title, type));
+    }
+
+    private ObjectNode root(String title, Class<? extends Record> type) {
         ObjectNode root = NODES.objectNode();
         root.put("$schema", "https://json-schema.org/draft/2020-12/schema");
-        root.put("title", "Design file, format " + DesignReader.FORMAT);
-        root.setAll(record(Shape.of(Design.class), null));
+        root.put("title", title);
+        root.setAll(record(Shape.of(type), null));
         ObjectNode all = root.putObject("$defs");
         defs.forEach(all::set);
         return root;
@@ -63,11 +72,17 @@ public final class DesignSchema {
                 required.add(field.key());
             }
         }
+        out.put("additionalProperties", false);
+        if (!parts) {
+            if (!required.isEmpty()) {
+                out.set("required", required);
+            }
+            return out;
+        }
         properties
                 .putObject(Parts.KEY)
                 .put("type", "string")
                 .put("description", "name of a part in a parts file whose fields are taken; fields beside it win");
-        out.put("additionalProperties", false);
         if (!required.isEmpty()) {
             ArrayNode either = out.putArray("anyOf");
             either.addObject().set("required", required);
@@ -83,6 +98,11 @@ public final class DesignSchema {
                 out.put("minItems", limits.items());
             }
             out.set("items", value(list.item(), limits));
+            return out;
+        }
+        if (type instanceof ValueType.OfNames names) {
+            ObjectNode out = NODES.objectNode().put("type", "object");
+            out.set("additionalProperties", value(names.value(), limits));
             return out;
         }
         if (type instanceof ValueType.OfQuantity quantity) {
@@ -102,6 +122,16 @@ public final class DesignSchema {
             case NUMBER -> limited(NODES.objectNode().put("type", "number"), limits);
             case YES_NO -> NODES.objectNode().put("type", "boolean");
             case TEXT -> NODES.objectNode().put("type", "string");
+            case DAY ->
+                NODES.objectNode()
+                        .put("type", "string")
+                        .put("format", "date")
+                        .put("pattern", "^[0-9]{4}-[0-9]{2}-[0-9]{2}$");
+            case PLAIN -> {
+                ObjectNode out = NODES.objectNode();
+                out.putArray("type").add("string").add("number");
+                yield out;
+            }
         };
     }
 

@@ -59,7 +59,7 @@ final class NodeReader {
         reader.run(text);
         Node root = reader.root;
         if (!reader.broken && (root == null || (root instanceof Node.Scalar s && s.isNull()))) {
-            problems.add(ProblemKind.EMPTY, Position.startOf(file), ElementPath.ROOT, "", "a design");
+            problems.add(ProblemKind.EMPTY, Position.startOf(file), ElementPath.ROOT, "", "fields");
             root = null;
         }
         return new Result(root, reader.broken);

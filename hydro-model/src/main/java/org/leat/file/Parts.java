@@ -18,15 +18,22 @@ final class Parts {
 
     private final Map<String, Node.Fields> byName = new LinkedHashMap<>();
     private final Problems problems;
+    private final boolean taken;
     private boolean incomplete;
 
-    private Parts(Problems problems) {
+    private Parts(Problems problems, boolean taken) {
         this.problems = problems;
+        this.taken = taken;
+    }
+
+    /** {@return no parts, for files in which none is taken} */
+    static Parts none(Problems problems) {
+        return new Parts(problems, false);
     }
 
     /** {@return the parts of every file that a design's mapping lists} */
     static Parts load(Node root, PartsFinder finder, Problems problems) {
-        Parts parts = new Parts(problems);
+        Parts parts = new Parts(problems, true);
         Node list = root instanceof Node.Fields map ? map.fields().get(LIST) : null;
         if (list instanceof Node.Items items) {
             Set<String> seen = new LinkedHashSet<>();
@@ -98,16 +105,16 @@ final class Parts {
 
     /** {@return a mapping with the fields of the part it takes; its own fields win} */
     Expanded expanded(Node.Fields map, String path) {
-        if (!map.fields().containsKey(KEY)) {
+        if (!taken || !map.fields().containsKey(KEY)) {
             return new Expanded(map, true);
         }
         boolean whole = true;
         Map<String, Node> fields = new LinkedHashMap<>(map.fields());
         Map<String, Position> keys = new HashMap<>(map.keys());
-        Set<String> taken = new LinkedHashSet<>();
+        Set<String> way = new LinkedHashSet<>();
         Node wanted = fields.remove(KEY);
         while (wanted != null) {
-            Node.Fields part = part(wanted, path, taken);
+            Node.Fields part = part(wanted, path, way);
             if (part == null) {
                 whole = false;
                 break;
@@ -132,18 +139,18 @@ final class Parts {
             if (found != null) {
                 return found;
             }
-            in = in.fields().get(KEY) instanceof Node.Scalar name ? byName.get(name.text()) : null;
+            in = taken && in.fields().get(KEY) instanceof Node.Scalar name ? byName.get(name.text()) : null;
         }
         return null;
     }
 
-    private Node.@Nullable Fields part(Node wanted, String path, Set<String> taken) {
+    private Node.@Nullable Fields part(Node wanted, String path, Set<String> way) {
         if (!(wanted instanceof Node.Scalar name) || name.isNull()) {
             problems.add(ProblemKind.WRONG_SHAPE, wanted.at(), path, Binder.shown(wanted), "a part's name");
             return null;
         }
-        if (!taken.add(name.text())) {
-            problems.add(ProblemKind.PART_CYCLE, name.at(), path, name.text(), String.join(" > ", taken));
+        if (!way.add(name.text())) {
+            problems.add(ProblemKind.PART_CYCLE, name.at(), path, name.text(), String.join(" > ", way));
             return null;
         }
         Node.Fields part = byName.get(name.text());

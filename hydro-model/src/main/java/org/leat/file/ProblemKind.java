@@ -2,7 +2,7 @@ package org.leat.file;
 
 import java.util.Locale;
 
-/** What can be wrong with a design file. */
+/** What can be wrong with a design file, a settings file or a log. */
 public enum ProblemKind {
     /** The file cannot be opened or is no ordinary file; expected: why. */
     UNREADABLE,
@@ -70,6 +70,8 @@ public enum ProblemKind {
     NOT_YES_NO,
     /** A number or truth value where text belongs. */
     NOT_TEXT,
+    /** Not a day of the calendar. */
+    NOT_A_DAY,
     /** A value that can never be; expected: the limit. */
     IMPOSSIBLE_VALUE,
     /** Two values that cannot both be; expected: how they would agree. */
@@ -84,6 +86,22 @@ public enum ProblemKind {
     UNKNOWN_PART,
     /** A part that takes itself. */
     PART_CYCLE,
+    /** No rule is called that; hint: the nearest. */
+    UNKNOWN_RULE,
+    /** The rule has no such limit; hint: the nearest; choices: all. */
+    UNKNOWN_LIMIT,
+    /** Nothing is said to be changed; expected: what could be. */
+    NOTHING_CHANGED,
+    /** What can hurt someone is hidden or played down, and no named person answers for it; expected: what to write. */
+    NOBODY_ANSWERS,
+    /** A settings file that is not there or cannot be read; expected: why. */
+    SETTINGS_FILE_MISSING,
+    /** A settings file that builds on itself; expected: by what way. */
+    SETTINGS_CYCLE,
+    /** No pack is called that; expected: why. */
+    UNKNOWN_PACK,
+    /** A log that is none of ours; expected: what is. */
+    NOT_OUR_LOG,
     /** More values than any design holds, or more parts files. */
     TOO_MANY_VALUES,
     /** More problems than are listed; found: how many are. */

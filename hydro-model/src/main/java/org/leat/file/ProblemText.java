@@ -59,6 +59,17 @@ public final class ProblemText {
             case NOT_FINITE -> "found " + found + ", which is no finite number in reach; expected " + p.expected();
             case NOT_A_NUMBER, NOT_WHOLE, NOT_YES_NO -> "found " + found + "; expected " + p.expected();
             case NOT_TEXT -> "found " + found + "; expected text: put it in quotation marks";
+            case NOT_A_DAY -> "found " + found + "; expected " + p.expected();
+            case UNKNOWN_RULE -> "no rule is called " + found + meant(p, "known");
+            case UNKNOWN_LIMIT -> "the rule has no limit called " + found + meant(p, "known here");
+            case NOTHING_CHANGED -> "nothing is changed here; expected " + p.expected();
+            case NOBODY_ANSWERS ->
+                "an error of this rule can hurt someone, and nobody answers for hiding it or playing it down; expected "
+                        + p.expected();
+            case SETTINGS_FILE_MISSING -> "the settings file " + found + " cannot be read: " + p.expected();
+            case SETTINGS_CYCLE -> "the settings file " + found + " builds on itself: " + p.expected();
+            case UNKNOWN_PACK -> "the pack " + found + " cannot be loaded: " + p.expected();
+            case NOT_OUR_LOG -> "found " + p.found() + "; expected " + p.expected();
             case IMPOSSIBLE_VALUE -> "found " + p.found() + ", which cannot be; expected " + p.expected();
             case CONTRADICTION -> "found " + p.found() + ", which contradicts the rest; expected " + p.expected();
             case PARTS_FILE_OUTSIDE -> "the parts file " + found + " lies outside the design file's folder";

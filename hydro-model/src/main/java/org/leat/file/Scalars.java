@@ -2,6 +2,8 @@ package org.leat.file;
 
 import java.math.BigDecimal;
 import java.math.BigInteger;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
@@ -16,6 +18,7 @@ final class Scalars {
 
     private static final Pattern DECIMAL_COMMA = Pattern.compile("[+-]?\\d+,\\d+.{0,20}");
     private static final Pattern ENDLESS = Pattern.compile("[+-]?(\\.?inf(inity)?|\\.?nan)\\b.{0,20}");
+    private static final Pattern DAY = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
     private static final int LONGEST_NUMBER = 40;
 
     private final Problems problems;
@@ -46,6 +49,8 @@ final class Scalars {
                 node.tag().equals(Tag.STR)
                         ? node.text()
                         : fail(ProblemKind.NOT_TEXT, node, path, ValueType.Simple.TEXT);
+            case DAY -> day(node, path);
+            case PLAIN -> new PlainValue(node.text());
         };
     }
 
@@ -112,9 +117,23 @@ final class Scalars {
         return text.startsWith("0o") ? new BigInteger(text.substring(2), 8) : new BigDecimal(text).toBigIntegerExact();
     }
 
+    private Object day(Node.Scalar node, String path) {
+        try {
+            if (DAY.matcher(node.text()).matches()) {
+                return LocalDate.parse(node.text());
+            }
+        } catch (DateTimeParseException e) {
+            // no such day in the calendar
+        }
+        return fail(ProblemKind.NOT_A_DAY, node, path, ValueType.Simple.DAY);
+    }
+
     private Object quantity(ValueType.OfQuantity type, Node.Scalar node, String path) {
+        return quantity(type, node.text(), node.at(), path);
+    }
+
+    Object quantity(ValueType.OfQuantity type, String text, Position at, String path) {
         QuantityKind kind = type.kind();
-        String text = node.text();
         String label = type.label();
         QuantityText.Reading reading = QuantityText.read(text, kind);
         if (reading instanceof QuantityText.Refused refused) {
@@ -124,7 +143,7 @@ final class Scalars {
                 case NO_UNIT, UNKNOWN_UNIT, WRONG_UNIT, NOT_A_QUANTITY -> refused.fitting();
                 default -> List.of();
             };
-            problems.add(why, node.at(), path, text, label, hint, choices);
+            problems.add(why, at, path, text, label, hint, choices);
             return Binder.Failed.ONE;
         }
         var measured = ((QuantityText.Understood) reading).measured();
@@ -132,7 +151,7 @@ final class Scalars {
             return measured;
         }
         if (measured.plusMinus() != null) {
-            problems.add(ProblemKind.TOLERANCE, node.at(), path, text, label);
+            problems.add(ProblemKind.TOLERANCE, at, path, text, label);
             return Binder.Failed.ONE;
         }
         return measured.value();

@@ -116,6 +116,9 @@ record Shape(Class<?> type, List<Field> fields, Map<String, Field> byKey, Method
     }
 
     private static boolean required(RecordComponent c) {
+        if (c.getType() == Map.class) {
+            return false;
+        }
         if (c.getType() == List.class) {
             Limits limits = c.getAnnotation(Limits.class);
             return limits != null && limits.items() > 0;

@@ -3,6 +3,7 @@ package org.leat.file;
 import java.lang.reflect.AnnotatedElement;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.Type;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -41,7 +42,9 @@ sealed interface ValueType {
         WHOLE("a whole number"),
         NUMBER("a number"),
         YES_NO("true or false"),
-        TEXT("text");
+        TEXT("text"),
+        DAY("a day, as 2031-05-30"),
+        PLAIN("a plain value");
 
         private final String label;
 
@@ -97,10 +100,21 @@ sealed interface ValueType {
         }
     }
 
+    /** A mapping whose keys are names. */
+    record OfNames(ValueType value) implements ValueType {
+        @Override
+        public String label() {
+            return "a mapping";
+        }
+    }
+
     /** {@return what a Java type is in a file} */
     static ValueType of(Type type) {
         if (type instanceof ParameterizedType p) {
             Type argument = p.getActualTypeArguments()[0];
+            if (p.getRawType() == Map.class && argument == String.class) {
+                return new OfNames(of(p.getActualTypeArguments()[1]));
+            }
             if (p.getRawType() == List.class) {
                 return new OfList(of(argument));
             }
@@ -122,6 +136,12 @@ sealed interface ValueType {
         }
         if (c == String.class) {
             return Simple.TEXT;
+        }
+        if (c == LocalDate.class) {
+            return Simple.DAY;
+        }
+        if (c == PlainValue.class) {
+            return Simple.PLAIN;
         }
         return ofOwn(c);
     }

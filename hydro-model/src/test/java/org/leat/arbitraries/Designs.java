@@ -82,7 +82,8 @@ public final class Designs {
                 d.list(0, 3, () -> load(d)),
                 ElectricParts.protection(d, s),
                 d.maybe(() -> ElectricParts.safeguards(d)),
-                d.list(0, 2, () -> alternative(d, s)));
+                d.list(0, 2, () -> alternative(d, s)),
+                List.of());
     }
 
     private static NozzleSet nozzles(Draw d, Scale s, int jets) {

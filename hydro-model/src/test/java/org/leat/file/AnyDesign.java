@@ -141,6 +141,8 @@ final class AnyDesign {
             case NUMBER -> within(d, limits);
             case YES_NO -> d.yes();
             case TEXT -> TEXTS.get(d.whole(0, TEXTS.size() - 1));
+            case DAY -> java.time.LocalDate.of(d.whole(2000, 2100), d.whole(1, 12), d.whole(1, 28));
+            case PLAIN -> throw new IllegalArgumentException("no design holds one");
         };
     }
 

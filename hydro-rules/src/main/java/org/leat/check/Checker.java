@@ -1,5 +1,6 @@
 package org.leat.check;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -21,9 +22,21 @@ public final class Checker {
     private final List<RuleRun> runs;
     private final Rulebook rulebook;
 
-    private Checker(List<RuleRun> runs, Rulebook rulebook) {
+    private final Settings settings;
+    private final @Nullable LocalDate today;
+    private final @Nullable Baseline baseline;
+
+    private Checker(
+            List<RuleRun> runs,
+            Rulebook rulebook,
+            Settings settings,
+            @Nullable LocalDate today,
+            @Nullable Baseline baseline) {
         this.runs = runs;
         this.rulebook = rulebook;
+        this.settings = settings;
+        this.today = today;
+        this.baseline = baseline;
     }
 
     /** {@return a checker of the packs' rules as they are} */
@@ -34,7 +47,8 @@ public final class Checker {
     /**
      * {@return a checker of the packs' rules under settings}
      *
-     * @throws IllegalArgumentException if two rules share an id, or the settings name a rule or limit that no pack has
+     * @throws IllegalArgumentException if two rules share an id, the settings name a rule or limit that no pack has, or
+     *     they switch off or play down errors that can hurt someone and nobody answers for it
      */
     public static Checker of(List<? extends RulePack> packs, Settings settings) {
         Map<String, RuleRun> byId = new TreeMap<>();
@@ -58,8 +72,18 @@ public final class Checker {
         }
         settings.rules().forEach((id, change) -> known(byId.get(id), id, change));
         List<RuleRun> runs = List.copyOf(byId.values());
-        return new Checker(
-                runs, new Rulebook(runs.stream().map(RuleRun::inForce).toList(), texts));
+        Rulebook rulebook = new Rulebook(runs.stream().map(RuleRun::inForce).toList(), texts);
+        return new Checker(runs, rulebook, settings, null, null);
+    }
+
+    /** {@return the same checker on a day} Suppressions that end are compared with it; without a day none of them holds. */
+    public Checker on(LocalDate day) {
+        return new Checker(runs, rulebook, settings, day, baseline);
+    }
+
+    /** {@return the same checker against findings accepted once} */
+    public Checker against(Baseline accepted) {
+        return new Checker(runs, rulebook, settings, today, accepted);
     }
 
     private static void known(@Nullable RuleRun run, String id, RuleSettings change) {
@@ -71,6 +95,17 @@ public final class Checker {
                 throw new IllegalArgumentException("settings change a limit that " + id + " does not have: " + limit);
             }
         }
+        if (run.inForce().playsDownDanger() && !answered(change)) {
+            throw new IllegalArgumentException("nobody answers for what settings hide of " + id);
+        }
+    }
+
+    private static boolean answered(RuleSettings change) {
+        Switch off = change.off();
+        if (off != null && off.off()) {
+            return off.grounds().answersForDanger();
+        }
+        return change.level() == null || change.level().grounds().answersForDanger();
     }
 
     /** {@return the rules in force and all texts} */
@@ -97,7 +132,35 @@ public final class Checker {
         for (Variants.Variant variant : Variants.of(design)) {
             alternatives.add(one(variant.design(), variant.name(), positions, variant::standsAt, List.of()));
         }
-        return one(design, "", positions, path -> path, alternatives);
+        Report report = one(design, "", positions, path -> path, alternatives);
+        return accepted(report, suppressions(design, positions));
+    }
+
+    /** What the design's own file says first, then what settings say of it. */
+    private List<Suppression> suppressions(Design design, Positions positions) {
+        List<Suppression> all = new ArrayList<>(OwnSuppressions.of(design, positions));
+        all.addAll(settings.suppressions());
+        return all;
+    }
+
+    private Report accepted(Report report, List<Suppression> suppressions) {
+        Suppressing.Result result = Suppressing.of(
+                report.findings(),
+                report.design(),
+                suppressions,
+                today,
+                rulebook.rules().stream().map(r -> r.card().id()).toList());
+        List<Finding> findings = result.findings();
+        List<AbsentFinding> absent = List.of();
+        if (baseline != null) {
+            Baseline known = baseline;
+            findings = findings.stream()
+                    .map(f -> f.outcome().kind().needsAttention() ? f.against(known.state(report.design(), f)) : f)
+                    .toList();
+            absent = known.absent(report.design(), findings);
+        }
+        boolean dayMattered = suppressions.stream().anyMatch(s -> s.until() != null);
+        return report.accepted(findings, result.idle(), absent, dayMattered ? today : null);
     }
 
     private static Set<String> failing(List<Verdict> verdicts, Level level) {
@@ -122,13 +185,20 @@ public final class Checker {
             Position position = positions.of(standsAt.apply(verdict.outcome().path()));
             Verdict.Ways ways =
                     verdict.waysOut(runs, failing(verdicts, verdict.outcome().level()));
+            Outcome outcome = verdict.outcome();
+            boolean danger =
+                    outcome.kind().needsAttention() && verdict.run().inForce().endangers(outcome.level());
             findings.add(new Finding(
-                            verdict.outcome(),
-                            position,
-                            ways.holding(),
-                            ranges.under(verdict.outcome().identity()),
-                            verdict.broke() || ways.broke())
-                    .withTried(ways.inVain()));
+                    outcome,
+                    position,
+                    ways.holding(),
+                    ways.inVain(),
+                    ranges.under(outcome.identity()),
+                    verdict.broke() || ways.broke(),
+                    new Identity(outcome.rule(), Lasting.path(design, outcome.path()), outcome.during()),
+                    danger,
+                    null,
+                    null));
         }
         findings.sort(Comparator.naturalOrder());
         return new Report(

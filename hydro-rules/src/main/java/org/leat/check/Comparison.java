@@ -1,5 +1,6 @@
 package org.leat.check;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.leat.quantity.QuantityKind;
 
@@ -72,6 +73,11 @@ public record Comparison(
     public static Comparison within(double value, Limit low, Limit high) {
         return new Comparison(
                 Sense.WITHIN, value, low.value(), high.value(), low.kind(), low.name() + ", " + high.name());
+    }
+
+    /** {@return whether a limit of the rule sets {@code low} or {@code high}} */
+    public boolean isSetBy(String limit) {
+        return limits != null && List.of(limits.split(", ", -1)).contains(limit);
     }
 
     /** {@return whether the value is on the right side} The limit itself is right. */

@@ -14,6 +14,7 @@ import org.leat.file.Position;
  * @param inVain what would take the failure away and bring another as bad
  * @param restsOn assumptions that would turn the verdict
  * @param broke whether the rule broke here, so that something was not judged
+ * @param lasting what makes it the same finding where lists are reordered: items without a name by what they are
  * @param endangers whether it needs attention as an error, or a question of one, that can hurt someone
  * @param suppressed by whose word it does not count; null if by nobody's
  * @param baseline how it stands to the baseline; null without one
@@ -25,6 +26,7 @@ public record Finding(
         List<TriedInVain> inVain,
         List<Hanging> restsOn,
         boolean broke,
+        Identity lasting,
         boolean endangers,
         @Nullable Suppression suppressed,
         @Nullable BaselineState baseline)
@@ -49,27 +51,17 @@ public record Finding(
 
     /** Makes a finding that nobody suppresses and no baseline knows. */
     public Finding(Outcome outcome, Position position, List<WayOut> waysOut, List<Hanging> restsOn, boolean broke) {
-        this(outcome, position, waysOut, List.of(), restsOn, broke, false, null, null);
-    }
-
-    /** {@return the same, with what was tried in vain} */
-    public Finding withTried(List<TriedInVain> tried) {
-        return new Finding(outcome, position, waysOut, tried, restsOn, broke, endangers, suppressed, baseline);
-    }
-
-    /** {@return the same, said whether it can hurt someone} */
-    public Finding thatEndangers(boolean danger) {
-        return new Finding(outcome, position, waysOut, inVain, restsOn, broke, danger, suppressed, baseline);
+        this(outcome, position, waysOut, List.of(), restsOn, broke, outcome.identity(), false, null, null);
     }
 
     /** {@return the same, not counting by someone's word} */
-    public Finding suppressedBy(Suppression word) {
-        return new Finding(outcome, position, waysOut, inVain, restsOn, broke, endangers, word, baseline);
+    Finding suppressedBy(Suppression word) {
+        return new Finding(outcome, position, waysOut, inVain, restsOn, broke, lasting, endangers, word, baseline);
     }
 
     /** {@return the same, as it stands to a baseline} */
-    public Finding against(BaselineState state) {
-        return new Finding(outcome, position, waysOut, inVain, restsOn, broke, endangers, suppressed, state);
+    Finding against(BaselineState state) {
+        return new Finding(outcome, position, waysOut, inVain, restsOn, broke, lasting, endangers, suppressed, state);
     }
 
     /** {@return whether it counts: nobody suppresses it, and no baseline knows it} */

@@ -5,7 +5,7 @@ package org.leat.check;
  *
  * @param suppression which
  * @param why what keeps it from it
- * @param nearest the name that was probably meant; "" if none is near or it does not apply
+ * @param nearest the rule or place that was probably meant; "" if none is near or it does not apply
  */
 public record IdleSuppression(Suppression suppression, Why why, String nearest) {
 
@@ -13,6 +13,8 @@ public record IdleSuppression(Suppression suppression, Why why, String nearest) 
     public enum Why {
         /** The rule finds nothing there any more, or never did. */
         NOTHING_THERE,
+        /** The place is the number of an item in a list, which is another item once the list is reordered. */
+        NUMBER_IN_A_LIST,
         /** No pack has that rule. */
         NO_SUCH_RULE,
         /** Its last day is over. */

@@ -60,7 +60,7 @@ public final class Judgement {
 
     /** {@return the place to answer for: a path as in {@link Outcome#path()}, {@code /} for the whole design} */
     public Spot at(String path) {
-        return new Spot(rule.card(), rule.level(), path, "");
+        return new Spot(rule, path, "");
     }
 
     /**

@@ -7,6 +7,11 @@ public final class Paths {
 
     private Paths() {}
 
+    /** {@return a place as reports show it, be it given so or as a path} */
+    public static String plain(String place) {
+        return place.startsWith("/") ? shown(place) : place;
+    }
+
     /** {@return a path as reports show it: {@code penstock.sections[run].pipe.sdr}; "the design" for the whole of it} */
     public static String shown(String path) {
         return path.equals(ElementPath.ROOT)

@@ -101,6 +101,29 @@ public record Report(
                 List.of());
     }
 
+    /** {@return the same, with what is accepted set against it} */
+    Report accepted(
+            List<Finding> same,
+            List<IdleSuppression> idleOnes,
+            List<AbsentFinding> absentOnes,
+            @Nullable LocalDate on) {
+        return new Report(
+                file,
+                design,
+                alternative,
+                problems,
+                same,
+                assumptions,
+                unsolved,
+                running,
+                profile,
+                regulator,
+                alternatives,
+                idleOnes,
+                absentOnes,
+                on);
+    }
+
     /** {@return whether the file could be read as a design} */
     public boolean readable() {
         return problems.isEmpty();

@@ -2,6 +2,7 @@ package org.leat.check;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
@@ -10,32 +11,59 @@ import org.jspecify.annotations.Nullable;
  *
  * @param card what the rule says about itself
  * @param pack the pack it comes from
- * @param level of a failure
+ * @param level of an ordinary failure
  * @param limits in force, by name
  * @param off why it does not run; null if it does
+ * @param changes what settings say about it, each with where they say it
  */
 public record RuleInForce(
         RuleCard card,
         String pack,
         Level level,
         Map<String, Limit> limits,
-        @Nullable String off) {
+        @Nullable String off,
+        RuleSettings changes) {
 
     public RuleInForce {
         limits = Collections.unmodifiableMap(new LinkedHashMap<>(limits));
     }
 
     static RuleInForce of(RuleCard card, String pack, @Nullable RuleSettings settings) {
+        RuleSettings changes = settings == null ? RuleSettings.NONE : settings;
         Map<String, Limit> limits = new LinkedHashMap<>();
         card.limits().forEach((name, named) -> {
-            LimitChange change = settings == null ? null : settings.limits().get(name);
+            LimitChange change = changes.limits().get(name);
             limits.put(
                     name,
                     change == null
                             ? new Limit(named, named.standard(), null)
                             : new Limit(named, change.value(), change.by()));
         });
-        Level level = settings == null || settings.level() == null ? card.level() : settings.level();
-        return new RuleInForce(card, pack, level, limits, settings == null ? null : settings.off());
+        Level level = changes.level() == null ? card.level() : changes.level().level();
+        Switch off = changes.off();
+        String why = off == null || !off.off() ? null : off.grounds().reason();
+        return new RuleInForce(card, pack, level, limits, why, changes);
+    }
+
+    /**
+     * {@return the level in force of a case that the rule itself holds to be that bad}
+     *
+     * <p>Settings name the level of the ordinary failure; a case that is worse or milder than that stays as many steps
+     * worse or milder, as far as there are levels.
+     */
+    public Level inForce(Level own) {
+        List<Level> levels = List.of(Level.values());
+        int moved = levels.indexOf(own) + levels.indexOf(level) - levels.indexOf(card.level());
+        return levels.get(Math.min(levels.size() - 1, Math.max(0, moved)));
+    }
+
+    /** {@return whether a finding of that level in force is, by the rule's own word, an error that can hurt someone} */
+    public boolean endangers(Level found) {
+        return card.endangers() && found.compareTo(inForce(Level.ERROR)) >= 0;
+    }
+
+    /** {@return whether settings hide or play down an error that can hurt someone} */
+    public boolean playsDownDanger() {
+        return card.endangers() && (off != null || level.compareTo(card.level()) < 0);
     }
 }

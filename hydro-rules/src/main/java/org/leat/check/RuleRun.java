@@ -11,7 +11,7 @@ record RuleRun(Rule rule, RuleInForce inForce) {
 
     /** {@return whether a failure of the rule can be as bad as that} */
     boolean canFailAs(Level level) {
-        return inForce.level().compareTo(level) >= 0 || inForce.card().worst().compareTo(level) >= 0;
+        return inForce.inForce(inForce.card().worst()).compareTo(level) >= 0;
     }
 
     /** {@return the rule's verdicts on a plant; none if it is off} */

@@ -1,8 +1,8 @@
 package org.leat.check;
 
 import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -10,16 +10,24 @@ import org.jspecify.annotations.Nullable;
  *
  * @param limits changed limits by name
  * @param level in place of the rule's own; null to keep that
- * @param off why the rule does not run; null if it does
- * @param by who says so: the settings file and line, or a name
+ * @param off whether it does not run; null to leave that as it is
  */
 public record RuleSettings(
         Map<String, LimitChange> limits,
-        @Nullable Level level,
-        @Nullable String off,
-        String by) {
+        @Nullable LevelChange level,
+        @Nullable Switch off) {
+
+    /** Nothing changed. */
+    public static final RuleSettings NONE = new RuleSettings(Map.of(), null, null);
 
     public RuleSettings {
-        limits = Collections.unmodifiableMap(new LinkedHashMap<>(limits));
+        limits = Collections.unmodifiableMap(new TreeMap<>(limits));
+    }
+
+    /** {@return these, and what others say where these say nothing} Each limit, the level and the switch on their own. */
+    public RuleSettings over(RuleSettings farther) {
+        Map<String, LimitChange> all = new TreeMap<>(farther.limits);
+        all.putAll(limits);
+        return new RuleSettings(all, level == null ? farther.level : level, off == null ? farther.off : off);
     }
 }

@@ -2,6 +2,7 @@ package org.leat.check;
 
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
+import org.leat.design.ExcusedFinding;
 import org.leat.file.Position;
 
 /**
@@ -34,6 +35,27 @@ public record Suppression(
         if (rule.isBlank() || at.isBlank() || reason.isBlank()) {
             throw new IllegalArgumentException("a suppression names a rule and a place, and gives a reason");
         }
+    }
+
+    /**
+     * {@return what a file says of one finding}
+     *
+     * @param design what its design is called; "" in the design's own file
+     * @param position where it stands
+     */
+    public static Suppression of(ExcusedFinding excused, String design, Position position, boolean inDesign) {
+        String during = excused.during();
+        return new Suppression(
+                excused.rule(),
+                excused.at(),
+                during == null ? "" : during,
+                design,
+                excused.reason(),
+                excused.until(),
+                excused.by(),
+                excused.danger() != null,
+                position,
+                inDesign);
     }
 
     /** {@return whether it speaks of that finding of that design} */

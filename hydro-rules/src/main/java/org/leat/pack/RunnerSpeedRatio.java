@@ -6,6 +6,7 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
 import org.leat.check.Level;
+import org.leat.check.Limit;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.RuleCard;
@@ -60,10 +61,10 @@ final class RunnerSpeedRatio implements Rule {
             return List.of(j.at("/").notGiven("/runner/pitch-diameter"));
         }
         boolean turgo = runner.kind() == RunnerKind.TURGO;
-        double low = j.limit(turgo ? "turgo-low" : "low").value();
-        double high = j.limit(turgo ? "turgo-high" : "high").value();
+        Limit low = j.limit(turgo ? "turgo-low" : "low");
+        Limit high = j.limit(turgo ? "turgo-high" : "high");
         double gross = j.limit("gross-share").value();
-        double best = (low + high) / 2;
+        double best = (low.value() + high.value()) / 2;
         List<Outcome> outcomes = new ArrayList<>();
         for (Running running : j.cases().running()) {
             Operation operation = running.operation();
@@ -76,7 +77,7 @@ final class RunnerSpeedRatio implements Rule {
             Level level = Math.abs(ratio - best) > gross * best ? Level.ERROR : Level.WARNING;
             outcomes.add(spot.compare(
                     level,
-                    Comparison.within(ratio, low, high, QuantityKind.RATIO),
+                    Comparison.within(ratio, low, high),
                     "matched",
                     "mismatched",
                     Arg.of("speed", operation.speed(), QuantityKind.ROTATIONAL_SPEED),

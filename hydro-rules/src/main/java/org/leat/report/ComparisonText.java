@@ -26,8 +26,7 @@ final class ComparisonText {
     static ComparisonText of(Comparison comparison, RuleInForce rule) {
         String unit = null;
         for (NamedLimit limit : rule.card().limits().values()) {
-            boolean its = comparison.limits() != null && comparison.limits().contains(limit.name());
-            if (its && limit.kind() == comparison.kind()) {
+            if (comparison.isSetBy(limit.name()) && limit.kind() == comparison.kind()) {
                 unit = limit.unit();
             }
         }

@@ -11,6 +11,7 @@ import org.leat.check.Finding;
 import org.leat.check.Hanging;
 import org.leat.check.Kind;
 import org.leat.check.Limit;
+import org.leat.check.LimitChange;
 import org.leat.check.Outcome;
 import org.leat.check.Report;
 import org.leat.check.RuleInForce;
@@ -75,6 +76,20 @@ final class FindingText {
                 .toList();
     }
 
+    /** {@return a line for each finding that does not count, and one for why it does not} */
+    List<String> uncounted(List<Finding> findings) {
+        List<String> lines = new ArrayList<>();
+        for (Finding finding : findings) {
+            Outcome outcome = finding.outcome();
+            String what = outcome.kind() == Kind.FAIL
+                    ? colours.level(outcome.level(), outcome.level().word().toUpperCase(Locale.ROOT))
+                    : outcome.kind().word();
+            lines.add(what + " " + brief(List.of(finding)).get(0));
+            lines.add(INDENT + Plainly.of(SuppressionText.of(finding)));
+        }
+        return lines;
+    }
+
     /** {@return the passes with the least margin} */
     List<String> tightest(Report report, int most) {
         return report.findings().stream()
@@ -107,19 +122,26 @@ final class FindingText {
 
     private static String source(RuleInForce rule, @Nullable Comparison comparison) {
         List<String> sources = new ArrayList<>();
-        if (comparison != null && comparison.limits() != null) {
-            for (Limit limit : rule.limits().values()) {
-                if (comparison.limits().contains(limit.name())) {
-                    sources.add(
-                            limit.changedBy() == null
-                                    ? limit.named().source()
-                                    : "changed by " + Plainly.of(limit.changedBy()));
-                }
+        List<String> behind = new ArrayList<>();
+        for (Limit limit : rule.limits().values()) {
+            boolean compared = comparison != null && comparison.isSetBy(limit.name());
+            if (limit.changedBy() != null) {
+                (compared ? sources : behind).add(Plainly.of(changed(rule, limit)));
+            } else if (compared) {
+                sources.add(limit.named().source());
             }
         }
         if (sources.isEmpty()) {
             sources.addAll(rule.card().sources());
         }
+        sources.addAll(behind);
         return sources.stream().distinct().collect(Collectors.joining("; "));
+    }
+
+    /** Who changed a limit and why. */
+    private static String changed(RuleInForce rule, Limit limit) {
+        LimitChange change = rule.changes().limits().get(limit.name());
+        String reason = change == null || change.reason().isBlank() ? "" : ": " + change.reason();
+        return "limit " + limit.name() + " changed by " + limit.changedBy() + reason;
     }
 }

@@ -18,6 +18,10 @@ public final class Tally {
     private int alternatives;
     private int broken;
     private boolean broke;
+    private long suppressed;
+    private long known;
+    private long absent;
+    private long idle;
 
     /** Counts one design's report; its alternatives are counted as such only. */
     public void add(Report report) {
@@ -25,6 +29,10 @@ public final class Tally {
         unreadable += report.readable() ? 0 : 1;
         alternatives += report.alternatives().size();
         broke |= report.broke();
+        suppressed += report.suppressed().size();
+        known += report.known().size();
+        absent += report.absent().size();
+        idle += report.idle().size();
         for (Level level : Level.values()) {
             failures.merge(level, report.failures(level), Long::sum);
         }
@@ -70,6 +78,26 @@ public final class Tally {
         return kinds.getOrDefault(kind, 0L);
     }
 
+    /** {@return findings that do not count by someone's word} */
+    public long suppressed() {
+        return suppressed;
+    }
+
+    /** {@return findings that the baseline knows} */
+    public long known() {
+        return known;
+    }
+
+    /** {@return what the baseline knows and is found no more} */
+    public long absent() {
+        return absent;
+    }
+
+    /** {@return suppressions that suppress nothing} */
+    public long idle() {
+        return idle;
+    }
+
     /** {@return whether there is a failure of that level or worse} */
     public boolean failsAt(Level level) {
         for (Level worse : Level.values()) {
@@ -97,6 +125,18 @@ public final class Tally {
         parts.add(count(Kind.OPEN) + " could not be judged");
         if (count(Kind.REVIEW) > 0) {
             parts.add(count(Kind.REVIEW) + " for a person to look at");
+        }
+        if (suppressed > 0) {
+            parts.add(suppressed + " suppressed");
+        }
+        if (idle > 0) {
+            parts.add(count(idle, "suppression of nothing", "suppressions of nothing"));
+        }
+        if (known > 0) {
+            parts.add(known + " known from the baseline");
+        }
+        if (absent > 0) {
+            parts.add(absent + " in the baseline and no more");
         }
         if (alternatives > 0) {
             parts.add(count(alternatives, "alternative beside", "alternatives beside"));

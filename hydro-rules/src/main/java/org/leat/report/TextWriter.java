@@ -18,20 +18,24 @@ public final class TextWriter implements ReportWriter {
 
     private final Appendable out;
     private final Colours colours;
+    private final Rulebook rulebook;
     private final Wording wording;
     private final FindingText findings;
     private final Tally tally = new Tally();
+    private boolean begun;
 
     /** Writes to {@code out} in the words of a rulebook. */
     public TextWriter(Rulebook rulebook, Appendable out, Colours colours) {
         this.out = out;
         this.colours = colours;
+        this.rulebook = rulebook;
         this.wording = new Wording(rulebook);
         this.findings = new FindingText(wording, colours);
     }
 
     @Override
     public void add(Report report) throws IOException {
+        begin();
         tally.add(report);
         String name = report.design().isEmpty() ? report.file() : report.file() + ": " + report.design();
         line(colours.heading(Plainly.of(name)));
@@ -43,6 +47,7 @@ public final class TextWriter implements ReportWriter {
             line("");
             return;
         }
+        section("Does not count, and can hurt someone", findings.uncounted(report.endangeringUncounted()));
         List<Finding> failures = report.worstFirst(Kind.FAIL);
         if (failures.isEmpty()) {
             line("Nothing that was judged fails.");
@@ -52,6 +57,7 @@ public final class TextWriter implements ReportWriter {
             lines(findings.full(finding));
             line("");
         }
+        section("Suppressions that suppress nothing", idle(report));
         section("For a person to look at", findings.brief(report.worstFirst(Kind.REVIEW)));
         section("How it runs", OperatingText.lines(report));
         section("Pressure along the pipe", new ProfileText(wording).lines(report));
@@ -60,11 +66,34 @@ public final class TextWriter implements ReportWriter {
         section("Assumed, because the file does not say", new AssumptionText(wording).lines(report.assumptions()));
         section("Could not be judged", findings.brief(report.worstFirst(Kind.OPEN)));
         section("Told", findings.brief(report.worstFirst(Kind.INFORMATIONAL)));
+        section("Suppressed", findings.uncounted(harmless(report.suppressed())));
+        section("Known from the baseline", findings.uncounted(harmless(report.known())));
+        section("In the baseline and no more", SuppressionText.absent(report));
         section("Tightest of what holds", findings.tightest(report, TIGHTEST));
+    }
+
+    /** What settings hide of what can hurt comes before everything. */
+    private void begin() throws IOException {
+        if (!begun) {
+            begun = true;
+            section("Off or played down by settings, and can hurt someone", SettingsText.playedDown(rulebook));
+        }
+    }
+
+    private static List<String> idle(Report report) {
+        return report.idle().stream()
+                .map(idle -> Plainly.of(SuppressionText.of(idle, report.day())))
+                .toList();
+    }
+
+    /** The others are at the top already. */
+    private static List<Finding> harmless(List<Finding> findings) {
+        return findings.stream().filter(f -> !f.endangers()).toList();
     }
 
     @Override
     public void broken(String file, String cause) throws IOException {
+        begin();
         tally.addBroken();
         line(colours.heading(Plainly.of(file)));
         line("");
@@ -74,6 +103,7 @@ public final class TextWriter implements ReportWriter {
 
     @Override
     public void end() throws IOException {
+        section("Changed by settings", SettingsText.changes(rulebook));
         for (String text : wording.phrase("caution").split("\n", -1)) {
             line(text);
         }

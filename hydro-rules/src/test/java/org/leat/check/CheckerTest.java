@@ -197,7 +197,11 @@ class CheckerTest {
                 List.of());
         assertThat(check(rule).findings().get(0).outcome().kind()).isEqualTo(Kind.FAIL);
         Settings settings = new Settings(Map.of(
-                "a/limit", new RuleSettings(Map.of("most", new LimitChange(2, "us", "why")), Level.NOTE, null, "us")));
+                "a/limit",
+                new RuleSettings(
+                        Map.of("most", new LimitChange(2, "us", "why")),
+                        new LevelChange(Level.NOTE, new Grounds("us", "why", "A. Example", true)),
+                        null)));
         Checker checker = Checker.of(List.of(pack(rule)), settings);
         Outcome outcome = checker.check(Samples.reading()).findings().get(0).outcome();
         assertThat(outcome.kind()).isEqualTo(Kind.PASS);
@@ -210,10 +214,9 @@ class CheckerTest {
     void settings_that_name_what_is_not_there_are_refused() {
         Made rule = new Made("a/limit", j -> List.of(), List.of());
         for (Settings settings : List.of(
-                new Settings(Map.of("a/other", new RuleSettings(Map.of(), null, null, "us"))),
+                new Settings(Map.of("a/other", RuleSettings.NONE)),
                 new Settings(Map.of(
-                        "a/limit",
-                        new RuleSettings(Map.of("least", new LimitChange(2, "us", "")), null, null, "us"))))) {
+                        "a/limit", new RuleSettings(Map.of("least", new LimitChange(2, "us", "")), null, null))))) {
             assertThatIllegalArgumentException().isThrownBy(() -> Checker.of(List.of(pack(rule)), settings));
         }
         assertThatIllegalArgumentException().isThrownBy(() -> Checker.of(List.of(pack(rule, rule))));

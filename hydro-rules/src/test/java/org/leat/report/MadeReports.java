@@ -8,10 +8,12 @@ import org.leat.check.Checker;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Finding;
+import org.leat.check.Grounds;
 import org.leat.check.Hanging;
 import org.leat.check.Judgement;
 import org.leat.check.Kind;
 import org.leat.check.Level;
+import org.leat.check.LevelChange;
 import org.leat.check.LimitChange;
 import org.leat.check.Message;
 import org.leat.check.Outcome;
@@ -85,9 +87,8 @@ final class MadeReports {
                 "barrel/overflow",
                 new RuleSettings(
                         Map.of("brim", new LimitChange(0.8, "house.yaml:3", "splashing")),
-                        Level.WARNING,
-                        null,
-                        "house.yaml")));
+                        new LevelChange(Level.WARNING, new Grounds("house.yaml:4", "it only wets", "A. Example", true)),
+                        null)));
         return Checker.of(List.of(PACK), settings).rulebook();
     }
 

@@ -1,0 +1,71 @@
+package org.leat.file;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.leat.design.ElementPath;
+
+/**
+ * Reads files of other formats than a design's, YAML 1.2 or JSON, into a public record made of the same kinds of parts:
+ * texts, numbers, quantities, words, days, lists, mappings by name, further records. Bad content never throws; memory and
+ * time are bounded whatever the file holds.
+ */
+public final class RecordReader {
+
+    private RecordReader() {}
+
+    /**
+     * {@return what a file says}
+     *
+     * @param name to be shown as the file's name
+     */
+    public static <R extends Record> Filled<R> read(Class<R> type, Path file, String name) {
+        Problems problems = new Problems();
+        try {
+            if (!Files.isRegularFile(file)) {
+                return unreadable(name, Files.exists(file) ? "an ordinary file" : "a file that exists", problems);
+            }
+            return read(type, SourceText.decode(Bytes.read(file), name, problems), name, problems);
+        } catch (IOException | SecurityException e) {
+            return unreadable(name, "a file that may be read", problems);
+        }
+    }
+
+    /**
+     * {@return what a text says}
+     *
+     * @param name to be shown as the file's name
+     */
+    public static <R extends Record> Filled<R> read(Class<R> type, String text, String name) {
+        Problems problems = new Problems();
+        return read(type, SourceText.check(text, name, problems), name, problems);
+    }
+
+    /** {@return the JSON Schema (2020-12) of such files, as JSON text} */
+    public static String schema(String title, Class<? extends Record> type) {
+        return DesignSchema.json(title, type);
+    }
+
+    private static <R extends Record> Filled<R> read(
+            Class<R> type, @Nullable String text, String name, Problems problems) {
+        if (text == null) {
+            return new Filled<>(null, problems.sorted(), Positions.unknown(name));
+        }
+        NodeReader.Result nodes = NodeReader.read(text, name, problems);
+        Node root = nodes.root();
+        if (root == null || DesignReader.newer(root, problems)) {
+            return new Filled<>(null, problems.sorted(), new Positions(name, Map.of()));
+        }
+        Binder binder = new Binder(problems, Parts.none(problems), nodes.broken());
+        Object bound = binder.bind(new ValueType.OfRecord(type), root, ElementPath.ROOT);
+        R record = problems.none() && type.isInstance(bound) ? type.cast(bound) : null;
+        return new Filled<>(record, problems.sorted(), new Positions(name, binder.positions()));
+    }
+
+    private static <R extends Record> Filled<R> unreadable(String name, String expected, Problems problems) {
+        problems.add(ProblemKind.UNREADABLE, Position.startOf(name), ElementPath.ROOT, "", expected);
+        return new Filled<>(null, problems.sorted(), Positions.unknown(name));
+    }
+}

@@ -1,0 +1,104 @@
+package org.leat.check;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Findings that were accepted once, by the name of the design and by what makes a finding the same: rule, element by
+ * name, case. Neither file nor line nor the order of a list is part of it.
+ */
+public final class Baseline {
+
+    /** How much worse a margin may be, as a share of the limit, and still be what was accepted. */
+    public static final double LEEWAY = 0.01;
+
+    /** What a log's rounding loses. */
+    private static final double ROUNDING = 1e-6;
+
+    private final Map<String, Map<Identity, Accepted>> byDesign = new TreeMap<>();
+
+    /**
+     * One finding as it was.
+     *
+     * @param design what its design was called
+     * @param identity see {@link Finding#lasting()}
+     * @param kind what had come of it
+     * @param level how much it mattered
+     * @param margin see {@link Finding#margin()}; null where nothing was compared
+     * @param text what was said
+     * @param suppressed whether it did not count then by someone's word: then it was not accepted for itself
+     */
+    public record Accepted(
+            String design,
+            Identity identity,
+            Kind kind,
+            Level level,
+            @Nullable Double margin,
+            String text,
+            boolean suppressed) {}
+
+    private Baseline(List<Accepted> accepted) {
+        for (Accepted one : accepted) {
+            if (one.kind().needsAttention()) {
+                byDesign.computeIfAbsent(one.design(), d -> new TreeMap<>())
+                        .merge(one.identity(), one, (a, b) -> a.kind().compareTo(b.kind()) <= 0 ? a : b);
+            }
+        }
+    }
+
+    /** {@return a baseline of these; only what needs attention counts} */
+    public static Baseline of(List<Accepted> accepted) {
+        return new Baseline(accepted);
+    }
+
+    /** {@return how many findings it holds} */
+    public int size() {
+        return byDesign.values().stream().mapToInt(Map::size).sum();
+    }
+
+    /** {@return how a finding of a design stands to this; only what needs attention is compared} */
+    BaselineState state(String design, Finding finding) {
+        Accepted was = of(design).get(finding.lasting());
+        if (was == null || worse(was, finding) || (was.suppressed() && finding.suppressed() == null)) {
+            return BaselineState.NEW;
+        }
+        Outcome now = finding.outcome();
+        boolean same = was.kind() == now.kind() && was.level() == now.level() && !beyond(was, finding, ROUNDING);
+        return same ? BaselineState.UNCHANGED : BaselineState.UPDATED;
+    }
+
+    private static boolean worse(Accepted was, Finding finding) {
+        Outcome now = finding.outcome();
+        boolean fails = now.kind() == Kind.FAIL && was.kind() == Kind.FAIL;
+        return now.kind().compareTo(was.kind()) < 0
+                || now.level().compareTo(was.level()) > 0
+                || (fails && finding.margin() < margin(was) - LEEWAY);
+    }
+
+    private static boolean beyond(Accepted was, Finding finding, double leeway) {
+        double then = margin(was);
+        double now = finding.margin();
+        return was.kind() == Kind.FAIL && then != now && !(Math.abs(then - now) <= leeway);
+    }
+
+    private static double margin(Accepted was) {
+        return was.margin() == null ? Double.NEGATIVE_INFINITY : was.margin();
+    }
+
+    /** {@return what is known of a design and not among the findings} */
+    List<AbsentFinding> absent(String design, List<Finding> findings) {
+        Map<Identity, Accepted> left = new TreeMap<>(of(design));
+        findings.stream().filter(f -> f.outcome().kind().needsAttention()).forEach(f -> left.remove(f.lasting()));
+        List<AbsentFinding> absent = new ArrayList<>();
+        left.values().forEach(a -> absent.add(new AbsentFinding(a.identity(), a.kind(), a.level(), a.text())));
+        return absent;
+    }
+
+    private Map<Identity, Accepted> of(String design) {
+        return byDesign.getOrDefault(design, Collections.emptyMap());
+    }
+}

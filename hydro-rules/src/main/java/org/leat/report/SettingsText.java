@@ -1,0 +1,75 @@
+package org.leat.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.leat.check.Grounds;
+import org.leat.check.LevelChange;
+import org.leat.check.Limit;
+import org.leat.check.LimitChange;
+import org.leat.check.RuleInForce;
+import org.leat.check.Rulebook;
+import org.leat.check.Switch;
+
+/** What settings change, each with where they say so and why: for a person. */
+public final class SettingsText {
+
+    private static final int DIGITS = 6;
+
+    private SettingsText() {}
+
+    /** {@return a line for each change of a rule in force} */
+    public static List<String> changes(Rulebook rulebook) {
+        List<String> lines = new ArrayList<>();
+        rulebook.rules().forEach(rule -> lines.addAll(changes(rule)));
+        return lines;
+    }
+
+    /** {@return what is off or played down although it can hurt someone, a line for each rule} */
+    public static List<String> playedDown(Rulebook rulebook) {
+        List<String> lines = new ArrayList<>();
+        for (RuleInForce rule : rulebook.rules()) {
+            if (rule.playsDownDanger()) {
+                lines.addAll(changes(rule).stream()
+                        .filter(line -> !line.contains("  limit "))
+                        .toList());
+            }
+        }
+        return lines;
+    }
+
+    /** {@return a line for each change of one rule} */
+    static List<String> changes(RuleInForce rule) {
+        List<String> lines = new ArrayList<>();
+        String id = rule.card().id();
+        Switch off = rule.changes().off();
+        if (off != null) {
+            lines.add(id + "  " + (off.off() ? "off" : "on") + "  " + said(off.grounds()));
+        }
+        LevelChange level = rule.changes().level();
+        if (level != null) {
+            lines.add(id + "  level " + level.level().word() + ", the rule's own is "
+                    + rule.card().level().word() + "  " + said(level.grounds()));
+        }
+        for (Limit limit : rule.limits().values()) {
+            LimitChange change = rule.changes().limits().get(limit.name());
+            if (change != null) {
+                lines.add(id + "  limit " + limit.name() + " " + value(limit, limit.value()) + ", the rule's own is "
+                        + value(limit, limit.named().standard()) + "  "
+                        + said(Grounds.of(change.by(), change.reason())));
+            }
+        }
+        return lines;
+    }
+
+    private static String said(Grounds grounds) {
+        String person = grounds.person() == null
+                ? ""
+                : " (" + Plainly.of(grounds.person()) + (grounds.danger() ? " accepts the danger" : "") + ")";
+        return Plainly.of(grounds.setBy()) + ": " + Plainly.of(grounds.reason()) + person;
+    }
+
+    /** {@return a limit's value in the unit in which its rule states it} */
+    static String value(Limit limit, double si) {
+        return UsualUnits.show(si, limit.kind(), limit.named().unit(), DIGITS);
+    }
+}
