@@ -53,7 +53,7 @@ class TextWriterTest {
     @Test
     void a_changed_limit_names_who_changed_it() throws IOException {
         assertThat(write(MadeReports.changedRulebook(), Colours.NONE, MadeReports.report()))
-                .contains("source changed by house.yaml:3");
+                .contains("source limit brim changed by house.yaml:3: splashing", "Changed by settings");
     }
 
     @Test
