@@ -144,12 +144,14 @@ public final class Cases {
         return all;
     }
 
-    /** {@return every situation that makes a voltage on the bus, solved now where it was not} */
-    public List<BusSituation> everyBusSituation() {
-        List<BusSituation> all = onTheBus();
-        all.addAll(broken());
-        all.addAll(days());
-        return List.copyOf(all);
+    /** {@return every situation that makes a voltage on the bus, those that are stepped in time last} */
+    public BusSituations busSituations() {
+        return new BusSituations(() -> {
+            List<BusSituation> all = onTheBus();
+            all.addAll(broken());
+            all.addAll(days());
+            return List.copyOf(all);
+        });
     }
 
     /** {@return the highest voltages of any situation that last: not those of a moment} */

@@ -38,8 +38,7 @@ class PlantPropertyTest {
         assertNoNaN(cases.shut());
         assertNoNaN(cases.closing());
         assertNoNaN(cases.loadLost());
-        assertNoNaN(cases.onTheBus());
-        assertNoNaN(cases.days());
+        assertNoNaN(cases.busSituations().list());
         assertNoNaN(plant.numbers());
     }
 

@@ -212,6 +212,7 @@ public final class Checker {
                 plant.solve().running(),
                 plant.solve().pressureProfile(),
                 plant.numbers().regulator().kind(),
+                plant.solve().busSituations(),
                 alternatives);
     }
 }

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import org.leat.design.RegulatorKind;
 import org.leat.file.Problem;
 import org.leat.plant.Amount;
+import org.leat.plant.BusSituations;
 import org.leat.plant.PressureProfile;
 import org.leat.plant.Running;
 
@@ -23,6 +24,7 @@ import org.leat.plant.Running;
  * @param running the plant on each nozzle set, the set open as built first
  * @param profile pressures along the pipe with the nozzles as built; without points if the plant could not be solved
  * @param regulator what kind of charge regulator the plant has
+ * @param bus what each situation makes of the bus, solved when first looked at
  * @param alternatives the design's alternatives, each checked as a design of its own
  * @param idle suppressions that suppress nothing here
  * @param absent what the baseline knows of this design and is found no more
@@ -39,6 +41,7 @@ public record Report(
         List<Running> running,
         PressureProfile profile,
         RegulatorKind regulator,
+        BusSituations bus,
         List<Report> alternatives,
         List<IdleSuppression> idle,
         List<AbsentFinding> absent,
@@ -67,6 +70,7 @@ public record Report(
             List<Running> running,
             PressureProfile profile,
             RegulatorKind regulator,
+            BusSituations bus,
             List<Report> alternatives) {
         this(
                 file,
@@ -79,6 +83,7 @@ public record Report(
                 running,
                 profile,
                 regulator,
+                bus,
                 alternatives,
                 List.of(),
                 List.of(),
@@ -98,6 +103,7 @@ public record Report(
                 List.of(),
                 PressureProfile.NONE,
                 RegulatorKind.NONE,
+                BusSituations.NONE,
                 List.of());
     }
 

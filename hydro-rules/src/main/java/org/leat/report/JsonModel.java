@@ -92,6 +92,15 @@ final class JsonModel {
             @Nullable BigDecimal batteryPower,
             List<StageEntry> energy) {}
 
+    /** Behind the bridge in one case: V, V for a moment (absent where not known), rad/s of the runner. */
+    record BusEntry(
+            String during,
+            String nozzles,
+            @Nullable BigDecimal lastingVoltage,
+            @Nullable BigDecimal momentVoltage,
+            @Nullable BigDecimal runnerSpeed,
+            String heldBy) {}
+
     /** Pressures along the pipe, nozzles as built: distance and elevation in m, pressures above atmosphere in Pa. */
     record PressureEntry(
             @Nullable String highestDuring,
@@ -126,6 +135,7 @@ final class JsonModel {
             List<String> unsolvedWithout,
             String regulator,
             List<OperatingEntry> operating,
+            List<BusEntry> bus,
             @Nullable PressureEntry pressures,
             List<DesignEntry> alternatives) {}
 

@@ -21,6 +21,7 @@ import org.leat.file.Position;
 import org.leat.file.Problem;
 import org.leat.file.ProblemText;
 import org.leat.plant.Amount;
+import org.leat.plant.BusSituation;
 import org.leat.plant.Operation;
 import org.leat.plant.PressureProfile;
 import org.leat.plant.Running;
@@ -47,6 +48,7 @@ final class JsonShapes {
                 report.unsolved().stream().map(Amount.Unknown::path).toList(),
                 Names.ofConstant(report.regulator()),
                 report.running().stream().map(JsonShapes::operating).toList(),
+                report.bus().list().stream().map(JsonShapes::bus).toList(),
                 report.profile().points().isEmpty() ? null : pressures(report.profile()),
                 report.alternatives().stream().map(this::design).toList());
     }
@@ -222,6 +224,16 @@ final class JsonShapes {
                         .map(e -> new JsonModel.StageEntry(
                                 Names.ofConstant(e.stage()), Numbers.of(e.power()), Numbers.of(e.lost())))
                         .toList());
+    }
+
+    private static JsonModel.BusEntry bus(BusSituation s) {
+        return new JsonModel.BusEntry(
+                s.id(),
+                s.nozzles().name(),
+                Numbers.of(s.lastingVoltage()),
+                Numbers.of(s.momentVoltage().or(Double.NaN)),
+                Numbers.of(s.runnerSpeed()),
+                Names.ofConstant(s.holder()));
     }
 
     private static JsonModel.PressureEntry pressures(PressureProfile profile) {

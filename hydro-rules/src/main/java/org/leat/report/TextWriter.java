@@ -60,6 +60,7 @@ public final class TextWriter implements ReportWriter {
         section("Suppressions that suppress nothing", idle(report));
         section("For a person to look at", findings.brief(report.worstFirst(Kind.REVIEW)));
         section("How it runs", OperatingText.lines(report));
+        section("What each case makes of the bus", BusText.lines(report));
         section("Pressure along the pipe", new ProfileText(wording).lines(report));
         section("Where every watt goes", WattsText.lines(report));
         section("Alternatives, side by side", OperatingText.alternatives(report));

@@ -114,6 +114,7 @@ final class MadeReports {
                 List.of(),
                 org.leat.plant.PressureProfile.NONE,
                 org.leat.design.RegulatorKind.NONE,
+                org.leat.plant.BusSituations.NONE,
                 List.of());
     }
 
@@ -140,6 +141,7 @@ final class MadeReports {
                 List.of(),
                 org.leat.plant.PressureProfile.NONE,
                 org.leat.design.RegulatorKind.NONE,
+                org.leat.plant.BusSituations.NONE,
                 List.of());
     }
 

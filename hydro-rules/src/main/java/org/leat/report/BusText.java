@@ -1,0 +1,116 @@
+package org.leat.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.leat.check.Report;
+import org.leat.plant.Amount;
+import org.leat.plant.BatteryFull;
+import org.leat.plant.BatteryRemoved;
+import org.leat.plant.BrokenBridge;
+import org.leat.plant.BusHolder;
+import org.leat.plant.BusSituation;
+import org.leat.plant.Day;
+import org.leat.plant.DumpLost;
+import org.leat.plant.LoadLost;
+import org.leat.plant.ManagementOpens;
+import org.leat.plant.Running;
+import org.leat.quantity.QuantityKind;
+
+/** The highest voltage of the bus in each case, on the nozzle set that makes it, for a person. */
+final class BusText {
+
+    private BusText() {}
+
+    static List<String> lines(Report report) {
+        Map<String, BusSituation> worst = new LinkedHashMap<>();
+        for (BusSituation situation : report.bus().list()) {
+            worst.merge(
+                    name(situation),
+                    situation,
+                    (one, other) -> other.lastingVoltage() > one.lastingVoltage() ? other : one);
+        }
+        if (worst.isEmpty()) {
+            return List.of();
+        }
+        Table table = new Table();
+        table.row("case", "nozzle set", "bus", "for a moment", "speed", "held by", "");
+        worst.forEach((name, situation) -> table.row(
+                name,
+                Plainly.of(situation.nozzles().name()),
+                show(situation.lastingVoltage(), QuantityKind.VOLTAGE),
+                moment(situation),
+                show(situation.runnerSpeed(), QuantityKind.ROTATIONAL_SPEED),
+                holder(situation.holder()),
+                remark(situation)));
+        return new ArrayList<>(table.lines());
+    }
+
+    private static String moment(BusSituation situation) {
+        Amount moment = situation.momentVoltage();
+        if (moment instanceof Amount.Known known) {
+            return known.value() == situation.lastingVoltage() ? "" : show(known.value(), QuantityKind.VOLTAGE);
+        }
+        return "unknown";
+    }
+
+    private static String remark(BusSituation situation) {
+        if (situation instanceof BrokenBridge broken) {
+            return String.format(
+                    Locale.ROOT,
+                    "%.0f %% of the current left%s",
+                    100 * broken.currentLeft(),
+                    broken.held() ? "" : ", not held");
+        }
+        if (situation instanceof Day day && day.charging() == Day.Charging.REFUSED) {
+            return "the battery must not be charged";
+        }
+        return situation instanceof BatteryFull full && full.answer() == BatteryFull.Answer.OVERCHARGED
+                ? "after it was overcharged"
+                : "";
+    }
+
+    private static String holder(BusHolder holder) {
+        return switch (holder) {
+            case BATTERY -> "battery";
+            case REGULATOR -> "regulator";
+            case DUMP_LOAD -> "dump load";
+            case NOTHING -> "nothing";
+        };
+    }
+
+    private static String name(BusSituation situation) {
+        if (situation instanceof Running) {
+            return "running";
+        }
+        if (situation instanceof BatteryFull) {
+            return "battery full";
+        }
+        if (situation instanceof BatteryRemoved) {
+            return "battery removed";
+        }
+        if (situation instanceof ManagementOpens) {
+            return "battery management opens";
+        }
+        if (situation instanceof DumpLost) {
+            return "dump load lost, battery full";
+        }
+        if (situation instanceof LoadLost) {
+            return "load lost";
+        }
+        if (situation instanceof BrokenBridge broken) {
+            return switch (broken.fault()) {
+                case PHASE_OPEN -> "one phase open";
+                case DIODE_OPEN -> "one diode open";
+                case NONE, DIODE_SHORT -> "bridge broken";
+            };
+        }
+        return ((Day) situation).season() == Day.Season.COLDEST ? "coldest day" : "hottest day";
+    }
+
+    private static String show(double si, QuantityKind kind) {
+        return UsualUnits.show(si, kind);
+    }
+}
