@@ -15,7 +15,6 @@ import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.design.Alternator;
-import org.leat.design.InsulationClass;
 import org.leat.pack.Search.Candidate;
 import org.leat.plant.Running;
 import org.leat.quantity.QuantityKind;
@@ -65,23 +64,12 @@ final class AlternatorWindingTemperature implements Rule {
         return List.of(spot.compare(
                 Comparison.atMost(
                         mean + j.limit("hot-spot").value(),
-                        highest(alternator.insulationClass()),
+                        WindingHeat.highest(alternator.insulationClass()),
                         QuantityKind.TEMPERATURE),
                 "cool-enough",
                 "too-hot",
                 Arg.of("mean", mean, QuantityKind.TEMPERATURE),
                 Arg.of("insulation", alternator.insulationClass())));
-    }
-
-    private static double highest(InsulationClass insulation) {
-        return 273.15
-                + switch (insulation) {
-                    case A -> 105;
-                    case E -> 120;
-                    case B -> 130;
-                    case F -> 155;
-                    case H -> 180;
-                };
     }
 
     @Override

@@ -52,6 +52,34 @@ final class Brake {
         return standing > 0 ? Math.min(least, gear * ShortCircuitTorque.torque(machine, gear * slowest) / standing) : 0;
     }
 
+    /**
+     * {@return heat of the winding once a wheel that the shorted leads hold goes on turning under the jet, W} It creeps at the
+     * speed, below that of the greatest braking torque, at which braking and driving torque are equal; all its power is then
+     * copper loss, at the running temperature. Nil where the leads do not hold it.
+     */
+    static double creepingHeat(Judgement j, Running running) {
+        AlternatorConstants machine = machine(j, running);
+        double gear = j.plant().numbers().alternator().gearRatio();
+        ImpulseRunner wheel = wheel(j);
+        WaterSide water = running.water();
+        double flow = water.fullPipeFlow();
+        double jet = water.flow() > 0 ? water.jetVelocity() * flow / water.flow() : 0;
+        double low = 0;
+        double high = machine.phaseResistance() / (machine.phaseInductance() * machine.polePairs()) / gear;
+        if (gear * ShortCircuitTorque.torque(machine, gear * high) < wheel.torque(flow, jet, high)) {
+            return 0;
+        }
+        for (int n = 0; n < 60; n++) {
+            double middle = 0.5 * (low + high);
+            if (gear * ShortCircuitTorque.torque(machine, gear * middle) < wheel.torque(flow, jet, middle)) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return high * wheel.torque(flow, jet, high);
+    }
+
     private static ImpulseRunner wheel(Judgement j) {
         RunnerNumbers runner = j.plant().numbers().runner();
         return new ImpulseRunner(new RunnerParameters(

@@ -51,6 +51,7 @@ public final class BuiltInPack implements RulePack {
             new BatteryEqualise(),
             new BatteryLeastCurrent(),
             new BatteryManagementOpens(),
+            new BatteryNeverFull(),
             new BatteryStrings(),
             new BatteryTemperatureWindow(),
             new BatteryVentilation(),

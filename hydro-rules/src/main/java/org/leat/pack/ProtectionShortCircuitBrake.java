@@ -1,16 +1,20 @@
 package org.leat.pack;
 
 import java.util.List;
+import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.Kind;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
+import org.leat.design.Alternator;
 import org.leat.design.Safeguards;
 import org.leat.plant.LoadLost;
+import org.leat.plant.Running;
 import org.leat.quantity.QuantityKind;
 
 /** Shorted leads counted on as a brake. */
@@ -23,13 +27,17 @@ final class ProtectionShortCircuitBrake implements Rule {
                             + " not catch the wheel, and the winding burns instead.")
             .formula(
                     "T = 1.5 p ψ² ω_e R/(R² + ω_e² L²) over the wheel's torque, least from the speed of its peak to the"
-                            + " runaway ≥ limit")
+                            + " runaway ≥ limit; then the winding's settled temperature with the power of the creeping wheel in it ≤ class")
             .judged("load lost with the leads then shorted, each nozzle set on hand")
             .source("circuit equations of the sine machine; momentum theorem for the wheel")
             .source(RuleCard.COMMON_PRACTICE)
+            .source("IEC 60085 thermal classes")
             .limit("least", QuantityKind.RATIO, 1.2, "", RuleCard.COMMON_PRACTICE)
+            .limit("hot-spot", QuantityKind.TEMPERATURE_DIFFERENCE, 10, "K", "IEC 60034-1 table 8 (from memory)")
             .message("holds")
             .message("not-held")
+            .message("stays-cool", "heat", "insulation")
+            .message("burns", "heat", "insulation")
             .message("not-used")
             .message("deflector")
             .build();
@@ -63,8 +71,35 @@ final class ProtectionShortCircuitBrake implements Rule {
                 worst = lost;
             }
         }
-        return List.of(
-                spot.during(worst.id()).compare(Comparison.atLeast(least, j.limit("least")), "holds", "not-held"));
+        Outcome holds =
+                spot.during(worst.id()).compare(Comparison.atLeast(least, j.limit("least")), "holds", "not-held");
+        return holds.kind() == Kind.PASS ? List.of(holds, heat(j)) : List.of(holds);
+    }
+
+    /** The wheel creeps on under the jet: what it makes goes into the winding, without end. */
+    private static Outcome heat(Judgement j) {
+        Running worst = Worst.most(j.cases().running(), r -> Brake.creepingHeat(j, r));
+        Spot spot = j.at("/alternator/insulation-class")
+                .during("leads-shorted/" + worst.nozzles().name());
+        Alternator alternator = j.design().alternator();
+        Double resistance = Rated.si(alternator.thermalResistance());
+        if (resistance == null) {
+            return spot.notGiven("/alternator/thermal-resistance");
+        }
+        if (alternator.insulationClass() == null) {
+            return spot.notGiven("/alternator/insulation-class");
+        }
+        double watts = Brake.creepingHeat(j, worst);
+        return spot.compare(
+                Comparison.atMost(
+                        WindingHeat.settled(j, 0, watts, worst.operation().windingTemperature(), resistance)
+                                + j.limit("hot-spot").value(),
+                        WindingHeat.highest(alternator.insulationClass()),
+                        QuantityKind.TEMPERATURE),
+                "stays-cool",
+                "burns",
+                Arg.of("heat", watts, QuantityKind.POWER),
+                Arg.of("insulation", alternator.insulationClass()));
     }
 
     @Override

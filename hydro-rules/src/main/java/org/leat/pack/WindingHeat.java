@@ -1,6 +1,7 @@
 package org.leat.pack;
 
 import org.leat.check.Judgement;
+import org.leat.design.InsulationClass;
 import org.leat.electrics.WindingTemperature;
 import org.leat.law.Answer;
 import org.leat.plant.EnergyAccount;
@@ -22,12 +23,31 @@ final class WindingHeat {
         if (j.plant().numbers().alternator().thermalResistance() != null) {
             return operation.windingTemperature();
         }
+        double copper = operation.energy().lostBefore(EnergyAccount.Stage.TERMINALS);
+        double iron = operation.energy().lostBefore(EnergyAccount.Stage.AIR_GAP);
+        return settled(j, iron, copper, operation.windingTemperature(), thermalResistance);
+    }
+
+    /** {@return K} Losses in W, the copper's at a temperature of the winding, K; air as hot as it gets. */
+    static double settled(Judgement j, double iron, double copper, double takenAt, double thermalResistance) {
         Answer settled = WindingTemperature.of(
                 j.plant().numbers().site().highestAirTemperature() - ZERO_CELSIUS,
-                operation.energy().lostBefore(EnergyAccount.Stage.AIR_GAP),
-                operation.energy().lostBefore(EnergyAccount.Stage.TERMINALS),
-                operation.windingTemperature() - ZERO_CELSIUS,
+                iron,
+                copper,
+                takenAt - ZERO_CELSIUS,
                 thermalResistance);
         return settled instanceof Answer.Value value ? value.value() + ZERO_CELSIUS : Double.POSITIVE_INFINITY;
+    }
+
+    /** {@return the highest temperature of a class, K; IEC 60085} */
+    static double highest(InsulationClass insulation) {
+        return 273.15
+                + switch (insulation) {
+                    case A -> 105;
+                    case E -> 120;
+                    case B -> 130;
+                    case F -> 155;
+                    case H -> 180;
+                };
     }
 }
