@@ -124,6 +124,7 @@ public record Report(
                 running,
                 profile,
                 regulator,
+                bus,
                 alternatives,
                 idleOnes,
                 absentOnes,
