@@ -19,6 +19,9 @@ public final class CommonMessages {
     /** The plant has no such number; arguments: field, reason. */
     public static final String NOT_KNOWN = "common.not-known";
 
+    /** A name that no table knows; arguments: field, found, known. */
+    public static final String NOT_TABLED = "common.not-tabled";
+
     /** Every common message with the names of its arguments. */
     public static final Map<String, List<String>> ARGUMENTS = Map.of(
             NOT_GIVEN, List.of("field"),
@@ -26,7 +29,8 @@ public final class CommonMessages {
             HANGS_ON_ASSUMPTION, List.of("field"),
             RULE_BROKE, List.of("cause"),
             RULE_SILENT, List.of(),
-            NOT_KNOWN, List.of("field", "reason"));
+            NOT_KNOWN, List.of("field", "reason"),
+            NOT_TABLED, List.of("field", "found", "known"));
 
     private CommonMessages() {}
 }

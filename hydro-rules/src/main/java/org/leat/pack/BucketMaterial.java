@@ -1,8 +1,12 @@
 package org.leat.pack;
 
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.leat.catalogue.RunnerMaterial;
+import org.leat.check.Arg;
+import org.leat.check.CommonMessages;
 import org.leat.check.Judgement;
+import org.leat.check.Outcome;
 import org.leat.design.Buckets;
 import org.leat.design.Runner;
 import org.leat.law.Answer;
@@ -54,6 +58,23 @@ record BucketMaterial(
                 tabled.wetFactor(),
                 tabled.deflectionLow(),
                 tabled.waterUptake());
+    }
+
+    /** {@return open, because no material is named or no table knows its name} */
+    static Outcome unknown(Judgement j, String at) {
+        Runner runner = j.design().runner();
+        Buckets buckets = runner == null ? null : runner.buckets();
+        if (buckets == null || buckets.material() == null) {
+            return j.at(at).notGiven(PATH);
+        }
+        String known = RunnerMaterial.all().stream().map(RunnerMaterial::name).collect(Collectors.joining(", "));
+        return j.at(PATH)
+                .open(
+                        PATH,
+                        CommonMessages.NOT_TABLED,
+                        Arg.at("field", PATH),
+                        Arg.of("found", buckets.material()),
+                        Arg.of("known", known));
     }
 
     /** {@return the share of strength left at the hottest the wheel gets; outside where it does not hold its shape} */

@@ -60,7 +60,7 @@ final class RunnerBucketRoot implements Rule {
         Runner runner = j.design().runner();
         BucketMaterial material = BucketMaterial.of(j);
         if (runner == null || runner.buckets() == null || material == null) {
-            return List.of(j.at("/").notGiven(BucketMaterial.PATH));
+            return List.of(BucketMaterial.unknown(j, "/"));
         }
         if (j.cases().running().isEmpty()) {
             return Open.unsolved(j);

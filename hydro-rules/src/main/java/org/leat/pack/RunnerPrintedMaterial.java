@@ -62,7 +62,10 @@ final class RunnerPrintedMaterial implements Rule {
             return List.of(j.at("/runner/buckets/making").notApplicable("not-printed"));
         }
         BucketMaterial material = BucketMaterial.of(j);
-        if (material == null || material.deflection() == null || buckets.material() == null) {
+        if (material == null || buckets.material() == null) {
+            return List.of(BucketMaterial.unknown(j, "/runner/buckets"));
+        }
+        if (material.deflection() == null) {
             return List.of(j.at("/runner/buckets").notGiven(BucketMaterial.PATH));
         }
         if (j.cases().running().isEmpty()) {
