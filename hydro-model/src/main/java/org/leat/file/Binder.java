@@ -107,7 +107,10 @@ final class Binder {
         Map<String, Object> bound = new LinkedHashMap<>();
         boolean failed = false;
         for (Map.Entry<String, Node> field : map.fields().entrySet()) {
-            Object value = bind(type.value(), field.getValue(), ElementPath.named(path, field.getKey(), 0));
+            String item = ElementPath.named(path, field.getKey(), 0);
+            // where the name itself stands, by the path with a slash behind it
+            positions.put(item + "/", map.keys().getOrDefault(field.getKey(), map.at()));
+            Object value = bind(type.value(), field.getValue(), item);
             failed |= value instanceof Failed;
             bound.put(field.getKey(), value);
         }

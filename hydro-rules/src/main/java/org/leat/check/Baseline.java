@@ -20,6 +20,7 @@ public final class Baseline {
     private static final double ROUNDING = 1e-6;
 
     private final Map<String, Map<Identity, Accepted>> byDesign = new TreeMap<>();
+    private final Map<String, Map<Identity, Kind>> rest = new TreeMap<>();
 
     /**
      * One finding as it was.
@@ -46,22 +47,28 @@ public final class Baseline {
             if (one.kind().needsAttention()) {
                 byDesign.computeIfAbsent(one.design(), d -> new TreeMap<>())
                         .merge(one.identity(), one, (a, b) -> a.kind().compareTo(b.kind()) <= 0 ? a : b);
+            } else {
+                rest.computeIfAbsent(one.design(), d -> new TreeMap<>()).put(one.identity(), one.kind());
             }
         }
     }
 
-    /** {@return a baseline of these; only what needs attention counts} */
+    /** {@return a baseline of these} */
     public static Baseline of(List<Accepted> accepted) {
         return new Baseline(accepted);
     }
 
-    /** {@return how many findings it holds} */
+    /** {@return how many findings that need attention it holds} */
     public int size() {
         return byDesign.values().stream().mapToInt(Map::size).sum();
     }
 
-    /** {@return how a finding of a design stands to this; only what needs attention is compared} */
+    /** {@return how a finding of a design stands to this} */
     BaselineState state(String design, Finding finding) {
+        if (!finding.outcome().kind().needsAttention()) {
+            Kind then = rest.getOrDefault(design, Collections.emptyMap()).get(finding.lasting());
+            return then == finding.outcome().kind() ? BaselineState.UNCHANGED : BaselineState.NEW;
+        }
         Accepted was = of(design).get(finding.lasting());
         if (was == null || worse(was, finding) || (was.suppressed() && finding.suppressed() == null)) {
             return BaselineState.NEW;

@@ -155,7 +155,7 @@ public final class Checker {
         if (baseline != null) {
             Baseline known = baseline;
             findings = findings.stream()
-                    .map(f -> f.outcome().kind().needsAttention() ? f.against(known.state(report.design(), f)) : f)
+                    .map(f -> f.against(known.state(report.design(), f)))
                     .toList();
             absent = known.absent(report.design(), findings);
         }

@@ -69,9 +69,10 @@ public record Finding(
         return suppressed == null && !known();
     }
 
-    /** {@return whether a baseline knows it} */
+    /** {@return whether it needs attention and a baseline knows it} */
     public boolean known() {
-        return baseline == BaselineState.UNCHANGED || baseline == BaselineState.UPDATED;
+        return outcome.kind().needsAttention()
+                && (baseline == BaselineState.UNCHANGED || baseline == BaselineState.UPDATED);
     }
 
     /** {@return margin as a share of the limit; −infinity for a failure without comparison, infinity for the rest} */

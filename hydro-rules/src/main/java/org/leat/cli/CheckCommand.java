@@ -3,16 +3,21 @@ package org.leat.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import org.leat.check.Checker;
+import org.leat.check.FailOn;
 import org.leat.check.Kind;
 import org.leat.check.Level;
 import org.leat.check.Report;
 import org.leat.check.Rulebook;
 import org.leat.file.DesignReader;
 import org.leat.file.Reading;
+import org.leat.report.BaselineReader;
 import org.leat.report.JsonWriter;
 import org.leat.report.ReportWriter;
 import org.leat.report.SarifCall;
@@ -49,10 +54,23 @@ final class CheckCommand implements Callable<Integer> {
     @Option(
             names = "--fail-on",
             paramLabel = "error|warning|note",
-            defaultValue = "error",
             converter = Words.OfLevel.class,
-            description = "The least level that sets exit code 1; error if not said.")
-    private Level failOn = Level.ERROR;
+            description = "The least level that sets exit code 1; if not said, what the settings say, else error.")
+    private @Nullable Level failOn;
+
+    @Option(
+            names = "--baseline",
+            paramLabel = "LOG",
+            description = "The SARIF log of an earlier run: what it holds does not count, unless it got worse.")
+    private @Nullable Path baseline;
+
+    @Option(
+            names = "--today",
+            paramLabel = "DAY",
+            converter = Words.OfDay.class,
+            description = "The day with which last days of suppressions are compared, as 2031-05-30; the clock's if"
+                    + " not said.")
+    private @Nullable LocalDate today;
 
     @Option(names = "--judge-all", description = "Exit with 4 if anything could not be judged.")
     private boolean judgeAll;
@@ -83,7 +101,7 @@ final class CheckCommand implements Callable<Integer> {
             throw new ParameterException(spec.commandLine(), "--problems-only goes with --format sarif");
         }
         PrintWriter out = spec.commandLine().getOut();
-        Checker checker = options.checker();
+        Checker checker = checker();
         Tally tally = new Tally();
         ReportWriter writer = writer(checker.rulebook(), out, tally);
         for (Path file : files) {
@@ -105,6 +123,23 @@ final class CheckCommand implements Callable<Integer> {
         return code(tally);
     }
 
+    private Checker checker() {
+        Checker checker = options.checker().on(today == null ? LocalDate.now(ZoneId.systemDefault()) : today);
+        if (baseline == null) {
+            return checker;
+        }
+        BaselineReader.Read read = BaselineReader.read(baseline);
+        if (!read.problems().isEmpty()) {
+            throw new WrongInput(read.problems());
+        }
+        return checker.against(read.baseline());
+    }
+
+    private Level failOn() {
+        FailOn set = options.settings().failOn();
+        return failOn != null ? failOn : set != null ? set.level() : Level.ERROR;
+    }
+
     /** {@return what broke, without where} */
     static String cause(Throwable e) {
         String said = e.getMessage();
@@ -118,7 +153,7 @@ final class CheckCommand implements Callable<Integer> {
         if (tally.unreadable() > 0) {
             return ExitCode.UNREADABLE;
         }
-        return tally.failsAt(failOn) ? ExitCode.FOUND : ExitCode.NOTHING;
+        return tally.failsAt(failOn()) ? ExitCode.FOUND : ExitCode.NOTHING;
     }
 
     private ReportWriter writer(Rulebook rulebook, PrintWriter out, Tally tally) throws IOException {

@@ -20,7 +20,13 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = "Checks designs of stream-powered battery plants against design rules.",
-        subcommands = {CheckCommand.class, ExplainCommand.class, RulesCommand.class, SchemaCommand.class},
+        subcommands = {
+            CheckCommand.class,
+            ExplainCommand.class,
+            RulesCommand.class,
+            SchemaCommand.class,
+            SettingsCommand.class
+        },
         footer = {
             "",
             "Exit codes: 0 nothing at or above the level asked for; 1 something; 2 the call or the",
@@ -67,6 +73,10 @@ public final class Leat implements Runnable {
             return ExitCode.CALL_WRONG;
         });
         command.setExecutionExceptionHandler((e, c, parsed) -> {
+            if (e instanceof WrongInput) {
+                String.valueOf(e.getMessage()).lines().forEach(line -> err.print("leat: " + Plainly.of(line) + "\n"));
+                return ExitCode.CALL_WRONG;
+            }
             err.print("leat: something in this program broke: " + Plainly.of(CheckCommand.cause(e)) + "\n");
             return ExitCode.NOT_JUDGED;
         });

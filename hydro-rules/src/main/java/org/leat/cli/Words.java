@@ -1,5 +1,7 @@
 package org.leat.cli;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.Arrays;
 import java.util.stream.Collectors;
 import org.leat.check.Level;
@@ -46,6 +48,18 @@ final class Words {
         @Override
         public Colour convert(String word) {
             return of(word, Colour.class);
+        }
+    }
+
+    /** Days. */
+    static final class OfDay implements ITypeConverter<LocalDate> {
+        @Override
+        public LocalDate convert(String word) {
+            try {
+                return LocalDate.parse(word);
+            } catch (DateTimeParseException e) {
+                throw new TypeConversionException("'" + word + "' is no day as 2031-05-30");
+            }
         }
     }
 }

@@ -61,7 +61,35 @@ final class JsonModel {
             List<Way> waysOut,
             @Nullable List<InVain> triedInVain,
             List<Rests> restsOn,
-            @Nullable Boolean broke) {}
+            @Nullable Boolean broke,
+            @Nullable Boolean endangers,
+            @Nullable SuppressionEntry suppressed,
+            @Nullable String baselineState) {}
+
+    /** Who says that a finding does not count; where it suppresses nothing, why. */
+    record SuppressionEntry(
+            String rule,
+            String path,
+            @Nullable String during,
+            String reason,
+            @Nullable String until,
+            @Nullable String by,
+            @Nullable Boolean dangerAccepted,
+            boolean inDesign,
+            Place at,
+            @Nullable String idle,
+            @Nullable String text) {}
+
+    record AbsentEntry(String rule, String path, String during, String kind, String level, String text) {}
+
+    /** What settings change of a rule, and on what grounds. */
+    record ChangeEntry(
+            String what,
+            String setTo,
+            String setBy,
+            String reason,
+            @Nullable String by,
+            @Nullable Boolean dangerAccepted) {}
 
     record AssumptionEntry(
             String path,
@@ -137,7 +165,10 @@ final class JsonModel {
             List<OperatingEntry> operating,
             List<BusEntry> bus,
             @Nullable PressureEntry pressures,
-            List<DesignEntry> alternatives) {}
+            List<DesignEntry> alternatives,
+            @Nullable List<SuppressionEntry> idleSuppressions,
+            @Nullable List<AbsentEntry> absent,
+            @Nullable String comparedWithDay) {}
 
     record LimitEntry(
             String name,
@@ -155,7 +186,8 @@ final class JsonModel {
             String title,
             List<String> sources,
             List<LimitEntry> limits,
-            @Nullable String off) {}
+            @Nullable String off,
+            @Nullable List<ChangeEntry> changes) {}
 
     record BrokenEntry(String file, String cause) {}
 
@@ -170,5 +202,9 @@ final class JsonModel {
             long review,
             long informational,
             long notApplicable,
+            long suppressed,
+            long idleSuppressions,
+            long knownFromBaseline,
+            long absent,
             boolean broke) {}
 }

@@ -50,7 +50,10 @@ final class JsonShapes {
                 report.running().stream().map(JsonShapes::operating).toList(),
                 report.bus().list().stream().map(JsonShapes::bus).toList(),
                 report.profile().points().isEmpty() ? null : pressures(report.profile()),
-                report.alternatives().stream().map(this::design).toList());
+                report.alternatives().stream().map(this::design).toList(),
+                JsonAccepted.idle(report),
+                JsonAccepted.absent(report),
+                report.day() == null ? null : report.day().toString());
     }
 
     JsonModel.RuleEntry rule(RuleInForce rule) {
@@ -61,7 +64,8 @@ final class JsonShapes {
                 rule.card().title(),
                 rule.card().sources(),
                 rule.limits().values().stream().map(JsonShapes::limit).toList(),
-                rule.off());
+                rule.off(),
+                JsonAccepted.changes(rule));
     }
 
     private static JsonModel.LimitEntry limit(Limit limit) {
@@ -75,7 +79,7 @@ final class JsonShapes {
                 limit.changedBy());
     }
 
-    private static JsonModel.Place place(Position p) {
+    static JsonModel.Place place(Position p) {
         return new JsonModel.Place(p.file(), p.line(), p.column(), p.endLine(), p.endColumn());
     }
 
@@ -113,7 +117,10 @@ final class JsonShapes {
                         .map(h -> new JsonModel.Rests(
                                 h.field(), h.atLow().word(), h.atHigh().word()))
                         .toList(),
-                f.broke() ? Boolean.TRUE : null);
+                f.broke() ? Boolean.TRUE : null,
+                f.endangers() ? Boolean.TRUE : null,
+                f.suppressed() == null ? null : JsonAccepted.suppression(f.suppressed(), null, null),
+                f.baseline() == null ? null : f.baseline().word());
     }
 
     private static JsonModel.MessageEntry message(Message message, String text) {

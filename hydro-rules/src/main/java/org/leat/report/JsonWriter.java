@@ -63,6 +63,10 @@ public final class JsonWriter implements ReportWriter {
                         tally.count(Kind.REVIEW),
                         tally.count(Kind.INFORMATIONAL),
                         tally.count(Kind.NOT_APPLICABLE),
+                        tally.suppressed(),
+                        tally.idle(),
+                        tally.known(),
+                        tally.absent(),
                         tally.broke()));
         json.writeEndObject();
         json.writeRaw('\n');

@@ -64,8 +64,17 @@ final class SarifModel {
             List<Location> locations,
             @Nullable List<Location> relatedLocations,
             Map<String, String> fingerprints,
+            @Nullable String baselineState,
+            List<Suppression> suppressions,
             @Nullable List<Fix> fixes,
             Map<String, Object> properties) {}
+
+    record Suppression(
+            String kind,
+            String status,
+            String justification,
+            Location location,
+            @Nullable Map<String, Object> properties) {}
 
     record Uri(String uri) {}
 
@@ -73,7 +82,8 @@ final class SarifModel {
 
     record DescriptorReference(String id, int index) {}
 
-    record ConfigurationOverride(Configuration configuration, DescriptorReference descriptor) {}
+    record ConfigurationOverride(
+            Configuration configuration, DescriptorReference descriptor, Map<String, Object> properties) {}
 
     record ArtifactPlace(ArtifactPhysical physicalLocation) {}
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Finding;
+import org.leat.check.IdleSuppression;
 import org.leat.check.Report;
 
 /** What broke on the way, as SARIF's notifications: the run was not successful then. */
@@ -14,7 +15,9 @@ final class SarifNotices {
             new SarifModel.NotificationDescriptor(
                     "program-broke", new SarifModel.Text("The program broke over a file; it was not checked.")),
             new SarifModel.NotificationDescriptor(
-                    "rule-broke", new SarifModel.Text("A rule broke; something was not judged.")));
+                    "rule-broke", new SarifModel.Text("A rule broke; something was not judged.")),
+            new SarifModel.NotificationDescriptor(
+                    "suppression-idle", new SarifModel.Text("A suppression suppresses nothing, or no longer holds.")));
 
     private static final int MOST = 100;
 
@@ -40,6 +43,10 @@ final class SarifNotices {
                         report.file());
             }
         }
+        for (IdleSuppression idle : report.idle()) {
+            String text = SuppressionText.of(idle, report.day());
+            tell(2, "warning", null, text, idle.suppression().position().file());
+        }
     }
 
     void broken(String file, String cause) {
@@ -57,12 +64,16 @@ final class SarifNotices {
     }
 
     private void tell(int kind, SarifModel.@Nullable DescriptorReference rule, String text, String file) {
+        tell(kind, "error", rule, text, file);
+    }
+
+    private void tell(int kind, String level, SarifModel.@Nullable DescriptorReference rule, String text, String file) {
         SarifModel.ArtifactLocation artifact = artifacts.of(file);
         if (told.size() < MOST) {
             told.add(new SarifModel.Notification(
                     new SarifModel.DescriptorReference(KINDS.get(kind).id(), kind),
                     rule,
-                    "error",
+                    level,
                     new SarifModel.Text(text),
                     List.of(new SarifModel.ArtifactPlace(new SarifModel.ArtifactPhysical(artifact)))));
         }

@@ -6,12 +6,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.leat.check.AbsentFinding;
+import org.leat.check.BaselineState;
 import org.leat.check.Comparison;
 import org.leat.check.Finding;
 import org.leat.check.Identity;
 import org.leat.check.Kind;
 import org.leat.check.Outcome;
+import org.leat.check.Report;
 import org.leat.check.WayOut;
+import org.leat.file.Position;
 import org.leat.file.Problem;
 import org.leat.file.ProblemText;
 import org.leat.file.Reading;
@@ -45,12 +49,14 @@ final class SarifResults {
                 null,
                 fingerprints,
                 null,
+                List.of(),
+                null,
                 Map.of("problem", problem.kind().id()));
     }
 
-    SarifModel.Result result(Finding finding, @Nullable Reading reading) {
+    SarifModel.Result result(String design, Finding finding, @Nullable Reading reading) {
         Outcome outcome = finding.outcome();
-        Identity identity = outcome.identity();
+        BaselineState state = finding.baseline();
         return new SarifModel.Result(
                 outcome.rule(),
                 rules.index(outcome.rule()),
@@ -59,9 +65,29 @@ final class SarifResults {
                 new SarifModel.Message(text(finding), outcome.message().id(), wording.arguments(outcome)),
                 places.of(finding.position(), outcome.path()),
                 places.related(finding, reading),
-                Map.of("ruleAndPath/v1", fingerprint(identity.rule(), identity.path(), identity.during())),
+                Map.of(SarifFingerprint.KEY, SarifFingerprint.of(design, finding.lasting())),
+                state == null ? null : state.word(),
+                SarifSuppressions.of(finding.suppressed(), places),
                 fixes(finding, reading),
                 properties(finding));
+    }
+
+    /** What the baseline knows of a design and is found no more. */
+    SarifModel.Result absent(Report report, AbsentFinding gone) {
+        Identity identity = gone.identity();
+        return new SarifModel.Result(
+                identity.rule(),
+                rules.indexOrNone(identity.rule()),
+                gone.kind().word(),
+                gone.kind() == Kind.FAIL ? gone.level().word() : "none",
+                new SarifModel.Message(gone.text(), null, null),
+                places.of(Position.startOf(report.file()), identity.path()),
+                null,
+                Map.of(SarifFingerprint.KEY, SarifFingerprint.of(report.design(), identity)),
+                BaselineState.ABSENT.word(),
+                List.of(),
+                null,
+                Map.of("severityIfFailed", gone.level().word()));
     }
 
     private static String fingerprint(String rule, String path, String during) {

@@ -47,6 +47,11 @@ final class SarifRules {
         return overrides;
     }
 
+    /** {@return the place of a rule among the descriptors; −1, the standard's word for none, if it is not there} */
+    int indexOrNone(String ruleId) {
+        return index.getOrDefault(ruleId, -1);
+    }
+
     int index(String ruleId) {
         Integer at = index.get(ruleId);
         if (at == null) {
@@ -122,7 +127,8 @@ final class SarifRules {
                 : new SarifModel.ConfigurationOverride(
                         new SarifModel.Configuration(
                                 rule.off() == null, rule.level().word(), changed.isEmpty() ? null : changed),
-                        new SarifModel.DescriptorReference(rule.card().id(), at));
+                        new SarifModel.DescriptorReference(rule.card().id(), at),
+                        Map.of("changes", SettingsText.changes(rule)));
     }
 
     private SarifModel.@Nullable ConfigurationOverride override(RuleInForce rule) {

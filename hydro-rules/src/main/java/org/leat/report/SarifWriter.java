@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.leat.check.AbsentFinding;
 import org.leat.check.Finding;
 import org.leat.check.Report;
 import org.leat.check.Rulebook;
@@ -86,8 +87,11 @@ public final class SarifWriter implements ReportWriter {
         }
         for (Finding finding : report.findings()) {
             if (!problemsOnly || finding.outcome().kind().needsAttention()) {
-                json.writePOJO(results.result(finding, reading));
+                json.writePOJO(results.result(report.design(), finding, reading));
             }
+        }
+        for (AbsentFinding gone : report.absent()) {
+            json.writePOJO(results.absent(report, gone));
         }
         json.flush();
     }

@@ -67,6 +67,10 @@ public final class TextWriter implements ReportWriter {
         section("Assumed, because the file does not say", new AssumptionText(wording).lines(report.assumptions()));
         section("Could not be judged", findings.brief(report.worstFirst(Kind.OPEN)));
         section("Told", findings.brief(report.worstFirst(Kind.INFORMATIONAL)));
+        if (report.day() != null) {
+            line("Last days of suppressions were compared with " + report.day() + ".");
+            line("");
+        }
         section("Suppressed", findings.uncounted(harmless(report.suppressed())));
         section("Known from the baseline", findings.uncounted(harmless(report.known())));
         section("In the baseline and no more", SuppressionText.absent(report));

@@ -69,11 +69,12 @@ class BaselineTest {
     }
 
     @Test
-    void what_is_gone_is_told_and_a_pass_is_neither_known_nor_new() {
+    void what_is_gone_is_told_and_the_pass_in_its_place_is_new_and_counts_as_a_pass() {
         Report report = Checker.of(List.of(MadeRule.pack(BORE)))
                 .against(Baseline.of(List.of(accepted(Kind.FAIL, Level.WARNING, MARGIN, false))))
                 .check(DesignReader.read(Samples.SHORT.replace("[10 mm]", "[8 mm]"), "sample.yaml"));
-        assertThat(report.findings().get(0).baseline()).isNull();
+        assertThat(report.findings().get(0).baseline()).isEqualTo(BaselineState.NEW);
+        assertThat(report.count(Kind.PASS)).isEqualTo(1);
         assertThat(report.absent()).extracting(AbsentFinding::text).containsExactly("too wide");
     }
 
