@@ -54,6 +54,11 @@ public record RuleCard(
         messages = Collections.unmodifiableMap(new LinkedHashMap<>(messages));
     }
 
+    /** {@return whether a text can be a rule's id} */
+    public static boolean isId(String text) {
+        return ID.matcher(text).matches();
+    }
+
     /** {@return a card to be filled in} */
     public static RuleCardBuilder of(String id, Level level) {
         return new RuleCardBuilder(id, level);

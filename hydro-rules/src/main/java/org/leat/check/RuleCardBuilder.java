@@ -84,8 +84,17 @@ public final class RuleCardBuilder {
             throw new IllegalArgumentException("not a unit of " + kind.label() + ": " + unit);
         }
         double si = trade.toSi(java.math.BigDecimal.valueOf(value));
-        if (limits.put(name, new NamedLimit(name, kind, si, unit, source)) != null) {
-            throw new IllegalArgumentException("limit named twice: " + name);
+        return limit(new NamedLimit(name, kind, si, unit, source));
+    }
+
+    /**
+     * A limit that settings may change.
+     *
+     * @throws IllegalArgumentException for a name used twice
+     */
+    public RuleCardBuilder limit(NamedLimit limit) {
+        if (limits.put(limit.name(), limit) != null) {
+            throw new IllegalArgumentException("limit named twice: " + limit.name());
         }
         return this;
     }

@@ -33,7 +33,8 @@ final class CheckerOptions {
             names = "--pack",
             paramLabel = "FILE",
             description =
-                    "More rules, from a jar that registers rule packs, or of the name of a pack on the class path."
+                    "More rules: a jar that registers rule packs, a rule file (YAML or JSON), or the name of a pack on the"
+                    + " class path."
                             + " May be given several times.")
     private List<String> more = new ArrayList<>();
 

@@ -3,9 +3,13 @@ package org.leat.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.leat.check.Packs;
 import org.leat.check.RulePack;
 import org.leat.file.Names;
+import org.leat.rulefile.RuleFile;
+import org.leat.rulefile.RuleFileProblem;
+import org.leat.rulefile.RuleFileReading;
 
 /** What a person writes to name a rule pack. */
 final class PackWords {
@@ -13,7 +17,7 @@ final class PackWords {
     private PackWords() {}
 
     /**
-     * {@return the packs that a word names: a jar's, or the one of that name on the class path}
+     * {@return the packs that a word names: a jar's, a rule file's, or the one of that name on the class path}
      *
      * @param folder from which a file's name leads
      * @throws IOException if a file cannot be read
@@ -22,6 +26,9 @@ final class PackWords {
     static List<RulePack> packs(String word, Path folder) throws IOException {
         if (word.endsWith(".jar")) {
             return Packs.inJar(folder.resolve(word));
+        }
+        if (word.endsWith(".yaml") || word.endsWith(".yml") || word.endsWith(".json")) {
+            return List.of(written(folder.resolve(word)));
         }
         List<RulePack> found = Packs.found(Packs.class.getClassLoader());
         List<RulePack> named =
@@ -33,5 +40,16 @@ final class PackWords {
                     + (nearest.isEmpty() ? "" : "; nearest is " + nearest));
         }
         return named;
+    }
+
+    /** On its own, so that nothing of expressions is loaded unless a rule file is named. */
+    private static RulePack written(Path file) throws IOException {
+        RuleFileReading reading = RuleFile.read(file);
+        RulePack pack = reading.pack();
+        if (pack == null) {
+            throw new IllegalArgumentException(
+                    reading.problems().stream().map(RuleFileProblem::toString).collect(Collectors.joining("\nleat: ")));
+        }
+        return pack;
     }
 }

@@ -1,0 +1,93 @@
+package org.leat.rulefile;
+
+import org.leat.file.Position;
+
+/**
+ * Where each character of a YAML text value stands in its file: the value and its source are walked side by side, so that
+ * indentation, folding and quoting do not matter.
+ */
+final class SourceWalk {
+
+    private final String source;
+    private final String file;
+    private int line;
+    private int column;
+    private int at;
+
+    /**
+     * @param source the file
+     * @param start offset of the value in it, UTF-16
+     * @param line of the start, from 1
+     * @param column of the start, from 1
+     */
+    SourceWalk(String source, String file, int start, int line, int column) {
+        this.source = source;
+        this.file = file;
+        this.at = start;
+        this.line = line;
+        this.column = column;
+    }
+
+    /** {@return where the character at a line and column of the value stands, both from 1} */
+    Position of(String value, boolean block, int valueLine, int valueColumn) {
+        if (block) {
+            while (at < source.length() && source.charAt(at) != '\n') {
+                step();
+            }
+        } else if (at < source.length() && (source.charAt(at) == '"' || source.charAt(at) == '\'')) {
+            step();
+        }
+        int atLine = 1;
+        int atColumn = 1;
+        for (int i = 0; i < value.length(); ) {
+            int c = value.codePointAt(i);
+            boolean blank = Character.isWhitespace(c);
+            if (!blank) {
+                blanks();
+            }
+            if (atLine > valueLine || (atLine == valueLine && atColumn >= valueColumn)) {
+                break;
+            }
+            if (!blank) {
+                escaped(c);
+                step();
+            }
+            atColumn = c == '\n' ? 1 : atColumn + 1;
+            atLine += c == '\n' ? 1 : 0;
+            i += Character.charCount(c);
+        }
+        return new Position(file, line, column, line, column + 1);
+    }
+
+    private void blanks() {
+        while (at < source.length() && Character.isWhitespace(source.charAt(at))) {
+            step();
+        }
+    }
+
+    /** A quoted character takes more room in the file than in the value. */
+    private void escaped(int meant) {
+        while (at < source.length()
+                && source.codePointAt(at) != meant
+                && source.charAt(at) == '\\'
+                && source.charAt(at) != '\n') {
+            step();
+            if (at < source.length() && source.codePointAt(at) != meant) {
+                step();
+            }
+        }
+        if (meant == '\'' && source.startsWith("''", at)) {
+            step();
+        }
+    }
+
+    private void step() {
+        if (at >= source.length()) {
+            return;
+        }
+        int c = source.codePointAt(at);
+        at += Character.charCount(c);
+        column = c == '\n' ? 1 : column + 1;
+        line += c == '\n' ? 1 : 0;
+    }
+}
