@@ -37,6 +37,9 @@ final class WatchedRule implements Rule {
             if (!outcome.rule().equals(card.id())) {
                 throw new PackFault("it answered for another rule, " + outcome.rule());
             }
+            if (outcome.kind() == null || outcome.level() == null || outcome.during() == null) {
+                throw new PackFault("it gave an outcome without kind, level or case");
+            }
             worded(outcome.message());
         }
         return outcomes;
@@ -52,6 +55,11 @@ final class WatchedRule implements Rule {
     private void worded(Message message) {
         if (!CommonMessages.ARGUMENTS.containsKey(message.id()) && !texts.contains(card.id() + "." + message.id())) {
             throw new PackFault("its message " + message.id() + " has no text");
+        }
+        for (Arg arg : message.args()) {
+            if (arg.name() == null || arg.value() == null || (arg.value() instanceof Arg.Word w && w.text() == null)) {
+                throw new PackFault("its message " + message.id() + " has an argument without a value");
+            }
         }
     }
 

@@ -34,7 +34,7 @@ final class CheckerOptions {
             paramLabel = "FILE",
             description =
                     "More rules: a jar that registers rule packs, a rule file (YAML or JSON), or the name of a pack on the"
-                    + " class path."
+                            + " class path."
                             + " May be given several times.")
     private List<String> more = new ArrayList<>();
 

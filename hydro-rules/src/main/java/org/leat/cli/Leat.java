@@ -68,7 +68,7 @@ public final class Leat implements Runnable {
         command.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
         command.setUsageHelpWidth(100);
         command.setParameterExceptionHandler((e, given) -> {
-            err.print("leat: " + Plainly.of(String.valueOf(e.getMessage())) + "\n");
+            String.valueOf(e.getMessage()).lines().forEach(line -> err.print("leat: " + Plainly.of(line) + "\n"));
             err.print("leat: see " + e.getCommandLine().getCommandSpec().qualifiedName() + " --help" + "\n");
             return ExitCode.CALL_WRONG;
         });

@@ -47,8 +47,9 @@ final class PackWords {
         RuleFileReading reading = RuleFile.read(file);
         RulePack pack = reading.pack();
         if (pack == null) {
-            throw new IllegalArgumentException(
-                    reading.problems().stream().map(RuleFileProblem::toString).collect(Collectors.joining("\nleat: ")));
+            throw new IllegalArgumentException(reading.problems().stream()
+                    .map(RuleFileProblem::toString)
+                    .collect(Collectors.joining("\n", "not a rule file that can be used\n", "")));
         }
         return pack;
     }

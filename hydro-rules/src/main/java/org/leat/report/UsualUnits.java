@@ -32,7 +32,9 @@ final class UsualUnits {
         if (!Double.isFinite(si)) {
             return Double.isNaN(si) ? "unknown" : si > 0 ? "without limit" : "below any limit";
         }
-        return QuantityText.show(si, kind, unit, Math.max(digits, whole(si, kind, unit)));
+        // a text may ask for what is no unit of that kind
+        String known = TradeUnits.find(kind, unit) == null ? unit(kind, Math.abs(si)) : unit;
+        return QuantityText.show(si, kind, known, Math.max(digits, whole(si, kind, known)));
     }
 
     private static int whole(double si, QuantityKind kind, String unit) {

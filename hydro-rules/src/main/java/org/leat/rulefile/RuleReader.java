@@ -13,7 +13,6 @@ import org.leat.check.RuleCardBuilder;
 import org.leat.expression.Expression;
 import org.leat.expression.ExpressionProblem;
 import org.leat.expression.Expressions;
-import org.leat.expression.Expressions.Type;
 import org.leat.quantity.QuantityKind;
 import org.snakeyaml.engine.v2.nodes.Node;
 import org.snakeyaml.engine.v2.nodes.ScalarNode;
@@ -23,9 +22,25 @@ import org.snakeyaml.engine.v2.nodes.SequenceNode;
 final class RuleReader {
 
     static final List<String> FIELDS = List.of(
-            "id", "level", "title", "why", "source", "judged", "computed", "limits", "at", "for-each", "when", "value",
-            "at-most", "at-least", "must", "show", "passes", "fails");
-    private static final List<String> REQUIRED = List.of("id", "level", "title", "why", "source", "judged", "fails");
+            "id",
+            "level",
+            "title",
+            "why",
+            "source",
+            "judged",
+            "computed",
+            "limits",
+            "at",
+            "for-each",
+            "when",
+            "value",
+            "at-most",
+            "at-least",
+            "must",
+            "show",
+            "passes",
+            "fails");
+    static final List<String> REQUIRED = List.of("id", "level", "title", "why", "source", "judged", "fails");
     private static final Pattern WORD = Pattern.compile("[a-z][a-zA-Z0-9]*");
 
     private final Yaml yaml;
@@ -62,7 +77,7 @@ final class RuleReader {
         }
         RuleCardBuilder card = card(fields, plain, node);
         Expression each = each(fields.get("for-each"));
-        Type item = each == null ? null : each.type().item();
+        Expressions.Type item = each == null ? null : each.type().item();
         Expression when = condition(fields, "when", item);
         Expression must = condition(fields, "must", item);
         Expression value = expression(fields, "value", item);
@@ -79,8 +94,7 @@ final class RuleReader {
             return null;
         }
         String compared = limitNames(fields);
-        return new WrittenRule(
-                finished(card, shown), each, at, when, value, atMost, atLeast, compared, must, shown);
+        return new WrittenRule(finished(card, shown), each, at, when, value, atMost, atLeast, compared, must, shown);
     }
 
     private void wrong(Node at, String text) {
@@ -118,7 +132,8 @@ final class RuleReader {
                 .judged(plain.getOrDefault("judged", ""))
                 .formula(plain.getOrDefault("computed", written(fields)));
         Node source = fields.get("source");
-        List<Node> sources = source instanceof SequenceNode list ? list.getValue() : source == null ? List.of() : List.of(source);
+        List<Node> sources =
+                source instanceof SequenceNode list ? list.getValue() : source == null ? List.of() : List.of(source);
         for (Node one : sources) {
             ScalarNode scalar = yaml.scalar(one, "a source");
             if (scalar == null) {
@@ -136,7 +151,9 @@ final class RuleReader {
         StringBuilder text = new StringBuilder();
         for (String key : List.of("for-each", "value", "at-least", "at-most", "must")) {
             if (fields.get(key) instanceof ScalarNode scalar) {
-                text.append(text.isEmpty() ? "" : ", ").append(key.replace('-', ' ')).append(" `");
+                text.append(text.isEmpty() ? "" : ", ")
+                        .append(key.replace('-', ' '))
+                        .append(" `");
                 text.append(scalar.getValue().strip().replaceAll("\\s+", " ")).append('`');
             }
         }
@@ -182,14 +199,16 @@ final class RuleReader {
     private @Nullable Expression each(@Nullable Node node) {
         Expression each = compiled(node, null);
         if (each != null && node != null && each.type().item() == null) {
-            wrong(node, "expected a list of things to judge, as penstock.sections or running; this is "
-                    + each.type().words());
+            wrong(
+                    node,
+                    "expected a list of things to judge, as penstock.sections or running; this is "
+                            + each.type().words());
             return null;
         }
         return each;
     }
 
-    private @Nullable Expression condition(Map<String, Node> fields, String key, @Nullable Type item) {
+    private @Nullable Expression condition(Map<String, Node> fields, String key, Expressions.@Nullable Type item) {
         Node node = fields.get(key);
         Expression expression = compiled(node, item);
         if (expression != null && node != null && !expression.type().isCondition()) {
@@ -198,26 +217,35 @@ final class RuleReader {
         return expression;
     }
 
-    private @Nullable Expression expression(Map<String, Node> fields, String key, @Nullable Type item) {
+    private @Nullable Expression expression(Map<String, Node> fields, String key, Expressions.@Nullable Type item) {
         Node node = fields.get(key);
         Expression expression = compiled(node, item);
         if (expression != null && node != null && expression.type().kind() == null) {
-            wrong(node, "expected a quantity or a number; this is " + expression.type().words());
+            wrong(
+                    node,
+                    "expected a quantity or a number; this is "
+                            + expression.type().words());
         }
         return expression;
     }
 
     private @Nullable Expression limit(
-            Map<String, Node> fields, String key, @Nullable Type item, @Nullable Expression value) {
+            Map<String, Node> fields, String key, Expressions.@Nullable Type item, @Nullable Expression value) {
         Expression limit = expression(fields, key, item);
         Node node = fields.get(key);
-        if (limit != null && node != null && value != null && limit.type().kind() != value.type().kind()) {
-            wrong(node, "the value is " + value.type().words() + ", this limit is " + limit.type().words());
+        if (limit != null
+                && node != null
+                && value != null
+                && limit.type().kind() != value.type().kind()) {
+            wrong(
+                    node,
+                    "the value is " + value.type().words() + ", this limit is "
+                            + limit.type().words());
         }
         return limit;
     }
 
-    private @Nullable Expression compiled(@Nullable Node node, @Nullable Type item) {
+    private @Nullable Expression compiled(@Nullable Node node, Expressions.@Nullable Type item) {
         ScalarNode scalar = node == null ? null : yaml.scalar(node, "an expression");
         if (scalar == null) {
             sound &= node == null;
@@ -234,7 +262,7 @@ final class RuleReader {
         return ((Expressions.Understood) compiled).expression();
     }
 
-    private Map<String, Expression> shown(@Nullable Node node, @Nullable Type item) {
+    private Map<String, Expression> shown(@Nullable Node node, Expressions.@Nullable Type item) {
         Map<String, Node> fields = node == null ? Map.of() : yaml.fields(node, List.of());
         Map<String, Expression> shown = new LinkedHashMap<>();
         if (fields == null) {
@@ -243,10 +271,16 @@ final class RuleReader {
         }
         fields.forEach((name, value) -> {
             Expression expression = compiled(value, item);
-            if (!name.matches("[a-zA-Z]+") || List.of("at", "value", "limit", "margin").contains(name)) {
+            if (!name.matches("[a-zA-Z]+")
+                    || List.of("at", "value", "limit", "margin").contains(name)) {
                 wrong(value, "a name to show is a word of letters, and none of at, value, limit, margin");
-            } else if (expression != null && expression.type().kind() == null && !expression.type().isText()) {
-                wrong(value, "only quantities, numbers and text are shown; this is " + expression.type().words());
+            } else if (expression != null
+                    && expression.type().kind() == null
+                    && !expression.type().isText()) {
+                wrong(
+                        value,
+                        "only quantities, numbers and text are shown; this is "
+                                + expression.type().words());
             } else if (expression != null) {
                 shown.put(name, expression);
             }

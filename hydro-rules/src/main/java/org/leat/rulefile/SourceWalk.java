@@ -13,6 +13,7 @@ final class SourceWalk {
     private int line;
     private int column;
     private int at;
+    private boolean single;
 
     /**
      * @param source the file
@@ -35,6 +36,7 @@ final class SourceWalk {
                 step();
             }
         } else if (at < source.length() && (source.charAt(at) == '"' || source.charAt(at) == '\'')) {
+            single = source.charAt(at) == '\'';
             step();
         }
         int atLine = 1;
@@ -76,7 +78,7 @@ final class SourceWalk {
                 step();
             }
         }
-        if (meant == '\'' && source.startsWith("''", at)) {
+        if (single && meant == '\'' && source.startsWith("''", at)) {
             step();
         }
     }

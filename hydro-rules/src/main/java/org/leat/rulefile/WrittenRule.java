@@ -104,12 +104,8 @@ record WrittenRule(
             throw new IllegalStateException("nothing to compare");
         }
         Object found = value.over(j.plant(), view, inForce);
-        double high = atMost == null
-                ? Double.POSITIVE_INFINITY
-                : Expression.si(atMost.over(j.plant(), view, inForce));
-        double low = atLeast == null
-                ? Double.NEGATIVE_INFINITY
-                : Expression.si(atLeast.over(j.plant(), view, inForce));
+        double high = atMost == null ? Double.POSITIVE_INFINITY : Expression.si(atMost.over(j.plant(), view, inForce));
+        double low = atLeast == null ? Double.NEGATIVE_INFINITY : Expression.si(atLeast.over(j.plant(), view, inForce));
         Comparison.Sense sense = atMost == null
                 ? Comparison.Sense.AT_LEAST
                 : atLeast == null ? Comparison.Sense.AT_MOST : Comparison.Sense.WITHIN;

@@ -47,9 +47,7 @@ final class Yaml {
             }
             return root.orElse(null);
         } catch (MarkedYamlEngineException e) {
-            Position at = e.getProblemMark()
-                    .map(this::position)
-                    .orElse(new Position(file, 1, 1, 1, 1));
+            Position at = e.getProblemMark().map(this::position).orElse(new Position(file, 1, 1, 1, 1));
             problem(at, "not readable here: " + e.getProblem());
         } catch (YamlEngineException e) {
             problem(new Position(file, 1, 1, 1, 1), "not readable: " + e.getMessage());

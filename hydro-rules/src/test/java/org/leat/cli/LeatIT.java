@@ -14,7 +14,9 @@ import java.util.Map;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.leat.check.PackJar;
 import org.leat.check.Samples;
+import org.leat.docs.OwnRulesTest;
 
 /** The real jar, run as a builder runs it. */
 class LeatIT {
@@ -74,6 +76,71 @@ class LeatIT {
                     .doesNotContain("com.fasterxml")
                     .doesNotContain("org.snakeyaml");
         }
+    }
+
+    @Test
+    void nothing_of_expressions_is_loaded_unless_a_rule_file_is_named() throws Exception {
+        file("sample.yaml", Samples.SHORT);
+        file("rules.yaml", RULES);
+        List<String> telling = List.of("-verbose:class");
+        assertThat(leat(telling, Map.of(), "check", "sample.yaml").out())
+                .doesNotContain("dev.cel")
+                .doesNotContain("com.google.common.", "com.google.protobuf.")
+                .doesNotContain("org.leat.expression");
+        assertThat(leat(telling, Map.of(), "check", "--pack", "rules.yaml", "sample.yaml")
+                        .out())
+                .contains("dev.cel", "org.leat.expression");
+    }
+
+    private static final String RULES = """
+            format: 1
+            name: yard
+            rules:
+              - id: yard/pressure
+                level: error
+                title: standing pressure
+                why: Our rule.
+                source: works manual
+                judged: all nozzles shut
+                for-each: penstock.sections
+                value: each.staticPressure
+                at-most: 1.5.bar()
+                fails: "{value}; {limit} is ours."
+            """;
+
+    @Test
+    void rules_of_a_file_are_judged_explained_and_listed() throws Exception {
+        file("sample.yaml", Samples.SHORT);
+        file("rules.yaml", RULES);
+        Ran ran = leat("check", "--pack", "rules.yaml", "sample.yaml");
+        assertThat(ran.code()).isEqualTo(1);
+        assertThat(ran.out()).contains("ERROR yard/pressure  at sample.yaml:7:", "2.35 bar; at most 1.5 bar is ours.");
+        assertThat(leat("explain", "yard/pressure", "--pack", "rules.yaml").out())
+                .contains("# yard/pressure", "works manual", "each.staticPressure");
+        assertThat(leat("rules", "--pack", "rules.yaml").out()).contains("yard/pressure");
+        file("wrong.yaml", RULES.replace("each.staticPressure", "each.length"));
+        Ran wrong = leat("check", "--pack", "wrong.yaml", "sample.yaml");
+        assertThat(wrong.code()).isEqualTo(2);
+        assertThat(wrong.err()).contains("wrong.yaml:12:14: the value is length, this limit is pressure");
+        assertThat(leat("check", "--pack", "none.yaml", "sample.yaml").code()).isEqualTo(2);
+        assertThat(leat("check", "--pack", "rules.yaml", "--pack", "rules.yaml", "sample.yaml")
+                        .err())
+                .contains("two rules are called yard/pressure");
+    }
+
+    @Test
+    void rules_of_a_jar_are_judged_and_one_that_breaks_leaves_the_rest() throws Exception {
+        file("sample.yaml", Samples.SHORT);
+        Path jar = PackJar.jar(folder, "example.HillPack", OwnRulesTest.source());
+        Ran ran = leat("check", "--pack", jar.toString(), "--format", "json", "sample.yaml");
+        assertThat(ran.out()).contains("hill/standing-pressure", "Our crew may join pipe at");
+        String loops = OwnRulesTest.source()
+                .replace("var shut = j", "if (j != null) throw new LinkageError(\"gone\"); var shut = j");
+        Path broken = PackJar.jar(folder, "example.HillPack", loops);
+        Ran open = leat("check", "--pack", broken.toString(), "sample.yaml");
+        assertThat(open.code()).isEqualTo(4);
+        assertThat(open.out()).contains("hill/standing-pressure", "LinkageError: gone", "penstock/static-pressure");
+        assertThat(leat("check", "--pack", "hill", "sample.yaml").err()).contains("no pack on the class path");
     }
 
     @Test

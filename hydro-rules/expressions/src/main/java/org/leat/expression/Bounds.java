@@ -39,7 +39,8 @@ final class Bounds {
         }
         List<CelExpr> args = expr.call().args();
         Optional<CelReference> reference = tree.getReference(expr.id());
-        List<String> overloads = reference.isPresent() ? List.copyOf(reference.get().overloadIds()) : List.of();
+        List<String> overloads =
+                reference.isPresent() ? List.copyOf(reference.get().overloadIds()) : List.of();
         if (overloads.contains("add_string") || overloads.contains("add_bytes")) {
             return "text is not joined";
         }
@@ -47,7 +48,8 @@ final class Bounds {
             return "lists are not joined";
         }
         return switch (expr.call().function()) {
-            case "_==_", "_!=_" -> args.stream().anyMatch(a -> isLarge(tree, a)) ? "only single values are compared" : null;
+            case "_==_", "_!=_" ->
+                args.stream().anyMatch(a -> isLarge(tree, a)) ? "only single values are compared" : null;
             case "@in" -> isLarge(tree, args.get(0)) ? "only single values are looked for" : null;
             case "matches" -> pattern(args.get(args.size() - 1));
             default -> null;
@@ -56,8 +58,8 @@ final class Bounds {
 
     /** A counted repetition, nested, makes a pattern of any size from a few characters. */
     private static @Nullable String pattern(CelExpr pattern) {
-        boolean written = pattern.getKind() == Kind.CONSTANT
-                && pattern.constant().getKind() == CelConstant.Kind.STRING_VALUE;
+        boolean written =
+                pattern.getKind() == Kind.CONSTANT && pattern.constant().getKind() == CelConstant.Kind.STRING_VALUE;
         if (!written || pattern.constant().stringValue().length() > 200) {
             return "a pattern is written out, in at most 200 characters";
         }

@@ -10,10 +10,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.BiFunction;
 import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.About;
+import org.leat.design.Design;
 import org.leat.design.ElementPath;
 import org.leat.design.Plain;
 import org.leat.file.Names;
@@ -26,6 +28,9 @@ import org.leat.quantity.Si;
  * their kinds, words as text. A choice has all fields of its kinds, and {@code kind}.
  */
 final class DesignStructs {
+
+    /** Alternatives are judged each as a design of its own; no rule looks at what is to be passed over. */
+    private static final Set<String> NOT_JUDGED = Set.of("alternatives", "suppressions");
 
     private final Map<Class<?>, Struct> made = new LinkedHashMap<>();
 
@@ -46,8 +51,13 @@ final class DesignStructs {
             record(struct, type);
         } else {
             struct.add(new Struct.Field(
-                    "kind", SimpleType.STRING, null, null, "which of the kinds it is", "kind", (o, path) -> o.getClass()
-                                    .isAnnotationPresent(Plain.class)
+                    "kind",
+                    SimpleType.STRING,
+                    null,
+                    null,
+                    "which of the kinds it is",
+                    "kind",
+                    (o, path) -> o.getClass().isAnnotationPresent(Plain.class)
                             ? null
                             : Names.ofComponent(o.getClass().getSimpleName())));
             for (Class<?> choice : type.getPermittedSubclasses()) {
@@ -64,8 +74,8 @@ final class DesignStructs {
 
     private void record(Struct struct, Class<?> type) {
         for (RecordComponent component : type.getRecordComponents()) {
-            if (type == org.leat.design.Design.class && component.getName().equals("alternatives")) {
-                continue; // each is judged as a design of its own
+            if (type == Design.class && NOT_JUDGED.contains(component.getName())) {
+                continue;
             }
             Struct.Field field = field(component);
             if (field != null) {
@@ -111,8 +121,11 @@ final class DesignStructs {
             }
             if (argument instanceof Class<?> measured) {
                 QuantityKind kind = QuantityKind.of(measured);
-                return new Typed(Kinds.type(kind), kind, null, (v, path) ->
-                        Kinds.value(kind, v instanceof Measured<?> m ? m.si() : Si.of((Quantity<?>) v)));
+                return new Typed(
+                        Kinds.type(kind),
+                        kind,
+                        null,
+                        (v, path) -> Kinds.value(kind, v instanceof Measured<?> m ? m.si() : Si.of((Quantity<?>) v)));
             }
             return null;
         }
@@ -133,6 +146,9 @@ final class DesignStructs {
         }
         if (c.isEnum()) {
             return new Typed(SimpleType.STRING, null, null, (v, path) -> Names.ofConstant((Enum<?>) v));
+        }
+        if (!c.isRecord() && !c.isSealed()) {
+            return null; // a day: nothing that a plant is judged by
         }
         Struct nested = of(c);
         return new Typed(nested.type(), null, nested, (v, path) -> new View(nested, v, path, ""));

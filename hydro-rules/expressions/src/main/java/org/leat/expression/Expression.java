@@ -73,8 +73,7 @@ public final class Expression {
         }
     }
 
-    private static @Nullable MissingValueException missing(
-            Throwable e, Map<String, MissingValueException> misses) {
+    private static @Nullable MissingValueException missing(Throwable e, Map<String, MissingValueException> misses) {
         for (Throwable cause = e; cause != null; cause = cause.getCause()) {
             if (cause instanceof MissingValueException missing) {
                 return missing;

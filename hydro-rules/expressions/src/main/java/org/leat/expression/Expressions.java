@@ -7,11 +7,11 @@ import dev.cel.checker.CelStandardDeclarations.StandardFunction;
 import dev.cel.common.CelAbstractSyntaxTree;
 import dev.cel.common.CelOptions;
 import dev.cel.common.CelValidationResult;
+import dev.cel.common.types.CelKind;
 import dev.cel.common.types.CelType;
 import dev.cel.common.types.CelTypeProvider;
-import dev.cel.common.types.SimpleType;
 import dev.cel.common.types.ListType;
-import dev.cel.common.types.StructType;
+import dev.cel.common.types.SimpleType;
 import dev.cel.compiler.CelCompilerBuilder;
 import dev.cel.compiler.CelCompilerFactory;
 import dev.cel.parser.CelStandardMacro;
@@ -114,7 +114,9 @@ public final class Expressions {
 
         /** {@return what each thing of a list of things is; null for anything else} */
         public @Nullable Type item() {
-            return cel instanceof ListType list && list.elemType() instanceof StructType struct ? new Type(struct) : null;
+            return cel instanceof ListType list && list.elemType().kind() == CelKind.STRUCT
+                    ? new Type(list.elemType())
+                    : null;
         }
 
         /** {@return the type in words} */
@@ -160,8 +162,8 @@ public final class Expressions {
             if (!beyond.isEmpty()) {
                 return new Refused(beyond);
             }
-            return new Understood(new Expression(
-                    runtime.createProgram(tree), new Type(tree.getResultType()), vocabulary.names()));
+            return new Understood(
+                    new Expression(runtime.createProgram(tree), new Type(tree.getResultType()), vocabulary.names()));
         } catch (dev.cel.common.CelValidationException | CelEvaluationException e) {
             return new Refused(List.of(new ExpressionProblem(1, 1, String.valueOf(e.getMessage()))));
         }

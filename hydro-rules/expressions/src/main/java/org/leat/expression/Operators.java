@@ -16,7 +16,7 @@ import org.leat.quantity.TradeUnit;
 final class Operators {
 
     /** First times second is the third; either divided out of the third is the other. */
-    private static final List<List<QuantityKind>> PRODUCTS = List.of(
+    static final List<List<QuantityKind>> PRODUCTS = List.of(
             List.of(QuantityKind.VOLTAGE, QuantityKind.CURRENT, QuantityKind.POWER),
             List.of(QuantityKind.CURRENT, QuantityKind.RESISTANCE, QuantityKind.VOLTAGE),
             List.of(QuantityKind.POWER, QuantityKind.TIME, QuantityKind.ENERGY),
@@ -67,10 +67,20 @@ final class Operators {
     private void unit(String word, TradeUnit unit) {
         CelType kind = Kinds.type(unit.kind());
         for (boolean member : List.of(false, true)) {
-            add(word, member, kind, List.of(SimpleType.INT), List.of(Long.class), a ->
-                    Kinds.value(unit.kind(), unit.toSi(BigDecimal.valueOf((Long) a[0]))));
-            add(word, member, kind, List.of(SimpleType.DOUBLE), List.of(Double.class), a ->
-                    Kinds.value(unit.kind(), unit.toSi(BigDecimal.valueOf((Double) a[0]))));
+            add(
+                    word,
+                    member,
+                    kind,
+                    List.of(SimpleType.INT),
+                    List.of(Long.class),
+                    a -> Kinds.value(unit.kind(), unit.toSi(BigDecimal.valueOf((Long) a[0]))));
+            add(
+                    word,
+                    member,
+                    kind,
+                    List.of(SimpleType.DOUBLE),
+                    List.of(Double.class),
+                    a -> Kinds.value(unit.kind(), unit.toSi(BigDecimal.valueOf((Double) a[0]))));
         }
     }
 
@@ -126,12 +136,24 @@ final class Operators {
     }
 
     private void number(QuantityKind kind, CelType type, CelType plain, Class<?> plainClass) {
-        add("_*_", type, List.of(type, plain), List.of(Magnitude.class, plainClass), a ->
-                made(kind, number(a[0]) * number(a[1])));
-        add("_*_", type, List.of(plain, type), List.of(plainClass, Magnitude.class), a ->
-                made(kind, number(a[0]) * number(a[1])));
-        add("_/_", type, List.of(type, plain), List.of(Magnitude.class, plainClass), a ->
-                made(kind, number(a[0]) / number(a[1])));
+        add(
+                "_*_",
+                type,
+                List.of(type, plain),
+                List.of(Magnitude.class, plainClass),
+                a -> made(kind, number(a[0]) * number(a[1])));
+        add(
+                "_*_",
+                type,
+                List.of(plain, type),
+                List.of(plainClass, Magnitude.class),
+                a -> made(kind, number(a[0]) * number(a[1])));
+        add(
+                "_/_",
+                type,
+                List.of(type, plain),
+                List.of(Magnitude.class, plainClass),
+                a -> made(kind, number(a[0]) / number(a[1])));
     }
 
     /** Two temperatures have a difference, no sum. */
@@ -139,8 +161,12 @@ final class Operators {
         QuantityKind kind = QuantityKind.TEMPERATURE;
         CelType point = Kinds.type(kind);
         CelType difference = Kinds.type(QuantityKind.TEMPERATURE_DIFFERENCE);
-        pair("_-_", difference, point, point, a ->
-                made(QuantityKind.TEMPERATURE_DIFFERENCE, number(a[0]) - number(a[1])));
+        pair(
+                "_-_",
+                difference,
+                point,
+                point,
+                a -> made(QuantityKind.TEMPERATURE_DIFFERENCE, number(a[0]) - number(a[1])));
         pair("_+_", point, point, difference, a -> made(kind, number(a[0]) + number(a[1])));
         pair("_-_", point, point, difference, a -> made(kind, number(a[0]) - number(a[1])));
     }
@@ -155,13 +181,21 @@ final class Operators {
     }
 
     private void times(QuantityKind left, QuantityKind right, QuantityKind result) {
-        pair("_*_", Kinds.type(result), Kinds.type(left), Kinds.type(right), a ->
-                made(result, number(a[0]) * number(a[1])));
+        pair(
+                "_*_",
+                Kinds.type(result),
+                Kinds.type(left),
+                Kinds.type(right),
+                a -> made(result, number(a[0]) * number(a[1])));
     }
 
     private void divided(QuantityKind left, QuantityKind right, QuantityKind result) {
-        pair("_/_", Kinds.type(result), Kinds.type(left), Kinds.type(right), a ->
-                made(result, number(a[0]) / number(a[1])));
+        pair(
+                "_/_",
+                Kinds.type(result),
+                Kinds.type(left),
+                Kinds.type(right),
+                a -> made(result, number(a[0]) / number(a[1])));
     }
 
     private static Magnitude made(QuantityKind kind, double si) {

@@ -29,8 +29,8 @@ import org.leat.plant.LoadLost;
 import org.leat.plant.Operation;
 import org.leat.plant.PenstockNumbers;
 import org.leat.plant.Plant;
-import org.leat.plant.Running;
 import org.leat.plant.RunnerNumbers;
+import org.leat.plant.Running;
 import org.leat.plant.SectionNumbers;
 import org.leat.plant.SiteNumbers;
 import org.leat.plant.Situation;
@@ -56,36 +56,59 @@ final class PlantWords {
             .of("outsideDiameter", LENGTH, "of the pipe", s -> s.numbers().outsideDiameter())
             .of("leastWall", LENGTH, "wall for strength", s -> s.numbers().leastWall())
             .of("bore", LENGTH, "inside diameter for losses", s -> s.numbers().bore())
-            .of("fromElevation", LENGTH, "of the upper end above the nozzle axis", s -> s.numbers().fromElevation())
-            .of("toElevation", LENGTH, "of the lower end above the nozzle axis", s -> s.numbers().toElevation())
-            .of("highestWallTemperature", TEMPERATURE, "of the standing pipe on the hottest day", s -> s.numbers()
-                    .highestWallTemperature())
-            .amount("rating", PRESSURE, "working pressure at 20 °C", s -> s.numbers().rating())
-            .amount("ratingHot", PRESSURE, "working pressure at its hottest wall", s -> s.numbers().ratingHot())
-            .amount("surgeRatingHot", PRESSURE, "allowed for a surge at its hottest wall", s -> s.numbers()
-                    .surgeRatingHot())
+            .of(
+                    "fromElevation",
+                    LENGTH,
+                    "of the upper end above the nozzle axis",
+                    s -> s.numbers().fromElevation())
+            .of(
+                    "toElevation",
+                    LENGTH,
+                    "of the lower end above the nozzle axis",
+                    s -> s.numbers().toElevation())
+            .of(
+                    "highestWallTemperature",
+                    TEMPERATURE,
+                    "of the standing pipe on the hottest day",
+                    s -> s.numbers().highestWallTemperature())
+            .amount(
+                    "rating",
+                    PRESSURE,
+                    "working pressure at 20 °C",
+                    s -> s.numbers().rating())
+            .amount(
+                    "ratingHot",
+                    PRESSURE,
+                    "working pressure at its hottest wall",
+                    s -> s.numbers().ratingHot())
+            .amount(
+                    "surgeRatingHot",
+                    PRESSURE,
+                    "allowed for a surge at its hottest wall",
+                    s -> s.numbers().surgeRatingHot())
             .amount("waveSpeed", SPEED, "of pressure", s -> s.numbers().waveSpeed())
-            .of("staticPressure", PRESSURE, "highest, all nozzles shut, water cold", s -> s.plant()
-                    .solve()
-                    .shut()
-                    .sections()
-                    .get(s.index()))
+            .of(
+                    "staticPressure",
+                    PRESSURE,
+                    "highest, all nozzles shut, water cold",
+                    s -> s.plant().solve().shut().sections().get(s.index()))
             .of("velocity", SPEED, "fastest of the nozzle sets, running", InPlant::velocity)
-            .of("frictionLoss", LENGTH, "head lost along it on the set open as built", s -> s.running()
-                    .get(0)
-                    .water()
-                    .sections()
-                    .get(s.index())
-                    .frictionLoss())
+            .of(
+                    "frictionLoss",
+                    LENGTH,
+                    "head lost along it on the set open as built",
+                    s -> s.running().get(0).water().sections().get(s.index()).frictionLoss())
             .amount("highestPressure", PRESSURE, "highest of every way the flow can stop", InPlant::highestPressure)
             .struct();
 
     static final Struct PENSTOCK = new Struct.Filling<>("penstock", "pipe from intake to nozzles", Plant.class)
             .of("length", LENGTH, "of all sections", p -> p.numbers().penstock().length())
-            .of("fittingsRating", PRESSURE, "working pressure of the weakest joint, valve or clamp", "rated-fittings", p -> p
-                    .numbers()
-                    .penstock()
-                    .fittingsRating())
+            .of(
+                    "fittingsRating",
+                    PRESSURE,
+                    "working pressure of the weakest joint, valve or clamp",
+                    "rated-fittings",
+                    p -> p.numbers().penstock().fittingsRating())
             .list("sections", SECTION, "from the intake down", InPlant::sections)
             .struct();
 
@@ -96,7 +119,8 @@ final class PlantWords {
             .of("bestSpeedRatio", RATIO, "bucket speed over jet velocity of most power", RunnerNumbers::bestSpeedRatio)
             .struct();
 
-    static final Struct ALTERNATOR = new Struct.Filling<>("alternator", "as its equivalent star", AlternatorNumbers.class)
+    static final Struct ALTERNATOR = new Struct.Filling<>(
+                    "alternator", "as its equivalent star", AlternatorNumbers.class)
             .whole("polePairs", "magnets of one polarity", AlternatorNumbers::polePairs)
             .of("gearRatio", RATIO, "alternator speed over runner speed", AlternatorNumbers::gearRatio)
             .of("phaseResistance", RESISTANCE, "at the running winding temperature", AlternatorNumbers::phaseResistance)
@@ -120,25 +144,69 @@ final class PlantWords {
     static final Struct RUNNING = new Struct.Filling<>("running", "running on one nozzle set", Running.class)
             .text("nozzles", "name of the set", r -> r.nozzles().name())
             .of("flow", VOLUME_FLOW, "of all nozzles", r -> r.water().flow())
-            .of("grossHead", LENGTH, "intake water level to nozzle axis", r -> r.water().grossHead())
-            .of("netHead", LENGTH, "just upstream of the nozzles", r -> r.water().netHead())
-            .of("frictionShare", RATIO, "head lost on the way over gross head", r -> r.water().frictionShare())
-            .yes("fullPipe", "whether the stream keeps the pipe full", r -> r.water().fullPipe())
+            .of(
+                    "grossHead",
+                    LENGTH,
+                    "intake water level to nozzle axis",
+                    r -> r.water().grossHead())
+            .of(
+                    "netHead",
+                    LENGTH,
+                    "just upstream of the nozzles",
+                    r -> r.water().netHead())
+            .of(
+                    "frictionShare",
+                    RATIO,
+                    "head lost on the way over gross head",
+                    r -> r.water().frictionShare())
+            .yes(
+                    "fullPipe",
+                    "whether the stream keeps the pipe full",
+                    r -> r.water().fullPipe())
             .of("jetVelocity", SPEED, "mean of the jets", r -> r.water().jetVelocity())
             .of("jetPower", POWER, "of all jets", r -> r.water().jetPower())
-            .yes("held", "whether the alternator holds the runner", r -> r.operation().hold() == Operation.Hold.HELD)
+            .yes(
+                    "held",
+                    "whether the alternator holds the runner",
+                    r -> r.operation().hold() == Operation.Hold.HELD)
             .of("speed", ROTATIONAL_SPEED, "of the runner", r -> r.operation().speed())
-            .of("alternatorSpeed", ROTATIONAL_SPEED, "of the alternator", r -> r.operation().alternatorSpeed())
-            .of("speedRatio", RATIO, "bucket speed over jet velocity", r -> r.operation().speedRatio())
-            .of("torque", TORQUE, "of the runner at its shaft", r -> r.operation().torque())
+            .of(
+                    "alternatorSpeed",
+                    ROTATIONAL_SPEED,
+                    "of the alternator",
+                    r -> r.operation().alternatorSpeed())
+            .of(
+                    "speedRatio",
+                    RATIO,
+                    "bucket speed over jet velocity",
+                    r -> r.operation().speedRatio())
+            .of(
+                    "torque",
+                    TORQUE,
+                    "of the runner at its shaft",
+                    r -> r.operation().torque())
             .of("frequency", FREQUENCY, "of the alternator", r -> r.operation().frequency())
             .of("phaseCurrent", CURRENT, "rms of one lead", r -> r.operation().phaseCurrent())
-            .of("directCurrent", CURRENT, "behind the bridge", r -> r.operation().directCurrent())
-            .of("bridgeVoltage", VOLTAGE, "behind the bridge", r -> r.operation().bus().bridge())
-            .of("batteryVoltage", VOLTAGE, "at the battery's poles", r -> r.operation().bus().battery())
-            .of("batteryPower", POWER, "at the battery's poles", r -> r.operation()
-                    .energy()
-                    .at(EnergyAccount.Stage.BATTERY))
+            .of(
+                    "directCurrent",
+                    CURRENT,
+                    "behind the bridge",
+                    r -> r.operation().directCurrent())
+            .of(
+                    "bridgeVoltage",
+                    VOLTAGE,
+                    "behind the bridge",
+                    r -> r.operation().bus().bridge())
+            .of(
+                    "batteryVoltage",
+                    VOLTAGE,
+                    "at the battery's poles",
+                    r -> r.operation().bus().battery())
+            .of(
+                    "batteryPower",
+                    POWER,
+                    "at the battery's poles",
+                    r -> r.operation().energy().at(EnergyAccount.Stage.BATTERY))
             .struct();
 
     static final Struct LOAD_LOST = new Struct.Filling<>(
@@ -163,8 +231,10 @@ final class PlantWords {
 
     static final Struct STOP = new Struct.Filling<>("stop", "the flow stopped", Closing.class)
             .text("nozzles", "name of the set that was open", c -> c.nozzles().name())
-            .text("cause", "valve, nozzle-shut, nozzle-plugged, inlet-shut or screen-blocked", c -> Names.ofConstant(
-                    c.cause()))
+            .text(
+                    "cause",
+                    "valve, nozzle-shut, nozzle-plugged, inlet-shut or screen-blocked",
+                    c -> Names.ofConstant(c.cause()))
             .of("closingTime", TIME, "it takes; zero at once", Closing::closingTime)
             .of("velocityChange", SPEED, "in the last section", Closing::velocityChange)
             .amount("highestPressure", PRESSURE, "in any section", c -> highest(c.sections()))
@@ -209,7 +279,10 @@ final class PlantWords {
             List<View> views = new ArrayList<>();
             for (int i = 0; i < penstock.sections().size(); i++) {
                 views.add(new View(
-                        SECTION, new InPlant(plant, i), penstock.sections().get(i).path(), ""));
+                        SECTION,
+                        new InPlant(plant, i),
+                        penstock.sections().get(i).path(),
+                        ""));
             }
             return views;
         }
@@ -226,8 +299,8 @@ final class PlantWords {
         double velocity() {
             double fastest = 0;
             for (Running running : running()) {
-                fastest = Math.max(
-                        fastest, running.water().sections().get(index).velocity());
+                fastest =
+                        Math.max(fastest, running.water().sections().get(index).velocity());
             }
             return fastest;
         }

@@ -82,7 +82,13 @@ final class Struct {
         fields.put(
                 field.name(),
                 new Field(
-                        known.name(), known.type(), known.kind(), known.nested(), known.meaning(), known.settles(), (o, path) -> {
+                        known.name(),
+                        known.type(),
+                        known.kind(),
+                        known.nested(),
+                        known.meaning(),
+                        known.settles(),
+                        (o, path) -> {
                             Object value = known.read().apply(o, path);
                             return value == null ? field.read().apply(o, path) : value;
                         }));
@@ -118,12 +124,14 @@ final class Struct {
                 String meaning,
                 String settles,
                 BiFunction<T, String, @Nullable Object> read) {
-            struct.add(new Field(key, cel, kind, nested, meaning, settles, (o, path) -> read.apply(type.cast(o), path)));
+            struct.add(
+                    new Field(key, cel, kind, nested, meaning, settles, (o, path) -> read.apply(type.cast(o), path)));
             return this;
         }
 
         /** A number of the plant in SI; null where the design does not give the field that settles it. */
-        Filling<T> of(String key, QuantityKind kind, String meaning, String settles, Function<T, @Nullable Double> read) {
+        Filling<T> of(
+                String key, QuantityKind kind, String meaning, String settles, Function<T, @Nullable Double> read) {
             return add(key, Kinds.type(kind), kind, null, meaning, settles, (o, path) -> {
                 Double si = read.apply(o);
                 return si == null ? null : Kinds.value(kind, si);

@@ -21,7 +21,8 @@ final class UnitWords {
         Map<String, TradeUnit> words = new LinkedHashMap<>();
         for (QuantityKind kind : QuantityKind.values()) {
             for (TradeUnit unit : TradeUnits.of(kind)) {
-                boolean kelvin = kind == QuantityKind.TEMPERATURE && unit.spellings().contains("K");
+                boolean kelvin =
+                        kind == QuantityKind.TEMPERATURE && unit.spellings().contains("K");
                 if (unit.spellings().contains("%")) {
                     words.put("percent", unit);
                 } else if (!kelvin && !unit.spellings().contains("")) {

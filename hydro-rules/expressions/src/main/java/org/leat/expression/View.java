@@ -24,8 +24,7 @@ public final class View extends AbstractMap<String, Object> {
         this(struct, object, path, during, new HashMap<>());
     }
 
-    private View(
-            Struct struct, Object object, String path, String during, Map<String, MissingValueException> misses) {
+    private View(Struct struct, Object object, String path, String during, Map<String, MissingValueException> misses) {
         this.struct = struct;
         this.object = object;
         this.path = path;

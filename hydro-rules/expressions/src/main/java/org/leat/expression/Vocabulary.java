@@ -21,20 +21,43 @@ final class Vocabulary {
     Vocabulary() {
         one("site", PlantWords.SITE, p -> new View(PlantWords.SITE, p.numbers().site(), "/site", ""));
         one("penstock", PlantWords.PENSTOCK, p -> new View(PlantWords.PENSTOCK, p, "/penstock", ""));
-        one("runner", PlantWords.RUNNER, p -> new View(PlantWords.RUNNER, p.numbers().runner(), "/runner", ""));
-        one("alternator", PlantWords.ALTERNATOR, p ->
-                new View(PlantWords.ALTERNATOR, p.numbers().alternator(), "/alternator", ""));
-        one("battery", PlantWords.BATTERY, p -> new View(PlantWords.BATTERY, p.numbers().battery(), "/battery", ""));
-        many("running", PlantWords.RUNNING, "running on each nozzle set, the set open as built first", p ->
-                PlantWords.views(p, PlantWords.RUNNING, q -> q.solve().running()));
-        many("overTheYear", PlantWords.RUNNING, "running at each flow of the stream, most water first", p ->
-                PlantWords.views(p, PlantWords.RUNNING, q -> q.solve().overTheYear()));
-        many("loadLost", PlantWords.LOAD_LOST, "load lost on each nozzle set", p ->
-                PlantWords.views(p, PlantWords.LOAD_LOST, q -> q.solve().loadLost()));
-        many("batteryFull", PlantWords.BATTERY_FULL, "battery full on each nozzle set", p ->
-                PlantWords.views(p, PlantWords.BATTERY_FULL, q -> q.solve().batteryFull()));
-        many("stops", PlantWords.STOP, "the flow stopped, for each nozzle set and each thing that can stop it", p ->
-                PlantWords.views(p, PlantWords.STOP, q -> q.solve().closing()));
+        one(
+                "runner",
+                PlantWords.RUNNER,
+                p -> new View(PlantWords.RUNNER, p.numbers().runner(), "/runner", ""));
+        one(
+                "alternator",
+                PlantWords.ALTERNATOR,
+                p -> new View(PlantWords.ALTERNATOR, p.numbers().alternator(), "/alternator", ""));
+        one(
+                "battery",
+                PlantWords.BATTERY,
+                p -> new View(PlantWords.BATTERY, p.numbers().battery(), "/battery", ""));
+        many(
+                "running",
+                PlantWords.RUNNING,
+                "running on each nozzle set, the set open as built first",
+                p -> PlantWords.views(p, PlantWords.RUNNING, q -> q.solve().running()));
+        many(
+                "overTheYear",
+                PlantWords.RUNNING,
+                "running at each flow of the stream, most water first",
+                p -> PlantWords.views(p, PlantWords.RUNNING, q -> q.solve().overTheYear()));
+        many(
+                "loadLost",
+                PlantWords.LOAD_LOST,
+                "load lost on each nozzle set",
+                p -> PlantWords.views(p, PlantWords.LOAD_LOST, q -> q.solve().loadLost()));
+        many(
+                "batteryFull",
+                PlantWords.BATTERY_FULL,
+                "battery full on each nozzle set",
+                p -> PlantWords.views(p, PlantWords.BATTERY_FULL, q -> q.solve().batteryFull()));
+        many(
+                "stops",
+                PlantWords.STOP,
+                "the flow stopped, for each nozzle set and each thing that can stop it",
+                p -> PlantWords.views(p, PlantWords.STOP, q -> q.solve().closing()));
         structs.put(PlantWords.SECTION.name(), PlantWords.SECTION);
         DesignStructs design = new DesignStructs();
         Struct root = design.of(Design.class);

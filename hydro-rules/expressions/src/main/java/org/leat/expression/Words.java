@@ -12,8 +12,7 @@ final class Words {
 
     private static final Pattern OVERLOAD =
             Pattern.compile("found no matching overload for '([^']+)' applied to '(.*?)\\((.*)\\)'.*", Pattern.DOTALL);
-    private static final Pattern UNDECLARED =
-            Pattern.compile("undeclared reference to '([^']+)'.*", Pattern.DOTALL);
+    private static final Pattern UNDECLARED = Pattern.compile("undeclared reference to '([^']+)'.*", Pattern.DOTALL);
 
     private Words() {}
 

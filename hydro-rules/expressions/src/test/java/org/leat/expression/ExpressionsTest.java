@@ -19,8 +19,8 @@ import org.leat.quantity.QuantityKind;
 
 class ExpressionsTest {
 
-    private static final Plant PLANT = Plant.of(Objects.requireNonNull(DesignReader.read(
-                    """
+    private static final Plant PLANT = Plant.of(
+            Objects.requireNonNull(DesignReader.read("""
                     format: 1
                     name: sample
                     site:
@@ -40,9 +40,7 @@ class ExpressionsTest {
                       chemistry: lithium-iron-phosphate
                       cells-in-series: 8
                       capacity: 100 Ah
-                    """,
-                    "sample.yaml")
-            .design()));
+                    """, "sample.yaml").design()));
 
     private static final Expressions EXPRESSIONS = new Expressions();
 
@@ -100,10 +98,7 @@ class ExpressionsTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
+    @CsvSource(delimiter = '|', textBlock = """
                     penstock.sections.all(s, s.staticPressure <= s.length) | 1 | 43 | "<=" does not go with (pressure, length)
                     penstock.sections.all(s, s.staticPressur <= bar(4))    | 1 | 27 | undefined field 'staticPressur'
                     running[0].netHead == running[0].flow                  | 1 | 20 | "==" does not go with (length, flow)
@@ -123,7 +118,8 @@ class ExpressionsTest {
     void a_wrong_expression_is_refused_at_its_place(String text, int line, int column, String said) {
         assertThat(problems(text)).isNotEmpty();
         ExpressionProblem first = problems(text).get(0);
-        assertThat(first.line() + ":" + first.column() + " " + first.text()).startsWith(line + ":" + column + " " + said);
+        assertThat(first.line() + ":" + first.column() + " " + first.text())
+                .startsWith(line + ":" + column + " " + said);
     }
 
     @Test
@@ -185,7 +181,8 @@ class ExpressionsTest {
         assertThat(problems("'a'.matches(design.name)")).hasSize(1);
         StringBuilder doubling = new StringBuilder("v29 == v29");
         for (int i = 29; i > 0; i--) {
-            doubling.insert(0, "[[v" + (i - 1) + ", v" + (i - 1) + "]].all(v" + i + ", ").append(")");
+            doubling.insert(0, "[[v" + (i - 1) + ", v" + (i - 1) + "]].all(v" + i + ", ")
+                    .append(")");
         }
         assertThat(problems("[0].all(v0, " + doubling + ")")).isNotEmpty();
     }
