@@ -18,6 +18,8 @@ import org.jspecify.annotations.Nullable;
  * @param branchBore of the pipe to each nozzle
  * @param branchLoss loss coefficient of each branch on its bore
  * @param shutOffTime of the valve or needle at a nozzle
+ * @param worn those in use, with their bores as measured
+ * @param grit how much sand the water brings to them
  */
 @About("Nozzles on hand and those open")
 public record NozzleSet(
@@ -45,12 +47,18 @@ public record NozzleSet(
         Double branchLoss,
 
         @About("of the valve or needle at a nozzle") @Limits(atLeast = 0) @Nullable
-        Quantity<Time> shutOffTime) {
+        Quantity<Time> shutOffTime,
+
+        @About("those in use, with their bores as measured") List<WornNozzle> worn,
+
+        @About("how much sand the water brings to them") @Nullable
+        Grit grit) {
 
     public NozzleSet {
         open = List.copyOf(open);
         available = List.copyOf(available);
         sets = List.copyOf(sets);
+        worn = List.copyOf(worn);
         Demand.limits(
                         NozzleSet.class,
                         open,
@@ -61,7 +69,9 @@ public record NozzleSet(
                         contractionCoefficient,
                         branchBore,
                         branchLoss,
-                        shutOffTime)
+                        shutOffTime,
+                        worn,
+                        grit)
                 .hold();
     }
 }

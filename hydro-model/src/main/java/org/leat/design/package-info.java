@@ -71,7 +71,8 @@
     Vent.class,
     Ventilation.class,
     VoltageRange.class,
-    Winding.class
+    Winding.class,
+    WornNozzle.class
 })
 package org.leat.design;
 

@@ -101,7 +101,9 @@ public final class Designs {
                 null,
                 d.maybe(() -> d.quantity(bore * 1.5, bore * 4, "mm", Length.class)),
                 d.maybe(() -> d.between(0, 1.5)),
-                d.maybe(() -> d.quantity(0.1, 30, "s", javax.measure.quantity.Time.class)));
+                d.maybe(() -> d.quantity(0.1, 30, "s", javax.measure.quantity.Time.class)),
+                List.of(),
+                null);
     }
 
     private static Runner runner(Draw d, Scale s) {

@@ -89,6 +89,7 @@ public final class BuiltInPack implements RulePack {
             new NozzleJetsInterfere(),
             new NozzleSetCoversStream(),
             new NozzleStepSize(),
+            new NozzleWorn(),
             new PenstockAbruptSteps(),
             new PenstockAirPockets(),
             new PenstockBelowAtmosphere(),
