@@ -20,6 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param shutOffTime of the valve or needle at a nozzle
  * @param worn those in use, with their bores as measured
  * @param grit how much sand the water brings to them
+ * @param shutOffBy what shuts a nozzle
  */
 @About("Nozzles on hand and those open")
 public record NozzleSet(
@@ -52,7 +53,9 @@ public record NozzleSet(
         @About("those in use, with their bores as measured") List<WornNozzle> worn,
 
         @About("how much sand the water brings to them") @Nullable
-        Grit grit) {
+        Grit grit,
+
+        @About("what shuts a nozzle") @Nullable ShutOff shutOffBy) {
 
     public NozzleSet {
         open = List.copyOf(open);
@@ -71,7 +74,8 @@ public record NozzleSet(
                         branchLoss,
                         shutOffTime,
                         worn,
-                        grit)
+                        grit,
+                        shutOffBy)
                 .hold();
     }
 }

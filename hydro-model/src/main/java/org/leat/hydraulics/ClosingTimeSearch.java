@@ -1,13 +1,14 @@
 package org.leat.hydraulics;
 
 import java.util.List;
+import java.util.function.DoubleFunction;
 import org.leat.law.Answer;
 import org.leat.law.Physical;
 
 /**
  * Least time in which a valve at the nozzles may be shut without any section seeing more than it is allowed, found by bracketing
- * and halving on {@link SurgeStudy#shut}; the answer keeps the limit and is at most one per cent longer than needed. A longer
- * time never makes a higher peak for a valve whose area falls evenly.
+ * and halving on {@link Characteristics}; the answer keeps the limit and is at most one per cent longer than needed. A longer
+ * time is taken never to make a higher peak.
  */
 public final class ClosingTimeSearch {
 
@@ -25,16 +26,26 @@ public final class ClosingTimeSearch {
      * @param longest time tried, s
      */
     public static Answer least(SurgeLine line, double flow, List<Double> allowed, double longest) {
+        return least(line, flow, allowed, longest, time -> NozzleOpening.linear(1, 0, time));
+    }
+
+    /**
+     * {@return the same for a valve of which the open area is known for every closing time}
+     *
+     * @param closing the open area of the nozzles against time, for a closing time, s
+     */
+    public static Answer least(
+            SurgeLine line, double flow, List<Double> allowed, double longest, DoubleFunction<NozzleOpening> closing) {
         Physical.positive("longest", longest);
         if (allowed.size() != line.sections().size()) {
             throw new IllegalArgumentException("one limit for each section");
         }
-        if (holds(line, flow, allowed, 0)) {
+        if (holds(line, flow, allowed, closing.apply(0))) {
             return Answer.of(0);
         }
         double tooShort = Math.min(longest, FIRST_SHARE * line.returnTime());
         double enough = tooShort;
-        while (!holds(line, flow, allowed, enough)) {
+        while (!holds(line, flow, allowed, closing.apply(enough))) {
             if (enough >= longest) {
                 return Answer.outside("closing time search", "closingTime", longest, 0, longest, "s");
             }
@@ -43,7 +54,7 @@ public final class ClosingTimeSearch {
         }
         while (enough > NEARNESS * tooShort) {
             double middle = Math.sqrt(tooShort * enough);
-            if (holds(line, flow, allowed, middle)) {
+            if (holds(line, flow, allowed, closing.apply(middle))) {
                 enough = middle;
             } else {
                 tooShort = middle;
@@ -52,8 +63,8 @@ public final class ClosingTimeSearch {
         return Answer.of(enough);
     }
 
-    private static boolean holds(SurgeLine line, double flow, List<Double> allowed, double closingTime) {
-        HeadEnvelope envelope = SurgeStudy.shut(line, flow, closingTime).envelope();
+    private static boolean holds(SurgeLine line, double flow, List<Double> allowed, NozzleOpening closing) {
+        HeadEnvelope envelope = SurgeStudy.envelope(line, flow, closing);
         for (int i = 0; i < allowed.size(); i++) {
             if (envelope.highestPressureHead(i) > allowed.get(i)) {
                 return false;

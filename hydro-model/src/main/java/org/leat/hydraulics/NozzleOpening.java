@@ -51,13 +51,27 @@ public final class NozzleOpening {
         if (time <= 0) {
             return shares[0];
         }
-        for (int i = 1; i < times.length; i++) {
-            if (time < times[i]) {
-                double share = (time - times[i - 1]) / (times[i] - times[i - 1]);
-                return shares[i - 1] + share * (shares[i] - shares[i - 1]);
+        int after = firstAfter(time);
+        if (after == times.length) {
+            return shares[after - 1];
+        }
+        double share = (time - times[after - 1]) / (times[after] - times[after - 1]);
+        return shares[after - 1] + share * (shares[after] - shares[after - 1]);
+    }
+
+    /** The first point later than a time; the number of points where none is. */
+    private int firstAfter(double time) {
+        int low = 0;
+        int high = times.length;
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (time < times[middle]) {
+                high = middle;
+            } else {
+                low = middle + 1;
             }
         }
-        return shares[shares.length - 1];
+        return low;
     }
 
     /** {@return time of the last change, s} */

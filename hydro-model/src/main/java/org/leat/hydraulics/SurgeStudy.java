@@ -3,7 +3,8 @@ package org.leat.hydraulics;
 import org.leat.law.Physical;
 
 /**
- * The surges a penstock must stand, each by {@link Characteristics} and beside it by the closed form that bounds it. Grid: up to
+ * The surges a penstock must stand, each by {@link Characteristics}, and beside it a closed form to
+ * follow by hand, which is a bound only where that is said. Grid: up to
  * 200 reaches, fewer where a slow change takes many steps; run until three return times after the change.
  */
 public final class SurgeStudy {
@@ -31,6 +32,26 @@ public final class SurgeStudy {
                 ? joukowsky
                 : Math.min(joukowsky, 2 * line.inertia() * flow / closingTime);
         return run(line, flow, NozzleOpening.linear(1, 0, closingTime), line.tankHead() + rise);
+    }
+
+    /**
+     * {@return the surge of a valve before the nozzles, its travel even in time}
+     *
+     * <p>Closed form: {@link LinePacking} where the whole flow can stop within the return time 2 L/a; beyond, {@link Michaud} with
+     * {@link ValveClosing#effectiveTime}, above the tank level.
+     *
+     * @param flow steady, m³/s
+     * @param bore of the valve, m; of no account for a needle
+     * @param closingTime of the whole travel, s, 0 for at once
+     */
+    public static SurgeResult shutBy(ValveKind kind, SurgeLine line, double flow, double bore, double closingTime) {
+        double gross = ValveClosing.headShare(kind, flow, bore, line.workingHead(flow), line.tankHead());
+        double effective = ValveClosing.effectiveTime(kind, gross, closingTime, line.returnTime());
+        double joukowsky = line.joukowskyHead(flow);
+        double rise =
+                effective <= line.returnTime() ? joukowsky : Math.min(joukowsky, 2 * line.inertia() * flow / effective);
+        double net = ValveClosing.headShare(kind, flow, bore, line.workingHead(flow), line.workingHead(flow));
+        return run(line, flow, ValveClosing.opening(kind, net, closingTime, 0), line.tankHead() + rise);
     }
 
     /**
@@ -102,10 +123,14 @@ public final class SurgeStudy {
     }
 
     private static SurgeResult run(SurgeLine line, double flow, NozzleOpening opening, double closedForm) {
+        return new SurgeResult(closedForm, envelope(line, flow, opening));
+    }
+
+    /** {@return heads along the line while the nozzles are shut by a law} */
+    static HeadEnvelope envelope(SurgeLine line, double flow, NozzleOpening opening) {
         double duration = duration(line, opening.lastChange());
-        HeadEnvelope envelope = Characteristics.run(
+        return Characteristics.run(
                 line, flow, new UpperEnd.Open(), new LowerEnd.Nozzles(opening), reaches(line, duration), duration);
-        return new SurgeResult(closedForm, envelope);
     }
 
     private static double duration(SurgeLine line, double change) {

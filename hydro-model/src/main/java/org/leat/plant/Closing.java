@@ -3,44 +3,51 @@ package org.leat.plant;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.leat.hydraulics.NozzleOpening;
+import org.leat.hydraulics.ValveClosing;
 
 /**
  * The flow of one nozzle set stopped, at the nozzles or at the intake. Immutable; the method of characteristics runs when
  * first asked for, and once.
  *
  * <p>The highest pressures are the larger of two models. The closed form (Joukowsky within 2L/a above the intake's level, so
- * that line packing is in it; Michaud beyond) can be followed by hand and bounds an instant stop in one pipe. It does not bound a
- * slow one: a valve whose area falls evenly stops most of its flow late, which the method of characteristics follows. That in turn
- * knows nothing of a valve that is shut unevenly, and is void once the water column parts: what it says before counts.
+ * that line packing is in it; Michaud beyond, with the {@link #effectiveTime} in which the valve stops the flow) can be followed by
+ * hand and bounds a stop in one pipe, a slow one as long as a V0/(g H) is 2 or less. Else the method of characteristics is asked
+ * too, which is void once the water column parts: what it says before counts.
  * Which of the two gave a section's pressure is told by {@link #model}.
  */
 public final class Closing implements Situation {
 
     private final NozzleGroup nozzles;
     private final Cause cause;
-    private final double closingTime;
+    private final ValveStop stop;
+    private final Once<Double> effective;
     private final Amount criticalTime;
     private final double velocityChange;
     private final Amount surgeHead;
     private final List<Amount> closedForm;
+    private final boolean bounds;
     private final @Nullable Once<Surge> surge;
 
     Closing(
             NozzleGroup nozzles,
             Cause cause,
-            double closingTime,
+            ValveStop stop,
             Amount criticalTime,
             double velocityChange,
             Amount surgeHead,
             List<Amount> closedForm,
+            boolean bounds,
             @Nullable Once<Surge> surge) {
         this.nozzles = nozzles;
         this.cause = cause;
-        this.closingTime = closingTime;
+        this.stop = stop;
+        this.effective = new Once<>(stop::effectiveTime);
         this.criticalTime = criticalTime;
         this.velocityChange = velocityChange;
         this.surgeHead = surgeHead;
         this.closedForm = List.copyOf(closedForm);
+        this.bounds = bounds;
         this.surge = surge;
     }
 
@@ -81,9 +88,29 @@ public final class Closing implements Situation {
         return cause;
     }
 
-    /** {@return time it takes, s; zero for an instant stop} */
+    /** {@return time of the whole travel of what is shut, s; zero for an instant stop} */
     public double closingTime() {
-        return closingTime;
+        return stop.time();
+    }
+
+    /** {@return time in which the flow stops, s: a valve stops most of it in the last of its travel} See {@link ValveClosing}. */
+    public double effectiveTime() {
+        return effective.get();
+    }
+
+    /** {@return the same for another time of the whole travel, s} */
+    public double effectiveTime(double closingTime) {
+        return stop.effectiveTime(closingTime);
+    }
+
+    /** {@return the valve that is shut; null for a stop that nobody times} */
+    public @Nullable ValveNumbers valve() {
+        return stop.valve();
+    }
+
+    /** {@return share of the nozzles' area that is open while the travel takes a time, s; of a stop at the nozzles} */
+    public NozzleOpening opening(double closingTime) {
+        return stop.opening(closingTime);
     }
 
     /** {@return 2L/a of the whole penstock, s: a stop within it is as bad as an instant one} */
@@ -130,9 +157,7 @@ public final class Closing implements Situation {
 
     /** The waves where they can press more than the closed form says and are not void. */
     private @Nullable Surge bounding() {
-        // one pipe stopped within its return time: the tank's level and Joukowsky's rise are never surpassed
-        boolean bounded = closedForm.size() == 1 && closingTime <= criticalTime.or(-1);
-        Surge run = cause.atIntake() || bounded ? null : surge();
+        Surge run = bounds ? null : surge();
         return run == null || !run.highestHolds() ? null : run;
     }
 

@@ -26,7 +26,13 @@ final class NozzleDerivation {
                 set.contractionCoefficient(), "contraction-coefficient", assume, Coefficients.contraction(form));
         Double branchBore = set.branchBore() == null ? null : Si.of(set.branchBore());
         double branchLoss = set.branchLoss() == null ? 0 : set.branchLoss();
-        Double shutOff = set.shutOffTime() == null ? null : Si.of(set.shutOffTime());
+        ValveNumbers shutOff = set.shutOffTime() == null
+                ? null
+                : new ValveNumbers(
+                        Valves.kind(set.shutOffBy()),
+                        Si.of(set.shutOffTime()),
+                        branchBore == null ? 0 : branchBore,
+                        "/nozzles/shut-off-time");
         return new NozzleNumbers(groups(set), velocity, contraction, branchBore, branchLoss, shutOff);
     }
 

@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param contractionCoefficient jet area over bore area
  * @param branchBore of the pipe to each nozzle, m; null where branches are not stated
  * @param branchLoss loss coefficient of each branch on its bore
- * @param shutOffTime of the valve or needle at a nozzle, s; null where not stated
+ * @param shutOff valve or needle at a nozzle, its bore that of the branch, zero where that is not stated; null where no time is
  */
 public record NozzleNumbers(
         List<NozzleGroup> sets,
@@ -19,7 +19,7 @@ public record NozzleNumbers(
         double contractionCoefficient,
         @Nullable Double branchBore,
         double branchLoss,
-        @Nullable Double shutOffTime) {
+        @Nullable ValveNumbers shutOff) {
     public NozzleNumbers {
         sets = List.copyOf(sets);
     }

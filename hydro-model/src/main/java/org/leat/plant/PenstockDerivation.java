@@ -22,12 +22,6 @@ final class PenstockDerivation {
 
     private static final String WALL_TEMPERATURE = "/penstock/highest-wall-temperature";
 
-    /** Time in which a lever is turned, s. */
-    private static final double LEVER = 1;
-
-    /** Time in which a spindle is turned, s. */
-    private static final double SCREW = 10;
-
     private PenstockDerivation() {}
 
     static PenstockNumbers of(Design design, SiteNumbers site, WaterNumbers coldest, Assume assume) {
@@ -61,7 +55,7 @@ final class PenstockDerivation {
                     pipe.longTermModulus(),
                     pipe.poissonRatio(),
                     Water.waveSpeed(pipe, coldest),
-                    closingTime(section, path, assume)));
+                    Valves.of(section, path, pipe.bore(), assume)));
         }
         return new PenstockNumbers(
                 sections,
@@ -137,40 +131,5 @@ final class PenstockDerivation {
         return kind == FittingKind.ENTRANCE_SHARP
                 || kind == FittingKind.ENTRANCE_PROJECTING
                 || kind == FittingKind.ENTRANCE_ROUNDED;
-    }
-
-    /** Time of the fastest valve; one whose time is not stated is taken as shut the way its kind usually is. */
-    private static @Nullable Double closingTime(Section section, String path, Assume assume) {
-        double fastest = Double.POSITIVE_INFINITY;
-        double unstated = Double.POSITIVE_INFINITY;
-        int which = 0;
-        for (int i = 0; i < section.fittings().size(); i++) {
-            Fitting fitting = section.fittings().get(i);
-            if (fitting.closingTime() != null) {
-                fastest = Math.min(fastest, Si.of(fitting.closingTime()));
-            } else if (usual(fitting.kind()) < unstated) {
-                unstated = usual(fitting.kind());
-                which = i;
-            }
-        }
-        if (unstated < fastest) {
-            fastest = assume.placeholder(
-                    ElementPath.item(path + "/fittings", section.fittings(), which) + "/closing-time",
-                    QuantityKind.TIME,
-                    unstated,
-                    0.2 * unstated,
-                    5 * unstated,
-                    "assumed/closing-time");
-        }
-        return fastest == Double.POSITIVE_INFINITY ? null : (Double) fastest;
-    }
-
-    /** Time in which a valve is usually shut, s; infinite for what is none. */
-    private static double usual(FittingKind kind) {
-        return switch (kind) {
-            case BALL_VALVE, BUTTERFLY_VALVE -> LEVER;
-            case GATE_VALVE, GLOBE_VALVE -> SCREW;
-            default -> Double.POSITIVE_INFINITY;
-        };
     }
 }

@@ -115,7 +115,7 @@ public record PressureProfile(
             return waves;
         }
         double weight = Water.at(numbers.site().lowestWaterTemperature()).density() * Gravity.STANDARD;
-        boolean slow = stop.closingTime() > stop.criticalTime().or(0);
+        boolean slow = stop.effectiveTime() > stop.criticalTime().or(0);
         double share = slow ? standing.distance() / numbers.penstock().length() : 1;
         return Math.max(waves, standing.pressure() + weight * stop.surgeHead().or(0) * share);
     }

@@ -1,5 +1,6 @@
 package org.leat.plant;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.leat.catalogue.PipeMaterial;
 import org.leat.design.ElementPath;
@@ -26,7 +27,7 @@ import org.leat.design.ElementPath;
  * @param longTermModulus of the wall under standing load, Pa
  * @param poissonRatio of the wall
  * @param waveSpeed of pressure, cold, anchored against movement along the pipe, m/s
- * @param closingTime of its fastest valve by hand, s; null where it has none or the time is not stated
+ * @param valves shut by hand
  */
 public record SectionNumbers(
         String name,
@@ -48,7 +49,11 @@ public record SectionNumbers(
         Amount longTermModulus,
         double poissonRatio,
         Amount waveSpeed,
-        @Nullable Double closingTime) {
+        List<ValveNumbers> valves) {
+
+    public SectionNumbers {
+        valves = List.copyOf(valves);
+    }
 
     /** {@return area of the bore, m²} */
     public double area() {

@@ -57,13 +57,9 @@ final class StandingWater {
         Once<SurgeRun> waves = new Once<>(() -> new SurgeRun(numbers, water, weight));
         NozzleGroup nozzles = running.nozzles();
         double full = water.flow();
-        double valve = Double.POSITIVE_INFINITY;
-        for (SectionNumbers section : numbers.penstock().sections()) {
-            Double time = section.closingTime();
-            valve = time == null ? valve : Math.min(valve, time);
-        }
-        if (valve < Double.POSITIVE_INFINITY) {
-            cases.add(atNozzles(nozzles, Cause.VALVE, valve, full, 0, waves));
+        ValveStop valve = ValveStop.worst(numbers, water, critical());
+        if (valve != null) {
+            cases.add(atNozzles(nozzles, Cause.VALVE, valve, full, waves));
         }
         double one = 0;
         double largest = 0;
@@ -72,26 +68,27 @@ final class StandingWater {
             largest = Math.max(largest, jet.bore());
         }
         double left = Math.max(0, 1 - Math.PI / 4 * largest * largest / nozzles.area());
-        Double needle = numbers.nozzles().shutOffTime();
-        if (needle != null) {
-            cases.add(atNozzles(nozzles, Cause.NOZZLE_SHUT, needle, one, left, waves));
+        ValveNumbers shutOff = numbers.nozzles().shutOff();
+        if (shutOff != null) {
+            ValveStop stop = ValveStop.nozzle(numbers, water, shutOff, one, left, critical());
+            cases.add(atNozzles(nozzles, Cause.NOZZLE_SHUT, stop, one, waves));
         }
-        cases.add(atNozzles(nozzles, Cause.NOZZLE_PLUGGED, 0, one, left, waves));
+        cases.add(atNozzles(nozzles, Cause.NOZZLE_PLUGGED, ValveStop.atOnce(left), one, waves));
         Double inlet = numbers.penstock().inletClosingTime();
         Boolean vent = numbers.penstock().ventBelowValve();
         if (inlet != null) {
-            cases.add(atIntake(nozzles, Cause.INLET_SHUT, inlet, Boolean.TRUE.equals(vent), waves));
+            ValveStop stop = ValveStop.inlet(numbers, water, inlet, critical());
+            cases.add(atIntake(nozzles, Cause.INLET_SHUT, stop, Boolean.TRUE.equals(vent), waves));
         }
-        cases.add(atIntake(nozzles, Cause.SCREEN_BLOCKED, 0, vent != null, waves));
+        cases.add(atIntake(nozzles, Cause.SCREEN_BLOCKED, ValveStop.atOnce(0), vent != null, waves));
         return cases;
     }
 
-    private Closing atNozzles(
-            NozzleGroup nozzles, Cause cause, double time, double stopped, double left, Once<SurgeRun> waves) {
+    private Closing atNozzles(NozzleGroup nozzles, Cause cause, ValveStop stop, double stopped, Once<SurgeRun> waves) {
         double change = stopped / numbers.penstock().last().area();
         Amount unknown = unknownWave();
         if (unknown != null) {
-            return new Closing(nozzles, cause, time, unknown, change, unknown, everywhere(unknown), null);
+            return new Closing(nozzles, cause, stop, unknown, change, unknown, everywhere(unknown), false, null);
         }
         double critical = critical();
         double fastest = 0;
@@ -101,8 +98,9 @@ final class StandingWater {
             fastest = Math.max(fastest, Joukowsky.head(section.waveSpeed().or(0), velocity));
             momentum += section.length() * velocity;
         }
-        boolean slow = time > critical;
-        double surge = slow ? Math.min(fastest, 2 * momentum / (Gravity.STANDARD * time)) : fastest;
+        double effective = stop.effectiveTime();
+        boolean slow = effective > critical;
+        double surge = slow ? Math.min(fastest, 2 * momentum / (Gravity.STANDARD * effective)) : fastest;
         double whole = numbers.penstock().length();
         double along = 0;
         List<Amount> highest = new ArrayList<>();
@@ -111,35 +109,38 @@ final class StandingWater {
             double share = slow ? along / whole : 1;
             highest.add(Amount.of(standing(lowest(section)) + weight * surge * share));
         }
+        boolean bounds = highest.size() == 1 && (!slow || stop.followedByFlow(fastest));
         return new Closing(
                 nozzles,
                 cause,
-                time,
+                stop,
                 Amount.of(critical),
                 change,
                 Amount.of(surge),
                 highest,
-                new Once<>(
-                        () -> waves.get().atNozzles(new LowerEnd.Nozzles(NozzleOpening.linear(1, left, time)), time)));
+                bounds,
+                new Once<>(() -> waves.get().atNozzles(new LowerEnd.Nozzles(stop.opening(stop.time())), stop.time())));
     }
 
     /** Shut at the top, the pressure rises nowhere above the standing one as long as the column holds. */
-    private Closing atIntake(NozzleGroup nozzles, Cause cause, double time, boolean vented, Once<SurgeRun> waves) {
+    private Closing atIntake(NozzleGroup nozzles, Cause cause, ValveStop stop, boolean vented, Once<SurgeRun> waves) {
         Amount unknown = unknownWave();
         List<Amount> highest = new ArrayList<>();
         for (SectionNumbers section : numbers.penstock().sections()) {
             highest.add(Amount.of(standing(lowest(section))));
         }
+        double time = stop.effectiveTime();
         UpperEnd upper = vented ? new UpperEnd.ShuttingVented(time) : new UpperEnd.Shutting(time);
         LowerEnd open = new LowerEnd.Nozzles(NozzleOpening.unchanged());
         return new Closing(
                 nozzles,
                 cause,
-                time,
+                stop,
                 unknown != null ? unknown : Amount.of(critical()),
                 0,
                 Amount.of(0),
                 highest,
+                true,
                 unknown != null ? null : new Once<>(() -> waves.get().atIntake(upper, open, time)));
     }
 

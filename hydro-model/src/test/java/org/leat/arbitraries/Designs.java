@@ -103,7 +103,8 @@ public final class Designs {
                 d.maybe(() -> d.between(0, 1.5)),
                 d.maybe(() -> d.quantity(0.1, 30, "s", javax.measure.quantity.Time.class)),
                 List.of(),
-                null);
+                null,
+                d.maybe(() -> d.of(org.leat.design.ShutOff.class)));
     }
 
     private static Runner runner(Draw d, Scale s) {

@@ -71,22 +71,24 @@ class ClosingTest {
         assertThat(half - standing).isPositive().isLessThan(0.6 * (whole - standing));
     }
 
-    /** Michaud's flow falls evenly, a valve's area does: in a low, fast pipe the difference is large. */
     @Test
-    void a_slow_valve_may_be_worse_than_the_closed_form_says() {
-        Plant plant = plant("", "open: [40 mm]", """
+    void a_gate_valve_stops_the_water_in_the_last_of_its_travel_and_hammers_more_than_its_time_would_say() {
+        Plant plant = plant("", "open: [10 mm]", """
                 length: 90 m
-                      fittings: [ { kind: entrance-sharp }, { kind: ball-valve, closing-time: 1.5 s } ]""");
+                      fittings: [ { kind: entrance-sharp }, { kind: gate-valve, closing-time: 15 s } ]""");
         Closing valve = of(plant, Cause.VALVE);
-        assertThat(valve.closingTime()).isGreaterThan(valve.criticalTime().or(0));
-        assertThat(valve.model(0)).isEqualTo(Model.CHARACTERISTICS);
-        assertThat(valve.sections().get(0).or(0))
-                .isGreaterThan(valve.closedForm().get(0).or(0));
+        assertThat(valve.effectiveTime()).isLessThan(0.2 * valve.closingTime());
+        double michaud = 2 * 90 * valve.velocityChange() / (GRAVITY * valve.closingTime());
+        assertThat(valve.surgeHead().or(0)).isGreaterThan(5 * michaud);
+        assertThat(valve.surge().sections().get(0).highest())
+                .isGreaterThan(plant.solve().shut().sections().get(0) + 3 * michaud * 9804)
+                .isLessThanOrEqualTo(valve.sections().get(0).or(0));
+        assertThat(valve.model(0)).isEqualTo(Model.CLOSED_FORM);
     }
 
     @Test
     void an_inlet_shut_slowly_sucks_and_a_vent_below_the_valve_takes_the_suction_away() {
-        String intake = "intake: { valve-closing-time: 20 s%s }\n";
+        String intake = "intake: { valve-closing-time: 400 s%s }\n";
         Closing closed = of(plant("5 m", intake.replace("%s", ""), "open: [10 mm]", "length: 90 m"), Cause.INLET_SHUT);
         Closing vented = of(
                 plant(

@@ -17,11 +17,15 @@ import org.leat.plant.SectionNumbers;
 /** Least time in which the water may be shut so that no section sees more than its rating at its hottest. */
 final class ClosingTimes {
 
-    private static final double LONGEST = 300;
+    private static final double LONGEST = 600;
+    private static final int HALVINGS = 6;
 
     private ClosingTimes() {}
 
-    /** {@return the time by the closed form, s; zero where an instant stop fits} Unknown where a rating is. */
+    /**
+     * {@return the time of the whole travel, s, by the closed form; by the method of characteristics where that asks for more; zero
+     * where an instant stop fits} Unknown where a rating is.
+     */
     static Amount least(Judgement j, Closing closing) {
         List<SectionNumbers> sections = j.plant().numbers().penstock().sections();
         double momentum = 0;
@@ -31,6 +35,7 @@ final class ClosingTimes {
             momentum += section.length() * change / section.area();
         }
         double density = j.plant().numbers().water().density();
+        double instant = instant(j, closing);
         double least = 0;
         double along = 0;
         for (int i = 0; i < sections.size(); i++) {
@@ -40,13 +45,43 @@ final class ClosingTimes {
                 return section.ratingHot();
             }
             double room = rating.value() - j.cases().shut().sections().get(i);
-            double instant = instant(j, closing);
             if (room > 0 && room < instant) { // without room the standing water is too much already
                 double share = along / j.plant().numbers().penstock().length();
                 least = Math.max(least, 2 * momentum * share * density / room);
             }
         }
-        return Amount.of(Math.min(LONGEST, least));
+        double travel = travel(closing, least);
+        return Amount.of(closing.closingTime() < travel || fits(j, closing) ? travel : byCharacteristics(j, closing));
+    }
+
+    /** The time of the whole travel that stops the flow in a time, at most 2 % longer than needed. */
+    private static double travel(Closing closing, double effective) {
+        double tooShort = effective;
+        double enough = effective;
+        while (closing.effectiveTime(enough) < effective * (1 - 1e-12)) {
+            tooShort = enough;
+            enough *= 2;
+        }
+        for (int i = 0; i < HALVINGS && enough > tooShort; i++) {
+            double middle = Math.sqrt(tooShort * enough);
+            boolean holds = closing.effectiveTime(middle) >= effective;
+            enough = holds ? middle : enough;
+            tooShort = holds ? tooShort : middle;
+        }
+        return enough;
+    }
+
+    /** Whether the highest pressures stay within the ratings wherever the standing water does. */
+    private static boolean fits(Judgement j, Closing closing) {
+        List<SectionNumbers> sections = j.plant().numbers().penstock().sections();
+        for (int i = 0; i < sections.size(); i++) {
+            double rating = sections.get(i).ratingHot().or(Double.POSITIVE_INFINITY);
+            if (j.cases().shut().sections().get(i) < rating
+                    && closing.sections().get(i).or(0) > rating * (1 + 1e-9)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Pressure of an instant stop of the same flow, Pa, in the section where it is greatest. */
@@ -62,13 +97,9 @@ final class ClosingTimes {
     }
 
     /** {@return the time by the method of characteristics, s; zero where no wave speed or rating is known} */
-    static double byCharacteristics(Judgement j, String during) {
-        Closing closing = j.cases().closing().stream()
-                .filter(c -> c.id().equals(during))
-                .findFirst()
-                .orElse(null);
+    static double byCharacteristics(Judgement j, Closing closing) {
         SurgeLine line = line(j, closing);
-        if (closing == null || line == null) {
+        if (line == null) {
             return 0;
         }
         List<SectionNumbers> sections = j.plant().numbers().penstock().sections();
@@ -77,19 +108,26 @@ final class ClosingTimes {
         for (SectionNumbers section : sections) {
             allowed.add(section.ratingHot().or(0) / weight);
         }
-        double flow =
-                closing.velocityChange() * sections.get(sections.size() - 1).area();
+        double flow = flow(j, closing);
         if (!(flow > 0) || !(line.workingHead(flow) > 0)) {
             return 0;
         }
-        Answer answer = ClosingTimeSearch.least(line, flow, allowed, LONGEST);
+        Answer answer = ClosingTimeSearch.least(line, flow, allowed, LONGEST, closing::opening);
         return answer instanceof Answer.Value value ? value.value() : LONGEST;
     }
 
-    private static @Nullable SurgeLine line(Judgement j, @Nullable Closing closing) {
+    private static double flow(Judgement j, Closing closing) {
+        return j.cases().running().stream()
+                .filter(running -> running.nozzles().equals(closing.nozzles()))
+                .mapToDouble(running -> running.water().fullPipeFlow())
+                .findFirst()
+                .orElse(0);
+    }
+
+    private static @Nullable SurgeLine line(Judgement j, Closing closing) {
         List<SurgeSection> sections = new ArrayList<>();
         for (Running running : j.cases().running()) {
-            if (closing != null && running.nozzles().equals(closing.nozzles())) {
+            if (running.nozzles().equals(closing.nozzles())) {
                 for (int i = 0; i < running.water().sections().size(); i++) {
                     SectionNumbers s = j.plant().numbers().penstock().sections().get(i);
                     if (!(s.waveSpeed() instanceof Amount.Known wave)) {

@@ -2,6 +2,7 @@ package org.leat.pack;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleSupplier;
 import java.util.stream.Stream;
 import javax.measure.quantity.Time;
 import org.leat.check.Arg;
@@ -17,6 +18,7 @@ import org.leat.check.WayOut;
 import org.leat.pack.Search.Candidate;
 import org.leat.plant.Amount;
 import org.leat.plant.Closing;
+import org.leat.plant.ValveNumbers;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
@@ -28,11 +30,16 @@ final class PenstockClosingTime implements Rule {
             .why(
                     "A valve that is shut every week loads the pipe every week. Shut slowly enough, its surge stays within the"
                             + " rating itself and the allowance for surges is kept for accidents.")
-            .formula("t ≥ 2 Σ(L V) ρ / (rating − standing pressure) (Michaud); none needed where an instant stop fits")
+            .formula(
+                    "t_e ≥ 2 Σ(L V) ρ / (rating − standing pressure) (Michaud); t_e the time in which the valve stops the flow: most of it"
+                            + " goes in the last of its travel; none needed where an instant stop fits")
             .judged("the valve in the penstock and the one at the nozzle, on the nozzle set that needs most time")
             .source("Michaud 1878; Joukowsky 1898; Wylie and Streeter, Fluid Transients in Systems, ch. 3")
-            .message("slow-enough", "surge")
-            .message("too-fast", "surge")
+            .source(
+                    "loss of valves part open: Weisbach, in King and Brater, Handbook of Hydraulics (from memory); Perry's"
+                            + " Chemical Engineers' Handbook")
+            .message("slow-enough", "effective", "surge")
+            .message("too-fast", "effective", "surge")
             .message("no-valve")
             .message("slower", "time")
             .build();
@@ -64,7 +71,7 @@ final class PenstockClosingTime implements Rule {
     }
 
     private static Outcome judge(Judgement j, Closing closing) {
-        Spot spot = j.at(path(j, closing.cause())).during(closing);
+        Spot spot = j.at(path(closing)).during(closing);
         if (!(closing.surgeHead() instanceof Amount.Known surge)) {
             return Open.because(spot, closing.surgeHead());
         }
@@ -74,14 +81,15 @@ final class PenstockClosingTime implements Rule {
                         Comparison.atLeast(closing.closingTime(), known.value(), QuantityKind.TIME),
                         "slow-enough",
                         "too-fast",
+                        Arg.of("effective", closing.effectiveTime(), QuantityKind.TIME),
                         Arg.of("surge", surge.value(), QuantityKind.LENGTH))
                 : Open.because(spot, least);
     }
 
     /** The field with the time; the penstock itself where the time is taken for a valve without one. */
-    private static String path(Judgement j, Closing.Cause cause) {
-        String valve = Valves.fastest(j.design());
-        return cause == Closing.Cause.NOZZLE_SHUT ? "/nozzles/shut-off-time" : valve == null ? "/penstock" : valve;
+    private static String path(Closing closing) {
+        ValveNumbers valve = closing.valve();
+        return valve == null || valve.path() == null ? "/penstock" : valve.path();
     }
 
     private static double margin(Outcome outcome) {
@@ -95,11 +103,21 @@ final class PenstockClosingTime implements Rule {
         if (comparison == null || failure.path().equals("/penstock")) {
             return List.of();
         }
-        double seconds = Math.ceil(Math.max(comparison.low(), ClosingTimes.byCharacteristics(j, failure.during())));
-        Candidate slower = Candidate.of(
+        DoubleSupplier byClosedForm = comparison::low;
+        DoubleSupplier byWaves = () -> j.cases().closing().stream()
+                .filter(closing -> closing.id().equals(failure.during()))
+                .mapToDouble(closing -> ClosingTimes.byCharacteristics(j, closing))
+                .max()
+                .orElse(0);
+        Stream<Candidate> slower = Stream.of(byClosedForm, byWaves)
+                .map(time -> slower(failure.path(), Math.ceil(Math.max(comparison.low(), time.getAsDouble()))));
+        return Search.first(this, j, failure, slower).stream().toList();
+    }
+
+    private static Candidate slower(String path, double seconds) {
+        return Candidate.of(
                 "slower",
-                new Edit(failure.path(), Si.quantity(seconds, "s", Time.class)),
+                new Edit(path, Si.quantity(seconds, "s", Time.class)),
                 Arg.of("time", seconds, QuantityKind.TIME));
-        return Search.first(this, j, failure, Stream.of(slower)).stream().toList();
     }
 }

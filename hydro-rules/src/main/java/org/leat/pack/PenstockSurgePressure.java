@@ -18,6 +18,7 @@ import org.leat.pack.Search.Candidate;
 import org.leat.plant.Amount;
 import org.leat.plant.Closing;
 import org.leat.plant.SectionNumbers;
+import org.leat.plant.ValveNumbers;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
@@ -30,11 +31,16 @@ final class PenstockSurgePressure implements Rule {
                     "Water that is stopped quickly hammers: the pressure rises by the wave speed times the velocity stopped,"
                             + " on top of the standing pressure. A lever valve or a plugged nozzle is enough to split a pipe.")
             .formula("within 2L/a: p = ρ g (intake level − elevation) + ρ a ΔV (Joukowsky);"
-                    + " slower: Δh = 2 L ΔV / (g t) (Michaud); limit = rating at the hottest wall · surge allowance")
+                    + " slower: Δh = 2 L ΔV / (g t_e) (Michaud), t_e the time in which"
+                    + " the valve stops the flow: most of it goes in the last of its travel; waves followed in time where"
+                    + " this is no bound; limit = rating at the hottest wall · surge allowance")
             .judged(
                     "the worst of: valve shut by hand, nozzle shut, one nozzle plugged at once, on each nozzle set on hand;"
                             + " of a plugged nozzle the first blow, not what follows where the water column parts")
             .source("Joukowsky 1898; Michaud 1878; Wylie and Streeter, Fluid Transients in Systems, ch. 1-2")
+            .source(
+                    "loss of valves part open: Weisbach, in King and Brater, Handbook of Hydraulics (from memory); Perry's"
+                            + " Chemical Engineers' Handbook")
             .source("surge allowance: PE100+ Association technical guidance (PE), AWWA C906 and C900")
             .message("holds", "section", "surge")
             .message("too-high", "section", "surge", "time")
@@ -44,7 +50,7 @@ final class PenstockSurgePressure implements Rule {
             .message("needed", "rating")
             .build();
 
-    private static final double[] TIMES = {1, 2, 3, 5, 8, 10, 15, 20, 30, 45, 60, 90, 120};
+    private static final double[] TIMES = {1, 2, 3, 5, 8, 10, 15, 20, 30, 45, 60, 90, 120, 180, 300, 600};
 
     @Override
     public RuleCard card() {
@@ -120,7 +126,7 @@ final class PenstockSurgePressure implements Rule {
                 "too-high",
                 Arg.of("section", section.name()),
                 Arg.of("surge", closing.surgeHead().or(0), QuantityKind.LENGTH),
-                Arg.of("time", closing.closingTime(), QuantityKind.TIME));
+                Arg.of("time", closing.effectiveTime(), QuantityKind.TIME));
     }
 
     /** Whether a plugged nozzle alone is too much for the section: then no slower valve helps. */
@@ -166,10 +172,13 @@ final class PenstockSurgePressure implements Rule {
 
     /** The field that says how fast the water is stopped; null for a plugged nozzle, which nobody times. */
     private static @org.jspecify.annotations.Nullable String timePath(Judgement j, Outcome failure) {
-        if (failure.during().startsWith("nozzle-shut/")) {
-            return "/nozzles/shut-off-time";
+        for (Closing closing : j.cases().closing()) {
+            if (closing.id().equals(failure.during()) && timed(closing)) {
+                ValveNumbers valve = closing.valve();
+                return valve == null ? null : valve.path();
+            }
         }
-        return failure.during().startsWith("closing/") ? Valves.fastest(j.design()) : null;
+        return null;
     }
 
     /** The rating at 20 °C that would do, by the ratio of what the pipe sees to what it may see. */
