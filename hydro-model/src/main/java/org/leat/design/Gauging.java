@@ -35,4 +35,16 @@ public record Gauging(
                 .that(!flow.isEmpty() || !head.isEmpty(), "flow", "no readings", "readings of flow, of head or of both")
                 .hold();
     }
+
+    /** {@return the readings that a design's site holds} */
+    public static Gauging of(Site site) {
+        Stream stream = site.stream();
+        TemperatureRange water = site.waterTemperature();
+        return new Gauging(
+                1,
+                null,
+                stream == null ? List.of() : List.of(stream.flow()),
+                List.of(site.grossHead()),
+                water == null ? null : water.lowest());
+    }
 }

@@ -1,6 +1,7 @@
 package org.leat.file;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
@@ -31,6 +32,17 @@ public final class RecordReader {
         } catch (IOException | SecurityException e) {
             return unreadable(name, "a file that may be read", problems);
         }
+    }
+
+    /**
+     * {@return what a stream says} It is read to its end or to the largest size of a file, and stays open.
+     *
+     * @param name to be shown as the file's name
+     * @throws IOException if the stream cannot be read
+     */
+    public static <R extends Record> Filled<R> read(Class<R> type, InputStream in, String name) throws IOException {
+        Problems problems = new Problems();
+        return read(type, SourceText.decode(in.readNBytes(SourceText.LIMIT + 1), name, problems), name, problems);
     }
 
     /**

@@ -25,7 +25,8 @@ import picocli.CommandLine.Spec;
             ExplainCommand.class,
             RulesCommand.class,
             SchemaCommand.class,
-            SettingsCommand.class
+            SettingsCommand.class,
+            GaugeCommand.class
         },
         footer = {
             "",
