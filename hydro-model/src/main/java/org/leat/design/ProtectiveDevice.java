@@ -17,6 +17,8 @@ import org.jspecify.annotations.Nullable;
  * @param directVoltage that it can break
  * @param breakingCapacity for direct current
  * @param distanceFromBattery along the cable
+ * @param tripCurve of a breaker
+ * @param breaksLoad whether a switch may be opened while current flows
  */
 @About("A fuse, breaker or switch")
 public record ProtectiveDevice(
@@ -33,7 +35,12 @@ public record ProtectiveDevice(
         Quantity<ElectricCurrent> breakingCapacity,
 
         @About("along the cable") @Limits(atLeast = 0) @Nullable
-        Quantity<Length> distanceFromBattery) {
+        Quantity<Length> distanceFromBattery,
+
+        @About("of a breaker") @Nullable TripCurve tripCurve,
+
+        @About("whether a switch may be opened while current flows") @Nullable
+        Boolean breaksLoad) {
 
     public ProtectiveDevice {
         Demand.limits(
@@ -45,7 +52,14 @@ public record ProtectiveDevice(
                         ratedCurrent,
                         directVoltage,
                         breakingCapacity,
-                        distanceFromBattery)
+                        distanceFromBattery,
+                        tripCurve,
+                        breaksLoad)
+                .that(
+                        tripCurve == null || kind == DeviceKind.BREAKER,
+                        "tripCurve",
+                        tripCurve,
+                        "a trip curve only of a breaker")
                 .hold();
     }
 }

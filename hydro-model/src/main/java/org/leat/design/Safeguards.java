@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
  * @param poleEarthed one pole of the battery earthed, at one point
  * @param liveParts whether live parts can be touched
  * @param wetPlace whether the turbine house is wet
+ * @param jetCanStrike whether a jet, turned aside or thrown from the runner, can strike the alternator
  * @param batteryIsolator means to isolate the battery
  * @param turbineIsolator means to isolate the turbine side
  * @param stopWater what stops the water from the jet
@@ -30,6 +31,10 @@ public record Safeguards(
         LiveParts liveParts,
 
         @About("whether the turbine house is wet") @Nullable Boolean wetPlace,
+
+        @About("whether a jet, turned aside or thrown from the runner, can strike the alternator") @Nullable
+        Boolean jetCanStrike,
+
         @About("means to isolate the battery") @Nullable Boolean batteryIsolator,
 
         @About("means to isolate the turbine side") @Nullable
@@ -52,6 +57,7 @@ public record Safeguards(
                         poleEarthed,
                         liveParts,
                         wetPlace,
+                        jetCanStrike,
                         batteryIsolator,
                         turbineIsolator,
                         stopWater,

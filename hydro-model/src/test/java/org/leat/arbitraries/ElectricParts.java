@@ -39,6 +39,7 @@ import org.leat.design.Safeguards;
 import org.leat.design.SpinDown;
 import org.leat.design.StopWater;
 import org.leat.design.Stranding;
+import org.leat.design.TripCurve;
 import org.leat.design.VoltageAs;
 import org.leat.design.VoltageBetween;
 import org.leat.design.VoltageRange;
@@ -254,18 +255,22 @@ final class ElectricParts {
     }
 
     static List<ProtectiveDevice> protection(Draw d, Scale s) {
-        return d.list(
-                0,
-                2,
-                () -> new ProtectiveDevice(
-                        d.of("battery fuse", "isolator"),
-                        d.of(DeviceKind.class),
-                        Place.RECTIFIER,
-                        Place.BATTERY,
-                        d.quantity(6, 200, "A", ElectricCurrent.class),
-                        d.maybe(() -> d.quantity(32, 500, "V", ElectricPotential.class)),
-                        null,
-                        d.maybe(() -> d.quantity(0, 3, "m", Length.class))));
+        return d.list(0, 2, () -> device(d));
+    }
+
+    private static ProtectiveDevice device(Draw d) {
+        DeviceKind kind = d.of(DeviceKind.class);
+        return new ProtectiveDevice(
+                d.of("battery fuse", "isolator"),
+                kind,
+                Place.RECTIFIER,
+                Place.BATTERY,
+                d.quantity(6, 200, "A", ElectricCurrent.class),
+                d.maybe(() -> d.quantity(32, 500, "V", ElectricPotential.class)),
+                null,
+                d.maybe(() -> d.quantity(0, 3, "m", Length.class)),
+                kind == DeviceKind.BREAKER ? d.maybe(() -> d.of(TripCurve.class)) : null,
+                kind == DeviceKind.SWITCH ? d.maybe(d::yes) : null);
     }
 
     static Safeguards safeguards(Draw d) {
@@ -274,6 +279,7 @@ final class ElectricParts {
                 d.maybe(d::yes),
                 d.maybe(d::yes),
                 d.maybe(() -> d.of(LiveParts.class)),
+                d.maybe(d::yes),
                 d.maybe(d::yes),
                 d.maybe(d::yes),
                 d.maybe(d::yes),

@@ -130,4 +130,14 @@ class CableAndProtectionTest {
         assertThatThrownBy(() -> ProtectiveDeviceCoordination.of(1, 0, 1, 1.45))
                 .isInstanceOf(IllegalArgumentException.class);
     }
+
+    /** IEC 60898-2, from memory: a breaker of curve C trips at once from 15 times its rating on direct current, B from 7. */
+    @Test
+    void a_breaker_surely_opens_from_the_multiple_of_its_curve() {
+        assertThat(BreakerTrip.surely(239, 16, BreakerTrip.C)).isFalse();
+        assertThat(BreakerTrip.surely(240, 16, BreakerTrip.C)).isTrue();
+        assertThat(BreakerTrip.surely(112, 16, BreakerTrip.B)).isTrue();
+        assertThat(BreakerTrip.Z).isLessThan(BreakerTrip.B);
+        assertThat(BreakerTrip.D).isGreaterThan(BreakerTrip.C);
+    }
 }

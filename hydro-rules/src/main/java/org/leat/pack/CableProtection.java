@@ -150,6 +150,8 @@ final class CableProtection implements Rule {
                 Si.quantity(rating, "A", ElectricCurrent.class),
                 null,
                 null,
+                null,
+                null,
                 null));
         return Candidate.of(
                 "add-fuse", new Edit("/protection", devices), Arg.of("rating", rating, QuantityKind.CURRENT));
