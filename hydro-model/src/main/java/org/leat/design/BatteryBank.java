@@ -36,7 +36,7 @@ public record BatteryBank(
         @About("cells from pole to pole") @Limits(atLeast = 1)
         int cellsInSeries,
 
-        @About("of the whole bank, 20 hours for lead") @Limits(above = 0)
+        @About("of the whole bank, 20 hours for lead") @Limits(above = 0, atMost = 3.6e9)
         Quantity<ElectricCharge> capacity,
 
         @About("in parallel; one if left out") @Limits(atLeast = 1) @Nullable

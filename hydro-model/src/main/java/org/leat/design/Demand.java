@@ -111,6 +111,9 @@ public final class Demand {
         } else if (!(si <= limits.atMost())) {
             expected = "at most " + limit(limits.atMost(), value);
         }
+        if (expected == null && value instanceof Measured<?> m && limits.above() == 0 && m.plusMinusSi() >= m.si()) {
+            expected = "a tolerance smaller than the value: what cannot be zero is known to be more";
+        }
         return expected == null ? List.of() : List.of(new Fault(field, print(value), expected));
     }
 

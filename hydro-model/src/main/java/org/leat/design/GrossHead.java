@@ -20,7 +20,8 @@ public sealed interface GrossHead {
     @About("A stated head")
     @Plain
     public record Stated(
-            @About("the fall") @Limits(above = 0) Measured<Length> head) implements GrossHead {
+            @About("the fall") @Limits(above = 0, atMost = 3000)
+            Measured<Length> head) implements GrossHead {
 
         public Stated {
             Demand.limits(Stated.class, head).hold();

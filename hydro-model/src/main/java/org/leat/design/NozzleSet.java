@@ -24,10 +24,10 @@ import org.jspecify.annotations.Nullable;
  */
 @About("Nozzles on hand and those open")
 public record NozzleSet(
-        @About("bores of the nozzles open as built") @Limits(above = 0, items = 1)
+        @About("bores of the nozzles open as built") @Limits(above = 0, atMost = 1, items = 1)
         List<Quantity<Length>> open,
 
-        @About("bores of every nozzle on hand") @Limits(above = 0)
+        @About("bores of every nozzle on hand") @Limits(above = 0, atMost = 1)
         List<Quantity<Length>> available,
 
         @About("the sets to be judged; each bore on hand in all positions if left out")

@@ -65,23 +65,31 @@ public record Penstock(
                         highestWallTemperature,
                         drained)
                 .that(
-                        joined(sections),
+                        gap(sections) == 0,
                         "sections",
-                        "ends that do not meet",
+                        gap(sections) == 0 ? "" : apart(sections, gap(sections)),
                         "each section beginning at the elevation where the one before ends")
                 .that(names(sections), "sections", "a name used twice", "a name of its own for each section")
                 .hold();
     }
 
-    private static boolean joined(List<Section> sections) {
+    /** {@return the first section that does not begin where the one before it ends; zero if all meet} */
+    private static int gap(List<Section> sections) {
         for (int i = 1; i < sections.size(); i++) {
             Quantity<Length> end = sections.get(i - 1).toElevation();
             Quantity<Length> start = sections.get(i).fromElevation();
             if (end != null && start != null && Math.abs(Si.of(end) - Si.of(start)) > 0.005) {
-                return false;
+                return i;
             }
         }
-        return true;
+        return 0;
+    }
+
+    private static String apart(List<Section> sections, int at) {
+        Section upper = sections.get(at - 1);
+        Section lower = sections.get(at);
+        return upper.name() + " ending at " + Demand.print(upper.toElevation()) + " and " + lower.name()
+                + " beginning at " + Demand.print(lower.fromElevation());
     }
 
     private static boolean names(List<Section> sections) {

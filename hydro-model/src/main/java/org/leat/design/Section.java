@@ -22,7 +22,9 @@ import org.leat.quantity.Si;
 public record Section(
         @About("of its own") String name,
         @About("what it is made of") Pipe pipe,
-        @About("along the pipe") @Limits(above = 0) Quantity<Length> length,
+
+        @About("along the pipe") @Limits(above = 0, atMost = 100_000)
+        Quantity<Length> length,
 
         @About("of its upper end above the nozzle axis") @Nullable
         Quantity<Length> fromElevation,

@@ -52,7 +52,7 @@ final class NozzleSetCoversStream implements Rule {
             return Open.unsolved(j);
         }
         if (j.plant().numbers().site().stream().isEmpty()) {
-            return List.of(j.at("/nozzles").notGiven("/site/stream"));
+            return List.of(Open.noStream(j, "/nozzles"));
         }
         SeasonMatch worst = SeasonMatch.worst(j);
         Spot spot = j.at("/nozzles/available");

@@ -21,6 +21,9 @@ final class NozzlesOnHand {
     private static final double HALF_MILLIMETRE = 0.0005;
     private static final int LEAST_HALF_MILLIMETRES = 4;
 
+    /** Wider nozzles are not tried one after another: a design that has them is far off anyway. */
+    private static final int MOST_HALF_MILLIMETRES = 200;
+
     private NozzlesOnHand() {}
 
     /** {@return candidates with bores below the largest open, largest first; the rule says {@code message}} */
@@ -28,7 +31,9 @@ final class NozzlesOnHand {
         double open = bores(j).max(Comparator.naturalOrder()).orElseThrow();
         Stream<Double> onHand = available(j).filter(bore -> bore < open - SAME).sorted(Comparator.reverseOrder());
         Stream<Double> made = Stream.iterate(
-                        Math.floor((open - SAME) / HALF_MILLIMETRE), n -> n >= LEAST_HALF_MILLIMETRES, n -> n - 1)
+                        Math.min(MOST_HALF_MILLIMETRES, Math.floor((open - SAME) / HALF_MILLIMETRE)),
+                        n -> n >= LEAST_HALF_MILLIMETRES,
+                        n -> n - 1)
                 .map(n -> n * HALF_MILLIMETRE);
         return Stream.concat(onHand, made).map(bore -> noneLarger(j, candidate(j, message, bore), bore));
     }

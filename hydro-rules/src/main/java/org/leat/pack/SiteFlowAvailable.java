@@ -42,7 +42,7 @@ final class SiteFlowAvailable implements Rule {
         }
         SiteNumbers site = j.plant().numbers().site();
         if (site.stream().isEmpty()) {
-            return List.of(j.at("/site").notGiven("/site/stream"));
+            return List.of(Open.noStream(j, "/site"));
         }
         double asked = j.cases().running().get(0).water().fullPipeFlow();
         List<Outcome> outcomes = new ArrayList<>();

@@ -48,7 +48,7 @@ final class SiteKeptFlow implements Rule {
         List<StreamLevel> levels = j.plant().numbers().site().stream();
         var stream = j.design().site().stream();
         if (stream == null || levels.isEmpty()) {
-            return List.of(j.at("/site").notGiven("/site/stream"));
+            return List.of(Open.noStream(j, "/site"));
         }
         if (stream.keptInStream() == null) {
             return List.of(j.at("/site/stream").review("ask-the-authority"));

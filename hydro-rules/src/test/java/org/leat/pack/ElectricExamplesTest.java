@@ -40,25 +40,28 @@ class ElectricExamplesTest {
 
     /** What a failure cannot be parted from, by example. Shrinks only: every other example breaks its own rule alone. */
     private static final Map<String, List<String>> INSEPARABLE = Map.ofEntries(
-            // to be below cut-in with a machine that suits the plant otherwise, the smallest nozzles take all water there is
+            // to be below cut-in with a machine that suits the plant otherwise, the smallest nozzles take all water
+            // there is
             Map.entry("alternator/cut-in", List.of("nozzle/set-covers-stream", "site/kept-flow")),
             // a runner that is not held runs past the torque peak, off its best speed, and does not come back by itself
             Map.entry(
                     "alternator/holds-runner",
                     List.of("alternator/torque-peak", "plant/restart", "runner/speed-ratio")),
-            // the wrong joints make the wrong volts per speed: the runner turns at the wrong share of the jet's velocity
+            // the wrong joints make the wrong volts per speed: the runner turns at the wrong share of the jet's
+            // velocity
             Map.entry("alternator/star-or-delta", List.of("runner/speed-ratio")),
             // near the peak a gust past it is not recovered
             Map.entry("alternator/torque-peak", List.of("plant/restart")),
             Map.entry("plant/restart", List.of("alternator/torque-peak")),
             // a bank of another voltage than the bus is also outside the inverter's window
             Map.entry("battery/bus-voltage-match", List.of("inverter/input-window")),
+            // what never fills the bank is also too little to keep lead from sulphating
+            Map.entry("battery/never-full", List.of("battery/least-current")),
             // the dump load is lost without harm only where a second line holds
             Map.entry("dump/lost", List.of("dump/second-line")),
             Map.entry("dump/second-line", List.of("dump/lost")),
             // a fuse that leaves the turbine alone leaves it with its capacitor, and the dump load on the other side
-            Map.entry(
-                    "protection/turbine-not-fused-open", List.of("rectifier/capacitor", "dump/side-of-bridge")));
+            Map.entry("protection/turbine-not-fused-open", List.of("rectifier/capacitor", "dump/side-of-bridge")));
 
     private final RuleTestKit kit = new RuleTestKit(Checker.of(List.of(new BuiltInPack())));
 
