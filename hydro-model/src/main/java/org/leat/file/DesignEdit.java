@@ -35,7 +35,10 @@ public record DesignEdit(Position position, String text) {
             return null;
         }
         boolean quotes = reading.text().charAt(index(reading.text(), at.line(), at.column())) == '"';
-        return new DesignEdit(at, YamlText.scalar(DesignTree.plain(value), quotes));
+        String written = YamlText.scalar(DesignTree.plain(value), quotes);
+        // a whole number is written as people write it
+        return new DesignEdit(
+                at, value instanceof Double && written.endsWith(".0") ? written.replace(".0", "") : written);
     }
 
     /**

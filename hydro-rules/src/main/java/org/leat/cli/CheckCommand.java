@@ -3,22 +3,21 @@ package org.leat.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import org.leat.check.Checker;
-import org.leat.check.FailOn;
 import org.leat.check.Kind;
-import org.leat.check.Level;
 import org.leat.check.Report;
 import org.leat.check.Rulebook;
-import org.leat.file.DesignReader;
 import org.leat.file.Reading;
-import org.leat.report.BaselineReader;
+import org.leat.report.Colours;
+import org.leat.report.JUnitWriter;
 import org.leat.report.JsonWriter;
+import org.leat.report.MarkdownWriter;
+import org.leat.report.Plainly;
 import org.leat.report.ReportWriter;
 import org.leat.report.SarifCall;
 import org.leat.report.SarifWriter;
@@ -29,7 +28,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** {@code leat check FILE…}. */
@@ -40,37 +38,23 @@ import picocli.CommandLine.Spec;
         description = "Checks design files and reports.")
 final class CheckCommand implements Callable<Integer> {
 
-    @Parameters(paramLabel = "FILE", arity = "1..*", description = "Design files, YAML or JSON.")
-    private List<Path> files = new ArrayList<>();
+    @Mixin
+    private DesignArguments designs = new DesignArguments();
 
     @Option(
             names = "--format",
-            paramLabel = "text|json|sarif",
+            paramLabel = "text|json|sarif|junit|markdown",
             defaultValue = "text",
             converter = Words.OfFormat.class,
             description = "What the report is written in; text if not said.")
     private Format format = Format.TEXT;
 
     @Option(
-            names = "--fail-on",
-            paramLabel = "error|warning|note",
-            converter = Words.OfLevel.class,
-            description = "The least level that sets exit code 1; if not said, what the settings say, else error.")
-    private @Nullable Level failOn;
-
-    @Option(
-            names = "--baseline",
-            paramLabel = "LOG",
-            description = "The SARIF log of an earlier run: what it holds does not count, unless it got worse.")
-    private @Nullable Path baseline;
-
-    @Option(
-            names = "--today",
-            paramLabel = "DAY",
-            converter = Words.OfDay.class,
-            description = "The day with which last days of suppressions are compared, as 2031-05-30; the clock's if"
-                    + " not said.")
-    private @Nullable LocalDate today;
+            names = "--also",
+            paramLabel = "FORMAT=FILE",
+            converter = AlsoWritten.Converter.class,
+            description = "Writes the report to a file too. May be given several times.")
+    private List<AlsoWritten> also = new ArrayList<>();
 
     @Option(names = "--judge-all", description = "Exit with 4 if anything could not be judged.")
     private boolean judgeAll;
@@ -89,7 +73,7 @@ final class CheckCommand implements Callable<Integer> {
     private Colour colour = Colour.AUTO;
 
     @Mixin
-    private CheckerOptions options = new CheckerOptions();
+    private Judging judging = new Judging();
 
     @Spec
     @SuppressWarnings("NullAway.Init") // set by the command line parser
@@ -97,53 +81,82 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        if (problemsOnly && format != Format.SARIF) {
-            throw new ParameterException(spec.commandLine(), "--problems-only goes with --format sarif");
+        if (problemsOnly && format != Format.SARIF && also.stream().noneMatch(a -> a.format() == Format.SARIF)) {
+            throw new ParameterException(spec.commandLine(), "--problems-only goes with the format sarif");
         }
-        PrintWriter out = spec.commandLine().getOut();
-        Checker checker = checker();
+        List<DesignSource> sources = designs.sources();
+        Map<Path, Format> files = files(sources);
+        Checker checker = judging.checker();
         Tally tally = new Tally();
-        ReportWriter writer = writer(checker.rulebook(), out, tally);
-        for (Path file : files) {
-            Reading reading;
-            Report report;
-            try {
-                reading = DesignReader.read(file);
-                report = checker.check(reading);
-            } catch (RuntimeException | StackOverflowError e) {
-                // one file never stops the rest
-                tally.addBroken();
-                writer.broken(file.toString(), cause(e));
-                continue;
-            }
-            tally.add(report);
-            writer.add(report, reading);
+        PrintWriter out = spec.commandLine().getOut();
+        try (Outputs outputs = Outputs.begin(
+                format, out, files, (f, to, person) -> writer(f, checker.rulebook(), to, person, tally))) {
+            check(checker, sources, outputs, tally);
+            outputs.end();
+        } catch (Outputs.CannotWriteException e) {
+            throw new ParameterException(spec.commandLine(), String.valueOf(e.getMessage()), e);
         }
-        writer.end();
+        if (!designs.leftAside().isEmpty()) {
+            out.flush();
+            spec.commandLine()
+                    .getErr()
+                    .print("leat: left aside, for they hold no part of a plant: "
+                            + Plainly.of(DesignArguments.told(designs.leftAside())) + "\n");
+        }
         return code(tally);
     }
 
-    private Checker checker() {
-        Checker checker = options.checker().on(today == null ? LocalDate.now(ZoneId.systemDefault()) : today);
-        if (baseline == null) {
-            return checker;
+    private void check(Checker checker, List<DesignSource> sources, ReportWriter writer, Tally tally)
+            throws IOException {
+        PrintWriter out = spec.commandLine().getOut();
+        Progress progress = new Progress(spec.commandLine().getErr(), sources.size(), Terminals.forErrorsOnly());
+        for (DesignSource source : sources) {
+            check(checker, source, writer, tally);
+            progress.step();
+            if (out.checkError()) {
+                break; // nobody reads on: a full disk, a reader that went away
+            }
         }
-        BaselineReader.Read read = BaselineReader.read(baseline);
-        if (!read.problems().isEmpty()) {
-            throw new WrongInput(read.problems());
-        }
-        return checker.against(read.baseline());
+        progress.end();
     }
 
-    private Level failOn() {
-        FailOn set = options.settings().failOn();
-        return failOn != null ? failOn : set != null ? set.level() : Level.ERROR;
+    private static void check(Checker checker, DesignSource source, ReportWriter writer, Tally tally)
+            throws IOException {
+        Reading reading;
+        Report report;
+        try {
+            reading = source.read();
+            report = checker.check(reading);
+        } catch (RuntimeException | StackOverflowError e) {
+            // one file never stops the rest
+            tally.addBroken();
+            writer.broken(source.name(), cause(e));
+            return;
+        }
+        tally.add(report);
+        writer.add(report, reading);
     }
 
     /** {@return what broke, without where} */
     static String cause(Throwable e) {
         String said = e.getMessage();
         return e.getClass().getSimpleName() + (said == null ? "" : ": " + said);
+    }
+
+    private Map<Path, Format> files(List<DesignSource> sources) {
+        Map<Path, Format> files = new LinkedHashMap<>();
+        for (AlsoWritten one : also) {
+            Path file = one.file().toAbsolutePath().normalize();
+            boolean design = sources.stream()
+                    .map(DesignSource::file)
+                    .anyMatch(s -> s != null && s.toAbsolutePath().normalize().equals(file));
+            if (design || files.put(file, one.format()) != null) {
+                throw new ParameterException(
+                        spec.commandLine(),
+                        one.file() + (design ? " is a design that is checked" : " is to be written twice"));
+            }
+        }
+        return files;
     }
 
     private int code(Tally tally) {
@@ -153,17 +166,20 @@ final class CheckCommand implements Callable<Integer> {
         if (tally.unreadable() > 0) {
             return ExitCode.UNREADABLE;
         }
-        return tally.failsAt(failOn()) ? ExitCode.FOUND : ExitCode.NOTHING;
+        return tally.failsAt(judging.failOn()) ? ExitCode.FOUND : ExitCode.NOTHING;
     }
 
-    private ReportWriter writer(Rulebook rulebook, PrintWriter out, Tally tally) throws IOException {
-        return switch (format) {
-            case TEXT -> new TextWriter(rulebook, out, colour.colours(System.getenv()));
-            case JSON -> new JsonWriter(rulebook, out);
+    private ReportWriter writer(Format as, Rulebook rulebook, Appendable to, boolean person, Tally tally)
+            throws IOException {
+        return switch (as) {
+            case TEXT -> new TextWriter(rulebook, to, person ? colour.colours(System.getenv()) : Colours.NONE);
+            case JSON -> new JsonWriter(rulebook, to);
+            case JUNIT -> new JUnitWriter(rulebook, to, judging.failOn());
+            case MARKDOWN -> new MarkdownWriter(rulebook, to);
             case SARIF ->
                 new SarifWriter(
                         rulebook,
-                        out,
+                        to,
                         Version.number(),
                         problemsOnly,
                         new SarifCall(spec.commandLine().getParseResult().originalArgs(), () -> code(tally)));

@@ -4,5 +4,7 @@ package org.leat.cli;
 enum Format {
     TEXT,
     JSON,
-    SARIF
+    SARIF,
+    JUNIT,
+    MARKDOWN
 }

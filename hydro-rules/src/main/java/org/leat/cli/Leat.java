@@ -23,6 +23,7 @@ import picocli.CommandLine.Spec;
         subcommands = {
             CheckCommand.class,
             ExplainCommand.class,
+            MendCommand.class,
             RulesCommand.class,
             SchemaCommand.class,
             SettingsCommand.class,

@@ -2,10 +2,12 @@ package org.leat.cli;
 
 import java.util.concurrent.Callable;
 import org.leat.file.DesignSchema;
+import org.leat.report.ReportSchema;
 import org.leat.settings.SettingsFiles;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** {@code leat schema}. */
@@ -13,11 +15,14 @@ import picocli.CommandLine.Spec;
         name = "schema",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
-        description = "Prints the JSON Schema of design files, or of settings files.")
+        description = "Prints the JSON Schema of design files, of settings files, or of reports in JSON.")
 final class SchemaCommand implements Callable<Integer> {
 
     @Option(names = "--of-settings", description = "Of settings files.")
     private boolean ofSettings;
+
+    @Option(names = "--of-report", description = "Of reports in JSON.")
+    private boolean ofReport;
 
     @Spec
     @SuppressWarnings("NullAway.Init") // set by the command line parser
@@ -25,9 +30,11 @@ final class SchemaCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        spec.commandLine()
-                .getOut()
-                .print((ofSettings ? SettingsFiles.schema() : DesignSchema.json()).stripTrailing() + "\n");
+        if (ofSettings && ofReport) {
+            throw new ParameterException(spec.commandLine(), "one schema at a time");
+        }
+        String schema = ofReport ? ReportSchema.json() : ofSettings ? SettingsFiles.schema() : DesignSchema.json();
+        spec.commandLine().getOut().print(schema.stripTrailing() + "\n");
         return ExitCode.NOTHING;
     }
 }

@@ -7,6 +7,7 @@ import org.leat.check.Edit;
 import org.leat.check.WayOut;
 import org.leat.file.DesignEdit;
 import org.leat.file.Reading;
+import org.leat.quantity.Measured;
 
 /** Ways out as replacements of values in the design file. */
 public final class FileChange {
@@ -21,8 +22,9 @@ public final class FileChange {
         List<DesignEdit> replacements = new ArrayList<>();
         for (Edit edit : way.edits()) {
             Object value = edit.value();
-            DesignEdit replacement =
-                    value == null || value instanceof Record ? null : DesignEdit.of(reading, edit.path(), value);
+            DesignEdit replacement = value == null || (value instanceof Record && !(value instanceof Measured<?>))
+                    ? null
+                    : DesignEdit.of(reading, edit.path(), value);
             if (replacement == null) {
                 return Optional.empty();
             }

@@ -120,7 +120,7 @@ final class FindingText {
         return outcome.during().isEmpty() ? "" : " (" + Plainly.of(outcome.during()) + ")";
     }
 
-    private static String source(RuleInForce rule, @Nullable Comparison comparison) {
+    static String source(RuleInForce rule, @Nullable Comparison comparison) {
         List<String> sources = new ArrayList<>();
         List<String> behind = new ArrayList<>();
         for (Limit limit : rule.limits().values()) {

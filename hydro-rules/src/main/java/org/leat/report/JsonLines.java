@@ -9,7 +9,6 @@ import com.fasterxml.jackson.core.util.Separators;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
-import java.io.Writer;
 
 /** JSON with line feeds and two blanks everywhere, streamed. */
 final class JsonLines {
@@ -31,23 +30,8 @@ final class JsonLines {
                 .withArrayEmptySeparator(""));
         printer.indentObjectsWith(indent);
         printer.indentArraysWith(indent);
-        JsonGenerator generator = MAPPER.createGenerator(writer(out));
+        JsonGenerator generator = MAPPER.createGenerator(new Characters(out));
         generator.setPrettyPrinter(printer);
         return generator;
-    }
-
-    private static Writer writer(Appendable out) {
-        return new Writer() {
-            @Override
-            public void write(char[] chars, int offset, int length) throws IOException {
-                out.append(java.nio.CharBuffer.wrap(chars, offset, length));
-            }
-
-            @Override
-            public void flush() {}
-
-            @Override
-            public void close() {}
-        };
     }
 }

@@ -11,6 +11,9 @@ final class JsonModel {
     /** The version of this shape; raised when a field changes its meaning or goes. */
     static final int VERSION = 1;
 
+    /** What the document says it is. */
+    static final String FORMAT = "leat-report";
+
     private JsonModel() {}
 
     record Place(String file, int line, int column, int endLine, int endColumn) {}
@@ -207,4 +210,13 @@ final class JsonModel {
             long knownFromBaseline,
             long absent,
             boolean broke) {}
+
+    /** The document, which is written part by part. */
+    record Document(
+            String format,
+            int version,
+            List<RuleEntry> rules,
+            List<DesignEntry> designs,
+            List<BrokenEntry> notChecked,
+            Summary summary) {}
 }

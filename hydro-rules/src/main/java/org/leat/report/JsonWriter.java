@@ -23,7 +23,7 @@ public final class JsonWriter implements ReportWriter {
         this.json = JsonLines.to(out);
         this.shapes = new JsonShapes(new Wording(rulebook));
         json.writeStartObject();
-        json.writeStringField("format", "leat-report");
+        json.writeStringField("format", JsonModel.FORMAT);
         json.writeNumberField("version", JsonModel.VERSION);
         json.writeArrayFieldStart("rules");
         for (RuleInForce rule : rulebook.rules()) {

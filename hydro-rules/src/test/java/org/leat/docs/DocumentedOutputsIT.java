@@ -10,19 +10,21 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Every console output in the docs is what the real jar prints. A document marks one with {@code <!-- output of: leat …
- * -->} or {@code <!-- last line of: leat … -->} before a fenced block; with {@code -Dleat.write-docs=true} the blocks are written again.
+ * -->}, {@code <!-- last line of: leat … -->} or {@code <!-- first 9 lines of: leat … -->} before a fenced block; with {@code -Dleat.write-docs=true} the blocks are written again.
  */
 class DocumentedOutputsIT {
 
     private static final Path ROOT = Path.of("").toAbsolutePath().getParent();
     private static final Pattern BLOCK = Pattern.compile(
-            "(<!-- (output|last line) of: leat ([^\\n]*?) -->\\n(`{3,})[a-z]*\\n)(.*?)(\\n?\\4\\n)", Pattern.DOTALL);
+            "(<!-- (output|last line|first \\d+ lines) of: leat ([^\\n]*?) -->\\n(`{3,})[a-z]*\\n)(.*?)(\\n?\\4\\n)",
+            Pattern.DOTALL);
 
     static Stream<Path> documents() throws IOException {
         List<Path> found = new ArrayList<>();
@@ -44,6 +46,10 @@ class DocumentedOutputsIT {
             if (m.group(2).equals("last line")) {
                 List<String> lines = printed.lines().toList();
                 printed = String.join("\n", lines.subList(Math.max(0, lines.size() - 1), lines.size())) + "\n";
+            }
+            if (m.group(2).startsWith("first ")) {
+                int lines = Integer.parseInt(m.group(2).split(" ")[1]);
+                printed = printed.lines().limit(lines).collect(Collectors.joining("\n")) + "\n";
             }
             m.appendReplacement(now, Matcher.quoteReplacement(m.group(1) + printed + m.group(4) + "\n"));
         }

@@ -1,0 +1,82 @@
+package org.leat.report;
+
+import java.io.IOException;
+import org.leat.check.Level;
+import org.leat.check.Outcome;
+import org.leat.check.Rulebook;
+import org.leat.file.ProblemText;
+
+/** Shows a person what is changed in a design file and what remains. */
+public final class MendedText {
+
+    private final Appendable out;
+    private final Wording wording;
+
+    /** Writes to {@code out} in the words of a rulebook. */
+    public MendedText(Rulebook rulebook, Appendable out) {
+        this.out = out;
+        this.wording = new Wording(rulebook);
+    }
+
+    /** Shows one file's changes. */
+    public void add(String file, Mended mended) throws IOException {
+        line(file);
+        if (!mended.before().readable()) {
+            for (var problem : mended.before().problems()) {
+                line("  unreadable  " + ProblemText.line(problem));
+            }
+            line("");
+            return;
+        }
+        if (mended.steps().isEmpty()) {
+            line("  Nothing to change.");
+        }
+        for (Mended.Step step : mended.steps()) {
+            Outcome outcome = step.finding().outcome();
+            line("  line " + step.edit().position().line());
+            line("  - " + step.lineBefore().strip());
+            line("  + " + step.lineAfter().strip());
+            line("    " + outcome.level().word() + " " + outcome.rule() + ": " + wording.of(outcome));
+            Double gain = step.way().gain();
+            line("    way out: " + wording.of(step.way(), outcome)
+                    + (gain == null ? "" : " (" + TextWriter.watts(gain) + ")"));
+        }
+        if (!mended.left().isEmpty()) {
+            line("  Left as it is:");
+        }
+        for (Mended.Left left : mended.left()) {
+            Outcome outcome = left.finding().outcome();
+            line("    " + outcome.level().word() + " " + outcome.rule() + " at "
+                    + left.finding().position() + ": " + left.why().words());
+        }
+        line("  Before " + counts(mended.before()) + "; after " + counts(mended.after()) + ".");
+        line("");
+    }
+
+    /** Says of the last file shown, or of the run, what became of it. */
+    public void say(String sentence) throws IOException {
+        line(sentence);
+    }
+
+    /** Ends with the caution: a value in a file is not the plant. */
+    public void end() throws IOException {
+        line("A value in a file is not the plant: what is changed here must be built so.");
+        for (String text : wording.phrase("caution").split("\n", -1)) {
+            line(text);
+        }
+    }
+
+    private static String counts(org.leat.check.Report report) {
+        return number(report.failures(Level.ERROR), "error") + ", " + number(report.failures(Level.WARNING), "warning")
+                + ", " + number(report.failures(Level.NOTE), "note") + ", "
+                + report.count(org.leat.check.Kind.OPEN) + " could not be judged";
+    }
+
+    private static String number(long number, String word) {
+        return number + " " + word + (number == 1 ? "" : "s");
+    }
+
+    private void line(String text) throws IOException {
+        out.append(Plainly.of(text)).append('\n');
+    }
+}
