@@ -1,6 +1,7 @@
 package org.leat.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -15,6 +16,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
 import org.leat.check.Checker;
 import org.leat.check.Finding;
 import org.leat.check.Kind;
@@ -26,6 +28,7 @@ import org.leat.file.Position;
 import org.leat.file.Reading;
 import org.leat.pack.BuiltInPack;
 import org.leat.report.testing.RuleTestKit;
+import org.leat.settings.SettingsFiles;
 
 /**
  * The rule reference in the docs is made from the rules and from the designs that break them; with
@@ -167,6 +170,32 @@ class RulePagesTest {
             assertThat(Files.readString(page.getKey()))
                     .as(page.getKey().toString())
                     .isEqualTo(page.getValue());
+        }
+    }
+
+    @Test
+    void what_a_page_puts_into_a_settings_file_is_read_and_changes_nothing(@TempDir Path folder) throws IOException {
+        StringBuilder text = new StringBuilder("format: 1\nrules:\n");
+        for (RuleInForce rule : rulebook.rules()) {
+            String page = page(rule);
+            String yaml = page.substring(page.indexOf("rules:\n", page.indexOf("## In a settings file")) + 7);
+            text.append(yaml, 0, yaml.indexOf("```"));
+        }
+        Path file = Files.writeString(folder.resolve("all.yaml"), text);
+        SettingsFiles files = SettingsFiles.read(file);
+        assertThat(files.problems()).isEmpty();
+        SettingsFiles.Taken taken =
+                files.settings(rulebook.rules().stream().map(RuleInForce::card).toList());
+        assertThat(taken.problems()).isEmpty();
+        Rulebook changed = Checker.of(List.of(pack), taken.settings()).rulebook();
+        assertThat(changed.rules()).hasSameSizeAs(rulebook.rules());
+        for (RuleInForce rule : changed.rules()) {
+            RuleInForce own = rulebook.rule(rule.card().id());
+            assertThat(rule.level()).isEqualTo(own.level());
+            rule.limits()
+                    .forEach((name, limit) -> assertThat(limit.value())
+                            .as(rule.card().id() + " " + name)
+                            .isCloseTo(own.limits().get(name).value(), withinPercentage(1e-3)));
         }
     }
 
