@@ -2,6 +2,8 @@ package org.leat.catalogue;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import org.leat.design.CableInsulation;
 import org.leat.law.Answer;
@@ -18,9 +20,13 @@ public final class AmpacityCatalogue {
 
     private static final String LAW = "IEC 60364-5-52 current-carrying capacity";
     private static final double ZERO_CELSIUS = 273.15;
-    private static final List<Capacity> CAPACITIES = DataFile.rows("ampacity", Capacity.class);
+    private static final Map<Table, List<Capacity>> CAPACITIES = DataFile.rows("ampacity", Capacity.class).stream()
+            .collect(Collectors.groupingBy(
+                    row -> new Table(row.material(), row.method(), row.insulation(), row.loaded())));
 
     private AmpacityCatalogue() {}
+
+    private record Table(String material, String method, String insulation, int loaded) {}
 
     private record Capacity(
             String material, String method, String insulation, int loaded, double area, double current) {}
@@ -80,12 +86,12 @@ public final class AmpacityCatalogue {
     }
 
     private static List<Capacity> rows(CableLaying laying) {
-        String material = laying.material().name().toLowerCase(Locale.ROOT);
-        return CAPACITIES.stream()
-                .filter(row -> row.material().equals(material)
-                        && row.method().equals(laying.method().name())
-                        && row.insulation().equals(laying.insulation().name())
-                        && row.loaded() == laying.loadedConductors())
-                .toList();
+        return CAPACITIES.getOrDefault(
+                new Table(
+                        laying.material().name().toLowerCase(Locale.ROOT),
+                        laying.method().name(),
+                        laying.insulation().name(),
+                        laying.loadedConductors()),
+                List.of());
     }
 }

@@ -4,6 +4,7 @@ import java.lang.annotation.Annotation;
 import java.lang.reflect.RecordComponent;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import javax.measure.Quantity;
@@ -22,10 +23,16 @@ import org.leat.quantity.TradeUnits;
  */
 public final class Demand {
 
-    private static final ClassValue<List<RecordComponent>> COMPONENTS = new ClassValue<>() {
+    /** Annotations are looked up once for each record: their parsing costs more than all the checks. */
+    private record Demanded(
+            String name, boolean optional, @Nullable Limits limits) {}
+
+    private static final ClassValue<List<Demanded>> COMPONENTS = new ClassValue<>() {
         @Override
-        protected List<RecordComponent> computeValue(Class<?> type) {
-            return List.of(type.getRecordComponents());
+        protected List<Demanded> computeValue(Class<?> type) {
+            return Arrays.stream(type.getRecordComponents())
+                    .map(c -> new Demanded(c.getName(), Demand.optional(c), c.getAnnotation(Limits.class)))
+                    .toList();
         }
     };
 
@@ -41,13 +48,13 @@ public final class Demand {
      */
     static Demand limits(Class<? extends Record> type, @Nullable Object... values) {
         Demand demand = new Demand();
-        List<RecordComponent> components = COMPONENTS.get(type);
+        List<Demanded> components = COMPONENTS.get(type);
         for (int i = 0; i < components.size(); i++) {
-            RecordComponent component = components.get(i);
-            if (values[i] == null && !optional(component)) {
-                demand.faults.add(new Fault(component.getName(), print(null), "a value"));
+            Demanded component = components.get(i);
+            if (values[i] == null && !component.optional()) {
+                demand.faults.add(new Fault(component.name(), print(null), "a value"));
             }
-            demand.faults.addAll(faults(component, values[i]));
+            demand.faults.addAll(faults(component.name(), component.limits(), values[i]));
         }
         return demand;
     }
@@ -64,23 +71,26 @@ public final class Demand {
 
     /** {@return the faults of one value against the limits written at its component; none where it is absent} */
     public static List<Fault> faults(RecordComponent component, @Nullable Object value) {
-        Limits limits = component.getAnnotation(Limits.class);
+        return faults(component.getName(), component.getAnnotation(Limits.class), value);
+    }
+
+    private static List<Fault> faults(String field, @Nullable Limits limits, @Nullable Object value) {
         if (limits == null || value == null) {
             return List.of();
         }
         if (value instanceof List<?> list) {
             List<Fault> faults = new ArrayList<>();
             if (list.size() < limits.items()) {
-                faults.add(new Fault(component.getName(), list.size() + " items", "at least " + limits.items()));
+                faults.add(new Fault(field, list.size() + " items", "at least " + limits.items()));
             }
             for (Object item : list) {
                 if (item != null) {
-                    faults.addAll(one(component.getName(), limits, item));
+                    faults.addAll(one(field, limits, item));
                 }
             }
             return faults;
         }
-        return one(component.getName(), limits, value);
+        return one(field, limits, value);
     }
 
     /** Adds a fault unless the condition holds. */

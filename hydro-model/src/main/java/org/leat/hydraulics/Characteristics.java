@@ -39,7 +39,7 @@ public final class Characteristics {
     private Characteristics(
             SurgeLine line, double steadyFlow, UpperEnd upperEnd, LowerEnd lowerEnd, int reaches, double duration) {
         grid = new ReachGrid(line.sections(), reaches);
-        steps = (int) Math.floor(duration / grid.timeStep * (1 + 1e-12) + 1e-9);
+        steps = stepsIn(duration);
         this.upperEnd = upperEnd;
         this.steadyFlow = steadyFlow;
         tankHead = line.tankHead();
@@ -80,15 +80,53 @@ public final class Characteristics {
      */
     public static HeadEnvelope run(
             SurgeLine line, double steadyFlow, UpperEnd upperEnd, LowerEnd lowerEnd, int reaches, double duration) {
+        return runs(line, steadyFlow, upperEnd, lowerEnd, reaches, duration, duration)
+                .whole();
+    }
+
+    /**
+     * One run looked at twice.
+     *
+     * @param early from the start to an earlier moment: the same as a run of that duration on the same grid
+     * @param whole to the end
+     */
+    public record Runs(HeadEnvelope early, HeadEnvelope whole) {}
+
+    /**
+     * {@return the same as {@link #run}, and what it would have been up to an earlier moment}
+     *
+     * @param early up to the duration, s
+     */
+    public static Runs runs(
+            SurgeLine line,
+            double steadyFlow,
+            UpperEnd upperEnd,
+            LowerEnd lowerEnd,
+            int reaches,
+            double early,
+            double duration) {
         Physical.positive("steadyFlow", steadyFlow);
         Physical.within("reaches", reaches, 1, 100_000);
         Physical.positive("duration", duration);
         Physical.positive("workingHead", line.workingHead(steadyFlow));
         Characteristics run = new Characteristics(line, steadyFlow, upperEnd, lowerEnd, reaches, duration);
-        for (int step = 1; step <= run.steps; step++) {
+        int first = early < duration ? run.stepsIn(early) : run.steps;
+        for (int step = 1; step <= first; step++) {
             run.advance(step);
         }
-        return new HeadEnvelope(line.sections(), run.grid, run.highest, run.lowest, run.lower.airEntered());
+        HeadEnvelope before = run.envelope(line);
+        for (int step = first + 1; step <= run.steps; step++) {
+            run.advance(step);
+        }
+        return new Runs(before, first < run.steps ? run.envelope(line) : before);
+    }
+
+    private int stepsIn(double duration) {
+        return (int) Math.floor(duration / grid.timeStep * (1 + 1e-12) + 1e-9);
+    }
+
+    private HeadEnvelope envelope(SurgeLine line) {
+        return new HeadEnvelope(line.sections(), grid, highest, lowest, lower.airEntered());
     }
 
     private void advance(int step) {

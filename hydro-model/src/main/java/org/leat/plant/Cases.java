@@ -25,6 +25,7 @@ public final class Cases {
     private final Once<List<DumpLost>> dumpLost;
     private final Once<List<BrokenBridge>> broken;
     private final Once<List<Day>> days;
+    private final Once<List<BusSituation>> onTheBus;
 
     Cases(Plant plant, Solver solver) {
         this.plant = plant;
@@ -42,6 +43,7 @@ public final class Cases {
         dumpLost = new Once<>(() -> solver.dumpLost(loadLost()));
         broken = new Once<>(() -> solver.broken(running()));
         days = new Once<>(this::everyDay);
+        onTheBus = new Once<>(this::everyOnTheBus);
     }
 
     /** {@return the plant that was solved} */
@@ -135,19 +137,23 @@ public final class Cases {
      * where the load is lost.
      */
     public List<BusSituation> onTheBus() {
+        return onTheBus.get();
+    }
+
+    private List<BusSituation> everyOnTheBus() {
         List<BusSituation> all = new ArrayList<>(running());
         all.addAll(batteryFull());
         all.addAll(batteryRemoved());
         all.addAll(managementOpens());
         all.addAll(dumpLost());
         all.addAll(loadLost());
-        return all;
+        return List.copyOf(all);
     }
 
     /** {@return every situation that makes a voltage on the bus, those that are stepped in time last} */
     public BusSituations busSituations() {
         return new BusSituations(() -> {
-            List<BusSituation> all = onTheBus();
+            List<BusSituation> all = new ArrayList<>(onTheBus());
             all.addAll(broken());
             all.addAll(days());
             return List.copyOf(all);

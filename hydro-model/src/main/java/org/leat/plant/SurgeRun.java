@@ -68,14 +68,12 @@ final class SurgeRun {
     private Surge run(UpperEnd upper, LowerEnd lower, double change, double duration) {
         double affordable = Math.sqrt(MOST_NODE_STEPS * line.returnTime() / (2 * duration));
         int reaches = (int) Math.max(FEWEST_REACHES, Math.min(MOST_REACHES, affordable));
-        HeadEnvelope whole = Characteristics.run(line, flow, upper, lower, reaches, duration);
-        if (!parts(whole)) {
-            return surge(whole, whole, true);
-        }
         // the peak runs up the pipe before its reflection lets the column part
         double first = Math.min(duration, change + 0.5 * line.returnTime());
-        HeadEnvelope before = Characteristics.run(line, flow, upper, lower, reaches, first);
-        return surge(before, whole, !parts(before));
+        Characteristics.Runs runs = Characteristics.runs(line, flow, upper, lower, reaches, first, duration);
+        return parts(runs.whole())
+                ? surge(runs.early(), runs.whole(), !parts(runs.early()))
+                : surge(runs.whole(), runs.whole(), true);
     }
 
     private boolean parts(HeadEnvelope envelope) {

@@ -35,6 +35,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -55,6 +56,9 @@ public final class TradeUnits {
     private static final Map<QuantityKind, List<TradeUnit>> BY_KIND;
     private static final Map<Unit<?>, TradeUnit> BY_UNIT;
 
+    /** The same for the very objects of the register: hashing a derived unit is dear. */
+    private static final Map<Unit<?>, TradeUnit> BY_SAME_UNIT;
+
     private TradeUnits() {}
 
     static {
@@ -69,6 +73,9 @@ public final class TradeUnits {
             r.byKind.forEach((kind, units) -> byKind.put(kind, List.copyOf(units)));
             BY_KIND = Collections.unmodifiableMap(byKind);
             BY_UNIT = Collections.unmodifiableMap(new LinkedHashMap<>(r.byUnit));
+            IdentityHashMap<Unit<?>, TradeUnit> same = new IdentityHashMap<>();
+            r.byKind.values().forEach(units -> units.forEach(u -> same.put(u.unit(), r.byUnit.get(u.unit()))));
+            BY_SAME_UNIT = Collections.unmodifiableMap(same);
         } finally {
             thread.setContextClassLoader(was);
         }
@@ -104,7 +111,8 @@ public final class TradeUnits {
 
     /** {@return the registered unit that is this JSR-385 unit, or null} */
     public static @Nullable TradeUnit find(Unit<?> unit) {
-        return BY_UNIT.get(unit);
+        TradeUnit same = BY_SAME_UNIT.get(unit);
+        return same == null ? BY_UNIT.get(unit) : same;
     }
 
     private static final class Register {

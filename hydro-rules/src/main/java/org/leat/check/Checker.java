@@ -3,6 +3,7 @@ package org.leat.check;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -181,10 +182,12 @@ public final class Checker {
         List<Verdict> verdicts = Verdict.all(runs, plant);
         AssumptionRanges ranges = AssumptionRanges.explore(runs, plant, verdicts);
         List<Finding> findings = new ArrayList<>();
+        Map<Level, Set<String>> failing = new EnumMap<>(Level.class);
+        Map<String, String> lasting = new TreeMap<>();
         for (Verdict verdict : ranges.settled()) {
             Position position = positions.of(standsAt.apply(verdict.outcome().path()));
-            Verdict.Ways ways =
-                    verdict.waysOut(runs, failing(verdicts, verdict.outcome().level()));
+            Verdict.Ways ways = verdict.waysOut(
+                    runs, failing.computeIfAbsent(verdict.outcome().level(), level -> failing(verdicts, level)));
             Outcome outcome = verdict.outcome();
             boolean danger =
                     outcome.kind().needsAttention() && verdict.run().inForce().endangers(outcome.level());
@@ -195,7 +198,10 @@ public final class Checker {
                     ways.inVain(),
                     ranges.under(outcome.identity()),
                     verdict.broke() || ways.broke(),
-                    new Identity(outcome.rule(), Lasting.path(design, outcome.path()), outcome.during()),
+                    new Identity(
+                            outcome.rule(),
+                            lasting.computeIfAbsent(outcome.path(), path -> Lasting.path(design, path)),
+                            outcome.during()),
                     danger,
                     null,
                     null));

@@ -1,9 +1,6 @@
 package org.leat.check;
 
-import java.util.Collections;
-import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.Design;
 import org.leat.plant.Cases;
@@ -18,11 +15,20 @@ public final class Judgement {
 
     private final RuleInForce rule;
     private final Plant plant;
-    private final Map<List<Edit>, Judgement> edited = Collections.synchronizedMap(new IdentityHashMap<>());
+    private final Trials trials;
 
-    Judgement(RuleInForce rule, Plant plant) {
+    Judgement(RuleInForce rule, Trials trials) {
         this.rule = rule;
-        this.plant = plant;
+        this.plant = trials.plant();
+        this.trials = trials;
+    }
+
+    private Judgement(RuleInForce rule, Plant plant) {
+        this(rule, new Trials(plant));
+    }
+
+    Trials trials() {
+        return trials;
     }
 
     /** {@return a judgement by a rule's own limits} For tests of one rule. */
@@ -70,9 +76,7 @@ public final class Judgement {
      * @throws org.leat.design.ImpossibleValueException if the edited design can never be
      */
     public Judgement with(List<Edit> edits) {
-        // the same list is solved once: a way out is tried by the rule and again by the checker
-        return edited.computeIfAbsent(
-                List.copyOf(edits), e -> new Judgement(rule, plant.like(DesignEdits.apply(design(), e))));
+        return new Judgement(rule, trials.with(edits));
     }
 
     /** {@return the same rule looking at the plant with some numbers replaced, as {@link Plant}'s with… give it} */

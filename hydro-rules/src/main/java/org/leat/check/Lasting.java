@@ -21,6 +21,9 @@ final class Lasting {
 
     /** {@return the lasting path of an element of a design; the path itself where it leads nowhere} */
     static String path(Design design, String path) {
+        if (path.indexOf('[') < 0) {
+            return path; // no list on the way
+        }
         List<PathSteps.Step> steps;
         try {
             steps = PathSteps.steps(path);

@@ -15,11 +15,12 @@ record RuleRun(Rule rule, RuleInForce inForce) {
     }
 
     /** {@return the rule's verdicts on a plant; none if it is off} */
-    List<Verdict> judge(Plant plant) {
+    List<Verdict> judge(Trials trials) {
         if (inForce.off() != null) {
             return List.of();
         }
-        Judgement judgement = new Judgement(inForce, plant);
+        Plant plant = trials.plant();
+        Judgement judgement = new Judgement(inForce, trials);
         List<Outcome> outcomes;
         try {
             outcomes = List.copyOf(rule.judge(judgement));

@@ -11,9 +11,10 @@ record Verdict(RuleRun run, Judgement judgement, Outcome outcome, boolean broke)
 
     /** {@return what every rule answers for a plant, by rule} */
     static List<Verdict> all(List<RuleRun> runs, Plant plant) {
+        Trials trials = new Trials(plant);
         List<Verdict> verdicts = new ArrayList<>();
         for (RuleRun run : runs) {
-            verdicts.addAll(run.judge(plant));
+            verdicts.addAll(trials.verdicts(run));
         }
         return verdicts;
     }
@@ -63,19 +64,19 @@ record Verdict(RuleRun run, Judgement judgement, Outcome outcome, boolean broke)
 
     /** Only a pass is a way out. */
     private boolean helps(WayOut way) {
-        return run.judge(judgement.with(way.edits()).plant()).stream()
+        return judgement.trials().with(way.edits()).verdicts(run).stream()
                 .map(Verdict::outcome)
                 .allMatch(then -> !then.identity().equals(outcome.identity()) || then.kind() == Kind.PASS);
     }
 
     /** {@return the first rule that begins to fail as badly by a way out; null if none does} */
     private @Nullable String brings(WayOut way, List<RuleRun> runs, Set<String> failing) {
-        Plant edited = judgement.with(way.edits()).plant();
+        Trials edited = judgement.trials().with(way.edits());
         for (RuleRun other : runs) {
             if (!other.equals(run) && !other.canFailAs(outcome.level())) {
                 continue;
             }
-            for (Verdict after : other.judge(edited)) {
+            for (Verdict after : edited.verdicts(other)) {
                 Outcome then = after.outcome();
                 if (then.kind() == Kind.FAIL
                         && then.level().compareTo(outcome.level()) >= 0

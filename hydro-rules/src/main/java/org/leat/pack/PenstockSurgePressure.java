@@ -6,6 +6,7 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.Kind;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
@@ -84,16 +85,30 @@ final class PenstockSurgePressure implements Rule {
                         .anyMatch(r -> r.nozzles().bores().size() > 1);
     }
 
-    /** The stop that leaves the least margin. */
+    /** The stop that leaves the least margin. No wave is followed through a stop that others already outdo. */
     private static Outcome worst(Judgement j, SectionNumbers section, int index) {
         Outcome worst = null;
-        for (Closing closing : j.cases().closing()) {
+        List<Closing> stops = j.cases().closing();
+        boolean tooMuch = stops.stream().anyMatch(c -> tooMuch(section, c, index));
+        for (Closing closing : stops) {
+            boolean surpassed =
+                    tooMuch ? !tooMuch(section, closing, index) : worst != null && worst.kind() == Kind.OPEN;
+            if (surpassed) {
+                continue;
+            }
             Outcome outcome = judge(j, closing, section, closing.sections().get(index));
             if (worst == null || margin(outcome) < margin(worst)) {
                 worst = outcome;
             }
         }
         return java.util.Objects.requireNonNull(worst);
+    }
+
+    private static boolean tooMuch(SectionNumbers section, Closing closing, int index) {
+        return closing.sections().get(index) instanceof Amount.Known pressure
+                && section.surgeRatingHot() instanceof Amount.Known rating
+                && !Comparison.atMost(pressure.value(), rating.value(), QuantityKind.PRESSURE)
+                        .holds();
     }
 
     /** A failure first, then what is open, because an unknown may be worse than any pass. */

@@ -87,9 +87,9 @@ final class Search {
         } catch (ImpossibleValueException e) {
             return false; // the edited design can never be, so it is no way out
         }
-        Set<Identity> before = bad(rule.judge(j));
         Set<Identity> after = bad(rule.judge(changed));
-        return !after.contains(failure.identity()) && before.containsAll(after);
+        return after.isEmpty()
+                || (!after.contains(failure.identity()) && bad(rule.judge(j)).containsAll(after));
     }
 
     private static Set<Identity> bad(List<Outcome> outcomes) {
