@@ -22,7 +22,7 @@ final class WattsText {
         report.running().forEach(r -> head.add(Plainly.of(r.nozzles().name())));
         table.row(head.toArray(String[]::new));
         for (EnergyAccount.Stage stage : EnergyAccount.Stage.values()) {
-            List<String> row = new ArrayList<>(List.of(name(stage)));
+            List<String> row = new ArrayList<>(List.of(name(stage, report.regulator())));
             for (Running running : report.running()) {
                 row.add(watts(running.operation().energy().at(stage)));
             }
@@ -46,7 +46,7 @@ final class WattsText {
         };
     }
 
-    private static String name(EnergyAccount.Stage stage) {
+    private static String name(EnergyAccount.Stage stage, RegulatorKind regulator) {
         return switch (stage) {
             case WATER -> "water, gross head";
             case NOZZLE -> "nozzle, net head";
@@ -55,7 +55,7 @@ final class WattsText {
             case AIR_GAP -> "air gap";
             case TERMINALS -> "alternator terminals";
             case DIRECT_CURRENT -> "behind the bridge";
-            case REGULATOR -> "regulator input";
+            case REGULATOR -> regulator == RegulatorKind.NONE ? "cable's end" : "regulator input";
             case BATTERY -> "battery poles";
             case STORED -> "stored in the battery";
         };
