@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param basin still water in which sand settles
  * @param vent way for air into the pipe below a shut-off at the top
  * @param valveClosingTime of a valve at the intake, shut by hand
+ * @param cleaningInterval between cleanings of the screen while leaves fall
  */
 @About("Where the water is taken")
 public record Intake(
@@ -28,10 +29,13 @@ public record Intake(
         Vent vent,
 
         @About("of a valve at the intake, shut by hand") @Limits(above = 0) @Nullable
-        Quantity<Time> valveClosingTime) {
+        Quantity<Time> valveClosingTime,
+
+        @About("between cleanings of the screen while leaves fall") @Limits(above = 0) @Nullable
+        Quantity<Time> cleaningInterval) {
 
     public Intake {
-        Demand.limits(Intake.class, screen, submergence, basin, vent, valveClosingTime)
+        Demand.limits(Intake.class, screen, submergence, basin, vent, valveClosingTime, cleaningInterval)
                 .hold();
     }
 }

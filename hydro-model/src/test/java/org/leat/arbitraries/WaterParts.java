@@ -184,7 +184,8 @@ final class WaterParts {
                         d.quantity(0.3, 2, "m", Length.class),
                         d.quantity(0.2, 1, "m", Length.class))),
                 d.maybe(() -> new Vent(d.quantity(10, 50, "mm", Length.class), d.maybe(d::yes))),
-                d.maybe(() -> d.quantity(1, 60, "s", Time.class)));
+                d.maybe(() -> d.quantity(1, 60, "s", Time.class)),
+                null);
     }
 
     static Penstock penstock(Draw d, Scale s) {

@@ -1,7 +1,6 @@
 package org.leat.pack;
 
 import java.util.List;
-import org.leat.catalogue.CellChemistryCatalogue;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
@@ -11,10 +10,6 @@ import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
-import org.leat.design.Chemistry;
-import org.leat.electrics.CycleLife;
-import org.leat.law.Answer;
-import org.leat.plant.Running;
 import org.leat.quantity.QuantityKind;
 
 /** Years of the battery at its daily use. */
@@ -46,27 +41,17 @@ final class BatteryCycleLife implements Rule {
         if (j.cases().running().isEmpty()) {
             return Open.unsolved(j);
         }
-        DailyUse daily = DailyUse.of(j.design());
-        Running lean = Lean.of(j);
-        Spot spot = j.at("/battery/capacity").during(lean.id());
-        if (daily.missing() != null) {
-            return List.of(spot.notGiven(daily.missing()));
+        Spot spot = j.at("/battery/capacity").during(Lean.of(j).id());
+        CycleYears cycled = CycleYears.of(j);
+        if (cycled.missing() != null) {
+            return List.of(spot.notGiven(cycled.missing()));
         }
-        double depth = Math.min(
-                1, DailyUse.deepest(j.design(), daily.use(), lean.operation().batteryPower()) / Lean.stored(j));
-        Chemistry chemistry = j.design().battery().chemistry();
-        Arg told = Arg.of("depth", depth, QuantityKind.RATIO);
-        if (!(CellChemistryCatalogue.cycles(chemistry, depth) instanceof Answer.Value cycles)) {
-            return List.of(spot.pass("age-decides", told));
-        }
-        double factor = Lead.is(j)
-                ? CycleLife.leadTemperatureFactor(j.plant().numbers().site().highestAirTemperature())
-                : 1;
-        return List.of(spot.compare(
-                Comparison.atLeast(CycleLife.years(cycles.value(), 1, factor), j.limit("least-years")),
-                "lasts",
-                "short",
-                told));
+        Arg told = Arg.of("depth", cycled.depth(), QuantityKind.RATIO);
+        Double years = cycled.years();
+        return List.of(
+                years == null
+                        ? spot.pass("age-decides", told)
+                        : spot.compare(Comparison.atLeast(years, j.limit("least-years")), "lasts", "short", told));
     }
 
     @Override

@@ -110,6 +110,7 @@ public final class BuiltInPack implements RulePack {
             new PenstockVelocity(),
             new PlantEfficiencyChain(),
             new PlantLeftOnTheTable(),
+            new PlantMaintenancePlan(),
             new PlantRestart(),
             new PlantStopSafely(),
             new ProtectionAlternatorCannotTrip(),

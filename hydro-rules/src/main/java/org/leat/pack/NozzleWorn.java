@@ -92,7 +92,7 @@ final class NozzleWorn implements Rule {
         boolean soft = false;
         for (int i = 0; i < nozzles.worn().size(); i++) {
             WornNozzle worn = nozzles.worn().get(i);
-            if (nozzles.open().stream().anyMatch(open -> WornOpen.isOf(worn, open))) {
+            if (WornOpen.isOpen(nozzles, worn)) {
                 edits.add(new Edit(WornOpen.at(i) + "/measured", worn.drilled()));
                 edits.add(new Edit(WornOpen.at(i) + "/running-time", Si.quantity(0, "h", Time.class)));
                 soft |= !Boolean.TRUE.equals(worn.hardFaced());

@@ -1,5 +1,6 @@
 package org.leat.pack;
 
+import org.jspecify.annotations.Nullable;
 import org.leat.check.Judgement;
 import org.leat.design.Buckets;
 import org.leat.design.Runner;
@@ -42,6 +43,20 @@ final class PrintedInspection {
                         InspectionInterval.of(
                                 known.value(), running.water().jets().size(), speed))
                 : 0;
+    }
+
+    /** {@return path of what is not told of printed buckets; null where an interval can be computed} */
+    static @Nullable String missing(Judgement j, Buckets buckets) {
+        if (BucketMaterial.of(j) == null) {
+            return BucketMaterial.PATH;
+        }
+        if (buckets.rootWidth() == null) {
+            return "/runner/buckets/root-width";
+        }
+        if (buckets.rootThickness() == null) {
+            return "/runner/buckets/root-thickness";
+        }
+        return buckets.leverArm() == null ? "/runner/buckets/lever-arm" : null;
     }
 
     /** {@return how often a bucket passes a jet in a year, as far as the hours are told} */

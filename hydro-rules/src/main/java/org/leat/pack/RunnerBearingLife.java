@@ -16,15 +16,10 @@ import org.leat.check.WayOut;
 import org.leat.design.Bearings;
 import org.leat.design.Runner;
 import org.leat.law.Answer;
-import org.leat.law.Gravity;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.PlantNumbers;
 import org.leat.plant.Running;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
-import org.leat.turbine.BearingLife;
-import org.leat.turbine.EquivalentBearingLoad;
-import org.leat.turbine.OverhungBearings;
 
 /** Life of the bearing beside the runner under jet and weight. */
 final class RunnerBearingLife implements Rule {
@@ -60,47 +55,21 @@ final class RunnerBearingLife implements Rule {
             return Open.unsolved(j);
         }
         Spot at = j.at("/runner/bearings/dynamic-rating");
-        if (runner.mass() == null) {
-            return List.of(at.notGiven("/runner/mass"));
+        String missing = BearingDuty.missing(j);
+        if (missing != null) {
+            return List.of(at.notGiven(missing));
         }
-        if (bearings.overhang() == null || bearings.spacing() == null) {
-            return List.of(at.notGiven("/runner/bearings/" + (bearings.overhang() == null ? "overhang" : "spacing")));
+        BearingDuty duty = BearingDuty.worst(j, bearings);
+        Spot spot = at.during(duty.running());
+        Arg load = Arg.of("load", duty.load(), QuantityKind.FORCE);
+        if (!duty.turns()) {
+            return List.of(spot.notApplicable("lasts", load));
         }
-        Running running = Worst.most(
-                j.cases().running(),
-                r -> load(j, bearings, r) * Math.cbrt(r.operation().speed()));
-        double load = load(j, bearings, running);
-        double speed = running.operation().speed();
-        Spot spot = at.during(running);
-        boolean roller = Boolean.TRUE.equals(bearings.roller());
-        if (!(speed > 0) || !(load > 0)) {
-            return List.of(spot.notApplicable("lasts", Arg.of("load", load, QuantityKind.FORCE)));
-        }
-        Answer life = BearingLife.basic(Si.of(bearings.dynamicRating()), load, speed, roller);
+        Answer life = duty.life(bearings);
         if (life instanceof Answer.Outside outside) {
             return List.of(spot.outside(outside));
         }
-        return List.of(spot.compare(
-                Comparison.atLeast(life.orThrow(), j.limit("life")),
-                "lasts",
-                "wears",
-                Arg.of("load", load, QuantityKind.FORCE)));
-    }
-
-    private static double load(Judgement j, Bearings bearings, Running running) {
-        PlantNumbers numbers = j.plant().numbers();
-        double radius = numbers.runner().pitchDiameter() / 2;
-        int jets = Math.max(1, running.water().jets().size());
-        double pull = Math.abs(running.operation().torque()) / radius / jets;
-        Runner runner = j.design().runner();
-        double weight = runner == null ? 0 : Si.of(runner.mass(), 0) * Gravity.STANDARD;
-        double radial =
-                OverhungBearings.near(pull + weight, Si.of(bearings.overhang(), 0), Si.of(bearings.spacing(), 1));
-        double axial = numbers.water().density()
-                * running.water().flow()
-                * running.water().jetVelocity()
-                * Math.sin(numbers.runner().jetAngle());
-        return EquivalentBearingLoad.of(radial, Math.abs(axial), EquivalentBearingLoad.DEEP_GROOVE_X, 1.6);
+        return List.of(spot.compare(Comparison.atLeast(life.orThrow(), j.limit("life")), "lasts", "wears", load));
     }
 
     @Override
@@ -112,13 +81,10 @@ final class RunnerBearingLife implements Rule {
         }
         double needed = 0;
         for (Running running : j.cases().running()) {
-            double load = load(j, bearings, running);
-            double speed = running.operation().speed();
-            if (load > 0 && speed > 0) {
-                boolean roller = Boolean.TRUE.equals(bearings.roller());
+            BearingDuty duty = BearingDuty.of(j, bearings, running);
+            if (duty.turns()) {
                 needed = Math.max(
-                        needed,
-                        BearingLife.neededRating(load, speed, j.limit("life").value(), roller));
+                        needed, duty.neededRating(bearings, j.limit("life").value()));
             }
         }
         double newtons = Math.ceil(needed / 100 + 1e-9) * 100;

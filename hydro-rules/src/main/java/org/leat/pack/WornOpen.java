@@ -51,13 +51,41 @@ record WornOpen(@Nullable String missing, List<Quantity<Length>> bores, double g
         return new WornOpen(null, List.copyOf(bores), now / drilled - 1);
     }
 
+    /** {@return path of the running time that an open nozzle lacks; null where none does} The bores are told. */
+    static @Nullable String untimed(Judgement j) {
+        NozzleSet nozzles = j.design().nozzles();
+        for (int i = 0; i < nozzles.worn().size(); i++) {
+            if (isOpen(nozzles, nozzles.worn().get(i)) && nozzles.worn().get(i).runningTime() == null) {
+                return at(i) + "/running-time";
+            }
+        }
+        return null;
+    }
+
+    /** {@return running time in which the fastest growing has grown by a share of its area, s} The times are told. */
+    static double time(Judgement j, double share) {
+        NozzleSet nozzles = j.design().nozzles();
+        double least = Double.POSITIVE_INFINITY;
+        for (WornNozzle worn : nozzles.worn()) {
+            double growth = Math.pow(Si.of(worn.measured(), 0) / Si.of(worn.drilled()), 2) - 1;
+            if (isOpen(nozzles, worn) && growth > 0) {
+                least = Math.min(least, Si.of(worn.runningTime(), 0) * share / growth);
+            }
+        }
+        return least;
+    }
+
+    /** {@return whether a nozzle of that bore is open as built} */
+    static boolean isOpen(NozzleSet nozzles, WornNozzle worn) {
+        return nozzles.open().stream().anyMatch(open -> isOf(worn, open));
+    }
+
     /** {@return path of a reading by its place in the list} */
     static String at(int index) {
         return PATH + "[" + index + "]";
     }
 
-    /** {@return whether a reading is of a nozzle of that bore} */
-    static boolean isOf(WornNozzle worn, Quantity<Length> open) {
+    private static boolean isOf(WornNozzle worn, Quantity<Length> open) {
         return Math.abs(Si.of(worn.drilled()) - Si.of(open)) < SAME;
     }
 
