@@ -201,6 +201,65 @@ class LeatIT {
         assertThat(leat("check", "bytes.yaml").code()).isEqualTo(3);
     }
 
+    private static final Path ELECTRIC = Path.of("src/test/resources/rules/electric");
+
+    /** A sound design with one value replaced; {@return where it stands} */
+    private String spoilt(String name, String sound, String field, String value) throws IOException {
+        String text = Files.readString(ELECTRIC.resolve(sound));
+        int at = text.indexOf(field + ": ") + field.length() + 2;
+        assertThat(text).containsOnlyOnce(" " + field + ": ");
+        String end = text.substring(at);
+        int length = end.length() - end.replaceFirst("^[^,}\\n]+", "").length();
+        file(name, text.substring(0, at) + value + end.substring(length));
+        int line = (int) text.substring(0, at).chars().filter(c -> c == '\n').count() + 1;
+        return name + ":" + line + ":" + (at - text.lastIndexOf('\n', at));
+    }
+
+    @Test
+    void electric_numbers_that_cannot_be_are_refused_where_they_stand() throws Exception {
+        String winding = spoilt("winding.yaml", "sound.yaml", "resistance-between-leads", "0 \u03A9");
+        String battery = spoilt("battery.yaml", "sound.yaml", "internal-resistance", "0 m\u03A9");
+        String dump = spoilt("dump.yaml", "sound.yaml", "resistance-hot", "0 \u03A9");
+        String heat = spoilt("heat.yaml", "sound.yaml", "thermal-resistance", "0 K/W");
+        String text = Files.readString(ELECTRIC.resolve("sound.yaml"));
+        file("magnets.yaml", text.replace("  magnet-grade: sh\n", "  flux-coefficient: 0.11 %/K\n"));
+        Ran ran = leat("check", "winding.yaml", "battery.yaml", "dump.yaml", "heat.yaml", "magnets.yaml");
+        assertThat(ran.code()).isEqualTo(3);
+        assertThat(ran.out())
+                .contains(
+                        winding + ": /alternator/winding/resistance-between-leads: found 0 \u03A9, which cannot be;"
+                                + " expected more than 0 \u03A9",
+                        battery + ": /battery/internal-resistance: found 0 m\u03A9, which cannot be;"
+                                + " expected more than 0 m\u03A9",
+                        dump + ": /dump-load/resistance-hot: found 0 \u03A9, which cannot be;"
+                                + " expected more than 0 \u03A9",
+                        heat + ": /alternator/thermal-resistance: found 0 K/W, which cannot be;"
+                                + " expected more than 0 K/W")
+                .containsPattern("magnets.yaml:\\d+:21: /alternator/flux-coefficient: found 0.11 %/K, which cannot be;"
+                        + " expected at most 0 %/K");
+    }
+
+    @Test
+    void electric_numbers_that_can_be_but_must_not_are_errors_where_they_stand() throws Exception {
+        String point = spoilt("point.yaml", "sound.yaml", "absorption-voltage", "31 V");
+        String drift = spoilt("drift.yaml", "sound-lead.yaml", "temperature-compensation", "4 mV/K");
+        String text = Files.readString(ELECTRIC.resolve("sound.yaml"));
+        file("fuse.yaml", text.replace("rated-current: 50 A", "rated-current: 250 A"));
+        Ran points = leat("check", "point.yaml");
+        assertThat(points.code()).isEqualTo(1);
+        assertThat(points.out()).contains("ERROR regulator/set-points  at " + point, "The set point is 31 V");
+        Ran drifts = leat("check", "drift.yaml");
+        assertThat(drifts.code()).isEqualTo(1);
+        assertThat(drifts.out())
+                .contains("ERROR regulator/temperature-compensation  at " + drift, "(4 mV/K a cell): it must fall");
+        Ran fuse = leat("check", "fuse.yaml");
+        assertThat(fuse.code()).isEqualTo(1);
+        assertThat(fuse.out())
+                .containsPattern(
+                        "ERROR cable/protection  at fuse.yaml:\\d+:\\d+  protection\\[battery fuse\\].rated-current")
+                .contains("The battery fuse of 250 A lets the run rectifier to battery burn before it opens");
+    }
+
     @Test
     void one_bad_file_does_not_stop_the_rest() throws Exception {
         file("bad.yaml", "format: 1\n");
