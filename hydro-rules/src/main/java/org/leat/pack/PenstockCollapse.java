@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.Kind;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
@@ -28,9 +29,13 @@ final class PenstockCollapse implements Rule {
             .why(
                     "A stop that hammers is followed by suction as deep; so is a siphon. A thin wall folds flat in it, and a"
                             + " fold is where it cracks. Where only the safety factor is short this fails as a warning.")
-            .formula("running: p = ρ g (grade line − elevation); stop: the mirror image of the surge below the intake's"
-                    + " level; at most a vacuum; limit = 2 E/((1 − ν²)(SDR − 1)³) · ovality factor / safety")
-            .judged("running on each nozzle set (E of hours), and every stop of the water (E of a surge)")
+            .formula(
+                    "running: p = ρ g (grade line − elevation); stop: one pipe shut at the nozzles, the mirror image of"
+                            + " the surge below the intake's level; else a vacuum, or the lowest of the waves where the wall would not"
+                            + " stand that; limit = 2 E/((1 − ν²)(SDR − 1)³) · ovality factor / safety")
+            .judged(
+                    "running on each nozzle set (E of hours), and every stop of the water, at the nozzles or at the intake (E of a"
+                            + " surge)")
             .source("PPI Handbook of PE Pipe, ch. 6; AWWA M55 (safety factor 2); Wylie and Streeter, ch. 2")
             .limit("safety", QuantityKind.RATIO, 2, "", "AWWA M55; PPI")
             .limit("ovality", QuantityKind.RATIO, 3, "%", "coiled pipe, PPI Handbook of PE Pipe, ch. 6 (from memory)")
@@ -42,6 +47,9 @@ final class PenstockCollapse implements Rule {
             .message("stronger-grade", "sdr", "rating")
             .message("thick-wall", "ratio")
             .build();
+
+    /** Pressure head deeper than any vacuum, m. */
+    private static final double FAR_BELOW_VACUUM = 100;
 
     @Override
     public RuleCard card() {
@@ -74,18 +82,40 @@ final class PenstockCollapse implements Rule {
             worst = worse(worst, outcome(j, spot.during(running), section, suction(running, index), hours));
         }
         Amount now = critical(j, section, section.modulus());
-        double highest = Math.max(section.fromElevation(), section.toElevation());
-        double level = j.plant().numbers().site().grossHead();
         for (Closing closing : j.cases().closing()) {
-            Spot during = spot.during(closing);
-            if (closing.surgeHead() instanceof Amount.Known surge) {
-                double suction = OutsidePressure.ofHead(j, level - surge.value() - highest);
-                worst = worse(worst, outcome(j, during, section, suction, now));
-            } else {
-                worst = worse(worst, Open.because(during, closing.surgeHead()));
-            }
+            worst = worse(worst, stop(j, spot.during(closing), closing, index, section, now));
         }
         return Objects.requireNonNull(worst);
+    }
+
+    /** By the bound that costs nothing; by the waves where the wall would not stand that. */
+    private static Outcome stop(
+            Judgement j, Spot spot, Closing closing, int index, SectionNumbers section, Amount critical) {
+        if (!(closing.surgeHead() instanceof Amount.Known)) {
+            return Open.because(spot, closing.surgeHead());
+        }
+        double bound = bound(j, closing, section);
+        Outcome cheap = outcome(j, spot, section, bound, critical);
+        if (cheap.kind() == Kind.PASS || cheap.kind() == Kind.OPEN) {
+            return cheap;
+        }
+        if (closing.cause() == Closing.Cause.SCREEN_BLOCKED && j.design().intake() == null) {
+            return spot.notGiven("/intake"); // a vent may be there
+        }
+        // where the column parts the water boils at next to a vacuum: no wave sucks more
+        Amount lowest = closing.lowest().get(index);
+        double suction = Math.min(bound, lowest instanceof Amount.Known known ? Math.max(0, -known.value()) : bound);
+        return outcome(j, spot, section, suction, critical);
+    }
+
+    /** In one pipe the mirror image of the surge; else, and where the water hangs below a shut inlet, a vacuum. */
+    private static double bound(Judgement j, Closing closing, SectionNumbers section) {
+        double highest = Math.max(section.fromElevation(), section.toElevation());
+        double level = j.plant().numbers().site().grossHead();
+        boolean mirror = !closing.cause().atIntake()
+                && j.plant().numbers().penstock().sections().size() == 1;
+        double head = mirror ? level - closing.surgeHead().or(0) - highest : -FAR_BELOW_VACUUM;
+        return OutsidePressure.ofHead(j, head);
     }
 
     private static double suction(Running running, int index) {

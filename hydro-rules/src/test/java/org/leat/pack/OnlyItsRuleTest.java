@@ -25,7 +25,8 @@ class OnlyItsRuleTest {
 
     /** Rules that fail together with that of the example, and why no design of this kind can break it alone. Shrinks only. */
     private static final Map<String, Set<String>> TIED = Map.of(
-            // water that loses a fiftieth of the fall in the holes goes through them faster than small creatures can swim
+            // water that loses a fiftieth of the fall in the holes goes through them faster than small creatures can
+            // swim
             "intake/screen-loss", Set.of("intake/approach-velocity"),
             // nozzles too large for the dry months take what is to stay in the stream
             "nozzle/set-covers-stream", Set.of("site/kept-flow"),
@@ -46,8 +47,7 @@ class OnlyItsRuleTest {
                 tried++;
                 String own = rule.toString().replace('\\', '/');
                 Set<String> failed = new TreeSet<>();
-                for (Finding finding :
-                        checker.check(DesignReader.read(design)).findings()) {
+                for (Finding finding : checker.check(DesignReader.read(design)).findings()) {
                     if (counts(finding)) {
                         failed.add(finding.outcome().rule());
                     }
@@ -65,7 +65,8 @@ class OnlyItsRuleTest {
 
     /** Remarks on parts of the plant that the example says nothing of do not count. */
     private static boolean counts(Finding finding) {
-        String part = finding.outcome().rule().substring(0, finding.outcome().rule().indexOf('/'));
+        String part =
+                finding.outcome().rule().substring(0, finding.outcome().rule().indexOf('/'));
         return finding.outcome().kind() == Kind.FAIL
                 && (PARTS.contains(part) || finding.outcome().level() != Level.NOTE);
     }
