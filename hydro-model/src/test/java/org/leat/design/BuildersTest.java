@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import java.lang.reflect.Method;
@@ -29,7 +30,9 @@ class BuildersTest {
         for (JavaClass type : new ClassFileImporter()
                 .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
                 .importPackages("org.leat.design")) {
-            if (type.isRecord() && !type.getName().contains("Exception")) {
+            if (type.isRecord()
+                    && type.getModifiers().contains(JavaModifier.PUBLIC)
+                    && !type.getName().contains("Exception")) {
                 records++;
                 String nested = type.getName().substring("org.leat.design.".length());
                 try {
