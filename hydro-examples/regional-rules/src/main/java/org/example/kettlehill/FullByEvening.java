@@ -25,7 +25,7 @@ final class FullByEvening implements Rule {
             .formula("t = C V / (2 P), P into the battery")
             .judged("nozzles open as built, all loads off")
             .source("Kettle Hill works manual, chapter 2")
-            .limit("time", QuantityKind.TIME, 24 * 3600, "h", "Kettle Hill works manual, chapter 2")
+            .limit("time", QuantityKind.TIME, 24, "h", "Kettle Hill works manual, chapter 2")
             .message("soon")
             .message("late")
             .build();
