@@ -11,7 +11,7 @@ import net.jqwik.api.Provide;
 class FixedSeedsTest {
 
     /** Pinned: what a property of this name draws first, and what one draws with the seed it states. */
-    private static final long FIRST = 4542135180518506005L;
+    private static final long FIRST = 4577805189581139007L;
 
     private static final long FIRST_OF_42 = 9044075076137936730L;
 
@@ -22,7 +22,7 @@ class FixedSeedsTest {
 
     @Property(tries = 1)
     void a_property_draws_the_same_values_in_every_run_unless_fresh_ones_are_asked_for(@ForAll("whatever") long drawn) {
-        assertThat(drawn == FIRST).isEqualTo(!FixedSeeds.FRESH);
+        assertThat(drawn == FIRST).as("drew " + drawn).isEqualTo(!FixedSeeds.FRESH);
     }
 
     @Property(tries = 1, seed = "42")
