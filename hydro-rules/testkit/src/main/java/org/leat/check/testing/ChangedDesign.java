@@ -55,12 +55,16 @@ record ChangedDesign(Reading reading, List<String> problems) {
         List<String> told = new ArrayList<>();
         for (Problem problem : reading.problems()) {
             String at = example.changes().stream()
-                    .filter(change -> (problem.path() + "/").startsWith(change.path() + "/"))
+                    .filter(change -> isIn(problem.path(), change.path()))
                     .map(Example.Change::at)
                     .findFirst()
                     .orElse(problem.position().toString());
             told.add(at + ": no design: " + ProblemText.of(problem));
         }
         return told;
+    }
+
+    private static boolean isIn(String path, String changed) {
+        return path.equals(changed) || path.startsWith(changed + "/") || path.startsWith(changed + "[");
     }
 }

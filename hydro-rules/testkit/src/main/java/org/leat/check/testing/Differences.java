@@ -14,13 +14,15 @@ final class Differences {
         List<Told> missing = new ArrayList<>();
         List<Told> left = new ArrayList<>(found);
         for (Told told : expected) {
-            Optional<Told> met = left.stream().filter(f -> of(told, f).isEmpty()).findFirst();
+            Optional<Told> met =
+                    left.stream().filter(f -> of(told, f).isEmpty()).findFirst();
             met.ifPresentOrElse(left::remove, () -> missing.add(told));
         }
         List<String> differences = new ArrayList<>();
         for (Told told : missing) {
-            Optional<Told> other =
-                    left.stream().filter(f -> f.subject().equals(told.subject())).findFirst();
+            Optional<Told> other = left.stream()
+                    .filter(f -> f.subject().equals(told.subject()))
+                    .findFirst();
             if (other.isPresent()) {
                 left.remove(other.get());
                 differences.addAll(of(told, other.get()));

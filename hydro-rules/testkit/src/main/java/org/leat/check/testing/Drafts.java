@@ -5,7 +5,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import org.snakeyaml.engine.v2.common.FlowStyle;
 import org.snakeyaml.engine.v2.nodes.CollectionNode;
@@ -42,15 +41,14 @@ record Drafts(boolean missing, Set<String> named) {
      *
      * @throws IllegalArgumentException if the example is written in brackets
      */
-    static void write(Example example, List<Told> found) throws IOException {
+    static void write(Example example, List<Told> told) throws IOException {
         Path file = example.file();
         String text = Files.readString(file);
         String shown = String.valueOf(file.getFileName());
-        Map<String, Node> root = Yaml.fields(Yaml.read(text, shown), shown);
-        Map<String, Node> all = Yaml.fields(root.get(ExampleReader.EXAMPLES), shown);
-        MappingNode node = (MappingNode) all.get(example.name());
-        if (node.getFlowStyle() == FlowStyle.FLOW) {
-            throw new IllegalArgumentException(Yaml.at(shown, node) + ": an expectation is not written into brackets");
+        Node all = Yaml.fields(Yaml.read(text, shown), shown).get(ExampleReader.EXAMPLES);
+        Node found = all == null ? null : Yaml.fields(all, shown).get(example.name());
+        if (!(found instanceof MappingNode node) || node.getFlowStyle() == FlowStyle.FLOW) {
+            throw new IllegalArgumentException(example.id() + ": an expectation is not written into brackets");
         }
         int indent = node.getStartMark().orElseThrow().getColumn();
         int from = lastLine(node) + 1;
@@ -64,7 +62,7 @@ record Drafts(boolean missing, Set<String> named) {
         List<String> lines = new ArrayList<>(text.lines().toList());
         lines.subList(from, to).clear();
         boolean positions = example.listed().isEmpty() && example.changes().isEmpty();
-        lines.addAll(from, ExpectationText.of(found, positions, indent).lines().toList());
+        lines.addAll(from, ExpectationText.of(told, positions, indent).lines().toList());
         Files.writeString(file, String.join("\n", lines) + "\n");
     }
 

@@ -1,6 +1,8 @@
 package org.leat.check.testing;
 
 import java.nio.file.Path;
+import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -37,7 +39,7 @@ public final class Example {
         this.why = why;
         this.base = base;
         this.changes = List.copyOf(changes);
-        this.listed = Set.copyOf(listed);
+        this.listed = Collections.unmodifiableSet(new LinkedHashSet<>(listed));
         this.expected = expected == null ? null : List.copyOf(expected);
     }
 
@@ -84,8 +86,13 @@ public final class Example {
     public boolean expects(String ruleId, Kind kind) {
         return expected != null
                 && expected.stream()
-                        .anyMatch(told -> told.rule().equals(ruleId)
-                                && told.fact("kind").equals(kind.word()));
+                        .anyMatch(told ->
+                                told.rule().equals(ruleId) && told.fact("kind").equals(kind.word()));
+    }
+
+    /** {@return the rules whose every finding is expected, its own and those that fail or pass with it; empty for all} */
+    public Set<String> listed() {
+        return listed;
     }
 
     Path base() {
@@ -94,11 +101,6 @@ public final class Example {
 
     List<Change> changes() {
         return changes;
-    }
-
-    /** Rules whose every finding is expected; empty for all rules. */
-    Set<String> listed() {
-        return listed;
     }
 
     @Nullable

@@ -1,4 +1,4 @@
-package org.leat.report.testing;
+package org.leat.check.testing;
 
 import java.util.List;
 import java.util.Map;

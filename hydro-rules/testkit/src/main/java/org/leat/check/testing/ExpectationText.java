@@ -12,6 +12,7 @@ import org.snakeyaml.engine.v2.nodes.NodeTuple;
 import org.snakeyaml.engine.v2.nodes.ScalarNode;
 import org.snakeyaml.engine.v2.nodes.SequenceNode;
 import org.snakeyaml.engine.v2.nodes.Tag;
+import org.snakeyaml.engine.v2.resolver.CoreScalarResolver;
 
 /** Writes what was found as an expectation. */
 final class ExpectationText {
@@ -24,7 +25,9 @@ final class ExpectationText {
         MappingNode expect = map(FlowStyle.BLOCK);
         put(expect, ExampleReader.EXPECT, new SequenceNode(Tag.SEQ, items, FlowStyle.BLOCK));
         StringBuilder text = new StringBuilder();
-        Yaml.write(expect).lines().forEach(line -> text.append(" ".repeat(indent)).append(line).append('\n'));
+        Yaml.write(expect)
+                .lines()
+                .forEach(line -> text.append(" ".repeat(indent)).append(line).append('\n'));
         return text.toString();
     }
 
@@ -54,7 +57,7 @@ final class ExpectationText {
         if (!way.edits().isEmpty()) {
             MappingNode edits = map(FlowStyle.FLOW);
             for (Map.Entry<String, String> edit : new TreeMap<>(way.edits()).entrySet()) {
-                put(edits, edit.getKey(), scalar(edit.getValue()));
+                put(edits, edit.getKey(), asTyped(edit.getValue()));
             }
             put(map, "edits", edits);
         }
@@ -67,6 +70,11 @@ final class ExpectationText {
 
     private static void put(MappingNode map, String key, Node value) {
         map.getValue().add(new NodeTuple(scalar(key), value));
+    }
+
+    /** A number or a word of YAML stays one. */
+    private static Node asTyped(String text) {
+        return new ScalarNode(new CoreScalarResolver(false).resolve(text, true), text, ScalarStyle.PLAIN);
     }
 
     /** A text; the writer sets quotation marks where it would be taken for something else. */

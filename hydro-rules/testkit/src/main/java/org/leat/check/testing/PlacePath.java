@@ -145,7 +145,8 @@ final class PlacePath {
         for (int i = 0; i < items.size(); i++) {
             if (items.get(i) instanceof MappingNode map) {
                 int name = index(map, "name");
-                if (name >= 0 && Yaml.text(map.getValue().get(name).getValueNode()).equals(item)) {
+                if (name >= 0
+                        && Yaml.text(map.getValue().get(name).getValueNode()).equals(item)) {
                     return i;
                 }
             }

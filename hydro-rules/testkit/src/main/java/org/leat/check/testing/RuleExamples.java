@@ -1,15 +1,14 @@
-package org.leat.report.testing;
+package org.leat.check.testing;
 
 import java.util.ArrayList;
 import java.util.List;
 import org.leat.check.Checker;
 import org.leat.check.Finding;
-import org.leat.check.Judgement;
 import org.leat.check.Kind;
 import org.leat.check.Outcome;
+import org.leat.check.Report;
 import org.leat.check.Rule;
 import org.leat.check.RulePack;
-import org.leat.check.WayOut;
 import org.leat.design.Design;
 import org.leat.file.DesignReader;
 import org.leat.file.ProblemText;
@@ -27,7 +26,10 @@ import org.leat.file.Reading;
  *
  * <p>Each line also holds what is said: a sentence has every placeholder filled, a failure names its value, its limit
  * and the source of the limit, and every way out that the rule offers takes the failure away when it is carried out.
- * What is not so throws an {@link AssertionError}, so that any test framework will do. Immutable.
+ *
+ * <p>Nothing passes unless it was run: a design that cannot be read, a plant that cannot be solved where something should
+ * pass or fail, a rule that breaks or says nothing, and a finding that the design itself suppresses are refused. What is
+ * not so throws an {@link AssertionError}, so that any test framework will do. Immutable.
  */
 public final class RuleExamples {
 
@@ -58,55 +60,59 @@ public final class RuleExamples {
     /**
      * {@return the same rule and the design with one place of its text changed}
      *
-     * @throws IllegalArgumentException unless {@code from} stands in it exactly once
+     * @throws IllegalArgumentException unless {@code from} stands in it exactly once and {@code to} is something else
      */
     public RuleExamples with(String from, String to) {
         int at = design.indexOf(from);
         if (from.isEmpty() || at < 0 || design.indexOf(from, at + 1) >= 0) {
             throw new IllegalArgumentException("must stand in the design exactly once: " + from);
         }
+        if (from.equals(to)) {
+            throw new IllegalArgumentException("changes nothing: " + from);
+        }
         return new RuleExamples(checker, rule, design.substring(0, at) + to + design.substring(at + from.length()));
     }
 
-    /** {@return what the rule says, having judged the design and found nothing wrong} */
+    /** {@return what the rule says, having judged a plant that was solved, and passed all that it judged} */
     public List<String> passes() {
-        List<Finding> findings = found();
+        List<Finding> findings = found(solved());
         claim(findings.stream().allMatch(f -> f.outcome().kind() == Kind.PASS), "should pass", findings);
         return sentences(findings, Kind.PASS);
     }
 
-    /** {@return what the rule says of what fails} At least one thing must. */
+    /** {@return what the rule says of what fails in a plant that was solved} At least one thing must. */
     public List<String> fails() {
-        List<Finding> findings = found();
+        List<Finding> findings = found(solved());
         claim(has(findings, Kind.FAIL), "should fail", findings);
         for (Finding finding : findings) {
             if (finding.outcome().kind() == Kind.FAIL) {
                 ExampleText.namesValueLimitAndSource(checker.rulebook(), finding);
-                waysOutHold(finding);
+                OfferedWays.hold(rule, read(), finding);
             }
         }
         return sentences(findings, Kind.FAIL);
     }
 
     /**
-     * {@return what the rule says where it cannot judge}
+     * {@return what the rule says where it cannot judge} It may pass other things, but nothing may fail.
      *
      * @param missing path of the field that the rule must name as missing
      */
     public List<String> open(String missing) {
-        List<Finding> findings = found();
+        List<Finding> findings = found(check());
         claim(
                 findings.stream()
                         .anyMatch(f -> f.outcome().kind() == Kind.OPEN
                                 && missing.equals(f.outcome().missing())),
                 "should be open for want of " + missing,
                 findings);
+        claim(!has(findings, Kind.FAIL), "should be open and fail nothing", findings);
         return sentences(findings, Kind.OPEN);
     }
 
     /** {@return what the rule says where the design has nothing for it to judge} */
     public List<String> doesNotApply() {
-        List<Finding> findings = found();
+        List<Finding> findings = found(solved());
         claim(
                 findings.stream().allMatch(f -> f.outcome().kind() == Kind.NOT_APPLICABLE),
                 "should have nothing to judge",
@@ -121,28 +127,34 @@ public final class RuleExamples {
             throw new AssertionError("the example is no design: "
                     + reading.problems().stream().map(ProblemText::line).toList());
         }
+        if (!read.alternatives().isEmpty()) {
+            throw new AssertionError("the example has alternatives: make each an example of its own");
+        }
         return read;
     }
 
-    private List<Finding> found() {
-        List<Finding> findings = checker.check(read()).findings().stream()
-                .filter(f -> f.outcome().rule().equals(rule.id()))
-                .toList();
-        claim(!findings.isEmpty() && findings.stream().noneMatch(Finding::broke), "should not break", findings);
-        findings.forEach(f -> ExampleText.isWhole(checker.rulebook(), f));
-        return findings;
+    private Report check() {
+        return checker.check(read());
     }
 
-    private void waysOutHold(Finding finding) {
-        Judgement judgement = Judgement.of(rule, read());
-        List<WayOut> offered = rule.waysOut(judgement, finding.outcome());
-        for (WayOut way : offered) {
-            // the checker carried each out and kept those that take the failure away and bring no other as bad
-            if (!way.edits().isEmpty()
-                    && finding.waysOut().stream().noneMatch(w -> w.message().equals(way.message()))) {
-                throw new AssertionError(rule.id() + " offers a way out that does not help: " + way.message());
-            }
+    /** Of a plant that cannot be solved every rule is open: nothing passes or fails there for a reason of its own. */
+    private Report solved() {
+        Report report = check();
+        if (!report.unsolved().isEmpty()) {
+            throw new AssertionError("the plant of the example cannot be solved: " + report.unsolved());
         }
+        return report;
+    }
+
+    private List<Finding> found(Report report) {
+        List<Finding> findings = report.findings().stream()
+                .filter(f -> f.outcome().rule().equals(rule.id()))
+                .toList();
+        claim(!findings.isEmpty(), "should say something", findings);
+        claim(findings.stream().noneMatch(Finding::broke), "should not break", findings);
+        claim(findings.stream().allMatch(f -> f.suppressed() == null), "should not be suppressed", findings);
+        findings.forEach(f -> ExampleText.isWhole(checker.rulebook(), f));
+        return findings;
     }
 
     private List<String> sentences(List<Finding> findings, Kind kind) {

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import org.leat.check.Checker;
 import org.leat.check.Finding;
@@ -48,6 +49,8 @@ import org.leat.file.Reading;
  * <p>With {@code -Dleat.draft-expectations=true} an expectation that is missing is written into the file, and the
  * example still differs in that run: look at every line before you keep it. One that is there is never touched, unless
  * its example is named: {@code -Dleat.draft-expectations=penstock/velocity:fails}.
+ *
+ * <p>Safe to share between threads.
  */
 public final class RuleTestKit {
 
@@ -59,6 +62,7 @@ public final class RuleTestKit {
     private final Telling telling;
     private final Drafts drafts;
     private final Set<String> run;
+    private final Map<List<String>, Report> reports = new ConcurrentHashMap<>();
 
     /** Tests the rules of a checker. */
     public RuleTestKit(Checker checker) {
@@ -88,7 +92,8 @@ public final class RuleTestKit {
         List<Example> examples = new ArrayList<>();
         Set<Path> others = new TreeSet<>();
         try (Stream<Path> files = Files.walk(folder)) {
-            for (Path file : files.filter(f -> f.toString().endsWith(YAML)).sorted().toList()) {
+            for (Path file :
+                    files.filter(f -> f.toString().endsWith(YAML)).sorted().toList()) {
                 if (isBase(file) || !Files.readString(file).contains(ExampleReader.EXAMPLES + ":")) {
                     others.add(file);
                 } else {
@@ -143,12 +148,16 @@ public final class RuleTestKit {
     }
 
     /**
-     * {@return what comes of checking an example}
+     * {@return what comes of checking an example; the same design is checked once}
      *
      * @throws IllegalArgumentException as {@link #read}
      */
     public Report check(Example example) throws IOException {
-        return checker.check(read(example));
+        return check(read(example));
+    }
+
+    private Report check(Reading reading) {
+        return reports.computeIfAbsent(List.of(reading.source(), reading.text()), same -> checker.check(reading));
     }
 
     /** {@return every difference between what is found in an example and what it expects; empty if there is none} */
@@ -165,9 +174,10 @@ public final class RuleTestKit {
         Set<String> listed = example.listed().isEmpty() ? run : example.listed();
         List<String> differences = new ArrayList<>();
         listed.stream().filter(rule -> !run.contains(rule)).forEach(rule -> differences.add(rule + " is not run"));
-        Report report = checker.check(design.reading());
-        List<Told> found =
-                telling.of(report).stream().filter(told -> listed.contains(told.rule())).toList();
+        Report report = check(design.reading());
+        List<Told> found = telling.of(report).stream()
+                .filter(told -> listed.contains(told.rule()))
+                .toList();
         differences.addAll(unsound(report, listed));
         if (!differences.isEmpty()) {
             return differences;

@@ -36,7 +36,9 @@ final class Telling {
         Map<String, String> facts = new LinkedHashMap<>();
         facts.put("kind", outcome.kind().word());
         facts.put("level", outcome.level().word());
-        facts.put(Told.POSITION, finding.position().line() + ":" + finding.position().column());
+        facts.put(
+                Told.POSITION,
+                finding.position().line() + ":" + finding.position().column());
         facts.put("at", outcome.path());
         facts.put("case", outcome.during());
         facts.put("alternative", alternative);
@@ -44,7 +46,8 @@ final class Telling {
         facts.put("limit", wording.limit(outcome));
         facts.put("missing", missing == null ? "" : missing);
         facts.values().removeIf(String::isEmpty);
-        List<Told.Way> ways = finding.waysOut().stream().map(way -> of(way, outcome)).toList();
+        List<Told.Way> ways =
+                finding.waysOut().stream().map(way -> of(way, outcome)).toList();
         return new Told(outcome.rule(), facts, wording.of(outcome), ways);
     }
 
@@ -59,6 +62,7 @@ final class Telling {
 
     /** To a tenth of a watt. */
     private static String watts(double gain) {
-        return String.format(Locale.ROOT, "%.1f W", Math.rint(gain * 10) / 10 + 0.0);
+        String rounded = String.format(Locale.ROOT, "%+.1f W", gain);
+        return rounded.substring(1).equals("0.0 W") ? "0 W" : rounded;
     }
 }

@@ -53,7 +53,8 @@ record Told(String rule, Map<String, String> facts, String text, List<Way> waysO
     String line() {
         StringBuilder line = new StringBuilder(subject());
         for (String name : FACTS) {
-            if (!List.of("at", "case", "alternative").contains(name) && !fact(name).isEmpty()) {
+            if (!List.of("at", "case", "alternative").contains(name)
+                    && !fact(name).isEmpty()) {
                 line.append(", ").append(name).append(' ').append(fact(name));
             }
         }

@@ -10,8 +10,8 @@ import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Compose;
 import org.snakeyaml.engine.v2.api.lowlevel.Present;
 import org.snakeyaml.engine.v2.api.lowlevel.Serialize;
-import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.Mark;
+import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
 import org.snakeyaml.engine.v2.nodes.NodeTuple;
@@ -50,7 +50,8 @@ final class Yaml {
 
     /** {@return nodes as text} */
     static String write(Node node) {
-        return new Present(DUMP).emitToString(new Serialize(DUMP).serializeOne(node).iterator());
+        return new Present(DUMP)
+                .emitToString(new Serialize(DUMP).serializeOne(node).iterator());
     }
 
     /** {@return the place of a node: {@code file:line:column}} */
@@ -64,7 +65,8 @@ final class Yaml {
     }
 
     private static String place(Optional<Mark> mark) {
-        return mark.map(m -> ":" + (m.getLine() + 1) + ":" + (m.getColumn() + 1)).orElse("");
+        return mark.map(m -> ":" + (m.getLine() + 1) + ":" + (m.getColumn() + 1))
+                .orElse("");
     }
 
     /**
