@@ -105,15 +105,8 @@ final class AssumptionRanges {
         Message message = Message.of(CommonMessages.HANGS_ON_ASSUMPTION, Arg.at("field", assumption.path()));
         settled.put(
                 id,
-                verdict.with(new Outcome(
-                        was.rule(),
-                        Kind.OPEN,
-                        failing.outcome().level(),
-                        was.path(),
-                        was.during(),
-                        was.comparison(),
-                        message,
-                        assumption.path())));
+                verdict.with(new Outcome.Open(
+                        was.identity(), failing.outcome().level(), was.comparison(), message, assumption.path())));
     }
 
     /** {@return every verdict, passes that hang on an assumption turned into open questions} */

@@ -39,11 +39,11 @@ record Verdict(RuleRun run, Judgement judgement, Outcome outcome, boolean broke)
     Ways waysOut(List<RuleRun> runs, Set<String> failing) {
         List<WayOut> holding = new ArrayList<>();
         List<TriedInVain> inVain = new ArrayList<>();
-        if (outcome.kind() != Kind.FAIL) {
+        if (!(outcome instanceof Outcome.Fail failure)) {
             return new Ways(holding, inVain, false);
         }
         try {
-            for (WayOut way : run.rule().waysOut(judgement, outcome)) {
+            for (WayOut way : run.rule().waysOut(judgement, failure)) {
                 if (way.edits().isEmpty()) {
                     holding.add(way);
                 } else if (helps(way)) {

@@ -5,16 +5,16 @@ import java.util.List;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.plant.Running;
 import org.leat.quantity.QuantityKind;
 
 /** Whether the bus is reached with little water. */
-final class AlternatorCutIn implements Rule {
+final class AlternatorCutIn implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("alternator/cut-in", Level.WARNING)
             .title("whether the bus is reached with little water")

@@ -6,9 +6,9 @@ import java.util.stream.DoubleStream;
 import org.leat.check.Arg;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.pack.Search.Candidate;
@@ -16,7 +16,7 @@ import org.leat.plant.Running;
 import org.leat.quantity.QuantityKind;
 
 /** Electrical frequency against what the laminations are made for. */
-final class AlternatorFrequency implements Rule {
+final class AlternatorFrequency implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("alternator/frequency", Level.NOTE)
             .title("electrical frequency against what the laminations are made for")

@@ -4,9 +4,9 @@ import java.util.List;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -16,7 +16,7 @@ import org.leat.plant.Running;
 import org.leat.quantity.QuantityKind;
 
 /** Electrical efficiency of the alternator where it works. */
-final class AlternatorLoadedEfficiency implements Rule {
+final class AlternatorLoadedEfficiency implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("alternator/loaded-efficiency", Level.WARNING)
             .title("electrical efficiency of the alternator where it works")

@@ -7,9 +7,9 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -20,7 +20,7 @@ import org.leat.plant.Running;
 import org.leat.quantity.QuantityKind;
 
 /** Magnets against the temperature of their grade. */
-final class AlternatorMagnetTemperature implements Rule {
+final class AlternatorMagnetTemperature implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("alternator/magnet-temperature", Level.ERROR)
             .title("magnets against the temperature of their grade")

@@ -5,9 +5,9 @@ import java.util.List;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.plant.Operation;
@@ -15,7 +15,7 @@ import org.leat.plant.Running;
 import org.leat.quantity.QuantityKind;
 
 /** Working speed against the speed of the torque peak. */
-final class AlternatorTorquePeak implements Rule {
+final class AlternatorTorquePeak implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("alternator/torque-peak", Level.WARNING)
             .canFailAs(Level.ERROR)

@@ -8,9 +8,9 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -22,7 +22,7 @@ import org.leat.quantity.Si;
 import org.leat.quantity.ThermalResistance;
 
 /** Winding temperature against the class of its insulation. */
-final class AlternatorWindingTemperature implements Rule {
+final class AlternatorWindingTemperature implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("alternator/winding-temperature", Level.ERROR)
             .title("winding temperature against the class of its insulation")

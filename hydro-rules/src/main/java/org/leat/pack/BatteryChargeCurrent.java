@@ -7,9 +7,9 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -20,7 +20,7 @@ import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** Charging current against what the battery takes. */
-final class BatteryChargeCurrent implements Rule {
+final class BatteryChargeCurrent implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("battery/charge-current", Level.ERROR)
             .title("charging current against what the battery takes")

@@ -5,9 +5,9 @@ import org.jspecify.annotations.Nullable;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -19,7 +19,7 @@ import org.leat.plant.Running;
 import org.leat.quantity.QuantityKind;
 
 /** Which side of the bridge is cheaper to run long. */
-final class CableAcOrDcRun implements Rule {
+final class CableAcOrDcRun implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("cable/ac-or-dc-run", Level.NOTE)
             .title("which side of the bridge is cheaper to run long")

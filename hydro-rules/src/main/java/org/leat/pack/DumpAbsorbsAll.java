@@ -10,9 +10,9 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -26,7 +26,7 @@ import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** Dump load against everything the turbine gives. */
-final class DumpAbsorbsAll implements Rule {
+final class DumpAbsorbsAll implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("dump/absorbs-all", Level.ERROR)
             .title("dump load against everything the turbine gives")

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Objects;
 import org.leat.check.Arg;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -15,7 +15,7 @@ import org.leat.design.Safeguards;
 import org.leat.quantity.QuantityKind;
 
 /** The dump load fails open while the battery is full. */
-final class DumpLost implements Rule {
+final class DumpLost implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("dump/lost", Level.ERROR)
             .title("the dump load fails open while the battery is full")

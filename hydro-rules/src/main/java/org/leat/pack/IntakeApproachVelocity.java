@@ -5,9 +5,9 @@ import java.util.stream.Stream;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.design.Screen;
@@ -15,7 +15,7 @@ import org.leat.plant.Running;
 import org.leat.quantity.QuantityKind;
 
 /** Velocity through a screen's open area. */
-final class IntakeApproachVelocity implements Rule {
+final class IntakeApproachVelocity implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("intake/approach-velocity", Level.WARNING)
             .title("velocity through the screen")

@@ -9,9 +9,9 @@ import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
 import org.leat.check.Kind;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -24,7 +24,7 @@ import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** A way for air into the pipe below a shut-off at the top. */
-final class IntakeVent implements Rule {
+final class IntakeVent implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("intake/vent", Level.ERROR)
             .title("air into the pipe below a shut-off at the top")

@@ -6,9 +6,9 @@ import java.util.Objects;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -22,7 +22,7 @@ import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** Sag of the battery at a start against the inverter's cut-off. */
-final class InverterCutOff implements Rule {
+final class InverterCutOff implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("inverter/cut-off", Level.WARNING)
             .title("sag of the battery at a start against the inverter's cut-off")

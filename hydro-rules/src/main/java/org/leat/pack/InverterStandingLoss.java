@@ -4,9 +4,9 @@ import java.util.List;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -17,7 +17,7 @@ import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** The inverter's own consumption against what the stream gives. */
-final class InverterStandingLoss implements Rule {
+final class InverterStandingLoss implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("inverter/standing-loss", Level.WARNING)
             .title("the inverter's own consumption against what the stream gives")

@@ -8,8 +8,8 @@ import org.leat.catalogue.CellProperty;
 import org.leat.check.Arg;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.WayOut;
 import org.leat.electrics.EnergyBalance;
 import org.leat.pack.Search.Candidate;
@@ -47,7 +47,7 @@ final class Lean {
     }
 
     /** {@return larger banks as ways out; the rule says {@code larger} of {@code capacity}} */
-    static List<WayOut> largerBank(Rule rule, Judgement j, Outcome failure) {
+    static List<WayOut> largerBank(LegacyRule rule, Judgement j, Outcome failure) {
         double now = Si.of(j.design().battery().capacity()) / 3600;
         return Search.first(
                         rule,

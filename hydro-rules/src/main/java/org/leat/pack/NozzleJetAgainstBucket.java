@@ -8,9 +8,9 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.design.Buckets;
@@ -24,7 +24,7 @@ import org.leat.quantity.Si;
 import org.leat.turbine.RunnerType;
 
 /** Bucket width over jet diameter: too narrow spills, too wide drags. */
-final class NozzleJetAgainstBucket implements Rule {
+final class NozzleJetAgainstBucket implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("nozzle/jet-against-bucket", Level.WARNING)
             .canFailAs(Level.ERROR)

@@ -8,9 +8,9 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -25,7 +25,7 @@ import org.leat.turbine.JetSpacing;
 import org.leat.turbine.RunnerType;
 
 /** Number of jets against what one wheel can take. */
-final class NozzleJetsInterfere implements Rule {
+final class NozzleJetsInterfere implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("nozzle/jets-interfere", Level.WARNING)
             .title("number of jets on one wheel")
@@ -70,7 +70,7 @@ final class NozzleJetsInterfere implements Rule {
                 JetSpacing.usualPath(jet),
                 Si.of(runner.pitchDiameter()) / 2);
         if (spacing instanceof Answer.Outside outside) {
-            return List.of(spot.outside(outside));
+            return List.of(spot.outsideOf(outside));
         }
         int most = RunnerType.valueOf(runner.kind().name()).maxJets();
         double room = Math.min(most, Math.floor(2 * Math.PI / spacing.orThrow() + 1e-9));

@@ -5,9 +5,9 @@ import java.util.Locale;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -16,7 +16,7 @@ import org.leat.plant.Running;
 import org.leat.quantity.QuantityKind;
 
 /** From the water to the battery, stage by stage. */
-final class PlantEfficiencyChain implements Rule {
+final class PlantEfficiencyChain implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("plant/efficiency-chain", Level.NOTE)
             .title("from the water to the battery, stage by stage")

@@ -7,9 +7,9 @@ import org.leat.catalogue.CellProperty;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -19,7 +19,7 @@ import org.leat.plant.Running;
 import org.leat.quantity.QuantityKind;
 
 /** Whether the plant comes back on a flat battery. */
-final class PlantRestart implements Rule {
+final class PlantRestart implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("plant/restart", Level.WARNING)
             .title("whether the plant comes back on a flat battery")

@@ -5,9 +5,9 @@ import java.util.List;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.design.Place;
@@ -17,7 +17,7 @@ import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** Whether the alternator can blow the device meant to clear its faults. */
-final class ProtectionAlternatorCannotTrip implements Rule {
+final class ProtectionAlternatorCannotTrip implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("protection/alternator-cannot-trip", Level.NOTE)
             .title("whether the alternator can blow the device on its side")

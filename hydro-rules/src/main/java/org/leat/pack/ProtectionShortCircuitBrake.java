@@ -5,9 +5,9 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
 import org.leat.check.Kind;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -18,7 +18,7 @@ import org.leat.plant.Running;
 import org.leat.quantity.QuantityKind;
 
 /** Shorted leads counted on as a brake. */
-final class ProtectionShortCircuitBrake implements Rule {
+final class ProtectionShortCircuitBrake implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("protection/short-circuit-brake", Level.ERROR)
             .title("shorted leads counted on as a brake")

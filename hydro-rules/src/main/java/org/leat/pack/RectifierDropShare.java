@@ -5,9 +5,9 @@ import javax.measure.quantity.ElectricPotential;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -16,7 +16,7 @@ import org.leat.plant.Running;
 import org.leat.quantity.QuantityKind;
 
 /** Share of the power that the diodes take. */
-final class RectifierDropShare implements Rule {
+final class RectifierDropShare implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("rectifier/drop-share", Level.NOTE)
             .title("share of the power that the diodes take")

@@ -4,9 +4,9 @@ import java.util.List;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -17,7 +17,7 @@ import org.leat.quantity.Si;
 import org.leat.quantity.ThermalResistance;
 
 /** Temperature inside the diodes. */
-final class RectifierJunctionTemperature implements Rule {
+final class RectifierJunctionTemperature implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("rectifier/junction-temperature", Level.ERROR)
             .title("temperature inside the diodes")

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import javax.measure.quantity.ElectricCurrent;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -16,7 +16,7 @@ import org.leat.plant.Running;
 import org.leat.quantity.QuantityKind;
 
 /** Current through the charge regulator against its rating. */
-final class RegulatorCurrent implements Rule {
+final class RegulatorCurrent implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("regulator/current", Level.ERROR)
             .title("current through the charge regulator against its rating")

@@ -5,9 +5,9 @@ import java.util.stream.Stream;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -19,7 +19,7 @@ import org.leat.plant.Running;
 import org.leat.quantity.QuantityKind;
 
 /** Whether the voltage of most power lies inside the tracking window. */
-final class RegulatorWindow implements Rule {
+final class RegulatorWindow implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("regulator/window", Level.WARNING)
             .title("whether the voltage of most power lies inside the tracking window")

@@ -9,9 +9,9 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -29,7 +29,7 @@ import org.leat.turbine.CentrifugalForce;
 import org.leat.turbine.JetForce;
 
 /** Stress in the neck that carries one bucket: jammed once, and at every passing for years. */
-final class RunnerBucketRoot implements Rule {
+final class RunnerBucketRoot implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("runner/bucket-root", Level.ERROR)
             .title("stress in the bucket's neck")

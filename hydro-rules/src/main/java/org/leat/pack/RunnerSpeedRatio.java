@@ -5,10 +5,10 @@ import java.util.List;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Limit;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.design.Runner;
@@ -18,7 +18,7 @@ import org.leat.plant.Running;
 import org.leat.quantity.QuantityKind;
 
 /** Bucket speed over jet speed at the solved operating point of each nozzle set. */
-final class RunnerSpeedRatio implements Rule {
+final class RunnerSpeedRatio implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("runner/speed-ratio", Level.WARNING)
             .canFailAs(Level.ERROR)

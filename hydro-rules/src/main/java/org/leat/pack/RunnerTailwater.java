@@ -9,9 +9,9 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -24,7 +24,7 @@ import org.leat.turbine.BucketProportions;
 import org.leat.turbine.TailwaterClearance;
 
 /** Height of the wheel over tail water, also in flood. */
-final class RunnerTailwater implements Rule {
+final class RunnerTailwater implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("runner/tailwater", Level.WARNING)
             .title("height of the wheel over tail water")

@@ -12,8 +12,8 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.WayOut;
 import org.leat.design.RegulatorKind;
 import org.leat.electrics.ReverseVoltage;
@@ -36,14 +36,14 @@ final class SpeedMatch {
     /** Share of the wanted ratio that is close enough: the wheel or winding is rounded afterwards anyway. */
     private static final double CLOSE = 0.02;
 
-    private final Rule rule;
+    private final LegacyRule rule;
     private final Judgement j;
     private final Outcome failure;
     private final NozzleGroup nozzles;
     private final double low;
     private final double high;
 
-    SpeedMatch(Rule rule, Judgement j, Outcome failure, NozzleGroup nozzles) {
+    SpeedMatch(LegacyRule rule, Judgement j, Outcome failure, NozzleGroup nozzles) {
         this.rule = rule;
         this.j = j;
         this.failure = failure;

@@ -135,7 +135,7 @@ public final class RuleExamples {
 
     private void waysOutHold(Finding finding) {
         Judgement judgement = Judgement.of(rule, read());
-        List<WayOut> offered = rule.waysOut(judgement, finding.outcome());
+        List<WayOut> offered = rule.waysOut(judgement, (Outcome.Fail) finding.outcome());
         for (WayOut way : offered) {
             // the checker carried each out and kept those that take the failure away and bring no other as bad
             if (!way.edits().isEmpty()
