@@ -3,9 +3,9 @@ package org.leat.check;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.Design;
-import org.leat.plant.Cases;
 import org.leat.plant.Plant;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Cases;
+import org.leat.plant.cases.Running;
 
 /**
  * What a rule looks at: the design, the plant solved from it, and the limits in force for this rule. What it gives never
@@ -109,6 +109,6 @@ public final class Judgement {
 
     private static @Nullable Double power(Plant plant) {
         List<Running> running = plant.solve().running();
-        return running.isEmpty() ? null : running.get(0).operation().batteryPower();
+        return running.isEmpty() ? null : running.get(0).operatingPoint().batteryPower();
     }
 }

@@ -3,8 +3,8 @@ package org.leat.check;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.leat.law.Answer;
-import org.leat.plant.Amount;
-import org.leat.plant.Situation;
+import org.leat.plant.cases.Situation;
+import org.leat.plant.numbers.Amount;
 import org.leat.quantity.QuantityKind;
 
 /**

@@ -13,8 +13,8 @@ import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
-import org.leat.plant.Running;
-import org.leat.plant.SectionFlow;
+import org.leat.plant.cases.Running;
+import org.leat.plant.solve.SectionFlow;
 
 /** {@code penstock/velocity}: water no faster than the pipe and its joints stand for long. */
 final class PenstockVelocity implements Rule {
