@@ -205,7 +205,7 @@ public final class Checker {
                     verdict.broke() || ways.broke(),
                     new Identity(
                             outcome.rule(),
-                            lasting.computeIfAbsent(outcome.path(), path -> Lasting.path(design, path)),
+                            lasting.computeIfAbsent(outcome.path(), path -> StablePath.path(design, path)),
                             outcome.during()),
                     danger,
                     null,

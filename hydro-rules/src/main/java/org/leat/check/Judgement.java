@@ -9,11 +9,11 @@ import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.Design;
-import org.leat.plant.Amount;
-import org.leat.plant.Cases;
 import org.leat.plant.Plant;
-import org.leat.plant.PlantNumbers;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Cases;
+import org.leat.plant.cases.Running;
+import org.leat.plant.numbers.Amount;
+import org.leat.plant.numbers.PlantNumbers;
 
 /**
  * What a rule looks at: the design, the plant solved from it, and the limits in force for this rule. What it gives never
@@ -154,6 +154,6 @@ public final class Judgement {
 
     private static @Nullable Double power(Plant plant) {
         List<Running> running = plant.solve().running();
-        return running.isEmpty() ? null : running.get(0).operation().batteryPower();
+        return running.isEmpty() ? null : running.get(0).operatingPoint().batteryPower();
     }
 }

@@ -3,8 +3,8 @@ package org.leat.check;
 import java.util.ArrayList;
 import java.util.List;
 import org.leat.design.ElementPath;
-import org.leat.plant.Amount;
 import org.leat.plant.Plant;
+import org.leat.plant.numbers.Amount;
 
 /** A rule as a checker runs it: whatever the rule does, the run gives answers. */
 record RuleRun(Rule rule, RuleInForce inForce) {

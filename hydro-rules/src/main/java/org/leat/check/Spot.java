@@ -5,8 +5,8 @@ import java.util.List;
 import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
 import org.leat.law.Answer;
-import org.leat.plant.Amount;
-import org.leat.plant.Situation;
+import org.leat.plant.cases.Situation;
+import org.leat.plant.numbers.Amount;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 

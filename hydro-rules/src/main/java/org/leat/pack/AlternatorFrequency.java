@@ -12,7 +12,7 @@ import org.leat.check.Outcome;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
 import org.leat.quantity.QuantityKind;
 
 /** Electrical frequency against what the laminations are made for. */
@@ -42,15 +42,15 @@ final class AlternatorFrequency implements LegacyRule {
         if (j.cases().running().isEmpty()) {
             return Open.unsolved(j);
         }
-        Running worst = Worst.most(j.cases().running(), r -> r.operation().frequency());
+        Running worst = Worst.most(j.cases().running(), r -> r.operatingPoint().frequency());
         return List.of(Rated.atMost(
                 j.at("/alternator/frequency-limit").during(worst.id()),
-                worst.operation().frequency(),
+                worst.operatingPoint().frequency(),
                 Rated.si(j.design().alternator().frequencyLimit()),
                 QuantityKind.FREQUENCY,
                 "low-enough",
                 "too-high",
-                Arg.of("speed", worst.operation().alternatorSpeed(), QuantityKind.ROTATIONAL_SPEED)));
+                Arg.of("speed", worst.operatingPoint().alternatorSpeed(), QuantityKind.ROTATIONAL_SPEED)));
     }
 
     @Override

@@ -14,8 +14,8 @@ import org.leat.check.WayOut;
 import org.leat.design.Connection;
 import org.leat.design.Winding;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.AlternatorNumbers;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
+import org.leat.plant.numbers.AlternatorNumbers;
 import org.leat.quantity.QuantityKind;
 
 /** Whether the other connection of the winding gives more power. */
@@ -56,14 +56,14 @@ final class AlternatorStarOrDelta implements LegacyRule {
             return List.of(spot.notGiven(spot.path()));
         }
         AlternatorNumbers alternator = j.plant().numbers().alternator();
-        double power = running.operation().batteryPower();
+        double power = running.operatingPoint().batteryPower();
         double other = j.plant()
                 .withAlternator(
                         winding.connection() == Connection.STAR
                                 ? alternator.fromStarToDelta()
                                 : alternator.fromDeltaToStar())
                 .running(running.nozzles())
-                .operation()
+                .operatingPoint()
                 .batteryPower();
         return List.of(spot.compare(
                 Comparison.atMost((other - power) / Math.max(power, 1), j.limit("worth-it")),

@@ -11,7 +11,7 @@ import org.leat.check.Outcome;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
 import org.leat.quantity.QuantityKind;
 
 /** Phase current against what the winding carries. */
@@ -41,19 +41,19 @@ final class AlternatorWindingCurrent implements LegacyRule {
         if (j.cases().running().isEmpty()) {
             return Open.unsolved(j);
         }
-        Running worst =
-                Worst.most(j.cases().running(), running -> running.operation().phaseCurrent());
+        Running worst = Worst.most(
+                j.cases().running(), running -> running.operatingPoint().phaseCurrent());
         Spot spot = j.at("/alternator/current-limit").during(worst.id());
         Double limit = j.plant().numbers().alternator().currentLimit();
         if (limit == null) {
             return List.of(spot.notGiven("/alternator/current-limit"));
         }
-        double current = worst.operation().phaseCurrent();
+        double current = worst.operatingPoint().phaseCurrent();
         return List.of(spot.compare(
                 Comparison.atMost(current, limit, QuantityKind.CURRENT),
                 "carried",
                 "overloaded",
-                Arg.of("current", worst.operation().directCurrent(), QuantityKind.CURRENT)));
+                Arg.of("current", worst.operatingPoint().directCurrent(), QuantityKind.CURRENT)));
     }
 
     @Override

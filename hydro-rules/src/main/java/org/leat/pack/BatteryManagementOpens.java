@@ -11,9 +11,9 @@ import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.design.BatteryManagement;
-import org.leat.plant.Amount;
-import org.leat.plant.BusHolder;
-import org.leat.plant.ManagementOpens;
+import org.leat.plant.cases.BusHolder;
+import org.leat.plant.cases.ManagementOpens;
+import org.leat.plant.numbers.Amount;
 import org.leat.quantity.QuantityKind;
 
 /** The battery's own management opens while the turbine generates. */

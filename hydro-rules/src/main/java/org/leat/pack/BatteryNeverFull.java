@@ -19,7 +19,7 @@ import org.leat.check.WayOut;
 import org.leat.design.Chemistry;
 import org.leat.electrics.EnergyBalance;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 

@@ -17,7 +17,7 @@ import org.leat.check.WayOut;
 import org.leat.design.Chemistry;
 import org.leat.design.Ventilation;
 import org.leat.electrics.HydrogenVentilation;
-import org.leat.plant.BatteryFull;
+import org.leat.plant.cases.BatteryFull;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 import org.leat.quantity.VolumeFlow;

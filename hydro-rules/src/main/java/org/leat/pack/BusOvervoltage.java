@@ -14,7 +14,7 @@ import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.Amount;
+import org.leat.plant.numbers.Amount;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 

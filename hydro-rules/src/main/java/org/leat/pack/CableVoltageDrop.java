@@ -14,7 +14,7 @@ import org.leat.check.WayOut;
 import org.leat.design.Cable;
 import org.leat.design.Place;
 import org.leat.electrics.VoltageDrop;
-import org.leat.plant.CableNumbers;
+import org.leat.plant.numbers.CableNumbers;
 import org.leat.quantity.QuantityKind;
 
 /** Voltage lost in each run at its greatest lasting current. */

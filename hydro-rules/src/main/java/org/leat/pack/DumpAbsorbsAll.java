@@ -20,8 +20,8 @@ import org.leat.design.ChargeRegulator;
 import org.leat.design.DumpLoad;
 import org.leat.design.RegulatorKind;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.BatteryFull;
-import org.leat.plant.DumpLoadNumbers;
+import org.leat.plant.cases.BatteryFull;
+import org.leat.plant.numbers.DumpLoadNumbers;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 

@@ -10,7 +10,7 @@ import org.leat.check.Outcome;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.design.DumpLoad;
-import org.leat.plant.BatteryFull;
+import org.leat.plant.cases.BatteryFull;
 import org.leat.quantity.QuantityKind;
 
 /** Heat of the dump load. */

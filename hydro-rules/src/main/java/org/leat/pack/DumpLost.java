@@ -12,6 +12,7 @@ import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.design.BatteryManagement;
 import org.leat.design.Safeguards;
+import org.leat.plant.cases.DumpLoadLost;
 import org.leat.quantity.QuantityKind;
 
 /** The dump load fails open while the battery is full. */
@@ -54,7 +55,7 @@ final class DumpLost implements LegacyRule {
         if (j.cases().dumpLost().isEmpty()) {
             return List.of(nowhere.notGiven("/dump-load/resistance"));
         }
-        org.leat.plant.DumpLost worst = Worst.most(j.cases().dumpLost(), org.leat.plant.DumpLost::lastingVoltage);
+        DumpLoadLost worst = Worst.most(j.cases().dumpLost(), DumpLoadLost::lastingVoltage);
         Spot spot = nowhere.during(worst);
         if (second == null) {
             return List.of(spot.notGiven(spot.path()));

@@ -10,8 +10,8 @@ import org.leat.check.Outcome;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.electrics.DumpElement;
-import org.leat.plant.BatteryFull;
-import org.leat.plant.DumpLoadNumbers;
+import org.leat.plant.cases.BatteryFull;
+import org.leat.plant.numbers.DumpLoadNumbers;
 import org.leat.quantity.QuantityKind;
 
 /** Power of the dump load's element against its rating. */

@@ -17,7 +17,7 @@ import org.leat.check.WayOut;
 import org.leat.design.DumpLoad;
 import org.leat.design.DumpSide;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.Amount;
+import org.leat.plant.numbers.Amount;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 

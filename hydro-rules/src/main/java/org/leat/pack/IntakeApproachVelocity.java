@@ -11,7 +11,7 @@ import org.leat.check.Outcome;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.design.Screen;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
 import org.leat.quantity.QuantityKind;
 
 /** Velocity through a screen's open area. */

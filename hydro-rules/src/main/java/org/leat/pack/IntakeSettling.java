@@ -16,7 +16,7 @@ import org.leat.design.Intake;
 import org.leat.design.SettlingBasin;
 import org.leat.hydraulics.SettlingVelocity;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 

@@ -15,7 +15,7 @@ import org.leat.check.WayOut;
 import org.leat.design.Intake;
 import org.leat.hydraulics.Submergence;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 

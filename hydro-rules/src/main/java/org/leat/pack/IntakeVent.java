@@ -18,8 +18,8 @@ import org.leat.check.WayOut;
 import org.leat.design.Intake;
 import org.leat.design.Vent;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.Amount;
-import org.leat.plant.SectionNumbers;
+import org.leat.plant.numbers.Amount;
+import org.leat.plant.numbers.SectionNumbers;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 

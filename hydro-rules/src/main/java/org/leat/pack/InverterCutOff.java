@@ -16,8 +16,8 @@ import org.leat.design.Inverter;
 import org.leat.design.Place;
 import org.leat.electrics.VoltageSag;
 import org.leat.law.Answer;
-import org.leat.plant.BatteryNumbers;
-import org.leat.plant.CableNumbers;
+import org.leat.plant.numbers.BatteryNumbers;
+import org.leat.plant.numbers.CableNumbers;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 

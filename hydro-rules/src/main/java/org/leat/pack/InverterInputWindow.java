@@ -14,7 +14,7 @@ import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.design.ChargeRegulator;
 import org.leat.design.Inverter;
-import org.leat.plant.BatteryNumbers;
+import org.leat.plant.numbers.BatteryNumbers;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 

@@ -12,7 +12,7 @@ import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.design.Inverter;
 import org.leat.electrics.InverterIdleShare;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
@@ -54,7 +54,7 @@ final class InverterStandingLoss implements LegacyRule {
             return Open.unsolved(j);
         }
         Running lean = Lean.of(j);
-        double power = Math.max(lean.operation().batteryPower(), 1e-3);
+        double power = Math.max(lean.operatingPoint().batteryPower(), 1e-3);
         return List.of(spot.during(lean.id())
                 .compare(
                         Comparison.atMost(
@@ -66,7 +66,8 @@ final class InverterStandingLoss implements LegacyRule {
 
     @Override
     public List<WayOut> waysOut(Judgement j, Outcome failure) {
-        double most = j.limit("most").value() * Math.max(Lean.of(j).operation().batteryPower(), 0);
+        double most =
+                j.limit("most").value() * Math.max(Lean.of(j).operatingPoint().batteryPower(), 0);
         return List.of(j.advice("smaller", Arg.of("power", most, QuantityKind.POWER)));
     }
 }

@@ -93,7 +93,7 @@ final class LoadsVehicleCharging implements LegacyRule {
     private static double spare(Judgement j, EnergyBalance.Use use, List<VehicleChargingPlan.Pack> packs) {
         double charging = packs.stream().mapToDouble(p -> p.power() * p.time()).sum();
         double others = (use.demand() - charging) / DAY;
-        return Math.max(0, Lean.of(j).operation().batteryPower() - others);
+        return Math.max(0, Lean.of(j).operatingPoint().batteryPower() - others);
     }
 
     @Override

@@ -17,8 +17,8 @@ import org.leat.check.WayOut;
 import org.leat.design.Runner;
 import org.leat.law.Answer;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.Jet;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
+import org.leat.plant.solve.Jet;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 import org.leat.turbine.JetSpacing;
@@ -66,7 +66,7 @@ final class NozzleJetsInterfere implements LegacyRule {
                 running.water().jets().stream().mapToDouble(Jet::diameter).max().orElseThrow();
         Answer spacing = JetSpacing.least(
                 runner.buckets().count(),
-                running.operation().speedRatio(),
+                running.operatingPoint().speedRatio(),
                 JetSpacing.usualPath(jet),
                 Si.of(runner.pitchDiameter()) / 2);
         if (spacing instanceof Answer.Outside outside) {

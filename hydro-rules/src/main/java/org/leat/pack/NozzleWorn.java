@@ -17,7 +17,7 @@ import org.leat.check.WayOut;
 import org.leat.design.Grit;
 import org.leat.design.NozzleSet;
 import org.leat.design.WornNozzle;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
@@ -82,7 +82,7 @@ final class NozzleWorn implements LegacyRule {
     }
 
     private static double power(Running running) {
-        return running.operation().batteryPower();
+        return running.operatingPoint().batteryPower();
     }
 
     @Override

@@ -4,7 +4,7 @@ import java.util.List;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Spot;
-import org.leat.plant.Amount;
+import org.leat.plant.numbers.Amount;
 
 /** Open answers that many rules give. */
 final class Open {

@@ -14,7 +14,7 @@ import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.design.Section;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.SectionNumbers;
+import org.leat.plant.numbers.SectionNumbers;
 import org.leat.quantity.QuantityKind;
 
 /** A bore that narrows and widens again along the run. */

@@ -15,7 +15,7 @@ import org.leat.check.WayOut;
 import org.leat.design.Section;
 import org.leat.hydraulics.AirPocketFlushing;
 import org.leat.law.Answer;
-import org.leat.plant.SectionNumbers;
+import org.leat.plant.numbers.SectionNumbers;
 import org.leat.quantity.QuantityKind;
 
 /** High points along the run: vented, or flushed by the water. */

@@ -18,8 +18,8 @@ import org.leat.check.WayOut;
 import org.leat.design.Section;
 import org.leat.law.Gravity;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.PlantNumbers;
-import org.leat.plant.SectionNumbers;
+import org.leat.plant.numbers.PlantNumbers;
+import org.leat.plant.numbers.SectionNumbers;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 

@@ -11,7 +11,7 @@ import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.hydraulics.WaterProperties;
 import org.leat.law.Gravity;
-import org.leat.plant.PlantNumbers;
+import org.leat.plant.numbers.PlantNumbers;
 import org.leat.quantity.QuantityKind;
 
 /** Lowest absolute pressure while running against the pressure at which the water boils. */

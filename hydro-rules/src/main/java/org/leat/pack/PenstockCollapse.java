@@ -14,11 +14,11 @@ import org.leat.check.Outcome;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
-import org.leat.plant.Amount;
-import org.leat.plant.Closing;
-import org.leat.plant.NodePressure;
-import org.leat.plant.Running;
-import org.leat.plant.SectionNumbers;
+import org.leat.plant.cases.Closing;
+import org.leat.plant.cases.Running;
+import org.leat.plant.numbers.Amount;
+import org.leat.plant.numbers.SectionNumbers;
+import org.leat.plant.solve.NodePressure;
 import org.leat.quantity.QuantityKind;
 
 /** Lowest pressure while running or in a stop against what the wall stands from outside. */

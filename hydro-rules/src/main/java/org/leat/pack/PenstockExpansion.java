@@ -17,7 +17,7 @@ import org.leat.check.WayOut;
 import org.leat.design.Penstock;
 import org.leat.design.Sunlight;
 import org.leat.hydraulics.ThermalLengthChange;
-import org.leat.plant.SectionNumbers;
+import org.leat.plant.numbers.SectionNumbers;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 

@@ -15,8 +15,8 @@ import org.leat.check.Outcome;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.Running;
-import org.leat.plant.WaterSide;
+import org.leat.plant.cases.Running;
+import org.leat.plant.solve.WaterSide;
 
 /** {@code penstock/friction-share}: how much of the fall the pipe eats. */
 final class PenstockFrictionShare implements LegacyRule {

@@ -13,7 +13,7 @@ import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.design.Pipe;
 import org.leat.design.Section;
-import org.leat.plant.Amount;
+import org.leat.plant.numbers.Amount;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 

@@ -50,7 +50,7 @@ final class PenstockOversized implements LegacyRule {
         if (penstock.price() == null) {
             return List.of(j.at("/penstock").notGiven("/penstock/price"));
         }
-        double power = j.cases().running().get(0).operation().batteryPower();
+        double power = j.cases().running().get(0).operatingPoint().batteryPower();
         int longest = PipeSizes.longest(j);
         Spot spot = j.at(PipeSizes.path(j.design(), longest) + "/pipe");
         Optional<Candidate> smaller = PipeSizes.smaller(j, longest, "narrower").findFirst();

@@ -10,9 +10,9 @@ import org.leat.check.Level;
 import org.leat.check.Outcome;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
-import org.leat.plant.Amount;
-import org.leat.plant.SectionNumbers;
-import org.leat.plant.Shut;
+import org.leat.plant.cases.Shut;
+import org.leat.plant.numbers.Amount;
+import org.leat.plant.numbers.SectionNumbers;
 import org.leat.quantity.QuantityKind;
 
 /** Standing pressure at each section's lowest point against the pipe's rating on the hottest day. */

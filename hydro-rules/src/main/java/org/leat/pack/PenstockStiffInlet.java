@@ -16,8 +16,8 @@ import org.leat.design.Intake;
 import org.leat.design.Pipe;
 import org.leat.design.Section;
 import org.leat.design.Vent;
-import org.leat.plant.Amount;
-import org.leat.plant.SectionNumbers;
+import org.leat.plant.numbers.Amount;
+import org.leat.plant.numbers.SectionNumbers;
 import org.leat.quantity.QuantityKind;
 
 /** The first length of pipe below the intake against the suction behind a blocked screen. */

@@ -16,10 +16,10 @@ import org.leat.check.WayOut;
 import org.leat.design.Safeguards;
 import org.leat.design.StopWater;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.Amount;
-import org.leat.plant.Closing;
-import org.leat.plant.SectionNumbers;
-import org.leat.plant.ValveNumbers;
+import org.leat.plant.cases.Closing;
+import org.leat.plant.numbers.Amount;
+import org.leat.plant.numbers.SectionNumbers;
+import org.leat.plant.numbers.ValveNumbers;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 

@@ -16,8 +16,8 @@ import org.leat.design.Penstock;
 import org.leat.design.Section;
 import org.leat.hydraulics.BendThrust;
 import org.leat.hydraulics.EndThrust;
-import org.leat.plant.Amount;
-import org.leat.plant.SectionNumbers;
+import org.leat.plant.numbers.Amount;
+import org.leat.plant.numbers.SectionNumbers;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 

@@ -12,7 +12,7 @@ import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.design.Place;
 import org.leat.electrics.ShortCircuitTorque;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
@@ -46,9 +46,10 @@ final class ProtectionAlternatorCannotTrip implements LegacyRule {
         if (j.cases().running().isEmpty()) {
             return Open.unsolved(j);
         }
-        Running fastest = Worst.most(j.cases().running(), r -> r.operation().alternatorSpeed());
+        Running fastest =
+                Worst.most(j.cases().running(), r -> r.operatingPoint().alternatorSpeed());
         double leads = ShortCircuitTorque.current(
-                Brake.machine(j, fastest), fastest.operation().alternatorSpeed());
+                Brake.machine(j, fastest), fastest.operatingPoint().alternatorSpeed());
         List<Outcome> outcomes = new ArrayList<>();
         for (Devices.Placed device : Devices.all(j.design())) {
             if (device.opens() && !device.joins(Place.BATTERY)) {

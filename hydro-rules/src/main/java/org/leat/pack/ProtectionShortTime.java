@@ -28,7 +28,7 @@ import org.leat.electrics.BreakerTrip;
 import org.leat.electrics.StandardFuseRatings;
 import org.leat.law.Answer;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.CableNumbers;
+import org.leat.plant.numbers.CableNumbers;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 

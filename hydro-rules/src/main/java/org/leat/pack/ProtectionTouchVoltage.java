@@ -16,7 +16,7 @@ import org.leat.check.WayOut;
 import org.leat.design.LiveParts;
 import org.leat.design.Safeguards;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.TouchVoltage;
+import org.leat.plant.cases.TouchVoltage;
 import org.leat.quantity.QuantityKind;
 
 /** Voltage in reach in any case, of the bus and between the alternator's leads, against the limits for touch. */

@@ -13,8 +13,8 @@ import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.design.Place;
-import org.leat.plant.LoadLost;
-import org.leat.plant.RectifierNumbers;
+import org.leat.plant.cases.LoadLost;
+import org.leat.plant.numbers.RectifierNumbers;
 import org.leat.quantity.QuantityKind;
 
 /** What is left of the turbine's side when a device opens it. */

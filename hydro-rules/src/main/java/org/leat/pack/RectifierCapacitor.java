@@ -14,7 +14,7 @@ import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.design.Rectifier;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.LoadLost;
+import org.leat.plant.cases.LoadLost;
 import org.leat.quantity.QuantityKind;
 
 /** Capacitor behind the bridge against runaway. */

@@ -11,8 +11,8 @@ import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.design.RegulatorKind;
-import org.leat.plant.BatteryFull;
-import org.leat.plant.Running;
+import org.leat.plant.cases.BatteryFull;
+import org.leat.plant.cases.Running;
 import org.leat.quantity.QuantityKind;
 
 /** Current through the charge regulator against its rating. */
@@ -66,8 +66,8 @@ final class RegulatorCurrent implements LegacyRule {
 
     private static double current(Running running, boolean tracks) {
         return tracks
-                ? running.operation().batteryCurrent()
-                : running.operation().directCurrent();
+                ? running.operatingPoint().batteryCurrent()
+                : running.operatingPoint().directCurrent();
     }
 
     @Override

@@ -11,7 +11,7 @@ import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.design.RegulatorKind;
-import org.leat.plant.BatteryFull;
+import org.leat.plant.cases.BatteryFull;
 
 /** A regulator that lets go of the turbine. */
 final class RegulatorKindForHydro implements LegacyRule {

@@ -14,7 +14,7 @@ import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.design.ChargeRegulator;
-import org.leat.plant.SiteNumbers;
+import org.leat.plant.numbers.SiteNumbers;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.VoltagePerTemperature;
 

@@ -17,7 +17,7 @@ import org.leat.design.Bearings;
 import org.leat.design.Runner;
 import org.leat.law.Answer;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 

@@ -14,7 +14,7 @@ import org.leat.check.WayOut;
 import org.leat.design.Runner;
 import org.leat.design.RunnerKind;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.Jet;
+import org.leat.plant.solve.Jet;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 import org.leat.turbine.TaygunBucketCount;

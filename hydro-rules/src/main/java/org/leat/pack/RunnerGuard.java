@@ -10,7 +10,7 @@ import org.leat.check.Outcome;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.design.Safeguards;
-import org.leat.plant.LoadLost;
+import org.leat.plant.cases.LoadLost;
 import org.leat.quantity.QuantityKind;
 
 /** A fixed guard over what turns. */

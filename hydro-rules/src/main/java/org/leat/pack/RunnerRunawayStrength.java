@@ -13,7 +13,7 @@ import org.leat.check.WayOut;
 import org.leat.design.Buckets;
 import org.leat.design.Runner;
 import org.leat.law.Answer;
-import org.leat.plant.LoadLost;
+import org.leat.plant.cases.LoadLost;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 import org.leat.turbine.BucketRootStress;

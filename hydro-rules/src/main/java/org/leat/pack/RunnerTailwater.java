@@ -17,7 +17,7 @@ import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.design.Runner;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.Jet;
+import org.leat.plant.solve.Jet;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 import org.leat.turbine.BucketProportions;

@@ -10,8 +10,8 @@ import org.leat.check.Level;
 import org.leat.check.Outcome;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
-import org.leat.plant.SiteNumbers;
-import org.leat.plant.StreamLevel;
+import org.leat.plant.numbers.SiteNumbers;
+import org.leat.plant.numbers.StreamLevel;
 import org.leat.quantity.QuantityKind;
 
 /** What the open nozzles pass against what the stream brings, at each flow of the year. */

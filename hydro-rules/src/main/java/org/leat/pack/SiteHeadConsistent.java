@@ -14,8 +14,8 @@ import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.design.Intake;
 import org.leat.design.Section;
-import org.leat.plant.SectionNumbers;
-import org.leat.plant.SiteNumbers;
+import org.leat.plant.numbers.SectionNumbers;
+import org.leat.plant.numbers.SiteNumbers;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 

@@ -10,7 +10,7 @@ import org.leat.check.Level;
 import org.leat.check.Outcome;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
-import org.leat.plant.StreamLevel;
+import org.leat.plant.numbers.StreamLevel;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 

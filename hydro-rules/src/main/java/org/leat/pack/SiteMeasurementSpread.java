@@ -9,7 +9,7 @@ import org.leat.check.Level;
 import org.leat.check.Outcome;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
-import org.leat.plant.SiteNumbers;
+import org.leat.plant.numbers.SiteNumbers;
 import org.leat.quantity.QuantityKind;
 
 /** How well the head is known against what the pressure ratings leave. */

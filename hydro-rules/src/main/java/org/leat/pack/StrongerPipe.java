@@ -19,8 +19,8 @@ import org.leat.design.Pipe;
 import org.leat.design.PolyethyleneGrade;
 import org.leat.design.Section;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.Amount;
-import org.leat.plant.SectionNumbers;
+import org.leat.plant.numbers.Amount;
+import org.leat.plant.numbers.SectionNumbers;
 import org.leat.quantity.QuantityKind;
 
 /**

@@ -17,7 +17,7 @@ import org.leat.expression.Expression;
 import org.leat.expression.Magnitude;
 import org.leat.expression.MissingValueException;
 import org.leat.expression.View;
-import org.leat.plant.Amount;
+import org.leat.plant.numbers.Amount;
 
 /**
  * A rule of a rule file.

@@ -99,12 +99,12 @@ class PacksTest {
         odd.put("it broke: Evil", j -> {
             throw new Evil();
         });
-        odd.put("it broke: IllegalStateException: odd/one has no text called unheard", j -> List.of(j.at("/")
-                .says("unheard")));
+        odd.put(
+                "it broke: IllegalStateException: odd/one has no text called unheard",
+                j -> List.of(j.at("/").says("unheard")));
         odd.put(
                 "it answered for another rule, odd/two",
-                j -> List.of(
-                        new Outcome.Pass(new Identity("odd/two", "/", ""), Level.NOTE, null, Message.of("yes"))));
+                j -> List.of(new Outcome.Pass(new Identity("odd/two", "/", ""), Level.NOTE, null, Message.of("yes"))));
         odd.forEach((cause, judge) -> {
             Odd pack = new Odd();
             pack.judge = judge;

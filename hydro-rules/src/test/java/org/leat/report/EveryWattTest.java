@@ -25,14 +25,14 @@ import org.leat.design.RegulatorKind;
 import org.leat.file.DesignReader;
 import org.leat.file.Names;
 import org.leat.pack.BuiltInPack;
-import org.leat.plant.Amount;
-import org.leat.plant.EnergyAccount;
-import org.leat.plant.EnergyAccount.Stage;
-import org.leat.plant.Operation;
 import org.leat.plant.Plant;
-import org.leat.plant.PlantNumbers;
-import org.leat.plant.PressureProfile;
-import org.leat.plant.Running;
+import org.leat.plant.cases.PressureProfile;
+import org.leat.plant.cases.Running;
+import org.leat.plant.numbers.Amount;
+import org.leat.plant.numbers.PlantNumbers;
+import org.leat.plant.solve.EnergyAccount;
+import org.leat.plant.solve.EnergyAccount.Stage;
+import org.leat.plant.solve.OperatingPoint;
 import org.leat.report.testing.RuleTestKit;
 
 /** Energy is kept on every nozzle set of every demo and electric example, and both tables tell all of it. */
@@ -113,7 +113,7 @@ class EveryWattTest {
     @MethodSource("designs")
     void power_never_rises_on_its_way_and_losses_and_what_is_stored_are_the_water_s(Path file) throws IOException {
         for (Running running : Plant.of(read(file)).solve().running()) {
-            EnergyAccount energy = running.operation().energy();
+            EnergyAccount energy = running.operatingPoint().energy();
             assertThat(energy.entries()).extracting(EnergyAccount.Entry::stage).containsExactly(Stage.values());
             double before = Double.POSITIVE_INFINITY;
             double lost = 0;
@@ -134,7 +134,7 @@ class EveryWattTest {
         Plant plant = Plant.of(read(file));
         PlantNumbers numbers = plant.numbers();
         for (Running running : plant.solve().running()) {
-            Operation o = running.operation();
+            OperatingPoint o = running.operatingPoint();
             EnergyAccount energy = o.energy();
             double close = 1e-6 * energy.at(Stage.WATER);
             double idle = numbers.alternator().noLoadTorque()
@@ -173,7 +173,7 @@ class EveryWattTest {
         for (int i = 0; i < names.size(); i++) {
             StringBuilder row = new StringBuilder("  " + names.get(i));
             for (Running running : report.running()) {
-                double power = running.operation().energy().at(Stage.values()[i]);
+                double power = running.operatingPoint().energy().at(Stage.values()[i]);
                 assertThat(power).isGreaterThan(9.95);
                 row.append(" +").append(Math.round(power)).append(" W");
             }
@@ -196,7 +196,8 @@ class EveryWattTest {
             JsonNode rows = design.at("/operating/" + set + "/energy");
             assertThat(rows).hasSameSizeAs(Stage.values());
             for (Stage stage : Stage.values()) {
-                EnergyAccount energy = report.running().get(set).operation().energy();
+                EnergyAccount energy =
+                        report.running().get(set).operatingPoint().energy();
                 JsonNode row = rows.get(stage.ordinal());
                 assertThat(row.get("stage").asText()).isEqualTo(Names.ofConstant(stage));
                 assertThat(row.get("power").asDouble()).isCloseTo(energy.at(stage), within(1e-5));

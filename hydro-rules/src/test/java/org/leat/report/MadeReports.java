@@ -9,7 +9,6 @@ import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Finding;
 import org.leat.check.Grounds;
-import org.leat.check.Hanging;
 import org.leat.check.Judgement;
 import org.leat.check.Kind;
 import org.leat.check.Level;
@@ -23,6 +22,7 @@ import org.leat.check.RuleCard;
 import org.leat.check.RulePack;
 import org.leat.check.RuleSettings;
 import org.leat.check.Rulebook;
+import org.leat.check.SensitiveVerdict;
 import org.leat.check.Settings;
 import org.leat.check.WayOut;
 import org.leat.file.DesignReader;
@@ -112,9 +112,9 @@ final class MadeReports {
                 List.of(),
                 List.of(),
                 List.of(),
-                org.leat.plant.PressureProfile.NONE,
+                org.leat.plant.cases.PressureProfile.NONE,
                 org.leat.design.RegulatorKind.NONE,
-                org.leat.plant.BusSituations.NONE,
+                org.leat.plant.cases.BusSituations.NONE,
                 List.of());
     }
 
@@ -139,9 +139,9 @@ final class MadeReports {
                 List.of(),
                 List.of(),
                 List.of(),
-                org.leat.plant.PressureProfile.NONE,
+                org.leat.plant.cases.PressureProfile.NONE,
                 org.leat.design.RegulatorKind.NONE,
-                org.leat.plant.BusSituations.NONE,
+                org.leat.plant.cases.BusSituations.NONE,
                 List.of());
     }
 
@@ -164,7 +164,8 @@ final class MadeReports {
                                 path, org.leat.quantity.Si.quantity(1.5, "m", javax.measure.quantity.Length.class))),
                         -12.4))
                 : List.of();
-        List<Hanging> rests = ways ? List.of(new Hanging("/weather", Kind.PASS, Kind.FAIL)) : List.of();
+        List<SensitiveVerdict> rests =
+                ways ? List.of(new SensitiveVerdict("/weather", Kind.PASS, Kind.FAIL)) : List.of();
         return new Finding(outcome, new Position("dir with blank/ä:b.yaml", line, 13, line, 18), out, rests, false);
     }
 }

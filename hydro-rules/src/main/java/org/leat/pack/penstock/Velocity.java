@@ -14,7 +14,7 @@ import org.leat.check.Rule;
 import org.leat.pack.kit.NozzlesOnHand;
 import org.leat.pack.kit.PipeSizes;
 import org.leat.pack.kit.Worst;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
 
 /** Water no faster than the pipe and its joints stand for long. */
 final class Velocity {
