@@ -13,7 +13,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** Ways out written into files, with the real jar. */
 class MendIT {
 
-    private static final Path DEMO = Path.of("..", "hydro-examples", "designs", "tannery-yard.yaml");
+    private static final Path DEMO = Path.of("..", "..", "hydro-examples", "designs", "tannery-yard.yaml");
 
     @TempDir
     Path folder;

@@ -31,7 +31,7 @@ import org.snakeyaml.engine.v2.api.LoadSettings;
 
 class RuleFileTest {
 
-    private static final Path DOCS = Path.of("").toAbsolutePath().getParent().resolve("docs");
+    private static final Path DOCS = Path.of("../../docs");
 
     private static String rule(String deciding) {
         return """

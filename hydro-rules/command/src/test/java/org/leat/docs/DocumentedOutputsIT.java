@@ -21,7 +21,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 class DocumentedOutputsIT {
 
-    private static final Path ROOT = Path.of("").toAbsolutePath().getParent();
+    private static final Path ROOT = Path.of("../..").toAbsolutePath().normalize();
     private static final Pattern BLOCK = Pattern.compile(
             "(<!-- (output|last line|first \\d+ lines) of: leat ([^\\n]*?) -->\\n(`{3,})[a-z]*\\n)(.*?)(\\n?\\4\\n)",
             Pattern.DOTALL);
@@ -64,7 +64,7 @@ class DocumentedOutputsIT {
         List<String> command = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-jar",
-                "hydro-rules/target/leat.jar"));
+                "hydro-rules/command/target/leat.jar"));
         command.addAll(List.of(arguments.strip().split(" +")));
         ProcessBuilder builder = new ProcessBuilder(command);
         builder.directory(ROOT.toFile());

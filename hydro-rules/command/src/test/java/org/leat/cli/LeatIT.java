@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.leat.check.PackJar;
 import org.leat.check.Samples;
-import org.leat.docs.OwnRulesTest;
+import org.leat.docs.OwnRulesPage;
 
 /** The real jar, run as a builder runs it. */
 class LeatIT {
@@ -131,10 +131,10 @@ class LeatIT {
     @Test
     void rules_of_a_jar_are_judged_and_one_that_breaks_leaves_the_rest() throws Exception {
         file("sample.yaml", Samples.SHORT);
-        Path jar = PackJar.jar(folder, "example.HillPack", OwnRulesTest.source());
+        Path jar = PackJar.jar(folder, "example.HillPack", OwnRulesPage.source());
         Ran ran = leat("check", "--pack", jar.toString(), "--format", "json", "sample.yaml");
         assertThat(ran.out()).contains("hill/standing-pressure", "Our crew may join pipe at");
-        String loops = OwnRulesTest.source()
+        String loops = OwnRulesPage.source()
                 .replace("var shut = j", "if (j != null) throw new LinkageError(\"gone\"); var shut = j");
         Path broken = PackJar.jar(folder, "example.HillPack", loops);
         Ran open = leat("check", "--pack", broken.toString(), "sample.yaml");
@@ -165,7 +165,7 @@ class LeatIT {
     @Test
     void the_schema_printed_is_the_one_in_the_docs() throws Exception {
         assertThat(leat("schema").out().strip())
-                .isEqualTo(Files.readString(Path.of("../docs/design-file.schema.json"))
+                .isEqualTo(Files.readString(Path.of("../../docs/design-file.schema.json"))
                         .strip());
     }
 
@@ -177,7 +177,7 @@ class LeatIT {
     @Test
     void explain_prints_the_page_of_the_reference() throws Exception {
         assertThat(leat("explain", "penstock/velocity").out())
-                .isEqualTo(Files.readString(Path.of("../docs/rules/penstock/velocity.md")));
+                .isEqualTo(Files.readString(Path.of("../../docs/rules/penstock/velocity.md")));
     }
 
     @Test
@@ -201,7 +201,7 @@ class LeatIT {
         assertThat(leat("check", "bytes.yaml").code()).isEqualTo(3);
     }
 
-    private static final Path ELECTRIC = Path.of("src/test/resources/rules/electric");
+    private static final Path ELECTRIC = Path.of("../src/test/resources/rules/electric");
 
     /** A sound design with one value replaced; {@return where it stands} */
     private String spoilt(String name, String sound, String field, String value) throws IOException {
