@@ -16,16 +16,16 @@ import org.leat.plant.numbers.Amount;
  *
  * @param volts V
  * @param situation that makes it
- * @param cause key of the phrase that says how
+ * @param cause that says how
  */
-public record HighestBusVoltage(double volts, BusSituation situation, String cause) {
+public record HighestBusVoltage(double volts, BusSituation situation, Cause cause) {
 
     /** {@return the highest over every situation, moments counted where they are known} At least one is solved. */
     public static HighestBusVoltage of(Cases cases) {
         HighestBusVoltage highest = lasting(cases);
         for (BusSituation situation : cases.onTheBus()) {
             if (situation.momentVoltage() instanceof Amount.Known known && known.value() > highest.volts()) {
-                highest = new HighestBusVoltage(known.value(), situation, "cause.opened-under-load");
+                highest = new HighestBusVoltage(known.value(), situation, Cause.OPENED_UNDER_LOAD);
             }
         }
         return highest;
@@ -47,24 +47,24 @@ public record HighestBusVoltage(double volts, BusSituation situation, String cau
         return null;
     }
 
-    private static String cause(BusSituation situation) {
+    private static Cause cause(BusSituation situation) {
         if (situation instanceof BatteryFull full) {
             return switch (full.answer()) {
-                case DIVERTED -> "cause.diverted";
-                case DUMP_TOO_SMALL -> "cause.dump-too-small";
-                case RUNAWAY -> "cause.lets-go";
-                case OVERCHARGED -> "cause.overcharged";
+                case DIVERTED -> Cause.DIVERTED;
+                case DUMP_TOO_SMALL -> Cause.DUMP_TOO_SMALL;
+                case RUNAWAY -> Cause.LETS_GO;
+                case OVERCHARGED -> Cause.OVERCHARGED;
             };
         }
         if (situation instanceof BatteryRemoved) {
-            return "cause.battery-removed";
+            return Cause.BATTERY_REMOVED;
         }
         if (situation instanceof ManagementOpens) {
-            return "cause.management-opens";
+            return Cause.MANAGEMENT_OPENS;
         }
         if (situation instanceof DumpLoadLost) {
-            return "cause.dump-lost";
+            return Cause.DUMP_LOST;
         }
-        return situation instanceof LoadLost ? "cause.runaway" : "cause.running";
+        return situation instanceof LoadLost ? Cause.RUNAWAY : Cause.RUNNING;
     }
 }
