@@ -58,7 +58,7 @@ public final class Checker {
         for (RulePack given : packs) {
             LoadedPack pack = LoadedPack.of(given);
             for (int i = 0; i < pack.rules().size(); i++) {
-                RuleCard card = pack.cards().get(i);
+                RuleCard card = pack.rules().get(i).card();
                 RuleInForce inForce =
                         RuleInForce.of(card, pack.name(), settings.rules().get(card.id()));
                 LoadedPack other = from.put(card.id(), pack);
@@ -67,6 +67,11 @@ public final class Checker {
                             "two rules are called " + card.id() + ": in " + other.told() + " and in " + pack.told());
                 }
                 byId.put(card.id(), new RuleRun(pack.rules().get(i), inForce));
+                card.texts().forEach((name, text) -> {
+                    if (!text.text().isEmpty()) {
+                        texts.put(card.id() + "." + name, text.text());
+                    }
+                });
             }
             // no pack words what an earlier one says
             pack.texts().forEach(texts::putIfAbsent);
@@ -200,7 +205,7 @@ public final class Checker {
                     verdict.broke() || ways.broke(),
                     new Identity(
                             outcome.rule(),
-                            lasting.computeIfAbsent(outcome.path(), path -> Lasting.path(design, path)),
+                            lasting.computeIfAbsent(outcome.path(), path -> StablePath.path(design, path)),
                             outcome.during()),
                     danger,
                     null,

@@ -23,8 +23,8 @@ public record Finding(
         Outcome outcome,
         Position position,
         List<WayOut> waysOut,
-        List<TriedInVain> inVain,
-        List<Hanging> restsOn,
+        List<RejectedChange> inVain,
+        List<SensitiveVerdict> restsOn,
         boolean broke,
         Identity lasting,
         boolean endangers,
@@ -50,7 +50,8 @@ public record Finding(
     }
 
     /** Makes a finding that nobody suppresses and no baseline knows. */
-    public Finding(Outcome outcome, Position position, List<WayOut> waysOut, List<Hanging> restsOn, boolean broke) {
+    public Finding(
+            Outcome outcome, Position position, List<WayOut> waysOut, List<SensitiveVerdict> restsOn, boolean broke) {
         this(outcome, position, waysOut, List.of(), restsOn, broke, outcome.identity(), false, null, null);
     }
 

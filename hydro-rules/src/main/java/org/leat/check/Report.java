@@ -6,10 +6,10 @@ import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.RegulatorKind;
 import org.leat.file.Problem;
-import org.leat.plant.Amount;
-import org.leat.plant.BusSituations;
-import org.leat.plant.PressureProfile;
-import org.leat.plant.Running;
+import org.leat.plant.cases.BusSituations;
+import org.leat.plant.cases.PressureProfile;
+import org.leat.plant.cases.Running;
+import org.leat.plant.numbers.Amount;
 
 /**
  * What came of checking one design.

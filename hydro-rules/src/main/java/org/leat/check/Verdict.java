@@ -26,7 +26,7 @@ record Verdict(RuleRun run, Judgement judgement, Outcome outcome, boolean broke)
      * @param inVain those that helped and made another rule fail as badly
      * @param broke whether the rule broke on the way
      */
-    record Ways(List<WayOut> holding, List<TriedInVain> inVain, boolean broke) {}
+    record Ways(List<WayOut> holding, List<RejectedChange> inVain, boolean broke) {}
 
     /**
      * {@return the ways out of a failure that hold: each edit was applied and judged again}
@@ -38,12 +38,12 @@ record Verdict(RuleRun run, Judgement judgement, Outcome outcome, boolean broke)
      */
     Ways waysOut(List<RuleRun> runs, Set<String> failing) {
         List<WayOut> holding = new ArrayList<>();
-        List<TriedInVain> inVain = new ArrayList<>();
-        if (outcome.kind() != Kind.FAIL) {
+        List<RejectedChange> inVain = new ArrayList<>();
+        if (!(outcome instanceof Outcome.Fail failure)) {
             return new Ways(holding, inVain, false);
         }
         try {
-            for (WayOut way : run.rule().waysOut(judgement, outcome)) {
+            for (WayOut way : run.rule().waysOut(judgement, failure)) {
                 if (way.edits().isEmpty()) {
                     holding.add(way);
                 } else if (helps(way)) {
@@ -51,7 +51,7 @@ record Verdict(RuleRun run, Judgement judgement, Outcome outcome, boolean broke)
                     if (brings == null) {
                         holding.add(way);
                     } else {
-                        inVain.add(new TriedInVain(way, brings));
+                        inVain.add(new RejectedChange(way, brings));
                     }
                 }
             }

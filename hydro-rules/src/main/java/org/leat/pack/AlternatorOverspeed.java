@@ -4,17 +4,17 @@ import java.util.List;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
-import org.leat.plant.LoadLost;
+import org.leat.plant.cases.LoadLost;
 import org.leat.quantity.QuantityKind;
 
 /** Runaway speed against what rotor and bearings stand. */
-final class AlternatorOverspeed implements Rule {
+final class AlternatorOverspeed implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("alternator/overspeed", Level.ERROR)
             .title("runaway speed against what rotor and bearings stand")

@@ -6,9 +6,9 @@ import org.leat.catalogue.CellProperty;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -16,7 +16,7 @@ import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** How long the loads run with the turbine stopped. */
-final class BatteryAutonomy implements Rule {
+final class BatteryAutonomy implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("battery/autonomy", Level.WARNING)
             .title("how long the loads run with the turbine stopped")

@@ -8,9 +8,9 @@ import org.leat.catalogue.CellProperty;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -22,7 +22,7 @@ import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** Cells in series against what hangs on the bus. */
-final class BatteryBusVoltageMatch implements Rule {
+final class BatteryBusVoltageMatch implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("battery/bus-voltage-match", Level.ERROR)
             .title("cells in series against what hangs on the bus")

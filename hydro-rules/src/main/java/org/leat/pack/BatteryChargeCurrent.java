@@ -7,20 +7,20 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.Amount;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
+import org.leat.plant.numbers.Amount;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** Charging current against what the battery takes. */
-final class BatteryChargeCurrent implements Rule {
+final class BatteryChargeCurrent implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("battery/charge-current", Level.ERROR)
             .title("charging current against what the battery takes")
@@ -46,15 +46,15 @@ final class BatteryChargeCurrent implements Rule {
         if (j.cases().running().isEmpty()) {
             return Open.unsolved(j);
         }
-        Running worst =
-                Worst.most(j.cases().running(), running -> running.operation().batteryCurrent());
+        Running worst = Worst.most(
+                j.cases().running(), running -> running.operatingPoint().batteryCurrent());
         Spot spot = j.at("/battery/capacity").during(worst.id());
         Amount limit = j.plant().numbers().battery().chargeCurrentLimit();
         if (!(limit instanceof Amount.Known known)) {
             return List.of(Open.because(spot, limit));
         }
         return List.of(spot.compare(
-                Comparison.atMost(worst.operation().batteryCurrent(), known.value(), QuantityKind.CURRENT),
+                Comparison.atMost(worst.operatingPoint().batteryCurrent(), known.value(), QuantityKind.CURRENT),
                 "taken",
                 "too-much"));
     }

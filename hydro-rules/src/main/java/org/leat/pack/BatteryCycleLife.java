@@ -4,16 +4,16 @@ import java.util.List;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.quantity.QuantityKind;
 
 /** Years of the battery at its daily use. */
-final class BatteryCycleLife implements Rule {
+final class BatteryCycleLife implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("battery/cycle-life", Level.NOTE)
             .title("years of the battery at its daily use")

@@ -6,17 +6,17 @@ import org.leat.catalogue.CellProperty;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
 import org.leat.quantity.QuantityKind;
 
 /** Deepest discharge of a day in the leanest season. */
-final class BatteryDepthOfDischarge implements Rule {
+final class BatteryDepthOfDischarge implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("battery/depth-of-discharge", Level.WARNING)
             .title("deepest discharge of a day in the leanest season")
@@ -51,7 +51,7 @@ final class BatteryDepthOfDischarge implements Rule {
             return List.of(spot.notGiven(daily.missing()));
         }
         double drawn =
-                DailyUse.deepest(j.design(), daily.use(), lean.operation().batteryPower());
+                DailyUse.deepest(j.design(), daily.use(), lean.operatingPoint().batteryPower());
         double depth = CellChemistryCatalogue.usual(j.design().battery().chemistry(), CellProperty.DEPTH_OF_DISCHARGE);
         return List.of(spot.compare(
                 Comparison.atMost(drawn / Lean.stored(j), depth, QuantityKind.RATIO),

@@ -8,9 +8,9 @@ import org.leat.catalogue.Spread;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -19,7 +19,7 @@ import org.leat.pack.Search.Candidate;
 import org.leat.quantity.QuantityKind;
 
 /** Equalising set on cells that must not be equalised. */
-final class BatteryEqualise implements Rule {
+final class BatteryEqualise implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("battery/equalise", Level.ERROR)
             .title("equalising set on cells that must not be equalised")

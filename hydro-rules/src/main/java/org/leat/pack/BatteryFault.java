@@ -3,7 +3,7 @@ package org.leat.pack;
 import org.leat.catalogue.CellChemistryCatalogue;
 import org.leat.check.Judgement;
 import org.leat.electrics.BatteryFaultCurrent;
-import org.leat.plant.BatteryNumbers;
+import org.leat.plant.numbers.BatteryNumbers;
 
 /** Current of a battery whose poles are joined by a fault. */
 final class BatteryFault {

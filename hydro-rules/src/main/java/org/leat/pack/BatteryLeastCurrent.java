@@ -7,20 +7,20 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.electrics.ChargeCurrentLimit;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** Surplus that keeps lead from sulphating. */
-final class BatteryLeastCurrent implements Rule {
+final class BatteryLeastCurrent implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("battery/least-current", Level.WARNING)
             .title("surplus that keeps lead from sulphating")

@@ -4,20 +4,20 @@ import java.util.List;
 import javax.measure.quantity.ElectricPotential;
 import org.leat.check.Arg;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.design.BatteryManagement;
-import org.leat.plant.Amount;
-import org.leat.plant.BusHolder;
-import org.leat.plant.ManagementOpens;
+import org.leat.plant.cases.BusHolder;
+import org.leat.plant.cases.ManagementOpens;
+import org.leat.plant.numbers.Amount;
 import org.leat.quantity.QuantityKind;
 
 /** The battery's own management opens while the turbine generates. */
-final class BatteryManagementOpens implements Rule {
+final class BatteryManagementOpens implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("battery/management-opens", Level.ERROR)
             .title("the battery's own management opens while the turbine generates")

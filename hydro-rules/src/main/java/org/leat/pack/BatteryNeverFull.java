@@ -10,21 +10,21 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.design.Chemistry;
 import org.leat.electrics.EnergyBalance;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** Lead that is never filled in some season of the year. */
-final class BatteryNeverFull implements Rule {
+final class BatteryNeverFull implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("battery/never-full", Level.WARNING)
             .title("lead that is never filled in some season of the year")

@@ -7,9 +7,9 @@ import org.leat.catalogue.CellProperty;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -20,7 +20,7 @@ import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** The coldest day against charging. */
-final class BatteryTemperatureWindow implements Rule {
+final class BatteryTemperatureWindow implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("battery/temperature-window", Level.ERROR)
             .title("the coldest day against charging")

@@ -8,22 +8,22 @@ import org.leat.catalogue.CellProperty;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.design.Chemistry;
 import org.leat.design.Ventilation;
 import org.leat.electrics.HydrogenVentilation;
-import org.leat.plant.BatteryFull;
+import org.leat.plant.cases.BatteryFull;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 import org.leat.quantity.VolumeFlow;
 
 /** Air that keeps the hydrogen of lead from exploding. */
-final class BatteryVentilation implements Rule {
+final class BatteryVentilation implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("battery/ventilation", Level.ERROR)
             .title("air that keeps the hydrogen of lead from exploding")

@@ -3,10 +3,10 @@ package org.leat.pack;
 import org.leat.check.Judgement;
 import org.leat.electrics.AlternatorConstants;
 import org.leat.electrics.ShortCircuitTorque;
-import org.leat.plant.LoadLost;
-import org.leat.plant.RunnerNumbers;
-import org.leat.plant.Running;
-import org.leat.plant.WaterSide;
+import org.leat.plant.cases.LoadLost;
+import org.leat.plant.cases.Running;
+import org.leat.plant.numbers.RunnerNumbers;
+import org.leat.plant.solve.WaterSide;
 import org.leat.turbine.ImpulseRunner;
 import org.leat.turbine.RunnerParameters;
 
@@ -20,7 +20,7 @@ final class Brake {
         return j.plant()
                 .numbers()
                 .alternator()
-                .warmedTo(running.operation().windingTemperature())
+                .warmedTo(running.operatingPoint().windingTemperature())
                 .atWindingTemperature();
     }
 
@@ -34,7 +34,7 @@ final class Brake {
         double gear = j.plant().numbers().alternator().gearRatio();
         double corner = machine.phaseResistance() / (machine.phaseInductance() * machine.polePairs()) / gear;
         // a winding of much resistance grips best at a speed the wheel never reaches: it must hold the working speed
-        double slowest = Math.min(corner, running.operation().speed());
+        double slowest = Math.min(corner, running.operatingPoint().speed());
         ImpulseRunner wheel = wheel(j);
         WaterSide water = running.water();
         double flow = water.fullPipeFlow();

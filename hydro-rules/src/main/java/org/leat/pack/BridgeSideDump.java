@@ -1,7 +1,7 @@
 package org.leat.pack;
 
 import org.leat.check.Judgement;
-import org.leat.plant.BusHolder;
+import org.leat.plant.cases.BusHolder;
 
 /** A dump load that still holds the turbine when the battery is lost. */
 final class BridgeSideDump {

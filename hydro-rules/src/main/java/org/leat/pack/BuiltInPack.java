@@ -3,6 +3,7 @@ package org.leat.pack;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.leat.check.LegacyRule;
 import org.leat.check.Rule;
 import org.leat.check.RulePack;
 import org.leat.check.TextFile;
@@ -30,7 +31,7 @@ public final class BuiltInPack implements RulePack {
             "runner",
             "site");
 
-    private static final List<Rule> RULES = List.of(
+    private static final List<LegacyRule> LEGACY = List.of(
             new AlternatorCutIn(),
             new AlternatorFrequency(),
             new AlternatorHoldsRunner(),
@@ -107,7 +108,6 @@ public final class BuiltInPack implements RulePack {
             new PenstockSurgePressure(),
             new PenstockTemperature(),
             new PenstockThrust(),
-            new PenstockVelocity(),
             new PlantEfficiencyChain(),
             new PlantLeftOnTheTable(),
             new PlantMaintenancePlan(),
@@ -148,6 +148,12 @@ public final class BuiltInPack implements RulePack {
             new SiteHeadConsistent(),
             new SiteKeptFlow(),
             new SiteMeasurementSpread());
+
+    private static final List<Rule> RULES = java.util.stream.Stream.of(
+                    LEGACY.stream().map(Rule::legacy), org.leat.pack.penstock.PenstockRules.all().stream())
+            .flatMap(s -> s)
+            .sorted(java.util.Comparator.comparing(Rule::id))
+            .toList();
 
     @Override
     public String name() {

@@ -7,19 +7,19 @@ import javax.measure.quantity.ElectricPotential;
 import org.leat.check.Arg;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.Amount;
+import org.leat.plant.numbers.Amount;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** Highest bus voltage of any case against what everything on the bus stands. */
-final class BusOvervoltage implements Rule {
+final class BusOvervoltage implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("bus/overvoltage", Level.ERROR)
             .title("highest bus voltage against what hangs on the bus")

@@ -5,21 +5,21 @@ import org.jspecify.annotations.Nullable;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.design.Place;
-import org.leat.plant.CableNumbers;
-import org.leat.plant.EnergyAccount;
-import org.leat.plant.Operation;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
+import org.leat.plant.numbers.CableNumbers;
+import org.leat.plant.solve.EnergyAccount;
+import org.leat.plant.solve.OperatingPoint;
 import org.leat.quantity.QuantityKind;
 
 /** Which side of the bridge is cheaper to run long. */
-final class CableAcOrDcRun implements Rule {
+final class CableAcOrDcRun implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("cable/ac-or-dc-run", Level.NOTE)
             .title("which side of the bridge is cheaper to run long")
@@ -54,16 +54,16 @@ final class CableAcOrDcRun implements Rule {
         if (longest == null) {
             return List.of(j.at("/cables").notGiven("/cables"));
         }
-        Operation operation = running.operation();
-        double power = operation.energy().at(EnergyAccount.Stage.DIRECT_CURRENT);
+        OperatingPoint operatingPoint = running.operatingPoint();
+        double power = operatingPoint.energy().at(EnergyAccount.Stage.DIRECT_CURRENT);
         Spot spot = j.at("/cables[" + longest.index() + "]").during(running.id());
         if (!(power > 0)) {
             return List.of(spot.notApplicable("no-current"));
         }
         boolean alternating = alternating(longest);
         double core = longest.coreResistance();
-        double phase = operation.phaseCurrent();
-        double direct = operation.directCurrent();
+        double phase = operatingPoint.phaseCurrent();
+        double direct = operatingPoint.directCurrent();
         // the same copper in two cores in place of three, or in three in place of two
         double lost = alternating ? 3 * core * phase * phase : 2 * core * direct * direct;
         double other = alternating ? 2 * core / 1.5 * direct * direct : 3 * core * 1.5 * phase * phase;

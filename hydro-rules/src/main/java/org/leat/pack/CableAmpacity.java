@@ -8,9 +8,9 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -21,7 +21,7 @@ import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** Lasting current of each run against what the cable carries as it is laid. */
-final class CableAmpacity implements Rule {
+final class CableAmpacity implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("cable/ampacity", Level.ERROR)
             .title("current against what the cable carries")
@@ -68,7 +68,7 @@ final class CableAmpacity implements Rule {
             return during.notGiven(capacity.missing());
         }
         if (capacity.answer() instanceof Answer.Outside outside) {
-            return during.outside(outside);
+            return during.outsideOf(outside);
         }
         return during.compare(
                 Comparison.atMost(load.current(), capacity.answer().orThrow(), QuantityKind.CURRENT),

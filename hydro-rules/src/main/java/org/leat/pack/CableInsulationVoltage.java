@@ -5,16 +5,16 @@ import java.util.List;
 import javax.measure.quantity.ElectricPotential;
 import org.leat.check.Arg;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.design.Cable;
 import org.leat.quantity.QuantityKind;
 
 /** Insulation of each run against the voltage of a runaway. */
-final class CableInsulationVoltage implements Rule {
+final class CableInsulationVoltage implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("cable/insulation-voltage", Level.ERROR)
             .title("insulation of each run against the voltage of a runaway")

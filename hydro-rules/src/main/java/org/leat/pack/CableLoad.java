@@ -10,9 +10,9 @@ import org.leat.design.Load;
 import org.leat.design.LoadSupply;
 import org.leat.design.Place;
 import org.leat.electrics.DumpElement;
-import org.leat.plant.BatteryFull;
-import org.leat.plant.DumpLoadNumbers;
-import org.leat.plant.Running;
+import org.leat.plant.cases.BatteryFull;
+import org.leat.plant.cases.Running;
+import org.leat.plant.numbers.DumpLoadNumbers;
 import org.leat.quantity.Si;
 
 /**
@@ -27,8 +27,9 @@ record CableLoad(double current, boolean threePhase, String during) {
     /** {@return the load of a run; null where the design does not say what flows there} The plant is solved. */
     static @Nullable CableLoad of(Judgement j, Cable cable) {
         if (joins(cable, Place.ALTERNATOR)) {
-            Running most = Worst.most(j.cases().running(), r -> r.operation().phaseCurrent());
-            return new CableLoad(most.operation().phaseCurrent(), true, most.id());
+            Running most =
+                    Worst.most(j.cases().running(), r -> r.operatingPoint().phaseCurrent());
+            return new CableLoad(most.operatingPoint().phaseCurrent(), true, most.id());
         }
         if (joins(cable, Place.DUMP_LOAD)) {
             return dumped(j);
@@ -57,8 +58,8 @@ record CableLoad(double current, boolean threePhase, String during) {
 
     private static double current(Running running, boolean output) {
         return output
-                ? running.operation().batteryCurrent()
-                : running.operation().directCurrent();
+                ? running.operatingPoint().batteryCurrent()
+                : running.operatingPoint().directCurrent();
     }
 
     private static @Nullable CableLoad dumped(Judgement j) {

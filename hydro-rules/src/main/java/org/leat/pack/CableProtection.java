@@ -7,9 +7,9 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -26,7 +26,7 @@ import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** A fuse or breaker in every run at the battery, between what flows and what the cable carries. */
-final class CableProtection implements Rule {
+final class CableProtection implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("cable/protection", Level.ERROR)
             .title("a fuse or breaker in every run at the battery")
@@ -92,7 +92,7 @@ final class CableProtection implements Rule {
             return spot.during(load.during()).notGiven(capacity.missing());
         }
         if (!(capacity.answer() instanceof Answer.Value carried)) {
-            return spot.during(load.during()).outside((Answer.Outside) capacity.answer());
+            return spot.during(load.during()).outsideOf((Answer.Outside) capacity.answer());
         }
         double rating = Si.of(placed.device().ratedCurrent());
         double surely = placed.device().kind() == DeviceKind.BREAKER

@@ -5,20 +5,20 @@ import java.util.List;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Limit;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.design.Cable;
 import org.leat.design.Place;
 import org.leat.electrics.VoltageDrop;
-import org.leat.plant.CableNumbers;
+import org.leat.plant.numbers.CableNumbers;
 import org.leat.quantity.QuantityKind;
 
 /** Voltage lost in each run at its greatest lasting current. */
-final class CableVoltageDrop implements Rule {
+final class CableVoltageDrop implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("cable/voltage-drop", Level.WARNING)
             .title("voltage lost in the cable")

@@ -9,10 +9,10 @@ import org.leat.hydraulics.SurgeLine;
 import org.leat.hydraulics.SurgeSection;
 import org.leat.law.Answer;
 import org.leat.law.Gravity;
-import org.leat.plant.Amount;
-import org.leat.plant.Closing;
-import org.leat.plant.Running;
-import org.leat.plant.SectionNumbers;
+import org.leat.plant.cases.Closing;
+import org.leat.plant.cases.Running;
+import org.leat.plant.numbers.Amount;
+import org.leat.plant.numbers.SectionNumbers;
 
 /** Least time in which the water may be shut so that no section sees more than its rating at its hottest. */
 final class ClosingTimes {

@@ -6,7 +6,7 @@ import org.leat.check.Judgement;
 import org.leat.design.Chemistry;
 import org.leat.electrics.CycleLife;
 import org.leat.law.Answer;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
 
 /**
  * Years of the battery by its cycles, every day a day of full use at the flow of the year that gives least.
@@ -26,7 +26,8 @@ record CycleYears(
         }
         Running lean = Lean.of(j);
         double depth = Math.min(
-                1, DailyUse.deepest(j.design(), daily.use(), lean.operation().batteryPower()) / Lean.stored(j));
+                1,
+                DailyUse.deepest(j.design(), daily.use(), lean.operatingPoint().batteryPower()) / Lean.stored(j));
         Chemistry chemistry = j.design().battery().chemistry();
         if (!(CellChemistryCatalogue.cycles(chemistry, depth) instanceof Answer.Value cycles)) {
             return new CycleYears(null, depth, null);

@@ -10,9 +10,9 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -20,13 +20,13 @@ import org.leat.design.ChargeRegulator;
 import org.leat.design.DumpLoad;
 import org.leat.design.RegulatorKind;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.BatteryFull;
-import org.leat.plant.DumpLoadNumbers;
+import org.leat.plant.cases.BatteryFull;
+import org.leat.plant.numbers.DumpLoadNumbers;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** Dump load against everything the turbine gives. */
-final class DumpAbsorbsAll implements Rule {
+final class DumpAbsorbsAll implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("dump/absorbs-all", Level.ERROR)
             .title("dump load against everything the turbine gives")

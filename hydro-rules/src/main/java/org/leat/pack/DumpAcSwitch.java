@@ -3,14 +3,14 @@ package org.leat.pack;
 import java.util.List;
 import java.util.Objects;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 
 /** A thermostat or switch for alternating current in the dump load. */
-final class DumpAcSwitch implements Rule {
+final class DumpAcSwitch implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("dump/ac-switch", Level.ERROR)
             .title("a thermostat or switch for alternating current in the dump load")

@@ -5,9 +5,9 @@ import java.util.Objects;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -16,7 +16,7 @@ import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** What an element made for another voltage really takes. */
-final class DumpElementVoltage implements Rule {
+final class DumpElementVoltage implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("dump/element-voltage", Level.NOTE)
             .title("what an element made for another voltage really takes")

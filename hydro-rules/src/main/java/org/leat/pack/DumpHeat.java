@@ -4,17 +4,17 @@ import java.util.List;
 import java.util.Objects;
 import org.leat.check.Arg;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.design.DumpLoad;
-import org.leat.plant.BatteryFull;
+import org.leat.plant.cases.BatteryFull;
 import org.leat.quantity.QuantityKind;
 
 /** Heat of the dump load. */
-final class DumpHeat implements Rule {
+final class DumpHeat implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("dump/heat", Level.WARNING)
             .title("heat of the dump load")

@@ -4,18 +4,19 @@ import java.util.List;
 import java.util.Objects;
 import org.leat.check.Arg;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.design.BatteryManagement;
 import org.leat.design.Safeguards;
+import org.leat.plant.cases.DumpLoadLost;
 import org.leat.quantity.QuantityKind;
 
 /** The dump load fails open while the battery is full. */
-final class DumpLost implements Rule {
+final class DumpLost implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("dump/lost", Level.ERROR)
             .title("the dump load fails open while the battery is full")
@@ -54,7 +55,7 @@ final class DumpLost implements Rule {
         if (j.cases().dumpLost().isEmpty()) {
             return List.of(nowhere.notGiven("/dump-load/resistance"));
         }
-        org.leat.plant.DumpLost worst = Worst.most(j.cases().dumpLost(), org.leat.plant.DumpLost::lastingVoltage);
+        DumpLoadLost worst = Worst.most(j.cases().dumpLost(), DumpLoadLost::lastingVoltage);
         Spot spot = nowhere.during(worst);
         if (second == null) {
             return List.of(spot.notGiven(spot.path()));

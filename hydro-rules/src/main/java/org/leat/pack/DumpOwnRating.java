@@ -4,18 +4,18 @@ import java.util.List;
 import javax.measure.quantity.Power;
 import org.leat.check.Arg;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.electrics.DumpElement;
-import org.leat.plant.BatteryFull;
-import org.leat.plant.DumpLoadNumbers;
+import org.leat.plant.cases.BatteryFull;
+import org.leat.plant.numbers.DumpLoadNumbers;
 import org.leat.quantity.QuantityKind;
 
 /** Power of the dump load's element against its rating. */
-final class DumpOwnRating implements Rule {
+final class DumpOwnRating implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("dump/own-rating", Level.ERROR)
             .title("power of the dump load's element against its rating")

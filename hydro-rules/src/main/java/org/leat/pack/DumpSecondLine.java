@@ -2,16 +2,16 @@ package org.leat.pack;
 
 import java.util.List;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.design.Safeguards;
 
 /** An independent second means against overvoltage. */
-final class DumpSecondLine implements Rule {
+final class DumpSecondLine implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("dump/second-line", Level.WARNING)
             .canFailAs(Level.ERROR)

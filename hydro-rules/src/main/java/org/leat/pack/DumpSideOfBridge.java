@@ -8,21 +8,21 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.design.DumpLoad;
 import org.leat.design.DumpSide;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.Amount;
+import org.leat.plant.numbers.Amount;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** Whether the dump load still holds the turbine when the battery is lost. */
-final class DumpSideOfBridge implements Rule {
+final class DumpSideOfBridge implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("dump/side-of-bridge", Level.ERROR)
             .title("whether the dump load still holds the turbine when the battery is lost")

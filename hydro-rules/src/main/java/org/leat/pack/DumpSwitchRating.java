@@ -4,18 +4,18 @@ import java.util.List;
 import javax.measure.quantity.ElectricCurrent;
 import org.leat.check.Arg;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.electrics.DumpElement;
-import org.leat.plant.BatteryFull;
-import org.leat.plant.DumpLoadNumbers;
+import org.leat.plant.cases.BatteryFull;
+import org.leat.plant.numbers.DumpLoadNumbers;
 import org.leat.quantity.QuantityKind;
 
 /** Current of the dump load's switch against its rating. */
-final class DumpSwitchRating implements Rule {
+final class DumpSwitchRating implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("dump/switch-rating", Level.ERROR)
             .title("current of the dump load's switch against its rating")

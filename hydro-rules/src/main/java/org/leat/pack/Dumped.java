@@ -4,7 +4,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
-import org.leat.plant.BatteryFull;
+import org.leat.plant.cases.BatteryFull;
 
 /** What a dump load takes at its worst. */
 final class Dumped {

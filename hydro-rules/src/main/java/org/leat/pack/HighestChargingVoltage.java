@@ -2,10 +2,10 @@ package org.leat.pack;
 
 import org.leat.check.Judgement;
 import org.leat.design.ChargeRegulator;
-import org.leat.plant.BatteryFull;
-import org.leat.plant.BatteryNumbers;
-import org.leat.plant.BusSituation;
-import org.leat.plant.Running;
+import org.leat.plant.cases.BatteryFull;
+import org.leat.plant.cases.BusSituation;
+import org.leat.plant.cases.Running;
+import org.leat.plant.numbers.BatteryNumbers;
 import org.leat.quantity.Si;
 
 /**
@@ -20,9 +20,9 @@ record HighestChargingVoltage(double volts, BusSituation situation, String cause
     /** {@return the highest} The plant is solved. */
     static HighestChargingVoltage of(Judgement j) {
         Running running =
-                Worst.most(j.cases().running(), r -> r.operation().bus().battery());
+                Worst.most(j.cases().running(), r -> r.operatingPoint().bus().battery());
         HighestChargingVoltage highest =
-                new HighestChargingVoltage(running.operation().bus().battery(), running, "cause.charging");
+                new HighestChargingVoltage(running.operatingPoint().bus().battery(), running, "cause.charging");
         for (BatteryFull full : j.cases().batteryFull()) {
             HighestChargingVoltage there = full(j, full);
             highest = there.volts() > highest.volts() ? there : highest;

@@ -1,9 +1,9 @@
 package org.leat.pack;
 
 import org.leat.check.Judgement;
-import org.leat.plant.Amount;
-import org.leat.plant.Closing;
-import org.leat.plant.Shut;
+import org.leat.plant.cases.Closing;
+import org.leat.plant.cases.Shut;
+import org.leat.plant.numbers.Amount;
 
 /** The highest pressure that a section of the penstock sees in any case: standing, or in the moment of a stop. */
 final class HighestPressure {

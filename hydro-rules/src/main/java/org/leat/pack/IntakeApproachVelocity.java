@@ -5,17 +5,17 @@ import java.util.stream.Stream;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.design.Screen;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
 import org.leat.quantity.QuantityKind;
 
 /** Velocity through a screen's open area. */
-final class IntakeApproachVelocity implements Rule {
+final class IntakeApproachVelocity implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("intake/approach-velocity", Level.WARNING)
             .title("velocity through the screen")

@@ -6,16 +6,16 @@ import java.util.stream.Stream;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.design.Screen;
 import org.leat.quantity.QuantityKind;
 
 /** The largest grain that passes the screen against the smallest nozzle it must pass. */
-final class IntakeOpeningAgainstNozzle implements Rule {
+final class IntakeOpeningAgainstNozzle implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("intake/opening-against-nozzle", Level.ERROR)
             .hurtsNobody()

@@ -5,17 +5,17 @@ import java.util.stream.Stream;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.design.Screen;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
 import org.leat.quantity.QuantityKind;
 
 /** Head lost at the screen when it is due for cleaning. */
-final class IntakeScreenLoss implements Rule {
+final class IntakeScreenLoss implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("intake/screen-loss", Level.WARNING)
             .title("head lost at the screen")

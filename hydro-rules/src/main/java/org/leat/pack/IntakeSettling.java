@@ -7,21 +7,21 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.design.Intake;
 import org.leat.design.SettlingBasin;
 import org.leat.hydraulics.SettlingVelocity;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** The finest sand that the basin keeps from the runner. */
-final class IntakeSettling implements Rule {
+final class IntakeSettling implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("intake/settling", Level.NOTE)
             .title("sand that passes the basin")

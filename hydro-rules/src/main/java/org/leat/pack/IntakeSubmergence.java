@@ -7,20 +7,20 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.design.Intake;
 import org.leat.hydraulics.Submergence;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** Depth of water over the pipe's inlet against the vortex that draws air. */
-final class IntakeSubmergence implements Rule {
+final class IntakeSubmergence implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("intake/submergence", Level.WARNING)
             .title("depth of water over the pipe's inlet")

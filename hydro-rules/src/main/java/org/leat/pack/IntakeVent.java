@@ -9,22 +9,22 @@ import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
 import org.leat.check.Kind;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.design.Intake;
 import org.leat.design.Vent;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.Amount;
-import org.leat.plant.SectionNumbers;
+import org.leat.plant.numbers.Amount;
+import org.leat.plant.numbers.SectionNumbers;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** A way for air into the pipe below a shut-off at the top. */
-final class IntakeVent implements Rule {
+final class IntakeVent implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("intake/vent", Level.ERROR)
             .title("air into the pipe below a shut-off at the top")

@@ -13,7 +13,7 @@ import org.leat.design.Making;
 import org.leat.design.Runner;
 import org.leat.design.Screen;
 import org.leat.law.Answer;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 

@@ -5,9 +5,9 @@ import javax.measure.quantity.Power;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -17,7 +17,7 @@ import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** Everything at once against the inverter's continuous power. */
-final class InverterContinuous implements Rule {
+final class InverterContinuous implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("inverter/continuous", Level.WARNING)
             .canFailAs(Level.ERROR)

@@ -6,9 +6,9 @@ import java.util.Objects;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -16,13 +16,13 @@ import org.leat.design.Inverter;
 import org.leat.design.Place;
 import org.leat.electrics.VoltageSag;
 import org.leat.law.Answer;
-import org.leat.plant.BatteryNumbers;
-import org.leat.plant.CableNumbers;
+import org.leat.plant.numbers.BatteryNumbers;
+import org.leat.plant.numbers.CableNumbers;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** Sag of the battery at a start against the inverter's cut-off. */
-final class InverterCutOff implements Rule {
+final class InverterCutOff implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("inverter/cut-off", Level.WARNING)
             .title("sag of the battery at a start against the inverter's cut-off")

@@ -7,19 +7,19 @@ import org.leat.catalogue.CellProperty;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.design.ChargeRegulator;
 import org.leat.design.Inverter;
-import org.leat.plant.BatteryNumbers;
+import org.leat.plant.numbers.BatteryNumbers;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** The battery's whole range against the inverter's input. */
-final class InverterInputWindow implements Rule {
+final class InverterInputWindow implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("inverter/input-window", Level.ERROR)
             .title("the battery's whole range against the inverter's input")

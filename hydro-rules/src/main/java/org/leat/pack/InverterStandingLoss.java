@@ -4,20 +4,20 @@ import java.util.List;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.design.Inverter;
 import org.leat.electrics.InverterIdleShare;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** The inverter's own consumption against what the stream gives. */
-final class InverterStandingLoss implements Rule {
+final class InverterStandingLoss implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("inverter/standing-loss", Level.WARNING)
             .title("the inverter's own consumption against what the stream gives")
@@ -54,7 +54,7 @@ final class InverterStandingLoss implements Rule {
             return Open.unsolved(j);
         }
         Running lean = Lean.of(j);
-        double power = Math.max(lean.operation().batteryPower(), 1e-3);
+        double power = Math.max(lean.operatingPoint().batteryPower(), 1e-3);
         return List.of(spot.during(lean.id())
                 .compare(
                         Comparison.atMost(
@@ -66,7 +66,8 @@ final class InverterStandingLoss implements Rule {
 
     @Override
     public List<WayOut> waysOut(Judgement j, Outcome failure) {
-        double most = j.limit("most").value() * Math.max(Lean.of(j).operation().batteryPower(), 0);
+        double most =
+                j.limit("most").value() * Math.max(Lean.of(j).operatingPoint().batteryPower(), 0);
         return List.of(j.advice("smaller", Arg.of("power", most, QuantityKind.POWER)));
     }
 }

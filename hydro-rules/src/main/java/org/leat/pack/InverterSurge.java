@@ -3,9 +3,9 @@ package org.leat.pack;
 import java.util.List;
 import javax.measure.quantity.Power;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -13,7 +13,7 @@ import org.leat.design.Inverter;
 import org.leat.quantity.QuantityKind;
 
 /** Starting power against the inverter's surge power. */
-final class InverterSurge implements Rule {
+final class InverterSurge implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("inverter/surge", Level.ERROR)
             .hurtsNobody()

@@ -8,13 +8,13 @@ import org.leat.catalogue.CellProperty;
 import org.leat.check.Arg;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.WayOut;
 import org.leat.electrics.EnergyBalance;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.BatteryNumbers;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
+import org.leat.plant.numbers.BatteryNumbers;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
@@ -28,14 +28,14 @@ final class Lean {
         List<Running> year = j.cases().overTheYear();
         return year.isEmpty()
                 ? j.cases().running().get(0)
-                : Worst.least(year, r -> r.operation().batteryPower());
+                : Worst.least(year, r -> r.operatingPoint().batteryPower());
     }
 
     /** {@return what is left of a day there, J} */
     static EnergyBalance balance(Judgement j, Running lean, EnergyBalance.Use use) {
         double efficiency =
                 CellChemistryCatalogue.usual(j.design().battery().chemistry(), CellProperty.ENERGY_EFFICIENCY);
-        return EnergyBalance.ofDay(Math.max(0, lean.operation().batteryPower()), use, 1, efficiency);
+        return EnergyBalance.ofDay(Math.max(0, lean.operatingPoint().batteryPower()), use, 1, efficiency);
     }
 
     /** {@return energy of the bank, J} */
@@ -47,7 +47,7 @@ final class Lean {
     }
 
     /** {@return larger banks as ways out; the rule says {@code larger} of {@code capacity}} */
-    static List<WayOut> largerBank(Rule rule, Judgement j, Outcome failure) {
+    static List<WayOut> largerBank(LegacyRule rule, Judgement j, Outcome failure) {
         double now = Si.of(j.design().battery().capacity()) / 3600;
         return Search.first(
                         rule,

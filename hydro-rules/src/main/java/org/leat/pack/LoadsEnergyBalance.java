@@ -5,18 +5,18 @@ import java.util.List;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.electrics.EnergyBalance;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
 import org.leat.quantity.QuantityKind;
 
 /** A day's use against a day's generation through the year. */
-final class LoadsEnergyBalance implements Rule {
+final class LoadsEnergyBalance implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("loads/energy-balance", Level.WARNING)
             .title("a day's use against a day's generation through the year")

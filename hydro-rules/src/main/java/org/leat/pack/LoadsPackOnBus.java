@@ -5,9 +5,9 @@ import java.util.List;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -17,7 +17,7 @@ import org.leat.design.VehiclePack;
 import org.leat.quantity.QuantityKind;
 
 /** A vehicle or tool pack wired to the bus. */
-final class LoadsPackOnBus implements Rule {
+final class LoadsPackOnBus implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("loads/pack-on-bus", Level.ERROR)
             .title("a vehicle or tool pack wired to the bus")

@@ -2,15 +2,15 @@ package org.leat.pack;
 
 import java.util.List;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.design.Inverter;
 
 /** A residual-current device on the alternating side. */
-final class LoadsResidualCurrent implements Rule {
+final class LoadsResidualCurrent implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("loads/residual-current", Level.WARNING)
             .title("a residual-current device on the alternating side")

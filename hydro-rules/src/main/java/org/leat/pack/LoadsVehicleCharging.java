@@ -6,9 +6,9 @@ import java.util.Objects;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -20,7 +20,7 @@ import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** Vehicle and tool packs charged at once. */
-final class LoadsVehicleCharging implements Rule {
+final class LoadsVehicleCharging implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("loads/vehicle-charging", Level.WARNING)
             .title("vehicle and tool packs charged at once")
@@ -93,7 +93,7 @@ final class LoadsVehicleCharging implements Rule {
     private static double spare(Judgement j, EnergyBalance.Use use, List<VehicleChargingPlan.Pack> packs) {
         double charging = packs.stream().mapToDouble(p -> p.power() * p.time()).sum();
         double others = (use.demand() - charging) / DAY;
-        return Math.max(0, Lean.of(j).operation().batteryPower() - others);
+        return Math.max(0, Lean.of(j).operatingPoint().batteryPower() - others);
     }
 
     @Override

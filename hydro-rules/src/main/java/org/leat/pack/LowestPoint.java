@@ -3,8 +3,8 @@ package org.leat.pack;
 import java.util.List;
 import java.util.Objects;
 import org.leat.check.Judgement;
-import org.leat.plant.NodePressure;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
+import org.leat.plant.solve.NodePressure;
 
 /**
  * The point below the pipe's mouth with the lowest pressure of all sets that run. The mouth itself is a matter of how deep it

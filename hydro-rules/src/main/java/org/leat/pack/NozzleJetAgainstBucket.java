@@ -8,23 +8,23 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.design.Buckets;
 import org.leat.design.Runner;
 import org.leat.design.RunnerKind;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.Jet;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
+import org.leat.plant.solve.Jet;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 import org.leat.turbine.RunnerType;
 
 /** Bucket width over jet diameter: too narrow spills, too wide drags. */
-final class NozzleJetAgainstBucket implements Rule {
+final class NozzleJetAgainstBucket implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("nozzle/jet-against-bucket", Level.WARNING)
             .canFailAs(Level.ERROR)

@@ -8,24 +8,24 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.design.Runner;
 import org.leat.law.Answer;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.Jet;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
+import org.leat.plant.solve.Jet;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 import org.leat.turbine.JetSpacing;
 import org.leat.turbine.RunnerType;
 
 /** Number of jets against what one wheel can take. */
-final class NozzleJetsInterfere implements Rule {
+final class NozzleJetsInterfere implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("nozzle/jets-interfere", Level.WARNING)
             .title("number of jets on one wheel")
@@ -66,11 +66,11 @@ final class NozzleJetsInterfere implements Rule {
                 running.water().jets().stream().mapToDouble(Jet::diameter).max().orElseThrow();
         Answer spacing = JetSpacing.least(
                 runner.buckets().count(),
-                running.operation().speedRatio(),
+                running.operatingPoint().speedRatio(),
                 JetSpacing.usualPath(jet),
                 Si.of(runner.pitchDiameter()) / 2);
         if (spacing instanceof Answer.Outside outside) {
-            return List.of(spot.outside(outside));
+            return List.of(spot.outsideOf(outside));
         }
         int most = RunnerType.valueOf(runner.kind().name()).maxJets();
         double room = Math.min(most, Math.floor(2 * Math.PI / spacing.orThrow() + 1e-9));

@@ -10,9 +10,9 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -22,7 +22,7 @@ import org.leat.quantity.QuantityText;
 import org.leat.quantity.Si;
 
 /** The nozzle sets on hand against what each flow of the stream could give. */
-final class NozzleSetCoversStream implements Rule {
+final class NozzleSetCoversStream implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("nozzle/set-covers-stream", Level.WARNING)
             .title("nozzle sets on hand against the flows of the year")

@@ -9,9 +9,9 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.design.NozzleSet;
@@ -20,7 +20,7 @@ import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** Steps between neighbours among the nozzles on hand. */
-final class NozzleStepSize implements Rule {
+final class NozzleStepSize implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("nozzle/step-size", Level.NOTE)
             .title("steps between the nozzles on hand")

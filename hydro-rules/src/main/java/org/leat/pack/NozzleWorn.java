@@ -7,22 +7,22 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Message;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.design.Grit;
 import org.leat.design.NozzleSet;
 import org.leat.design.WornNozzle;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** Nozzles that sand has worn wide. */
-final class NozzleWorn implements Rule {
+final class NozzleWorn implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("nozzle/worn", Level.NOTE)
             .title("nozzles that sand has worn wide")
@@ -82,7 +82,7 @@ final class NozzleWorn implements Rule {
     }
 
     private static double power(Running running) {
-        return running.operation().batteryPower();
+        return running.operatingPoint().batteryPower();
     }
 
     @Override

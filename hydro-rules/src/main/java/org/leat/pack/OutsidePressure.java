@@ -13,9 +13,9 @@ import org.leat.design.Section;
 import org.leat.hydraulics.OvalityFactor;
 import org.leat.hydraulics.RingBuckling;
 import org.leat.hydraulics.SuctionLoad;
-import org.leat.plant.Amount;
-import org.leat.plant.PlantNumbers;
-import org.leat.plant.SectionNumbers;
+import org.leat.plant.numbers.Amount;
+import org.leat.plant.numbers.PlantNumbers;
+import org.leat.plant.numbers.SectionNumbers;
 import org.leat.quantity.QuantityKind;
 
 /** Pressure from outside: what a section's wall stands and what suction puts on it. */

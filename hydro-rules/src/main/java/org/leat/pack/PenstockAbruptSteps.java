@@ -7,18 +7,18 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.design.Section;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.SectionNumbers;
+import org.leat.plant.numbers.SectionNumbers;
 import org.leat.quantity.QuantityKind;
 
 /** A bore that narrows and widens again along the run. */
-final class PenstockAbruptSteps implements Rule {
+final class PenstockAbruptSteps implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("penstock/abrupt-steps", Level.NOTE)
             .title("bore that narrows and widens again")

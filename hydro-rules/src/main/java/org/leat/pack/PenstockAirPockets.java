@@ -6,20 +6,20 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.design.Section;
 import org.leat.hydraulics.AirPocketFlushing;
 import org.leat.law.Answer;
-import org.leat.plant.SectionNumbers;
+import org.leat.plant.numbers.SectionNumbers;
 import org.leat.quantity.QuantityKind;
 
 /** High points along the run: vented, or flushed by the water. */
-final class PenstockAirPockets implements Rule {
+final class PenstockAirPockets implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("penstock/air-pockets", Level.WARNING)
             .title("air at high points")
@@ -77,7 +77,7 @@ final class PenstockAirPockets implements Rule {
         if (least instanceof Answer.Outside outside) {
             return section.ventedHighPoint() == null
                     ? spot.notGiven(path + "/vented-high-point")
-                    : spot.outside(outside);
+                    : spot.outsideOf(outside);
         }
         double velocity =
                 j.cases().running().get(0).water().sections().get(index + 1).velocity();

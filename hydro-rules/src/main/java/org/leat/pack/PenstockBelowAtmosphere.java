@@ -9,22 +9,22 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.design.Section;
 import org.leat.law.Gravity;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.PlantNumbers;
-import org.leat.plant.SectionNumbers;
+import org.leat.plant.numbers.PlantNumbers;
+import org.leat.plant.numbers.SectionNumbers;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** Points of the penstock that lie above the hydraulic grade line while running. */
-final class PenstockBelowAtmosphere implements Rule {
+final class PenstockBelowAtmosphere implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("penstock/below-atmosphere", Level.WARNING)
             .title("points above the hydraulic grade line")

@@ -4,18 +4,18 @@ import java.util.List;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.hydraulics.WaterProperties;
 import org.leat.law.Gravity;
-import org.leat.plant.PlantNumbers;
+import org.leat.plant.numbers.PlantNumbers;
 import org.leat.quantity.QuantityKind;
 
 /** Lowest absolute pressure while running against the pressure at which the water boils. */
-final class PenstockCavitation implements Rule {
+final class PenstockCavitation implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("penstock/cavitation", Level.ERROR)
             .title("absolute pressure against vapour pressure")

@@ -9,21 +9,21 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.Amount;
-import org.leat.plant.Closing;
-import org.leat.plant.ValveNumbers;
+import org.leat.plant.cases.Closing;
+import org.leat.plant.numbers.Amount;
+import org.leat.plant.numbers.ValveNumbers;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** How fast the water can be shut against the time that keeps its surge within the rating itself. */
-final class PenstockClosingTime implements Rule {
+final class PenstockClosingTime implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("penstock/closing-time", Level.WARNING)
             .title("closing time of the fastest valve")

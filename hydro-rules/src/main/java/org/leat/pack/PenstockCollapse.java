@@ -8,21 +8,21 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
 import org.leat.check.Kind;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
-import org.leat.plant.Amount;
-import org.leat.plant.Closing;
-import org.leat.plant.NodePressure;
-import org.leat.plant.Running;
-import org.leat.plant.SectionNumbers;
+import org.leat.plant.cases.Closing;
+import org.leat.plant.cases.Running;
+import org.leat.plant.numbers.Amount;
+import org.leat.plant.numbers.SectionNumbers;
+import org.leat.plant.solve.NodePressure;
 import org.leat.quantity.QuantityKind;
 
 /** Lowest pressure while running or in a stop against what the wall stands from outside. */
-final class PenstockCollapse implements Rule {
+final class PenstockCollapse implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("penstock/collapse", Level.ERROR)
             .title("lowest pressure against the pipe's collapse")

@@ -9,20 +9,20 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.design.Penstock;
 import org.leat.design.Sunlight;
 import org.leat.hydraulics.ThermalLengthChange;
-import org.leat.plant.SectionNumbers;
+import org.leat.plant.numbers.SectionNumbers;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** Change of length with temperature against what the run can take. */
-final class PenstockExpansion implements Rule {
+final class PenstockExpansion implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("penstock/expansion", Level.WARNING)
             .title("change of length with temperature")

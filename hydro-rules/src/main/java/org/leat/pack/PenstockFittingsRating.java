@@ -7,19 +7,19 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.Amount;
+import org.leat.plant.numbers.Amount;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** Highest pressure of any case against the weakest joint, valve or clamp. */
-final class PenstockFittingsRating implements Rule {
+final class PenstockFittingsRating implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("penstock/fittings-rating", Level.ERROR)
             .title("weakest joint, valve or clamp against the highest pressure")

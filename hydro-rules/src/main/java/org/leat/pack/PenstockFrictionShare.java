@@ -9,17 +9,17 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
 import org.leat.check.Kind;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.Running;
-import org.leat.plant.WaterSide;
+import org.leat.plant.cases.Running;
+import org.leat.plant.solve.WaterSide;
 
 /** {@code penstock/friction-share}: how much of the fall the pipe eats. */
-final class PenstockFrictionShare implements Rule {
+final class PenstockFrictionShare implements LegacyRule {
 
     private static final String PAST_MAXIMUM = "past-maximum";
 

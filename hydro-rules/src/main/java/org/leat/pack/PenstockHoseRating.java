@@ -5,20 +5,20 @@ import java.util.List;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.design.Pipe;
 import org.leat.design.Section;
-import org.leat.plant.Amount;
+import org.leat.plant.numbers.Amount;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** Hose in place of pipe: its burst pressure against the highest pressure of any case. */
-final class PenstockHoseRating implements Rule {
+final class PenstockHoseRating implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("penstock/hose-rating", Level.ERROR)
             .title("burst pressure of a hose against the highest it sees")

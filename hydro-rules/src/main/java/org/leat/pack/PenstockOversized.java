@@ -5,9 +5,9 @@ import java.util.Optional;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -17,7 +17,7 @@ import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** What the last size of the pipe earns. */
-final class PenstockOversized implements Rule {
+final class PenstockOversized implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("penstock/oversized", Level.NOTE)
             .title("what the last size of the pipe earns")
@@ -50,7 +50,7 @@ final class PenstockOversized implements Rule {
         if (penstock.price() == null) {
             return List.of(j.at("/penstock").notGiven("/penstock/price"));
         }
-        double power = j.cases().running().get(0).operation().batteryPower();
+        double power = j.cases().running().get(0).operatingPoint().batteryPower();
         int longest = PipeSizes.longest(j);
         Spot spot = j.at(PipeSizes.path(j.design(), longest) + "/pipe");
         Optional<Candidate> smaller = PipeSizes.smaller(j, longest, "narrower").findFirst();

@@ -5,18 +5,18 @@ import java.util.List;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
-import org.leat.plant.Amount;
-import org.leat.plant.SectionNumbers;
-import org.leat.plant.Shut;
+import org.leat.plant.cases.Shut;
+import org.leat.plant.numbers.Amount;
+import org.leat.plant.numbers.SectionNumbers;
 import org.leat.quantity.QuantityKind;
 
 /** Standing pressure at each section's lowest point against the pipe's rating on the hottest day. */
-final class PenstockStaticPressure implements Rule {
+final class PenstockStaticPressure implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("penstock/static-pressure", Level.ERROR)
             .title("standing pressure against the pipe's rating")

@@ -6,9 +6,9 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -16,12 +16,12 @@ import org.leat.design.Intake;
 import org.leat.design.Pipe;
 import org.leat.design.Section;
 import org.leat.design.Vent;
-import org.leat.plant.Amount;
-import org.leat.plant.SectionNumbers;
+import org.leat.plant.numbers.Amount;
+import org.leat.plant.numbers.SectionNumbers;
 import org.leat.quantity.QuantityKind;
 
 /** The first length of pipe below the intake against the suction behind a blocked screen. */
-final class PenstockStiffInlet implements Rule {
+final class PenstockStiffInlet implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("penstock/stiff-inlet", Level.ERROR)
             .title("stiffness of the first length below the intake")

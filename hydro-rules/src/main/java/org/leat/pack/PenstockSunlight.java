@@ -5,9 +5,9 @@ import java.util.List;
 import org.leat.check.Arg;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -16,7 +16,7 @@ import org.leat.design.Section;
 import org.leat.design.Sunlight;
 
 /** A pipe in the open whose material the sun eats. */
-final class PenstockSunlight implements Rule {
+final class PenstockSunlight implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("penstock/sunlight", Level.WARNING)
             .title("pipe in the open sun")

@@ -7,24 +7,24 @@ import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
 import org.leat.check.Kind;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.design.Safeguards;
 import org.leat.design.StopWater;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.Amount;
-import org.leat.plant.Closing;
-import org.leat.plant.SectionNumbers;
-import org.leat.plant.ValveNumbers;
+import org.leat.plant.cases.Closing;
+import org.leat.plant.numbers.Amount;
+import org.leat.plant.numbers.SectionNumbers;
+import org.leat.plant.numbers.ValveNumbers;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** Peak pressure of every stop of the water against what the pipe may see for a moment. */
-final class PenstockSurgePressure implements Rule {
+final class PenstockSurgePressure implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("penstock/surge-pressure", Level.ERROR)
             .title("surge against what the pipe may see for a moment")
@@ -133,7 +133,7 @@ final class PenstockSurgePressure implements Rule {
         Amount.Unknown parts = comparison.holds() && timed(closing) ? closing.parts() : null;
         if (parts != null) {
             // where the column parts, what follows when it closes again can be more than any wave before
-            return spot.unknown(parts);
+            return spot.unknownOf(parts);
         }
         return spot.compare(
                 comparison,

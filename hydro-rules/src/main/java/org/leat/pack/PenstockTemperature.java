@@ -9,9 +9,9 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -23,7 +23,7 @@ import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** The hottest the pipe's wall gets against what its material is made for. */
-final class PenstockTemperature implements Rule {
+final class PenstockTemperature implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("penstock/temperature", Level.ERROR)
             .title("hottest wall against the material's limit")

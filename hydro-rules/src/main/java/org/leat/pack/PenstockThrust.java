@@ -6,9 +6,9 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.design.Fitting;
@@ -16,13 +16,13 @@ import org.leat.design.Penstock;
 import org.leat.design.Section;
 import org.leat.hydraulics.BendThrust;
 import org.leat.hydraulics.EndThrust;
-import org.leat.plant.Amount;
-import org.leat.plant.SectionNumbers;
+import org.leat.plant.numbers.Amount;
+import org.leat.plant.numbers.SectionNumbers;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** Thrust at bends and at the end against what the anchors hold. */
-final class PenstockThrust implements Rule {
+final class PenstockThrust implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("penstock/thrust", Level.WARNING)
             .title("thrust at bends and end against the anchors")

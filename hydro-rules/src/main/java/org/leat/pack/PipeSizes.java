@@ -15,7 +15,7 @@ import org.leat.design.Design;
 import org.leat.design.ElementPath;
 import org.leat.design.Pipe;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.SectionNumbers;
+import org.leat.plant.numbers.SectionNumbers;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 

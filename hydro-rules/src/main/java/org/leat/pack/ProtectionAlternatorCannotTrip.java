@@ -5,19 +5,19 @@ import java.util.List;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.design.Place;
 import org.leat.electrics.ShortCircuitTorque;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** Whether the alternator can blow the device meant to clear its faults. */
-final class ProtectionAlternatorCannotTrip implements Rule {
+final class ProtectionAlternatorCannotTrip implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("protection/alternator-cannot-trip", Level.NOTE)
             .title("whether the alternator can blow the device on its side")
@@ -46,9 +46,10 @@ final class ProtectionAlternatorCannotTrip implements Rule {
         if (j.cases().running().isEmpty()) {
             return Open.unsolved(j);
         }
-        Running fastest = Worst.most(j.cases().running(), r -> r.operation().alternatorSpeed());
+        Running fastest =
+                Worst.most(j.cases().running(), r -> r.operatingPoint().alternatorSpeed());
         double leads = ShortCircuitTorque.current(
-                Brake.machine(j, fastest), fastest.operation().alternatorSpeed());
+                Brake.machine(j, fastest), fastest.operatingPoint().alternatorSpeed());
         List<Outcome> outcomes = new ArrayList<>();
         for (Devices.Placed device : Devices.all(j.design())) {
             if (device.opens() && !device.joins(Place.BATTERY)) {

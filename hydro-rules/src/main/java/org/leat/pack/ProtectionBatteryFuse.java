@@ -4,16 +4,16 @@ import java.util.List;
 import javax.measure.quantity.Length;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.quantity.QuantityKind;
 
 /** A fuse close to the battery's pole. */
-final class ProtectionBatteryFuse implements Rule {
+final class ProtectionBatteryFuse implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("protection/battery-fuse", Level.ERROR)
             .title("a fuse close to the battery's pole")

@@ -3,15 +3,15 @@ package org.leat.pack;
 import java.util.List;
 import javax.measure.quantity.ElectricCurrent;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.quantity.QuantityKind;
 
 /** Breaking capacity of each device at the battery against the battery's fault current. */
-final class ProtectionBreakingCapacity implements Rule {
+final class ProtectionBreakingCapacity implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("protection/breaking-capacity", Level.ERROR)
             .title("breaking capacity against the battery's fault current")

@@ -4,15 +4,15 @@ import java.util.List;
 import javax.measure.quantity.ElectricPotential;
 import org.leat.check.Arg;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.quantity.QuantityKind;
 
 /** Whether each device breaks direct current at the highest voltage it can meet. */
-final class ProtectionDcRated implements Rule {
+final class ProtectionDcRated implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("protection/dc-rated", Level.ERROR)
             .title("whether each device breaks direct current at the highest voltage it can meet")

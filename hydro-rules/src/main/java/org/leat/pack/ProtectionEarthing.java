@@ -2,16 +2,16 @@ package org.leat.pack;
 
 import java.util.List;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.design.Safeguards;
 
 /** Earthing of frame and of one pole. */
-final class ProtectionEarthing implements Rule {
+final class ProtectionEarthing implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("protection/earthing", Level.WARNING)
             .title("earthing of frame and of one pole")

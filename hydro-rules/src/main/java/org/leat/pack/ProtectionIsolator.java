@@ -3,9 +3,9 @@ package org.leat.pack;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -14,7 +14,7 @@ import org.leat.design.Place;
 import org.leat.design.Safeguards;
 
 /** Means to isolate battery and turbine. */
-final class ProtectionIsolator implements Rule {
+final class ProtectionIsolator implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("protection/isolator", Level.ERROR)
             .title("means to isolate battery and turbine")

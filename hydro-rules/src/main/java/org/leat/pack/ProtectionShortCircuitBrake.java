@@ -5,20 +5,20 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
 import org.leat.check.Kind;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.design.Alternator;
 import org.leat.design.Safeguards;
-import org.leat.plant.LoadLost;
-import org.leat.plant.Running;
+import org.leat.plant.cases.LoadLost;
+import org.leat.plant.cases.Running;
 import org.leat.quantity.QuantityKind;
 
 /** Shorted leads counted on as a brake. */
-final class ProtectionShortCircuitBrake implements Rule {
+final class ProtectionShortCircuitBrake implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("protection/short-circuit-brake", Level.ERROR)
             .title("shorted leads counted on as a brake")
@@ -92,7 +92,7 @@ final class ProtectionShortCircuitBrake implements Rule {
         double watts = Brake.creepingHeat(j, worst);
         return spot.compare(
                 Comparison.atMost(
-                        WindingHeat.settled(j, 0, watts, worst.operation().windingTemperature(), resistance)
+                        WindingHeat.settled(j, 0, watts, worst.operatingPoint().windingTemperature(), resistance)
                                 + j.limit("hot-spot").value(),
                         WindingHeat.highest(alternator.insulationClass()),
                         QuantityKind.TEMPERATURE),

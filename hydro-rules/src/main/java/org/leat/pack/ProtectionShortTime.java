@@ -10,9 +10,9 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -28,12 +28,12 @@ import org.leat.electrics.BreakerTrip;
 import org.leat.electrics.StandardFuseRatings;
 import org.leat.law.Answer;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.CableNumbers;
+import org.leat.plant.numbers.CableNumbers;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** Conductors at the battery until the device clears a short circuit. */
-final class ProtectionShortTime implements Rule {
+final class ProtectionShortTime implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("protection/short-time", Level.ERROR)
             .title("conductors at the battery until the device clears a short circuit")
@@ -100,7 +100,7 @@ final class ProtectionShortTime implements Rule {
                 breaker ? BreakerTrip.TIME : current < QUICK * rating ? 5 : 0.1 * Math.pow(QUICK * rating / current, 2);
         Answer least = AdiabaticHeating.leastArea(current, time, k(cable, laid.insulation()));
         if (least instanceof Answer.Outside outside) {
-            return spot.outside(outside);
+            return spot.outsideOf(outside);
         }
         int parallel =
                 cable.conductor().parallel() == null ? 1 : cable.conductor().parallel();

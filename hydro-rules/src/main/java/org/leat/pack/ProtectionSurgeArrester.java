@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.leat.check.Arg;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -15,7 +15,7 @@ import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** Long runs in the open without surge protection. */
-final class ProtectionSurgeArrester implements Rule {
+final class ProtectionSurgeArrester implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("protection/surge-arrester", Level.NOTE)
             .title("long runs in the open without surge protection")

@@ -6,21 +6,21 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Limit;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.design.LiveParts;
 import org.leat.design.Safeguards;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.TouchVoltage;
+import org.leat.plant.cases.TouchVoltage;
 import org.leat.quantity.QuantityKind;
 
 /** Voltage in reach in any case, of the bus and between the alternator's leads, against the limits for touch. */
-final class ProtectionTouchVoltage implements Rule {
+final class ProtectionTouchVoltage implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("protection/touch-voltage", Level.ERROR)
             .title("voltage that can be touched")

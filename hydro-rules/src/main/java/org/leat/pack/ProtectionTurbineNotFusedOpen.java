@@ -6,19 +6,19 @@ import org.jspecify.annotations.Nullable;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.design.Place;
-import org.leat.plant.LoadLost;
-import org.leat.plant.RectifierNumbers;
+import org.leat.plant.cases.LoadLost;
+import org.leat.plant.numbers.RectifierNumbers;
 import org.leat.quantity.QuantityKind;
 
 /** What is left of the turbine's side when a device opens it. */
-final class ProtectionTurbineNotFusedOpen implements Rule {
+final class ProtectionTurbineNotFusedOpen implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("protection/turbine-not-fused-open", Level.ERROR)
             .title("what is left of the turbine's side when a device opens it")

@@ -8,8 +8,8 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.pack.Search.Candidate;
@@ -42,7 +42,13 @@ final class Rated {
 
     /** {@return as {@link #larger}, where the field that failed is itself the limit: only ratings that reach the value} */
     static <Q extends Quantity<Q>> List<WayOut> raised(
-            Rule rule, Judgement j, Outcome failure, String message, String unit, Class<Q> type, double... ratings) {
+            LegacyRule rule,
+            Judgement j,
+            Outcome failure,
+            String message,
+            String unit,
+            Class<Q> type,
+            double... ratings) {
         double value = failure.comparison() == null
                 ? Double.NEGATIVE_INFINITY
                 : failure.comparison().value();
@@ -57,7 +63,13 @@ final class Rated {
      * rating}}
      */
     static <Q extends Quantity<Q>> List<WayOut> larger(
-            Rule rule, Judgement j, Outcome failure, String message, String unit, Class<Q> type, double... ratings) {
+            LegacyRule rule,
+            Judgement j,
+            Outcome failure,
+            String message,
+            String unit,
+            Class<Q> type,
+            double... ratings) {
         return Search.least(rule, j, failure, DoubleStream.of(ratings).mapToObj(rating -> {
                     Quantity<Q> quantity = Si.quantity(rating, unit, type);
                     return Candidate.of(

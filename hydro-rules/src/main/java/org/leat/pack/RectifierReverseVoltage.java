@@ -7,9 +7,9 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -18,7 +18,7 @@ import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** Diodes against the voltage of a runaway. */
-final class RectifierReverseVoltage implements Rule {
+final class RectifierReverseVoltage implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("rectifier/reverse-voltage", Level.ERROR)
             .title("diodes against the voltage of a runaway")

@@ -4,19 +4,19 @@ import java.util.ArrayList;
 import java.util.List;
 import javax.measure.quantity.ElectricCurrent;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.design.RegulatorKind;
-import org.leat.plant.BatteryFull;
-import org.leat.plant.Running;
+import org.leat.plant.cases.BatteryFull;
+import org.leat.plant.cases.Running;
 import org.leat.quantity.QuantityKind;
 
 /** Current through the charge regulator against its rating. */
-final class RegulatorCurrent implements Rule {
+final class RegulatorCurrent implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("regulator/current", Level.ERROR)
             .title("current through the charge regulator against its rating")
@@ -66,8 +66,8 @@ final class RegulatorCurrent implements Rule {
 
     private static double current(Running running, boolean tracks) {
         return tracks
-                ? running.operation().batteryCurrent()
-                : running.operation().directCurrent();
+                ? running.operatingPoint().batteryCurrent()
+                : running.operatingPoint().directCurrent();
     }
 
     @Override

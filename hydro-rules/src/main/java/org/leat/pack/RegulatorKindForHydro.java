@@ -4,17 +4,17 @@ import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.design.RegulatorKind;
-import org.leat.plant.BatteryFull;
+import org.leat.plant.cases.BatteryFull;
 
 /** A regulator that lets go of the turbine. */
-final class RegulatorKindForHydro implements Rule {
+final class RegulatorKindForHydro implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("regulator/kind-for-hydro", Level.ERROR)
             .title("a regulator that lets go of the turbine")

@@ -11,9 +11,9 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -24,7 +24,7 @@ import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** Set points of the charge regulator against chemistry and number of cells. */
-final class RegulatorSetPoints implements Rule {
+final class RegulatorSetPoints implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("regulator/set-points", Level.ERROR)
             .title("set points of the charge regulator against chemistry and cells")

@@ -7,19 +7,19 @@ import org.leat.catalogue.Spread;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.design.ChargeRegulator;
-import org.leat.plant.SiteNumbers;
+import org.leat.plant.numbers.SiteNumbers;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.VoltagePerTemperature;
 
 /** Charge voltage of lead against temperature. */
-final class RegulatorTemperatureCompensation implements Rule {
+final class RegulatorTemperatureCompensation implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("regulator/temperature-compensation", Level.WARNING)
             .canFailAs(Level.ERROR)

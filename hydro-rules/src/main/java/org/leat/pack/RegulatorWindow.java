@@ -5,21 +5,21 @@ import java.util.stream.Stream;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.design.RegulatorKind;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.Operation;
-import org.leat.plant.RegulatorNumbers;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
+import org.leat.plant.numbers.RegulatorNumbers;
+import org.leat.plant.solve.OperatingPoint;
 import org.leat.quantity.QuantityKind;
 
 /** Whether the voltage of most power lies inside the tracking window. */
-final class RegulatorWindow implements Rule {
+final class RegulatorWindow implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("regulator/window", Level.WARNING)
             .title("whether the voltage of most power lies inside the tracking window")
@@ -62,14 +62,14 @@ final class RegulatorWindow implements Rule {
     }
 
     private static Outcome judge(Judgement j, Running running, Spot spot) {
-        Operation.Tracking tracking = running.operation().tracking();
-        if (tracking == null || running.operation().hold() == Operation.Hold.BELOW_CUT_IN) {
+        OperatingPoint.Tracking tracking = running.operatingPoint().tracking();
+        if (tracking == null || running.operatingPoint().hold() == OperatingPoint.Hold.BELOW_CUT_IN) {
             return spot.fail("no-current");
         }
         RegulatorNumbers regulator = j.plant().numbers().regulator();
-        boolean held = tracking.bound() == Operation.Tracking.Bound.WINDOW_FROM
-                || tracking.bound() == Operation.Tracking.Bound.WINDOW_TO;
-        double nudge = held ? (tracking.bound() == Operation.Tracking.Bound.WINDOW_TO ? 1e-6 : -1e-6) : 0;
+        boolean held = tracking.bound() == OperatingPoint.Tracking.Bound.WINDOW_FROM
+                || tracking.bound() == OperatingPoint.Tracking.Bound.WINDOW_TO;
+        double nudge = held ? (tracking.bound() == OperatingPoint.Tracking.Bound.WINDOW_TO ? 1e-6 : -1e-6) : 0;
         return spot.compare(
                 Comparison.within(
                         tracking.voltage() * (1 + nudge),

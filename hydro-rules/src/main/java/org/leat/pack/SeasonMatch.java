@@ -4,9 +4,9 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Judgement;
 import org.leat.law.Gravity;
-import org.leat.plant.NozzleGroup;
-import org.leat.plant.PlantNumbers;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
+import org.leat.plant.numbers.NozzleGroup;
+import org.leat.plant.numbers.PlantNumbers;
 
 /**
  * The set on hand that suits one flow best, against a nozzle cut for that flow, but no wider than the widest set on hand:

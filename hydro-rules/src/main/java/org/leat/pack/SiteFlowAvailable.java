@@ -5,17 +5,17 @@ import java.util.List;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
-import org.leat.plant.SiteNumbers;
-import org.leat.plant.StreamLevel;
+import org.leat.plant.numbers.SiteNumbers;
+import org.leat.plant.numbers.StreamLevel;
 import org.leat.quantity.QuantityKind;
 
 /** What the open nozzles pass against what the stream brings, at each flow of the year. */
-final class SiteFlowAvailable implements Rule {
+final class SiteFlowAvailable implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("site/flow-available", Level.WARNING)
             .title("flow of the open nozzles against the stream")

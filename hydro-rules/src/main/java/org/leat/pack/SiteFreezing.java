@@ -4,16 +4,16 @@ import java.util.List;
 import org.leat.check.Arg;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.design.Penstock;
 import org.leat.quantity.QuantityKind;
 
 /** Frost against a pipe that can stand full. */
-final class SiteFreezing implements Rule {
+final class SiteFreezing implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("site/freezing", Level.WARNING)
             .title("frost against a pipe that can stand full")

@@ -7,20 +7,20 @@ import javax.measure.quantity.Length;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.design.Intake;
 import org.leat.design.Section;
-import org.leat.plant.SectionNumbers;
-import org.leat.plant.SiteNumbers;
+import org.leat.plant.numbers.SectionNumbers;
+import org.leat.plant.numbers.SiteNumbers;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** The stated head against where the pipe is said to begin and end. */
-final class SiteHeadConsistent implements Rule {
+final class SiteHeadConsistent implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("site/head-consistent", Level.WARNING)
             .title("head against the pipe's elevations")

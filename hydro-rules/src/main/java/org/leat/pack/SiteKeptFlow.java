@@ -5,17 +5,17 @@ import java.util.List;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
-import org.leat.plant.StreamLevel;
+import org.leat.plant.numbers.StreamLevel;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** What the open nozzles leave in the bed in the driest time. */
-final class SiteKeptFlow implements Rule {
+final class SiteKeptFlow implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("site/kept-flow", Level.WARNING)
             .title("flow left in the bed")

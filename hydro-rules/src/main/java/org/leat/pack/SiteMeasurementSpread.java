@@ -4,16 +4,16 @@ import java.util.List;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
-import org.leat.plant.SiteNumbers;
+import org.leat.plant.numbers.SiteNumbers;
 import org.leat.quantity.QuantityKind;
 
 /** How well the head is known against what the pressure ratings leave. */
-final class SiteMeasurementSpread implements Rule {
+final class SiteMeasurementSpread implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("site/measurement-spread", Level.NOTE)
             .title("how well the head is known")
@@ -45,7 +45,7 @@ final class SiteMeasurementSpread implements Rule {
             return List.of(j.at(PATH).open(PATH, "no-tolerance"));
         }
         double margin = Double.POSITIVE_INFINITY;
-        for (Rule rule : List.of(new PenstockStaticPressure(), new PenstockSurgePressure())) {
+        for (LegacyRule rule : List.of(new PenstockStaticPressure(), new PenstockSurgePressure())) {
             for (Outcome outcome : rule.judge(j)) {
                 Comparison comparison = outcome.comparison();
                 margin = comparison == null ? margin : Math.min(margin, comparison.margin());

@@ -12,15 +12,15 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.WayOut;
 import org.leat.design.Pipe;
 import org.leat.design.PolyethyleneGrade;
 import org.leat.design.Section;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.Amount;
-import org.leat.plant.SectionNumbers;
+import org.leat.plant.numbers.Amount;
+import org.leat.plant.numbers.SectionNumbers;
 import org.leat.quantity.QuantityKind;
 
 /**
@@ -38,7 +38,7 @@ final class StrongerPipe {
      * @param failure at a section's pipe
      * @param needed the rating that would do at the hottest wall, Pa
      */
-    static List<WayOut> ways(Rule rule, Judgement j, Outcome failure, double needed) {
+    static List<WayOut> ways(LegacyRule rule, Judgement j, Outcome failure, double needed) {
         List<WayOut> ways = new ArrayList<>();
         Section section = section(j, failure.path());
         if (section != null && section.pipe() instanceof Pipe.Polyethylene pipe) {

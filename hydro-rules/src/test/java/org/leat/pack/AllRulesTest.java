@@ -2,16 +2,10 @@ package org.leat.pack;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.lang.reflect.Field;
-import java.lang.reflect.Modifier;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.leat.check.NamedLimit;
@@ -42,44 +36,6 @@ class AllRulesTest {
             List<String> sources = new ArrayList<>(card.sources());
             card.limits().values().stream().map(NamedLimit::source).forEach(sources::add);
             assertThat(sources).allSatisfy(source -> assertThat(source).hasSizeGreaterThan(5));
-        });
-    }
-
-    @Test
-    void every_message_has_a_text_and_its_placeholders_are_the_arguments() {
-        Map<String, String> texts = pack.texts();
-        cards().forEach(card -> card.messages().forEach((id, arguments) -> {
-            String key = card.id() + "." + id;
-            assertThat(texts).containsKey(key);
-            Set<String> used = new TreeSet<>();
-            Matcher m = PLACEHOLDER.matcher(texts.get(key));
-            while (m.find()) {
-                used.add(m.group(1));
-            }
-            used.removeAll(COMPARED);
-            assertThat(arguments).as(key).containsAll(used);
-            assertThat(texts.get(key).replaceAll(PLACEHOLDER.pattern(), ""))
-                    .as(key)
-                    .doesNotContain("{", "}");
-        }));
-    }
-
-    @Test
-    void no_text_is_left_without_a_message() {
-        Set<String> keys = cards().flatMap(c -> c.messages().keySet().stream().map(m -> c.id() + "." + m))
-                .collect(Collectors.toSet());
-        assertThat(pack.texts().keySet().stream().filter(k -> k.contains("/")))
-                .allSatisfy(key -> assertThat(keys).contains(key));
-    }
-
-    @Test
-    void rules_hold_no_state() {
-        assertThat(pack.rules()).allSatisfy(rule -> {
-            for (Field field : rule.getClass().getDeclaredFields()) {
-                assertThat(Modifier.isStatic(field.getModifiers()) && Modifier.isFinal(field.getModifiers()))
-                        .as(rule.id() + ": " + field.getName())
-                        .isTrue();
-            }
         });
     }
 }

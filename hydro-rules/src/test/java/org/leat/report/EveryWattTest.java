@@ -23,12 +23,12 @@ import org.leat.design.RegulatorKind;
 import org.leat.file.DesignReader;
 import org.leat.file.Names;
 import org.leat.pack.BuiltInPack;
-import org.leat.plant.Amount;
-import org.leat.plant.EnergyAccount;
-import org.leat.plant.EnergyAccount.Stage;
 import org.leat.plant.Plant;
-import org.leat.plant.PressureProfile;
-import org.leat.plant.Running;
+import org.leat.plant.cases.PressureProfile;
+import org.leat.plant.cases.Running;
+import org.leat.plant.numbers.Amount;
+import org.leat.plant.solve.EnergyAccount;
+import org.leat.plant.solve.EnergyAccount.Stage;
 
 /** Both tables tell all of where the power goes, whatever the regulator. */
 class EveryWattTest {
@@ -103,7 +103,7 @@ class EveryWattTest {
         for (int i = 0; i < names.size(); i++) {
             StringBuilder row = new StringBuilder("  " + names.get(i));
             for (Running running : report.running()) {
-                double power = running.operation().energy().at(Stage.values()[i]);
+                double power = running.operatingPoint().energy().at(Stage.values()[i]);
                 assertThat(power).isGreaterThan(9.95);
                 row.append(" +").append(Math.round(power)).append(" W");
             }
@@ -126,7 +126,8 @@ class EveryWattTest {
             JsonNode rows = design.at("/operating/" + set + "/energy");
             assertThat(rows).hasSameSizeAs(Stage.values());
             for (Stage stage : Stage.values()) {
-                EnergyAccount energy = report.running().get(set).operation().energy();
+                EnergyAccount energy =
+                        report.running().get(set).operatingPoint().energy();
                 JsonNode row = rows.get(stage.ordinal());
                 assertThat(row.get("stage").asText()).isEqualTo(Names.ofConstant(stage));
                 assertThat(row.get("power").asDouble()).isCloseTo(energy.at(stage), within(1e-5));

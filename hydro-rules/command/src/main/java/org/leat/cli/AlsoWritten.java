@@ -23,7 +23,8 @@ record AlsoWritten(Format format, Path file) {
             }
             try {
                 return new AlsoWritten(
-                        new Words.OfFormat().convert(word.substring(0, equals)), Path.of(word.substring(equals + 1)));
+                        new OptionWords.OfFormat().convert(word.substring(0, equals)),
+                        Path.of(word.substring(equals + 1)));
             } catch (InvalidPathException e) {
                 throw new TypeConversionException("no file can be called " + word.substring(equals + 1));
             }

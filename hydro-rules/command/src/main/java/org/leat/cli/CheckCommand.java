@@ -45,7 +45,7 @@ final class CheckCommand implements Callable<Integer> {
             names = "--format",
             paramLabel = "text|json|sarif|junit|markdown",
             defaultValue = "text",
-            converter = Words.OfFormat.class,
+            converter = OptionWords.OfFormat.class,
             description = "What the report is written in; text if not said.")
     private Format format = Format.TEXT;
 
@@ -68,7 +68,7 @@ final class CheckCommand implements Callable<Integer> {
             names = "--colour",
             paramLabel = "auto|always|never",
             defaultValue = "auto",
-            converter = Words.OfColour.class,
+            converter = OptionWords.OfColour.class,
             description = "Colour in text; auto: on a terminal, unless NO_COLOR is set.")
     private Colour colour = Colour.AUTO;
 

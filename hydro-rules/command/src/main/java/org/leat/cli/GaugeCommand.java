@@ -17,8 +17,8 @@ import org.leat.file.ProblemText;
 import org.leat.file.Reading;
 import org.leat.file.RecordReader;
 import org.leat.pack.BuiltInPack;
-import org.leat.plant.Amount;
-import org.leat.plant.Gaugings;
+import org.leat.plant.derive.Gaugings;
+import org.leat.plant.numbers.Amount;
 import org.leat.report.GaugingWriter;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -51,7 +51,7 @@ final class GaugeCommand implements Callable<Integer> {
             names = "--format",
             paramLabel = "text|json",
             defaultValue = "text",
-            converter = Words.OfFormat.class,
+            converter = OptionWords.OfFormat.class,
             description = "What is written; text if not said.")
     private Format format = Format.TEXT;
 

@@ -19,7 +19,7 @@ final class Judging {
     @Option(
             names = "--fail-on",
             paramLabel = "error|warning|note",
-            converter = Words.OfLevel.class,
+            converter = OptionWords.OfLevel.class,
             description = "The least level that sets exit code 1; if not said, what the settings say, else error.")
     private @Nullable Level failOn;
 
@@ -32,7 +32,7 @@ final class Judging {
     @Option(
             names = "--today",
             paramLabel = "DAY",
-            converter = Words.OfDay.class,
+            converter = OptionWords.OfDay.class,
             description = "The day with which last days of suppressions are compared, as 2031-05-30; the clock's if"
                     + " not said.")
     private @Nullable LocalDate today;

@@ -44,7 +44,7 @@ final class MendCommand implements Callable<Integer> {
             names = "--from",
             paramLabel = "error|warning|note",
             defaultValue = "warning",
-            converter = Words.OfLevel.class,
+            converter = OptionWords.OfLevel.class,
             description = "The least level of a failure to be mended; warning if not said.")
     private Level from = Level.WARNING;
 

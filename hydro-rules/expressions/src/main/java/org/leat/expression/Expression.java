@@ -69,7 +69,7 @@ public final class Expression {
             if (missing != null) {
                 throw missing;
             }
-            throw new IllegalStateException(Words.evaluation(String.valueOf(e.getMessage())), e);
+            throw new IllegalStateException(CompilerWords.evaluation(String.valueOf(e.getMessage())), e);
         }
     }
 

@@ -121,7 +121,7 @@ public final class Expressions {
 
         /** {@return the type in words} */
         public String words() {
-            return Words.of(cel);
+            return CompilerWords.of(cel);
         }
     }
 
@@ -152,7 +152,7 @@ public final class Expressions {
                     .map(issue -> new ExpressionProblem(
                             Math.max(1, issue.getSourceLocation().getLine()),
                             Math.max(0, issue.getSourceLocation().getColumn()) + 1,
-                            Words.problem(issue.getMessage(), known)))
+                            CompilerWords.problem(issue.getMessage(), known)))
                     .distinct()
                     .toList());
         }

@@ -14,7 +14,7 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
-import org.leat.plant.Amount;
+import org.leat.plant.numbers.Amount;
 import org.leat.quantity.QuantityKind;
 
 /** What expressions see of one thing: named fields, each with a type and a way to read it from a Java object. */

@@ -113,7 +113,7 @@ public final class RuleFile {
             if (rule != null && !ids.add(rule.card().id())) {
                 yaml.problem(node, "two rules are called " + rule.card().id());
             } else if (rule != null) {
-                rules.add(rule);
+                rules.add(Rule.legacy(rule));
             }
         }
         return new Written(name == null ? "" : name.getValue(), List.copyOf(rules), texts);

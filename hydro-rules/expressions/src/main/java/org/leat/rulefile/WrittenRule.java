@@ -8,16 +8,16 @@ import org.jspecify.annotations.Nullable;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Limit;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.expression.Expression;
 import org.leat.expression.Magnitude;
 import org.leat.expression.MissingValueException;
 import org.leat.expression.View;
-import org.leat.plant.Amount;
+import org.leat.plant.numbers.Amount;
 
 /**
  * A rule of a rule file.
@@ -44,7 +44,7 @@ record WrittenRule(
         @Nullable String limits,
         @Nullable Expression must,
         Map<String, Expression> shown)
-        implements Rule {
+        implements LegacyRule {
 
     static final String PASSES = "passes";
     static final String FAILS = "fails";
@@ -91,7 +91,7 @@ record WrittenRule(
     private static Outcome missing(Spot spot, MissingValueException e) {
         return e.reason().isEmpty()
                 ? spot.notGiven(e.path().isEmpty() ? "/" : e.path())
-                : spot.unknown(new Amount.Unknown(e.path(), e.reason()));
+                : spot.unknownOf(new Amount.Unknown(e.path(), e.reason()));
     }
 
     private static boolean truth(

@@ -16,12 +16,12 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.leat.check.testing.Example;
 import org.leat.design.Design;
 import org.leat.file.DesignReader;
-import org.leat.plant.EnergyAccount;
-import org.leat.plant.EnergyAccount.Stage;
-import org.leat.plant.Operation;
 import org.leat.plant.Plant;
-import org.leat.plant.PlantNumbers;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
+import org.leat.plant.numbers.PlantNumbers;
+import org.leat.plant.solve.EnergyAccount;
+import org.leat.plant.solve.EnergyAccount.Stage;
+import org.leat.plant.solve.OperatingPoint;
 
 /** Energy is kept on every nozzle set of every demo and every example. */
 class EnergyIsKeptTest {
@@ -52,7 +52,7 @@ class EnergyIsKeptTest {
     @MethodSource("designs")
     void power_never_rises_on_its_way_and_losses_and_what_is_stored_are_the_water_s(Design design) {
         for (Running running : Plant.of(design).solve().running()) {
-            EnergyAccount energy = running.operation().energy();
+            EnergyAccount energy = running.operatingPoint().energy();
             assertThat(energy.entries()).extracting(EnergyAccount.Entry::stage).containsExactly(Stage.values());
             double before = Double.POSITIVE_INFINITY;
             double lost = 0;
@@ -73,7 +73,7 @@ class EnergyIsKeptTest {
         Plant plant = Plant.of(design);
         PlantNumbers numbers = plant.numbers();
         for (Running running : plant.solve().running()) {
-            Operation o = running.operation();
+            OperatingPoint o = running.operatingPoint();
             EnergyAccount energy = o.energy();
             double close = 1e-6 * energy.at(Stage.WATER);
             double idle = numbers.alternator().noLoadTorque()

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.leat.check.Arg;
+import org.leat.check.CardText;
 import org.leat.check.CommonMessages;
 import org.leat.check.Finding;
 import org.leat.check.Kind;
@@ -123,7 +124,8 @@ class PackExamplesTest {
     }
 
     private static void assertDeclared(Example example, RuleCard card, Message message) {
-        List<String> declared = card.messages().getOrDefault(message.id(), CommonMessages.ARGUMENTS.get(message.id()));
+        CardText text = card.texts().get(message.id());
+        List<String> declared = text == null ? CommonMessages.ARGUMENTS.get(message.id()) : text.arguments();
         assertThat(declared).as("%s: %s.%s", example, card.id(), message.id()).isNotNull();
         assertThat(message.args().stream().map(Arg::name))
                 .as("%s: %s.%s", example, card.id(), message.id())

@@ -6,6 +6,7 @@ import org.leat.check.Checker;
 import org.leat.check.Finding;
 import org.leat.check.Kind;
 import org.leat.check.Outcome;
+import org.leat.check.RejectedChange;
 import org.leat.check.Report;
 import org.leat.check.Rule;
 import org.leat.check.RulePack;
@@ -87,7 +88,7 @@ public final class RuleExamples {
         for (Finding finding : findings) {
             if (finding.outcome().kind() == Kind.FAIL) {
                 ExampleText.namesValueLimitAndSource(checker.rulebook(), finding);
-                OfferedWays.hold(rule, read(), finding);
+                waysOutHold(finding);
             }
         }
         return sentences(findings, Kind.FAIL);
@@ -155,6 +156,14 @@ public final class RuleExamples {
         claim(findings.stream().allMatch(f -> f.suppressed() == null), "should not be suppressed", findings);
         findings.forEach(f -> ExampleText.isWhole(checker.rulebook(), f));
         return findings;
+    }
+
+    /** The checker carried each out, and keeps apart those that take the failure away and bring another as bad. */
+    private void waysOutHold(Finding finding) {
+        for (RejectedChange tried : finding.inVain()) {
+            throw new AssertionError(rule.id() + " offers a way out that does not help: "
+                    + tried.way().message() + " makes " + tried.brings() + " fail");
+        }
     }
 
     private List<String> sentences(List<Finding> findings, Kind kind) {

@@ -64,7 +64,7 @@ class DraftsTest {
     }
 
     private List<String> run(String wanted) throws IOException {
-        MadePack pack = MadePack.of(j -> List.of(j.at("/site").fail("wrong")));
+        MadePack pack = MadePack.of(j -> List.of(j.at("/site").says("wrong")));
         RuleTestKit kit = new RuleTestKit(Checker.of(List.of(pack)), Drafts.of(wanted));
         List<String> differences = new ArrayList<>();
         for (Example example : RuleTestKit.examples(folder)) {

@@ -4,15 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.leat.check.Level;
 import org.leat.check.Rule;
-import org.leat.check.RulePack;
 import org.leat.check.Samples;
 import org.leat.pack.BuiltInPack;
+import org.leat.quantity.QuantityKind;
 
 /** Rules of the pack by the kit that other packs are tested with, and the kit by rules that are not right. */
 class RuleExamplesTest {
@@ -54,41 +52,32 @@ class RuleExamplesTest {
 
     @Test
     void a_failure_that_does_not_name_its_value_or_limit_is_refused() {
-        for (String text : List.of("Too fast: {value}.", "Too fast, over {limit}.")) {
-            RuleExamples rule =
-                    RuleExamples.of(reworded("penstock/velocity.too-fast", text), "penstock/velocity", Samples.SHORT);
-            assertThatThrownBy(() -> rule.with("[10 mm]", "[20 mm, 20 mm]").fails())
+        for (String text : List.of("Too much: {value}.", "Too much, over {limit}.")) {
+            assertThatThrownBy(saying("Fine.", text, 3)::fails)
                     .isInstanceOf(AssertionError.class)
                     .hasMessageContaining("does not name its");
         }
+        assertThat(saying("Fine.", "{value} is over {limit}.", 3).fails()).hasSize(1);
     }
 
     @Test
     void a_placeholder_that_nothing_fills_is_refused() {
-        RuleExamples rule = RuleExamples.of(
-                reworded("penstock/velocity.slow-enough", "Fine, {nothing}."), "penstock/velocity", Samples.SHORT);
-        assertThatThrownBy(rule::passes).isInstanceOf(AssertionError.class).hasMessageContaining("is not filled");
+        assertThatThrownBy(saying("Fine, {nothing}.", "{value}, {limit}", 1)::passes)
+                .isInstanceOf(AssertionError.class);
     }
 
-    private static RulePack reworded(String key, String text) {
-        BuiltInPack pack = new BuiltInPack();
-        Map<String, String> texts = new HashMap<>(pack.texts());
-        texts.put(key, text);
-        return new RulePack() {
-            @Override
-            public String name() {
-                return "reworded";
-            }
-
-            @Override
-            public List<Rule> rules() {
-                return new ArrayList<>(pack.rules());
-            }
-
-            @Override
-            public Map<String, String> texts() {
-                return texts;
-            }
-        };
+    /** A rule that holds a number against 2. */
+    private static RuleExamples saying(String fine, String wrong, double number) {
+        Rule rule = Rule.of(MadePack.RULE, Level.WARNING, "a number")
+                .why("For tests.")
+                .formula("none")
+                .judged("as it is")
+                .source("common practice")
+                .limit("most", QuantityKind.RATIO, 2, "", "common practice")
+                .passes("fine", fine)
+                .fails("wrong", wrong)
+                .judge(j -> j.at("/site").atMost(number, j.limit("most")))
+                .build();
+        return RuleExamples.of(new MadePack(List.of(rule)), MadePack.RULE, Samples.SHORT);
     }
 }

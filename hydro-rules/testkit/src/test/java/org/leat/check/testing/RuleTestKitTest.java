@@ -171,7 +171,7 @@ class RuleTestKitTest {
                   - made/rule: {kind: fail, level: warning, at: /site}
                     text: Something is wrong.
                 """);
-        assertThat(differences(MadePack.of(j -> List.of(j.at("/site").fail("wrong"))), expected))
+        assertThat(differences(MadePack.of(j -> List.of(j.at("/site").says("wrong"))), expected))
                 .containsExactly("made/rule is suppressed at /site");
     }
 
@@ -185,7 +185,7 @@ class RuleTestKitTest {
                   - made/rule: {kind: pass, level: warning, at: /}
                     text: All is fine.
                 """);
-        MadePack fine = MadePack.of(j -> List.of(j.at("/").pass("fine")));
+        MadePack fine = MadePack.of(j -> List.of(j.at("/").says("fine")));
         assertThat(differences(fine, expected))
                 .singleElement()
                 .asString()
@@ -261,7 +261,7 @@ class RuleTestKitTest {
                   - made/rule: {kind: pass, level: warning, position: 4:15, at: /site/gross-head}
                     text: All is fine.
                 """);
-        MadePack fine = MadePack.of(j -> List.of(j.at("/site/gross-head").pass("fine")));
+        MadePack fine = MadePack.of(j -> List.of(j.at("/site/gross-head").says("fine")));
         assertThat(differences(fine, expected)).isEmpty();
         assertThat(differences(fine, expected.replace("4:15", "4:14")))
                 .singleElement()
