@@ -2,6 +2,7 @@ package org.leat.plant;
 
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import org.leat.design.Design;
 import org.leat.plant.cases.Cases;
 import org.leat.plant.cases.Running;
@@ -100,110 +101,44 @@ public final class Plant {
         return cases.running(nozzles);
     }
 
+    /** {@return the same plant with other numbers} */
+    public Plant withNumbers(PlantNumbers changed) {
+        return near(design, derived.with(changed));
+    }
+
+    /** {@return the same plant with its numbers changed} */
+    public Plant with(UnaryOperator<PlantNumbers> change) {
+        return withNumbers(change.apply(numbers()));
+    }
+
     /** {@return the same plant with another penstock} */
     public Plant withPenstock(PenstockNumbers penstock) {
-        return with(new PlantNumbers(
-                numbers().site(),
-                numbers().water(),
-                penstock,
-                numbers().nozzles(),
-                numbers().runner(),
-                numbers().alternator(),
-                numbers().rectifier(),
-                numbers().cables(),
-                numbers().busResistance(),
-                numbers().regulator(),
-                numbers().dumpLoad(),
-                numbers().battery()));
+        return withNumbers(numbers().withPenstock(penstock));
     }
 
     /** {@return the same plant with another runner} */
     public Plant withRunner(RunnerNumbers runner) {
-        return with(new PlantNumbers(
-                numbers().site(),
-                numbers().water(),
-                numbers().penstock(),
-                numbers().nozzles(),
-                runner,
-                numbers().alternator(),
-                numbers().rectifier(),
-                numbers().cables(),
-                numbers().busResistance(),
-                numbers().regulator(),
-                numbers().dumpLoad(),
-                numbers().battery()));
+        return withNumbers(numbers().withRunner(runner));
     }
 
     /** {@return the same plant with another alternator, or the same one wound or joined otherwise} */
     public Plant withAlternator(AlternatorNumbers alternator) {
-        return with(new PlantNumbers(
-                numbers().site(),
-                numbers().water(),
-                numbers().penstock(),
-                numbers().nozzles(),
-                numbers().runner(),
-                alternator,
-                numbers().rectifier(),
-                numbers().cables(),
-                numbers().busResistance(),
-                numbers().regulator(),
-                numbers().dumpLoad(),
-                numbers().battery()));
+        return withNumbers(numbers().withAlternator(alternator));
     }
 
     /** {@return the same plant with another battery} */
     public Plant withBattery(BatteryNumbers battery) {
-        return with(new PlantNumbers(
-                numbers().site(),
-                numbers().water(),
-                numbers().penstock(),
-                numbers().nozzles(),
-                numbers().runner(),
-                numbers().alternator(),
-                numbers().rectifier(),
-                numbers().cables(),
-                numbers().busResistance(),
-                numbers().regulator(),
-                numbers().dumpLoad(),
-                battery));
+        return withNumbers(numbers().withBattery(battery));
     }
 
     /** {@return the same plant with another regulator} */
     public Plant withRegulator(RegulatorNumbers regulator) {
-        return with(new PlantNumbers(
-                numbers().site(),
-                numbers().water(),
-                numbers().penstock(),
-                numbers().nozzles(),
-                numbers().runner(),
-                numbers().alternator(),
-                numbers().rectifier(),
-                numbers().cables(),
-                numbers().busResistance(),
-                regulator,
-                numbers().dumpLoad(),
-                numbers().battery()));
+        return withNumbers(numbers().withRegulator(regulator));
     }
 
     /** {@return the same plant with other cable resistances} */
     public Plant withBusResistance(PlantNumbers.BusResistance busResistance) {
-        return with(new PlantNumbers(
-                numbers().site(),
-                numbers().water(),
-                numbers().penstock(),
-                numbers().nozzles(),
-                numbers().runner(),
-                numbers().alternator(),
-                numbers().rectifier(),
-                numbers().cables(),
-                busResistance,
-                numbers().regulator(),
-                numbers().dumpLoad(),
-                numbers().battery()));
-    }
-
-    private Plant with(PlantNumbers changed) {
-        return near(design, derived.with(changed));
+        return withNumbers(numbers().withBusResistance(busResistance));
     }
 
     private Plant near(Design other, Derived changed) {

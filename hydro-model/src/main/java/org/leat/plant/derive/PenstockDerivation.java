@@ -15,6 +15,7 @@ import org.leat.design.Section;
 import org.leat.design.Sunlight;
 import org.leat.hydraulics.LossCoefficient;
 import org.leat.plant.numbers.PenstockNumbers;
+import org.leat.plant.numbers.PipeNumbers;
 import org.leat.plant.numbers.SectionNumbers;
 import org.leat.plant.numbers.SiteNumbers;
 import org.leat.plant.numbers.WaterNumbers;
@@ -42,23 +43,12 @@ final class PenstockDerivation {
             double loss = fittings(section, path, pipe.bore(), i == 0, assume);
             sections.add(new SectionNumbers(
                     section.name(),
-                    pipe.material(),
-                    pipe.outsideDiameter(),
-                    pipe.leastWall(),
-                    pipe.bore(),
-                    pipe.outsideDiameter() - 2 * pipe.leastWall(),
+                    pipe,
                     Si.of(section.length()),
-                    pipe.roughness(),
                     elevation[i],
                     elevation[i + 1],
                     loss,
-                    pipe.rating(),
-                    pipe.ratingHot(),
-                    pipe.ratingHot().times(pipe.surgeFactor()),
                     hottest,
-                    pipe.modulus(),
-                    pipe.longTermModulus(),
-                    pipe.poissonRatio(),
                     WaterDerivation.waveSpeed(pipe, coldest),
                     ValveDerivation.of(section, path, pipe.bore(), assume)));
         }

@@ -21,6 +21,9 @@ import org.leat.catalogue.TemperatureReduction;
 import org.leat.catalogue.TemperatureTradition;
 import org.leat.design.Pipe;
 import org.leat.plant.numbers.Amount;
+import org.leat.plant.numbers.PipeNumbers;
+import org.leat.plant.numbers.PipeNumbers.Stiffness;
+import org.leat.plant.numbers.PipeNumbers.Strength;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
@@ -120,13 +123,9 @@ final class PipeDerivation {
                 outside,
                 least,
                 outside - 2 * wall,
-                rating,
-                rating,
-                SurgeAllowance.recurring(PipeMaterial.STEEL),
-                fast(PipeMaterial.STEEL),
-                standing(PipeMaterial.STEEL),
-                MaterialData.usual(PipeMaterial.STEEL, MaterialProperty.POISSON_RATIO),
-                roughness(PipeMaterial.STEEL, pipe.roughness()));
+                roughness(PipeMaterial.STEEL, pipe.roughness()),
+                new Strength(rating, rating, SurgeAllowance.recurring(PipeMaterial.STEEL)),
+                stiffness(PipeMaterial.STEEL));
     }
 
     private PipeNumbers of(Pipe.Hose hose) {
@@ -147,13 +146,12 @@ final class PipeDerivation {
                 bore + 2 * wall,
                 wall,
                 bore,
-                rating,
-                rating instanceof Amount.Unknown ? rating : hot,
-                SurgeAllowance.recurring(PipeMaterial.HOSE),
-                modulus,
-                modulus,
-                MaterialData.usual(PipeMaterial.HOSE, MaterialProperty.POISSON_RATIO),
-                roughness(PipeMaterial.HOSE, hose.roughness()));
+                roughness(PipeMaterial.HOSE, hose.roughness()),
+                new Strength(
+                        rating,
+                        rating instanceof Amount.Unknown ? rating : hot,
+                        SurgeAllowance.recurring(PipeMaterial.HOSE)),
+                new Stiffness(modulus, modulus, MaterialData.usual(PipeMaterial.HOSE, MaterialProperty.POISSON_RATIO)));
     }
 
     private PipeNumbers of(Pipe.OtherPipe pipe) {
@@ -171,13 +169,12 @@ final class PipeDerivation {
                 bore + 2 * wall,
                 wall,
                 bore,
-                rating,
-                rating instanceof Amount.Unknown ? rating : hot,
-                1,
-                stated(pipe.modulus(), "/modulus", "unknown/modulus-not-stated"),
-                stated(pipe.longTermModulus(), "/long-term-modulus", "unknown/modulus-not-stated"),
-                pipe.poissonRatio() == null ? 0.4 : pipe.poissonRatio(),
-                roughness(PipeMaterial.PE100, pipe.roughness()));
+                roughness(PipeMaterial.PE100, pipe.roughness()),
+                new Strength(rating, rating instanceof Amount.Unknown ? rating : hot, 1),
+                new Stiffness(
+                        stated(pipe.modulus(), "/modulus", "unknown/modulus-not-stated"),
+                        stated(pipe.longTermModulus(), "/long-term-modulus", "unknown/modulus-not-stated"),
+                        pipe.poissonRatio() == null ? 0.4 : pipe.poissonRatio()));
     }
 
     private PipeNumbers plastic(
@@ -195,13 +192,14 @@ final class PipeDerivation {
                 dimensions.outsideDiameter(),
                 dimensions.minimumWall(),
                 dimensions.boreForLoss(),
-                Amount.of(rating),
-                reduction.times(rating),
-                SurgeAllowance.recurring(material),
-                fast(material),
-                standing(material),
-                MaterialData.usual(material, MaterialProperty.POISSON_RATIO),
-                roughness(material, roughness));
+                roughness(material, roughness),
+                new Strength(Amount.of(rating), reduction.times(rating), SurgeAllowance.recurring(material)),
+                stiffness(material));
+    }
+
+    private Stiffness stiffness(PipeMaterial material) {
+        return new Stiffness(
+                fast(material), standing(material), MaterialData.usual(material, MaterialProperty.POISSON_RATIO));
     }
 
     private static double calculated(PipeStandard standard, PipeMaterial material, double outside, double sdr) {
