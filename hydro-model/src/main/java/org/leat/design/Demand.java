@@ -1,6 +1,5 @@
 package org.leat.design;
 
-import java.lang.annotation.Annotation;
 import java.lang.reflect.RecordComponent;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -25,13 +24,16 @@ public final class Demand {
 
     /** Annotations are looked up once for each record: their parsing costs more than all the checks. */
     private record Demanded(
-            String name, boolean optional, @Nullable Limits limits) {}
+            String name,
+            boolean optional,
+            @CanBeAbsent @Nullable Limits limits) {}
 
     private static final ClassValue<List<Demanded>> COMPONENTS = new ClassValue<>() {
         @Override
         protected List<Demanded> computeValue(Class<?> type) {
             return Arrays.stream(type.getRecordComponents())
-                    .map(c -> new Demanded(c.getName(), Demand.optional(c), c.getAnnotation(Limits.class)))
+                    .map(c -> new Demanded(
+                            c.getName(), c.isAnnotationPresent(CanBeAbsent.class), c.getAnnotation(Limits.class)))
                     .toList();
         }
     };
@@ -57,16 +59,6 @@ public final class Demand {
             demand.faults.addAll(faults(component.name(), component.limits(), values[i]));
         }
         return demand;
-    }
-
-    private static boolean optional(RecordComponent component) {
-        // asked of every annotation: a record's components carry theirs at the type
-        for (Annotation annotation : component.getAnnotatedType().getAnnotations()) {
-            if (annotation.annotationType() == Nullable.class) {
-                return true;
-            }
-        }
-        return false;
     }
 
     /** {@return the faults of one value against the limits written at its component; none where it is absent} */

@@ -19,11 +19,7 @@ import org.leat.quantity.VolumeFlow;
 @About("Flow of the stream: one number, a year of it, or the readings of a gauging")
 public sealed interface StreamFlow {
 
-    /**
-     * One flow for the whole year.
-     *
-     * @param flow the flow
-     */
+    /** One flow for the whole year. */
     @About("One flow for the whole year")
     @Plain
     public record Constant(
@@ -34,11 +30,7 @@ public sealed interface StreamFlow {
         }
     }
 
-    /**
-     * A flow-duration curve.
-     *
-     * @param points points in order of rising share
-     */
+    /** A flow-duration curve. */
     @About("A flow-duration curve")
     public record DurationCurve(
             @About("points in order of rising share") @Limits(items = 2)
@@ -66,11 +58,7 @@ public sealed interface StreamFlow {
         }
     }
 
-    /**
-     * Mean flow of each month.
-     *
-     * @param flows twelve flows, January first
-     */
+    /** Mean flow of each month. */
     @About("Mean flow of each month")
     public record Months(
             @About("twelve flows, January first") @Limits(items = 12, atLeast = 0)
@@ -84,12 +72,7 @@ public sealed interface StreamFlow {
         }
     }
 
-    /**
-     * Bucket and stopwatch.
-     *
-     * @param volume what the bucket holds
-     * @param times filling times, one a reading
-     */
+    /** Bucket and stopwatch. */
     @About("Bucket and stopwatch")
     public record Bucket(
             @About("what the bucket holds") @Limits(above = 0)
@@ -105,14 +88,7 @@ public sealed interface StreamFlow {
         }
     }
 
-    /**
-     * Float over a measured reach.
-     *
-     * @param area mean wetted cross-section of the reach
-     * @param length length of the reach
-     * @param times float times, one a reading
-     * @param surfaceFactor mean over surface velocity
-     */
+    /** Float over a measured reach. */
     @About("Float over a measured reach")
     public record Floats(
             @About("mean wetted cross-section of the reach") @Limits(above = 0)
@@ -123,7 +99,7 @@ public sealed interface StreamFlow {
             @About("float times, one a reading") @Limits(above = 0, items = 1)
             List<Quantity<Time>> times,
 
-            @About("mean over surface velocity") @Limits(above = 0, atMost = 1) @Nullable
+            @About("mean over surface velocity") @Limits(above = 0, atMost = 1) @CanBeAbsent @Nullable
             Quantity<Dimensionless> surfaceFactor)
             implements StreamFlow {
 
@@ -133,14 +109,7 @@ public sealed interface StreamFlow {
         }
     }
 
-    /**
-     * Dilution of a salt slug.
-     *
-     * @param mass salt poured in
-     * @param calibration kilograms of salt per cubic metre for one microsiemens per centimetre
-     * @param background conductivity before the slug
-     * @param readings conductivity against time until it is back
-     */
+    /** Dilution of a salt slug. */
     @About("Dilution of a salt slug")
     public record SaltSlug(
             @About("salt poured in") @Limits(above = 0) Quantity<Mass> mass,
@@ -162,14 +131,7 @@ public sealed interface StreamFlow {
         }
     }
 
-    /**
-     * Thin-plate V-notch weir, ISO 1438.
-     *
-     * @param angle notch angle
-     * @param head water level above the notch, upstream
-     * @param crestHeight notch above the channel bed
-     * @param channelWidth width of the approach channel
-     */
+    /** Thin-plate V-notch weir, ISO 1438. */
     @About("Thin-plate V-notch weir, ISO 1438")
     public record VNotchWeir(
             @About("notch angle") @Limits(above = 0) Quantity<Angle> angle,
@@ -177,10 +139,10 @@ public sealed interface StreamFlow {
             @About("water level above the notch, upstream") @Limits(above = 0)
             Measured<Length> head,
 
-            @About("notch above the channel bed") @Limits(above = 0) @Nullable
+            @About("notch above the channel bed") @Limits(above = 0) @CanBeAbsent @Nullable
             Quantity<Length> crestHeight,
 
-            @About("width of the approach channel") @Limits(above = 0) @Nullable
+            @About("width of the approach channel") @Limits(above = 0) @CanBeAbsent @Nullable
             Quantity<Length> channelWidth)
             implements StreamFlow {
 
@@ -190,14 +152,7 @@ public sealed interface StreamFlow {
         }
     }
 
-    /**
-     * Thin-plate rectangular weir, ISO 1438.
-     *
-     * @param width width of the notch
-     * @param head water level above the crest, upstream
-     * @param crestHeight crest above the channel bed
-     * @param channelWidth width of the approach channel
-     */
+    /** Thin-plate rectangular weir, ISO 1438. */
     @About("Thin-plate rectangular weir, ISO 1438")
     public record RectangularWeir(
             @About("width of the notch") @Limits(above = 0) Quantity<Length> width,

@@ -39,7 +39,7 @@ final class Faults {
         }
     }
 
-    /** Reports what passes a limit, of the values that could be bound; {@return whether anything does} */
+    /** {@return whether anything passes a limit, of the values that could be bound} It is reported. */
     boolean ofLimits(Shape shape, @Nullable Object[] values, String path, boolean plain) {
         boolean any = false;
         for (Shape.Field field : shape.fields()) {

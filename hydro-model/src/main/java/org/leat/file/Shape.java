@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.About;
+import org.leat.design.CanBeAbsent;
 import org.leat.design.Limits;
 
 /**
@@ -123,11 +124,13 @@ record Shape(Class<?> type, List<Field> fields, Map<String, Field> byKey, Method
             Limits limits = c.getAnnotation(Limits.class);
             return limits != null && limits.items() > 0;
         }
+        boolean absent = c.isAnnotationPresent(CanBeAbsent.class);
         for (Annotation a : c.getAnnotatedType().getAnnotations()) {
-            if (a.annotationType() == Nullable.class) {
-                return false;
+            if (!absent && a.annotationType().getName().equals("org.jspecify.annotations.Nullable")) {
+                throw new IllegalArgumentException(c.getDeclaringRecord().getSimpleName() + "." + c.getName()
+                        + " is @Nullable, but not @CanBeAbsent");
             }
         }
-        return true;
+        return !absent;
     }
 }

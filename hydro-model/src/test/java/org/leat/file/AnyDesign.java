@@ -67,6 +67,11 @@ final class AnyDesign {
         return Draw.arbitrary(3000, d -> (Design) make(d, Shape.of(Design.class)));
     }
 
+    /** {@return one record of that type, the same each time} */
+    static Object one(Class<? extends Record> type) {
+        return make(Draw.seeded(type.getName().hashCode(), 3000), Shape.of(type));
+    }
+
     private static Object make(Draw d, Shape shape) {
         for (int attempt = 0; attempt < 60; attempt++) {
             Object[] values = new Object[shape.fields().size()];
