@@ -3,6 +3,7 @@ package org.leat.plant;
 import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
+import org.leat.catalogue.Catalogue;
 import org.leat.design.Design;
 import org.leat.plant.cases.Cases;
 import org.leat.plant.cases.Running;
@@ -49,7 +50,16 @@ public final class Plant {
      *     assumed for have no effect
      */
     public static Plant of(Design design, Map<String, Double> assumedInstead) {
-        Derived derived = Derivation.of(design, assumedInstead, null);
+        return of(design, assumedInstead, Catalogue.shipped());
+    }
+
+    /** {@return the plant of a design, derived with tables of one's own} */
+    public static Plant of(Design design, Catalogue catalogue) {
+        return of(design, Map.of(), catalogue);
+    }
+
+    private static Plant of(Design design, Map<String, Double> assumedInstead, Catalogue catalogue) {
+        Derived derived = Derivation.of(design, assumedInstead, catalogue);
         return new Plant(design, derived, Cases.of(design, derived.numbers(), derived.unsolvable()));
     }
 
@@ -70,6 +80,11 @@ public final class Plant {
     /** {@return what the plant was derived from} */
     public Design design() {
         return design;
+    }
+
+    /** {@return the tables it was derived with} */
+    public Catalogue catalogue() {
+        return derived.catalogue();
     }
 
     /** {@return every number} */

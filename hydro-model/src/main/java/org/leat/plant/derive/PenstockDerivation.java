@@ -3,7 +3,7 @@ package org.leat.plant.derive;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.leat.catalogue.FittingLoss;
+import org.leat.catalogue.Catalogue;
 import org.leat.catalogue.Spread;
 import org.leat.design.Design;
 import org.leat.design.ElementPath;
@@ -30,7 +30,8 @@ final class PenstockDerivation {
 
     private PenstockDerivation() {}
 
-    static PenstockNumbers of(Design design, SiteNumbers site, WaterNumbers coldest, Assume assume) {
+    static PenstockNumbers of(
+            Design design, SiteNumbers site, WaterNumbers coldest, Catalogue catalogue, Assume assume) {
         Penstock penstock = design.penstock();
         double hottest = wallTemperature(penstock, site, assume);
         double[] elevation = SectionElevations.of(penstock.sections(), site.grossHead(), assume);
@@ -38,9 +39,9 @@ final class PenstockDerivation {
         for (int i = 0; i < penstock.sections().size(); i++) {
             Section section = penstock.sections().get(i);
             String path = ElementPath.item("/penstock/sections", penstock.sections(), i);
-            PipeNumbers pipe =
-                    new PipeDerivation(path + "/pipe", hottest, coldest.temperature(), assume).of(section.pipe());
-            double loss = fittings(section, path, pipe.bore(), i == 0, assume);
+            PipeNumbers pipe = new PipeDerivation(path + "/pipe", hottest, coldest.temperature(), catalogue, assume)
+                    .of(section.pipe());
+            double loss = fittings(section, path, pipe.bore(), i == 0, catalogue, assume);
             sections.add(new SectionNumbers(
                     section.name(),
                     pipe,
@@ -96,25 +97,26 @@ final class PenstockDerivation {
                 "assumed/wall-sunlight-not-stated");
     }
 
-    private static double fittings(Section section, String path, double bore, boolean first, Assume assume) {
+    private static double fittings(
+            Section section, String path, double bore, boolean first, Catalogue catalogue, Assume assume) {
         double sum = 0;
         boolean entrance = false;
         for (Fitting fitting : section.fittings()) {
             Double own = fitting.lossCoefficient();
-            double k = own != null ? own : FittingLoss.of(fitting.kind()).usual();
+            double k = own != null ? own : catalogue.fittingLoss(fitting.kind()).usual();
             double fittingBore = Si.of(fitting.bore(), bore);
             int count = fitting.count() == null ? 1 : fitting.count();
             sum += count * LossCoefficient.onBore(k, fittingBore, bore);
             entrance |= isEntrance(fitting.kind());
         }
         if (first && !entrance) {
-            Spread sharp = FittingLoss.of(FittingKind.ENTRANCE_SHARP);
+            Spread sharp = catalogue.fittingLoss(FittingKind.ENTRANCE_SHARP);
             sum += assume.value(
                     path + "/fittings",
                     QuantityKind.RATIO,
                     sharp.usual(),
-                    FittingLoss.of(FittingKind.ENTRANCE_ROUNDED).low(),
-                    FittingLoss.of(FittingKind.ENTRANCE_PROJECTING).high(),
+                    catalogue.fittingLoss(FittingKind.ENTRANCE_ROUNDED).low(),
+                    catalogue.fittingLoss(FittingKind.ENTRANCE_PROJECTING).high(),
                     "assumed/entrance",
                     sharp.source(),
                     Assumption.Weight.SOUND_DEFAULT);

@@ -5,6 +5,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Pressure;
 import org.jspecify.annotations.Nullable;
+import org.leat.catalogue.Catalogue;
 import org.leat.catalogue.MaterialData;
 import org.leat.catalogue.MaterialModulus;
 import org.leat.catalogue.MaterialProperty;
@@ -36,17 +37,20 @@ final class PipeDerivation {
     private final String path;
     private final double wallTemperature;
     private final double coldest;
+    private final Catalogue catalogue;
     private final Assume assume;
 
     /**
      * @param path of the pipe in the design
      * @param wallTemperature highest, K
      * @param coldest water, K
+     * @param catalogue the tables to take walls and ratings from
      */
-    PipeDerivation(String path, double wallTemperature, double coldest, Assume assume) {
+    PipeDerivation(String path, double wallTemperature, double coldest, Catalogue catalogue, Assume assume) {
         this.path = path;
         this.wallTemperature = wallTemperature;
         this.coldest = coldest;
+        this.catalogue = catalogue;
         this.assume = assume;
     }
 
@@ -68,7 +72,7 @@ final class PipeDerivation {
         PipeStandard standard = standard(pipe.standard(), PipeStandard.ISO_4427);
         double outside = Si.of(pipe.outsideDiameter());
         double sdr = pipe.sdr() != null ? pipe.sdr() : outside / Si.of(pipe.wall(), outside / 11);
-        PlasticPipe tabled = PipeCatalogue.pipe(standard, material, outside, sdr);
+        PlasticPipe tabled = catalogue.pipe(standard, material, outside, sdr);
         PipeDimensions dimensions =
                 pipe.wall() == null ? tabled.dimensions() : PreferredWall.ofWall(standard, outside, Si.of(pipe.wall()));
         double ofWall = pipe.sdr() != null ? tabled.nominalPressure() : calculated(standard, material, outside, sdr);
@@ -91,7 +95,7 @@ final class PipeDerivation {
     /** The wall the standard tables for a nominal pressure, else the one its design stress asks for. */
     private double pvcWall(Pipe.PvcU pipe, PipeStandard standard, double outside) {
         double nominal = Si.of(pipe.pressureRating(), 0);
-        Optional<PlasticPipe> tabled = PipeCatalogue.ofRating(standard, PipeMaterial.PVC_U, outside, nominal);
+        Optional<PlasticPipe> tabled = catalogue.pipeOfRating(standard, PipeMaterial.PVC_U, outside, nominal);
         if (tabled.isPresent()) {
             return tabled.get().dimensions().minimumWall();
         }
