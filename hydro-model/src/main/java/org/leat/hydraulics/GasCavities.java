@@ -43,6 +43,7 @@ final class GasCavities {
     private final double[] resistance;
     private final double[] elevation;
     private final double[] gas;
+    private final ShortPieces pieces;
     private final int[] firstNode;
 
     private final double[] head;
@@ -70,7 +71,8 @@ final class GasCavities {
         timeStep = grid.timeStep;
         waveSpeedChange = grid.waveSpeedChange;
         workingHead = line.workingHead(flow);
-        int sections = line.sections().size();
+        pieces = grid.pieces;
+        int sections = pieces.lasting.size();
         reaches = grid.nodes() - sections;
         impedance = new double[reaches];
         resistance = new double[reaches];
@@ -93,7 +95,7 @@ final class GasCavities {
     }
 
     private void lay(int i, ReachGrid grid) {
-        SurgeSection s = line.sections().get(i);
+        SurgeSection s = pieces.lasting.get(i);
         int count = grid.first[i + 1] - grid.first[i] - 1;
         firstNode[i + 1] = firstNode[i] + count;
         double half = GAS_FRACTION * -vapourHead * s.area() * s.length() / count / 2;
@@ -238,15 +240,26 @@ final class GasCavities {
         for (double h : highest) {
             rise = Math.max(rise, h - level);
         }
-        double[] peaks = new double[firstNode.length - 1];
-        Arrays.fill(peaks, Double.NEGATIVE_INFINITY);
+        double[] peaks = new double[pieces.host.length];
         for (int i = 0; i < peaks.length; i++) {
-            for (int k = firstNode[i]; k <= firstNode[i + 1]; k++) {
-                peaks[i] = Math.max(peaks[i], highest[k] - elevation[k]);
-            }
+            peaks[i] = peak(i);
         }
         blows.add(new GridBlows.Blow(highest[reaches] - elevation[reaches], rise, peaks));
         System.arraycopy(head, 0, highest, 0, head.length);
+    }
+
+    private double peak(int section) {
+        int host = pieces.host[section];
+        if (pieces.side[section] != 0) {
+            SurgeSection piece = line.sections().get(section);
+            int joint = pieces.side[section] < 0 ? firstNode[host] : firstNode[host + 1];
+            return highest[joint] - Math.min(piece.fromElevation(), piece.toElevation());
+        }
+        double peak = Double.NEGATIVE_INFINITY;
+        for (int k = firstNode[host]; k <= firstNode[host + 1]; k++) {
+            peak = Math.max(peak, highest[k] - elevation[k]);
+        }
+        return peak;
     }
 
     /** Whether the last blows all rise well less above the level at rest than the greatest. */
