@@ -1,6 +1,5 @@
 package org.leat.catalogue;
 
-import java.util.List;
 import org.leat.design.CableInsulation;
 import org.leat.law.Answer;
 import org.leat.law.Physical;
@@ -16,8 +15,8 @@ import org.leat.law.Physical;
 public final class AmpacityFactors {
 
     private static final double ZERO_CELSIUS = 273.15;
-    private static final List<AmbientFactor> AMBIENT = DataFile.rows("ambient-factors", AmbientFactor.class);
-    private static final List<GroupingFactor> GROUPING = DataFile.rows("grouping-factors", GroupingFactor.class);
+    private static final Table<AmbientFactor> AMBIENT = Table.of("ambient-factors", AmbientFactor.class);
+    private static final Table<GroupingFactor> GROUPING = Table.of("grouping-factors", GroupingFactor.class);
 
     private AmpacityFactors() {}
 
@@ -29,7 +28,7 @@ public final class AmpacityFactors {
     public static Answer ambient(CableInsulation insulation, double ambient) {
         Physical.positive("ambient", ambient);
         return Interpolation.answer(
-                AMBIENT.stream()
+                AMBIENT.rows().stream()
                         .filter(row -> row.insulation().equals(insulation.name()))
                         .map(row -> new Interpolation.Point(row.ambient() + ZERO_CELSIUS, row.factor()))
                         .toList(),
@@ -42,7 +41,7 @@ public final class AmpacityFactors {
     /** {@return factor of loaded circuits side by side} Tabled for one to twenty. */
     public static Answer grouping(int circuits) {
         Physical.within("circuits", circuits, 1, Integer.MAX_VALUE);
-        return GROUPING.stream()
+        return GROUPING.rows().stream()
                 .filter(row -> row.circuits() >= circuits)
                 .findFirst()
                 .map(row -> Answer.of(row.factor()))

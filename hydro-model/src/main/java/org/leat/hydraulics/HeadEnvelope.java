@@ -4,7 +4,7 @@ import java.util.List;
 
 /**
  * Highest and lowest head met at every node of a line during a surge. Heads are above the nozzle axis, m; a joint has a node in
- * each of its sections.
+ * each of its sections. A section too short for the grid has the heads of the joint it lies at.
  */
 public final class HeadEnvelope {
 
@@ -18,21 +18,33 @@ public final class HeadEnvelope {
     private final boolean airEntered;
 
     HeadEnvelope(List<SurgeSection> sections, ReachGrid grid, double[] highest, double[] lowest, boolean airEntered) {
-        first = grid.first.clone();
-        distance = new double[grid.nodes()];
-        elevation = new double[grid.nodes()];
-        this.highest = highest.clone();
-        this.lowest = lowest.clone();
+        first = new int[sections.size() + 1];
+        for (int i = 0; i < sections.size(); i++) {
+            int host = grid.pieces.host[i];
+            first[i + 1] = first[i] + (grid.pieces.side[i] == 0 ? grid.first[host + 1] - grid.first[host] : 2);
+        }
+        int nodes = first[sections.size()];
+        distance = new double[nodes];
+        elevation = new double[nodes];
+        this.highest = new double[nodes];
+        this.lowest = new double[nodes];
         timeStep = grid.timeStep;
         waveSpeedChange = grid.waveSpeedChange;
         this.airEntered = airEntered;
         double start = 0;
         for (int i = 0; i < sections.size(); i++) {
             SurgeSection s = sections.get(i);
+            int host = grid.pieces.host[i];
+            int side = grid.pieces.side[i];
             for (int j = first[i]; j < first[i + 1]; j++) {
                 double share = (j - first[i]) / (double) (first[i + 1] - 1 - first[i]);
                 distance[j] = start + share * s.length();
                 elevation[j] = s.fromElevation() + share * (s.toElevation() - s.fromElevation());
+                int node = side > 0
+                        ? grid.first[host + 1] - 1
+                        : side < 0 ? grid.first[host] : grid.first[host] + j - first[i];
+                this.highest[j] = highest[node];
+                this.lowest[j] = lowest[node];
             }
             start += s.length();
         }

@@ -4,13 +4,16 @@ import java.util.List;
 import org.leat.law.Gravity;
 
 /**
- * Reaches of equal travel time: {@code dt = dx/a} in every section. A section has a whole number of reaches, at least one, so
- * wave speeds are adjusted a little; the number of reaches is chosen, from the one wished to half as many more, so that the
+ * Reaches of equal travel time: {@code dt = dx/a} in every section. A section has a whole number of reaches, at least one (one that
+ * is shorter than half a reach joins its neighbour: {@link ShortPieces}), so wave speeds are adjusted a little; the number of reaches is chosen, from the one wished to half as many more, so that the
  * largest adjustment is least, and the travel time of the whole line is kept. Source: Wylie and Streeter, ch. 3.
  */
 final class ReachGrid {
 
-    /** Nodes of section i are {@code first[i] … first[i + 1] − 1}; a joint has one node in each of its sections. */
+    /** Sections with reaches of their own, and the pieces too short for one that joined them. */
+    final ShortPieces pieces;
+
+    /** Nodes of lasting section i are {@code first[i] … first[i + 1] − 1}; a joint has one node in each of its sections. */
     final int[] first;
 
     final double timeStep;
@@ -24,7 +27,10 @@ final class ReachGrid {
     /** largest relative adjustment of a wave speed. */
     final double waveSpeedChange;
 
-    ReachGrid(List<SurgeSection> sections, int reaches) {
+    ReachGrid(List<SurgeSection> all, int reaches) {
+        double total = all.stream().mapToDouble(SurgeSection::travelTime).sum();
+        pieces = new ShortPieces(all, total / reaches / 2);
+        List<SurgeSection> sections = pieces.lasting;
         int[] counts = best(sections, reaches);
         timeStep = timeStep(sections, counts);
         waveSpeedChange = change(sections, counts);

@@ -20,6 +20,16 @@ public record SurgeLine(List<SurgeSection> sections, double tankHead) {
         Physical.positive("tankHead", tankHead);
     }
 
+    /**
+     * {@return the line with every section whose wave returns sooner than a time, s, taken as the length of its neighbour that has
+     * the same inertia} So a short piece of narrow steel does not set the blow of a whole line whose stop takes longer than the wave
+     * in that piece. The longest section always stays.
+     */
+    public SurgeLine withoutPieces(double leastReturnTime) {
+        Physical.notNegative("leastReturnTime", leastReturnTime);
+        return new SurgeLine(new ShortPieces(sections, leastReturnTime / 2).lasting, tankHead);
+    }
+
     /** {@return time a wave takes from tank to nozzle and back, 2 L/a, s} A stop within it is as bad as an instant one. */
     public double returnTime() {
         return 2 * sections.stream().mapToDouble(SurgeSection::travelTime).sum();

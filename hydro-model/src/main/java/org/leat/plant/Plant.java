@@ -2,6 +2,8 @@ package org.leat.plant;
 
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
+import org.leat.catalogue.Catalogue;
 import org.leat.design.Design;
 import org.leat.plant.cases.Cases;
 import org.leat.plant.cases.Running;
@@ -48,7 +50,16 @@ public final class Plant {
      *     assumed for have no effect
      */
     public static Plant of(Design design, Map<String, Double> assumedInstead) {
-        Derived derived = Derivation.of(design, assumedInstead, null);
+        return of(design, assumedInstead, Catalogue.shipped());
+    }
+
+    /** {@return the plant of a design, derived with tables of one's own} */
+    public static Plant of(Design design, Catalogue catalogue) {
+        return of(design, Map.of(), catalogue);
+    }
+
+    private static Plant of(Design design, Map<String, Double> assumedInstead, Catalogue catalogue) {
+        Derived derived = Derivation.of(design, assumedInstead, catalogue);
         return new Plant(design, derived, Cases.of(design, derived.numbers(), derived.unsolvable()));
     }
 
@@ -69,6 +80,11 @@ public final class Plant {
     /** {@return what the plant was derived from} */
     public Design design() {
         return design;
+    }
+
+    /** {@return the tables it was derived with} */
+    public Catalogue catalogue() {
+        return derived.catalogue();
     }
 
     /** {@return every number} */
@@ -100,110 +116,44 @@ public final class Plant {
         return cases.running(nozzles);
     }
 
+    /** {@return the same plant with other numbers} */
+    public Plant withNumbers(PlantNumbers changed) {
+        return near(design, derived.with(changed));
+    }
+
+    /** {@return the same plant with its numbers changed} */
+    public Plant with(UnaryOperator<PlantNumbers> change) {
+        return withNumbers(change.apply(numbers()));
+    }
+
     /** {@return the same plant with another penstock} */
     public Plant withPenstock(PenstockNumbers penstock) {
-        return with(new PlantNumbers(
-                numbers().site(),
-                numbers().water(),
-                penstock,
-                numbers().nozzles(),
-                numbers().runner(),
-                numbers().alternator(),
-                numbers().rectifier(),
-                numbers().cables(),
-                numbers().busResistance(),
-                numbers().regulator(),
-                numbers().dumpLoad(),
-                numbers().battery()));
+        return withNumbers(numbers().withPenstock(penstock));
     }
 
     /** {@return the same plant with another runner} */
     public Plant withRunner(RunnerNumbers runner) {
-        return with(new PlantNumbers(
-                numbers().site(),
-                numbers().water(),
-                numbers().penstock(),
-                numbers().nozzles(),
-                runner,
-                numbers().alternator(),
-                numbers().rectifier(),
-                numbers().cables(),
-                numbers().busResistance(),
-                numbers().regulator(),
-                numbers().dumpLoad(),
-                numbers().battery()));
+        return withNumbers(numbers().withRunner(runner));
     }
 
     /** {@return the same plant with another alternator, or the same one wound or joined otherwise} */
     public Plant withAlternator(AlternatorNumbers alternator) {
-        return with(new PlantNumbers(
-                numbers().site(),
-                numbers().water(),
-                numbers().penstock(),
-                numbers().nozzles(),
-                numbers().runner(),
-                alternator,
-                numbers().rectifier(),
-                numbers().cables(),
-                numbers().busResistance(),
-                numbers().regulator(),
-                numbers().dumpLoad(),
-                numbers().battery()));
+        return withNumbers(numbers().withAlternator(alternator));
     }
 
     /** {@return the same plant with another battery} */
     public Plant withBattery(BatteryNumbers battery) {
-        return with(new PlantNumbers(
-                numbers().site(),
-                numbers().water(),
-                numbers().penstock(),
-                numbers().nozzles(),
-                numbers().runner(),
-                numbers().alternator(),
-                numbers().rectifier(),
-                numbers().cables(),
-                numbers().busResistance(),
-                numbers().regulator(),
-                numbers().dumpLoad(),
-                battery));
+        return withNumbers(numbers().withBattery(battery));
     }
 
     /** {@return the same plant with another regulator} */
     public Plant withRegulator(RegulatorNumbers regulator) {
-        return with(new PlantNumbers(
-                numbers().site(),
-                numbers().water(),
-                numbers().penstock(),
-                numbers().nozzles(),
-                numbers().runner(),
-                numbers().alternator(),
-                numbers().rectifier(),
-                numbers().cables(),
-                numbers().busResistance(),
-                regulator,
-                numbers().dumpLoad(),
-                numbers().battery()));
+        return withNumbers(numbers().withRegulator(regulator));
     }
 
     /** {@return the same plant with other cable resistances} */
     public Plant withBusResistance(PlantNumbers.BusResistance busResistance) {
-        return with(new PlantNumbers(
-                numbers().site(),
-                numbers().water(),
-                numbers().penstock(),
-                numbers().nozzles(),
-                numbers().runner(),
-                numbers().alternator(),
-                numbers().rectifier(),
-                numbers().cables(),
-                busResistance,
-                numbers().regulator(),
-                numbers().dumpLoad(),
-                numbers().battery()));
-    }
-
-    private Plant with(PlantNumbers changed) {
-        return near(design, derived.with(changed));
+        return withNumbers(numbers().withBusResistance(busResistance));
     }
 
     private Plant near(Design other, Derived changed) {

@@ -196,34 +196,27 @@ public final class Checker {
             Outcome outcome = verdict.outcome();
             boolean danger =
                     outcome.kind().needsAttention() && verdict.run().inForce().endangers(outcome.level());
-            findings.add(new Finding(
-                    outcome,
-                    position,
-                    ways.holding(),
-                    ways.inVain(),
-                    ranges.under(outcome.identity()),
-                    verdict.broke() || ways.broke(),
-                    new Identity(
-                            outcome.rule(),
-                            lasting.computeIfAbsent(outcome.path(), path -> StablePath.path(design, path)),
-                            outcome.during()),
-                    danger,
-                    null,
-                    null));
+            Identity stable = new Identity(
+                    outcome.rule(),
+                    lasting.computeIfAbsent(outcome.path(), path -> StablePath.path(design, path)),
+                    outcome.during());
+            findings.add(Finding.of(outcome, position)
+                    .with(ways.holding(), ways.rejected())
+                    .restingOn(ranges.under(outcome.identity()))
+                    .broken(verdict.broke() || ways.broke())
+                    .known(stable, danger));
         }
         findings.sort(Comparator.naturalOrder());
-        return new Report(
-                positions.file(),
-                design.name(),
-                alternative,
-                List.of(),
+        return Report.of(
+                new Report.Subject(positions.file(), design.name(), alternative),
                 findings,
-                ranges.assumed(path -> positions.of(standsAt.apply(path))),
-                plant.unsolvable(),
-                plant.solve().running(),
-                plant.solve().pressureProfile(),
-                plant.numbers().regulator().kind(),
-                plant.solve().busSituations(),
+                new Report.SolvedPlant(
+                        ranges.assumed(path -> positions.of(standsAt.apply(path))),
+                        plant.unsolvable(),
+                        plant.solve().running(),
+                        plant.solve().pressureProfile(),
+                        plant.numbers().regulator().kind(),
+                        plant.solve().busSituations()),
                 alternatives);
     }
 }

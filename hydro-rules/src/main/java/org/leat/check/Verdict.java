@@ -23,10 +23,10 @@ record Verdict(RuleRun run, Judgement judgement, Outcome outcome, boolean broke)
      * Ways out of a failure.
      *
      * @param holding those whose edits were applied and judged again, and helped
-     * @param inVain those that helped and made another rule fail as badly
+     * @param rejected those that helped and made another rule fail as badly
      * @param broke whether the rule broke on the way
      */
-    record Ways(List<WayOut> holding, List<RejectedChange> inVain, boolean broke) {}
+    record Ways(List<WayOut> holding, List<RejectedChange> rejected, boolean broke) {}
 
     /**
      * {@return the ways out of a failure that hold: each edit was applied and judged again}
@@ -38,9 +38,9 @@ record Verdict(RuleRun run, Judgement judgement, Outcome outcome, boolean broke)
      */
     Ways waysOut(List<RuleRun> runs, Set<String> failing) {
         List<WayOut> holding = new ArrayList<>();
-        List<RejectedChange> inVain = new ArrayList<>();
+        List<RejectedChange> rejected = new ArrayList<>();
         if (!(outcome instanceof Outcome.Fail failure)) {
-            return new Ways(holding, inVain, false);
+            return new Ways(holding, rejected, false);
         }
         try {
             for (WayOut way : run.rule().waysOut(judgement, failure)) {
@@ -51,15 +51,15 @@ record Verdict(RuleRun run, Judgement judgement, Outcome outcome, boolean broke)
                     if (brings == null) {
                         holding.add(way);
                     } else {
-                        inVain.add(new RejectedChange(way, brings));
+                        rejected.add(new RejectedChange(way, brings));
                     }
                 }
             }
         } catch (RuntimeException | StackOverflowError | LinkageError e) {
             // the failure stands, with the ways that were found before the rule broke
-            return new Ways(holding, inVain, true);
+            return new Ways(holding, rejected, true);
         }
-        return new Ways(holding, inVain, false);
+        return new Ways(holding, rejected, false);
     }
 
     /** Only a pass is a way out. */

@@ -52,7 +52,7 @@ final class FindingText {
             lines.add(INDENT + "way out: " + Plainly.of(wording.of(way, outcome))
                     + (gain == null ? "" : " (" + TextWriter.watts(gain) + ")"));
         }
-        for (RejectedChange tried : finding.inVain()) {
+        for (RejectedChange tried : finding.rejected()) {
             lines.add(INDENT + "tried in vain: " + Plainly.of(wording.of(tried.way(), outcome)) + " Then "
                     + tried.brings() + " fails.");
         }

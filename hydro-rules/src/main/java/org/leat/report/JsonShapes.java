@@ -108,9 +108,9 @@ final class JsonShapes {
                 compared(o.comparison()),
                 o.missing(),
                 f.waysOut().stream().map(way -> way(way, o)).toList(),
-                f.inVain().isEmpty()
+                f.rejected().isEmpty()
                         ? null
-                        : f.inVain().stream()
+                        : f.rejected().stream()
                                 .map(t -> new JsonModel.InVain(way(t.way(), o), t.brings()))
                                 .toList(),
                 f.restsOn().stream()

@@ -91,7 +91,7 @@ class BaselineTest {
             var reading = DesignReader.read(Samples.SHORT + "cables:\n" + cables, "s.yaml");
             assertThat(reading.problems()).isEmpty();
             found.add(Checker.of(List.of(MadeRule.pack(each))).check(reading).findings().stream()
-                    .map(f -> f.lasting().path())
+                    .map(f -> f.stable().path())
                     .sorted()
                     .toList());
         }
@@ -100,7 +100,7 @@ class BaselineTest {
                 .isEqualTo(found.get(1));
         var twice = DesignReader.read(Samples.SHORT + "cables:\n" + one + one, "s.yaml");
         assertThat(Checker.of(List.of(MadeRule.pack(each))).check(twice).findings())
-                .extracting(f -> f.lasting().path())
+                .extracting(f -> f.stable().path())
                 .containsExactly("/cables[rectifier+regulator]", "/cables[rectifier+regulator 2]");
     }
 }

@@ -47,12 +47,12 @@ class CheckerTest {
         Rule atMostElevenMillimetres = made("a/narrow", j -> openBoreAtMost(j, 0.011), List.of());
         Finding alone = check(atLeastElevenMillimetres).worstFirst(Kind.FAIL).get(0);
         assertThat(alone.waysOut()).hasSize(1);
-        assertThat(alone.inVain()).isEmpty();
+        assertThat(alone.rejected()).isEmpty();
         Finding both = check(atLeastElevenMillimetres, atMostElevenMillimetres)
                 .worstFirst(Kind.FAIL)
                 .get(0);
         assertThat(both.waysOut()).isEmpty();
-        assertThat(both.inVain()).singleElement().satisfies(tried -> {
+        assertThat(both.rejected()).singleElement().satisfies(tried -> {
             assertThat(tried.brings()).isEqualTo("a/narrow");
             assertThat(tried.way()).isEqualTo(alone.waysOut().get(0));
         });

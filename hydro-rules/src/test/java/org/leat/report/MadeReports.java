@@ -84,18 +84,10 @@ final class MadeReports {
         findings.add(finding(Kind.PASS, Level.ERROR, "/barrel[north]/height", "raining", fine, "holds", 9, false));
         findings.add(finding(Kind.OPEN, Level.ERROR, "/barrel[south]", "", null, "common.not-given", 11, false));
         findings.sort(null);
-        return new Report(
-                "dir with blank/ä:b.yaml",
-                "Barrels",
-                "",
-                List.of(),
+        return Report.of(
+                new Report.Subject("dir with blank/ä:b.yaml", "Barrels", ""),
                 findings,
-                List.of(),
-                List.of(),
-                List.of(),
-                org.leat.plant.cases.PressureProfile.NONE,
-                org.leat.design.RegulatorKind.NONE,
-                org.leat.plant.cases.BusSituations.NONE,
+                Report.SolvedPlant.NOTHING,
                 List.of());
     }
 
@@ -106,19 +98,11 @@ final class MadeReports {
                 null,
                 Message.of(
                         "spills", Arg.of("rain", 1, QuantityKind.LENGTH), Arg.of("name", "\u001b]0;x\u0007\r\nname")));
-        Finding finding = new Finding(outcome, new Position("a\u001b.yaml", 1, 1, 1, 2), List.of(), List.of(), false);
-        return new Report(
-                "a\u001b.yaml",
-                "x\u0000y",
-                "",
-                List.of(),
+        Finding finding = Finding.of(outcome, new Position("a\u001b.yaml", 1, 1, 1, 2));
+        return Report.of(
+                new Report.Subject("a\u001b.yaml", "x\u0000y", ""),
                 List.of(finding),
-                List.of(),
-                List.of(),
-                List.of(),
-                org.leat.plant.cases.PressureProfile.NONE,
-                org.leat.design.RegulatorKind.NONE,
-                org.leat.plant.cases.BusSituations.NONE,
+                Report.SolvedPlant.NOTHING,
                 List.of());
     }
 
@@ -147,6 +131,8 @@ final class MadeReports {
                 : List.of();
         List<SensitiveVerdict> rests =
                 ways ? List.of(new SensitiveVerdict("/weather", Kind.PASS, Kind.FAIL)) : List.of();
-        return new Finding(outcome, new Position("dir with blank/ä:b.yaml", line, 13, line, 18), out, rests, false);
+        return Finding.of(outcome, new Position("dir with blank/ä:b.yaml", line, 13, line, 18))
+                .with(out, List.of())
+                .restingOn(rests);
     }
 }

@@ -1,6 +1,5 @@
 package org.leat.plant.cases;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.leat.catalogue.CellChemistryCatalogue;
@@ -14,8 +13,10 @@ import org.leat.design.RegulatorKind;
 import org.leat.electrics.MagnetTemperature;
 import org.leat.electrics.WindingTemperature;
 import org.leat.law.Answer;
+import org.leat.plant.cases.Day.Bus;
 import org.leat.plant.cases.Day.Charging;
 import org.leat.plant.cases.Day.Season;
+import org.leat.plant.cases.Day.Temperatures;
 import org.leat.plant.numbers.AlternatorNumbers;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.CableNumbers;
@@ -78,24 +79,22 @@ final class DaySolver {
                 && charging == Charging.REFUSED
                 && management != null
                 && Boolean.TRUE.equals(management.opensOnCold());
-        return new Day(
-                season,
+        Temperatures temperatures = new Temperatures(
                 water,
                 air,
                 resistance == null
                         ? Amount.unknown("/alternator/thermal-resistance", "unknown/winding-heat")
                         : Amount.of(winding),
                 magnets,
-                flux,
                 air + CORE_ABOVE_AIR,
-                stated() ? Amount.of(battery) : Amount.unknown("/battery/lowest-temperature", "unknown/battery-room"),
-                charging,
-                absorption(battery),
-                running,
-                opens ? removed.holder() : running.holder(),
-                opens ? removed.lastingVoltage() : running.lastingVoltage(),
-                opens ? removed.runnerSpeed() : running.runnerSpeed(),
+                stated() ? Amount.of(battery) : Amount.unknown("/battery/lowest-temperature", "unknown/battery-room"));
+        BusSituation lasting = opens ? removed : running;
+        Bus bus = new Bus(
+                lasting.holder(),
+                lasting.lastingVoltage(),
+                lasting.runnerSpeed(),
                 today.alternator().peakLineVoltage(runaway(today, running)));
+        return new SolvedDay(season, temperatures, flux, charging, absorption(battery), running, bus);
     }
 
     private double runaway(PlantNumbers today, Running running) {
@@ -126,48 +125,24 @@ final class DaySolver {
 
     private PlantNumbers numbers(double water, double air, double winding, double flux) {
         AlternatorNumbers a = numbers.alternator();
-        AlternatorNumbers alternator = new AlternatorNumbers(
-                a.polePairs(),
-                a.gearRatio(),
-                a.fluxLinkage() * flux,
-                1,
-                null,
-                a.phaseResistanceCold() * copper(winding) / (COPPER + 20),
-                a.phaseResistanceCold(),
-                a.phaseInductance(),
-                winding,
-                null,
-                a.noLoadTorque(),
-                a.noLoadTorquePerSpeed(),
-                a.currentLimit(),
-                a.speedLimit());
-        List<CableNumbers> cables = new ArrayList<>();
-        for (CableNumbers c : numbers.cables()) {
-            double warm = air + CORE_ABOVE_AIR;
-            cables.add(new CableNumbers(
-                    c.index(),
-                    c.from(),
-                    c.to(),
-                    c.length(),
-                    c.coreResistance() * copper(warm) / copper(c.conductorTemperature()),
-                    warm));
-        }
+        double cold = a.winding().resistanceCold();
+        AlternatorNumbers alternator = a.withMagnets(new AlternatorNumbers.Magnets(a.fluxLinkage() * flux, 1, null))
+                .withWinding(a.winding()
+                        .withResistance(cold * copper(winding) / (COPPER + 20))
+                        .withTemperature(winding)
+                        .withThermalResistance(null));
+        double warm = air + CORE_ABOVE_AIR;
+        List<CableNumbers> cables = numbers.cables().stream()
+                .map(c -> c.withCoreResistance(c.coreResistance() * copper(warm) / copper(c.conductorTemperature()))
+                        .withConductorTemperature(warm))
+                .toList();
         boolean regulated = numbers.regulator().kind() != RegulatorKind.NONE;
         PlantNumbers.BusResistance bus =
                 PlantNumbers.BusResistance.of(cables, regulated).orElse(numbers.busResistance());
-        return new PlantNumbers(
-                numbers.site(),
-                WaterNumbers.at(water),
-                numbers.penstock(),
-                numbers.nozzles(),
-                numbers.runner(),
-                alternator,
-                numbers.rectifier(),
-                cables,
-                bus,
-                numbers.regulator(),
-                numbers.dumpLoad(),
-                numbers.battery());
+        return numbers.withWater(WaterNumbers.at(water))
+                .withAlternator(alternator)
+                .withCables(cables)
+                .withBusResistance(bus);
     }
 
     private static double copper(double kelvin) {

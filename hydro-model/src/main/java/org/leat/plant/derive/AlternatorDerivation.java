@@ -72,18 +72,12 @@ final class AlternatorDerivation {
         return new AlternatorNumbers(
                 pairs,
                 gear,
-                flux,
-                coldFactor(alternator, Celsius.of(coldest), assume),
-                si(alternator.fluxCoefficient()),
-                atTwenty * copper(running) / copper(TWENTY),
-                atTwenty,
-                inductance,
-                running,
-                resistance,
-                loss.constantTorque(),
-                loss.eddyTorquePerSpeed(),
-                si(alternator.currentLimit()),
-                si(alternator.speedLimit()));
+                new AlternatorNumbers.Magnets(
+                        flux, coldFactor(alternator, Celsius.of(coldest), assume), si(alternator.fluxCoefficient())),
+                new AlternatorNumbers.Winding(
+                        atTwenty * copper(running) / copper(TWENTY), atTwenty, inductance, running, resistance),
+                new AlternatorNumbers.NoLoadTorque(loss.constantTorque(), loss.eddyTorquePerSpeed()),
+                new AlternatorNumbers.Limits(si(alternator.currentLimit()), si(alternator.speedLimit())));
     }
 
     private static @Nullable Double si(@Nullable Quantity<?> quantity) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.leat.catalogue.Catalogue;
 import org.leat.design.Design;
 import org.leat.design.RegulatorKind;
 import org.leat.design.TemperatureRange;
@@ -59,11 +60,25 @@ public final class Derivation {
      *
      * @param assumedInstead by the path of an assumption: the value to take in its place, SI; paths that nothing is
      *     assumed for have no effect
-     * @param near what was derived from a design that may have much in common: its parts are taken where nothing has
-     *     changed; null for none
+     * @param catalogue the tables to derive it with
      */
-    public static Derived of(Design design, Map<String, Double> assumedInstead, @Nullable Derived near) {
-        Assume assume = new Assume(assumedInstead, near == null ? List.of() : near.parts());
+    public static Derived of(Design design, Map<String, Double> assumedInstead, Catalogue catalogue) {
+        return of(design, assumedInstead, catalogue, List.of());
+    }
+
+    /**
+     * {@return the numbers of a design that may have much in common with another}
+     *
+     * @param assumedInstead as in {@link #of(Design, Map, Catalogue)}
+     * @param near what was derived from the other: its tables are taken, and its parts where nothing has changed
+     */
+    public static Derived of(Design design, Map<String, Double> assumedInstead, Derived near) {
+        return of(design, assumedInstead, near.catalogue(), near.parts());
+    }
+
+    private static Derived of(
+            Design design, Map<String, Double> assumedInstead, Catalogue catalogue, List<Assume.Part<?>> parts) {
+        Assume assume = new Assume(assumedInstead, parts);
         TemperatureRange range = design.site().waterTemperature();
         Waters waters = assume.part(Arrays.asList(range), () -> waters(range, assume));
         SiteNumbers site = assume.part(
@@ -71,7 +86,7 @@ public final class Derivation {
                 () -> SiteDerivation.of(design.site(), waters.lowest(), waters.highest(), assume));
         PenstockNumbers penstock = assume.part(
                 Arrays.asList(design.penstock(), design.intake(), site, waters),
-                () -> PenstockDerivation.of(design, site, waters.coldest(), assume));
+                () -> PenstockDerivation.of(design, site, waters.coldest(), catalogue, assume));
         NozzleNumbers nozzles =
                 assume.part(Arrays.asList(design.nozzles()), () -> NozzleDerivation.of(design.nozzles(), assume));
         double coldAir = site.lowestAirTemperature();
@@ -116,7 +131,7 @@ public final class Derivation {
                 battery);
         List<Assumption> assumptions = new ArrayList<>(assume.list());
         assumptions.sort(Comparator.comparingInt(Derivation::rank));
-        return new Derived(numbers, assumptions, unsolvable(design, site), assume.parts());
+        return new Derived(numbers, assumptions, unsolvable(design, site), catalogue, assume.parts());
     }
 
     /**

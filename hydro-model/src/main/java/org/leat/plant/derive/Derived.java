@@ -1,6 +1,7 @@
 package org.leat.plant.derive;
 
 import java.util.List;
+import org.leat.catalogue.Catalogue;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.PlantNumbers;
 
@@ -10,16 +11,19 @@ public final class Derived {
     private final PlantNumbers numbers;
     private final List<Assumption> assumptions;
     private final List<Amount.Unknown> unsolvable;
+    private final Catalogue catalogue;
     private final List<Assume.Part<?>> parts;
 
     Derived(
             PlantNumbers numbers,
             List<Assumption> assumptions,
             List<Amount.Unknown> unsolvable,
+            Catalogue catalogue,
             List<Assume.Part<?>> parts) {
         this.numbers = numbers;
         this.assumptions = List.copyOf(assumptions);
         this.unsolvable = List.copyOf(unsolvable);
+        this.catalogue = catalogue;
         this.parts = parts;
     }
 
@@ -38,9 +42,14 @@ public final class Derived {
         return unsolvable;
     }
 
+    /** {@return the tables it was derived with} */
+    public Catalogue catalogue() {
+        return catalogue;
+    }
+
     /** {@return the same with other numbers, not those of the design} */
     public Derived with(PlantNumbers changed) {
-        return new Derived(changed, assumptions, unsolvable, parts);
+        return new Derived(changed, assumptions, unsolvable, catalogue, parts);
     }
 
     List<Assume.Part<?>> parts() {

@@ -3,7 +3,7 @@ package org.leat.plant.derive;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.leat.catalogue.FittingLoss;
+import org.leat.catalogue.Catalogue;
 import org.leat.catalogue.Spread;
 import org.leat.design.Design;
 import org.leat.design.ElementPath;
@@ -15,6 +15,7 @@ import org.leat.design.Section;
 import org.leat.design.Sunlight;
 import org.leat.hydraulics.LossCoefficient;
 import org.leat.plant.numbers.PenstockNumbers;
+import org.leat.plant.numbers.PipeNumbers;
 import org.leat.plant.numbers.SectionNumbers;
 import org.leat.plant.numbers.SiteNumbers;
 import org.leat.plant.numbers.WaterNumbers;
@@ -29,7 +30,8 @@ final class PenstockDerivation {
 
     private PenstockDerivation() {}
 
-    static PenstockNumbers of(Design design, SiteNumbers site, WaterNumbers coldest, Assume assume) {
+    static PenstockNumbers of(
+            Design design, SiteNumbers site, WaterNumbers coldest, Catalogue catalogue, Assume assume) {
         Penstock penstock = design.penstock();
         double hottest = wallTemperature(penstock, site, assume);
         double[] elevation = SectionElevations.of(penstock.sections(), site.grossHead(), assume);
@@ -37,28 +39,17 @@ final class PenstockDerivation {
         for (int i = 0; i < penstock.sections().size(); i++) {
             Section section = penstock.sections().get(i);
             String path = ElementPath.item("/penstock/sections", penstock.sections(), i);
-            PipeNumbers pipe =
-                    new PipeDerivation(path + "/pipe", hottest, coldest.temperature(), assume).of(section.pipe());
-            double loss = fittings(section, path, pipe.bore(), i == 0, assume);
+            PipeNumbers pipe = new PipeDerivation(path + "/pipe", hottest, coldest.temperature(), catalogue, assume)
+                    .of(section.pipe());
+            double loss = fittings(section, path, pipe.bore(), i == 0, catalogue, assume);
             sections.add(new SectionNumbers(
                     section.name(),
-                    pipe.material(),
-                    pipe.outsideDiameter(),
-                    pipe.leastWall(),
-                    pipe.bore(),
-                    pipe.outsideDiameter() - 2 * pipe.leastWall(),
+                    pipe,
                     Si.of(section.length()),
-                    pipe.roughness(),
                     elevation[i],
                     elevation[i + 1],
                     loss,
-                    pipe.rating(),
-                    pipe.ratingHot(),
-                    pipe.ratingHot().times(pipe.surgeFactor()),
                     hottest,
-                    pipe.modulus(),
-                    pipe.longTermModulus(),
-                    pipe.poissonRatio(),
                     WaterDerivation.waveSpeed(pipe, coldest),
                     ValveDerivation.of(section, path, pipe.bore(), assume)));
         }
@@ -106,25 +97,26 @@ final class PenstockDerivation {
                 "assumed/wall-sunlight-not-stated");
     }
 
-    private static double fittings(Section section, String path, double bore, boolean first, Assume assume) {
+    private static double fittings(
+            Section section, String path, double bore, boolean first, Catalogue catalogue, Assume assume) {
         double sum = 0;
         boolean entrance = false;
         for (Fitting fitting : section.fittings()) {
             Double own = fitting.lossCoefficient();
-            double k = own != null ? own : FittingLoss.of(fitting.kind()).usual();
+            double k = own != null ? own : catalogue.fittingLoss(fitting.kind()).usual();
             double fittingBore = Si.of(fitting.bore(), bore);
             int count = fitting.count() == null ? 1 : fitting.count();
             sum += count * LossCoefficient.onBore(k, fittingBore, bore);
             entrance |= isEntrance(fitting.kind());
         }
         if (first && !entrance) {
-            Spread sharp = FittingLoss.of(FittingKind.ENTRANCE_SHARP);
+            Spread sharp = catalogue.fittingLoss(FittingKind.ENTRANCE_SHARP);
             sum += assume.value(
                     path + "/fittings",
                     QuantityKind.RATIO,
                     sharp.usual(),
-                    FittingLoss.of(FittingKind.ENTRANCE_ROUNDED).low(),
-                    FittingLoss.of(FittingKind.ENTRANCE_PROJECTING).high(),
+                    catalogue.fittingLoss(FittingKind.ENTRANCE_ROUNDED).low(),
+                    catalogue.fittingLoss(FittingKind.ENTRANCE_PROJECTING).high(),
                     "assumed/entrance",
                     sharp.source(),
                     Assumption.Weight.SOUND_DEFAULT);

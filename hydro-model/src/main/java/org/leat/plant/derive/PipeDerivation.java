@@ -5,6 +5,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Pressure;
 import org.jspecify.annotations.Nullable;
+import org.leat.catalogue.Catalogue;
 import org.leat.catalogue.MaterialData;
 import org.leat.catalogue.MaterialModulus;
 import org.leat.catalogue.MaterialProperty;
@@ -21,6 +22,9 @@ import org.leat.catalogue.TemperatureReduction;
 import org.leat.catalogue.TemperatureTradition;
 import org.leat.design.Pipe;
 import org.leat.plant.numbers.Amount;
+import org.leat.plant.numbers.PipeNumbers;
+import org.leat.plant.numbers.PipeNumbers.Stiffness;
+import org.leat.plant.numbers.PipeNumbers.Strength;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
@@ -33,17 +37,20 @@ final class PipeDerivation {
     private final String path;
     private final double wallTemperature;
     private final double coldest;
+    private final Catalogue catalogue;
     private final Assume assume;
 
     /**
      * @param path of the pipe in the design
      * @param wallTemperature highest, K
      * @param coldest water, K
+     * @param catalogue the tables to take walls and ratings from
      */
-    PipeDerivation(String path, double wallTemperature, double coldest, Assume assume) {
+    PipeDerivation(String path, double wallTemperature, double coldest, Catalogue catalogue, Assume assume) {
         this.path = path;
         this.wallTemperature = wallTemperature;
         this.coldest = coldest;
+        this.catalogue = catalogue;
         this.assume = assume;
     }
 
@@ -65,7 +72,7 @@ final class PipeDerivation {
         PipeStandard standard = standard(pipe.standard(), PipeStandard.ISO_4427);
         double outside = Si.of(pipe.outsideDiameter());
         double sdr = pipe.sdr() != null ? pipe.sdr() : outside / Si.of(pipe.wall(), outside / 11);
-        PlasticPipe tabled = PipeCatalogue.pipe(standard, material, outside, sdr);
+        PlasticPipe tabled = catalogue.pipe(standard, material, outside, sdr);
         PipeDimensions dimensions =
                 pipe.wall() == null ? tabled.dimensions() : PreferredWall.ofWall(standard, outside, Si.of(pipe.wall()));
         double ofWall = pipe.sdr() != null ? tabled.nominalPressure() : calculated(standard, material, outside, sdr);
@@ -88,7 +95,7 @@ final class PipeDerivation {
     /** The wall the standard tables for a nominal pressure, else the one its design stress asks for. */
     private double pvcWall(Pipe.PvcU pipe, PipeStandard standard, double outside) {
         double nominal = Si.of(pipe.pressureRating(), 0);
-        Optional<PlasticPipe> tabled = PipeCatalogue.ofRating(standard, PipeMaterial.PVC_U, outside, nominal);
+        Optional<PlasticPipe> tabled = catalogue.pipeOfRating(standard, PipeMaterial.PVC_U, outside, nominal);
         if (tabled.isPresent()) {
             return tabled.get().dimensions().minimumWall();
         }
@@ -120,13 +127,9 @@ final class PipeDerivation {
                 outside,
                 least,
                 outside - 2 * wall,
-                rating,
-                rating,
-                SurgeAllowance.recurring(PipeMaterial.STEEL),
-                fast(PipeMaterial.STEEL),
-                standing(PipeMaterial.STEEL),
-                MaterialData.usual(PipeMaterial.STEEL, MaterialProperty.POISSON_RATIO),
-                roughness(PipeMaterial.STEEL, pipe.roughness()));
+                roughness(PipeMaterial.STEEL, pipe.roughness()),
+                new Strength(rating, rating, SurgeAllowance.recurring(PipeMaterial.STEEL)),
+                stiffness(PipeMaterial.STEEL));
     }
 
     private PipeNumbers of(Pipe.Hose hose) {
@@ -147,13 +150,12 @@ final class PipeDerivation {
                 bore + 2 * wall,
                 wall,
                 bore,
-                rating,
-                rating instanceof Amount.Unknown ? rating : hot,
-                SurgeAllowance.recurring(PipeMaterial.HOSE),
-                modulus,
-                modulus,
-                MaterialData.usual(PipeMaterial.HOSE, MaterialProperty.POISSON_RATIO),
-                roughness(PipeMaterial.HOSE, hose.roughness()));
+                roughness(PipeMaterial.HOSE, hose.roughness()),
+                new Strength(
+                        rating,
+                        rating instanceof Amount.Unknown ? rating : hot,
+                        SurgeAllowance.recurring(PipeMaterial.HOSE)),
+                new Stiffness(modulus, modulus, MaterialData.usual(PipeMaterial.HOSE, MaterialProperty.POISSON_RATIO)));
     }
 
     private PipeNumbers of(Pipe.OtherPipe pipe) {
@@ -171,13 +173,12 @@ final class PipeDerivation {
                 bore + 2 * wall,
                 wall,
                 bore,
-                rating,
-                rating instanceof Amount.Unknown ? rating : hot,
-                1,
-                stated(pipe.modulus(), "/modulus", "unknown/modulus-not-stated"),
-                stated(pipe.longTermModulus(), "/long-term-modulus", "unknown/modulus-not-stated"),
-                pipe.poissonRatio() == null ? 0.4 : pipe.poissonRatio(),
-                roughness(PipeMaterial.PE100, pipe.roughness()));
+                roughness(PipeMaterial.PE100, pipe.roughness()),
+                new Strength(rating, rating instanceof Amount.Unknown ? rating : hot, 1),
+                new Stiffness(
+                        stated(pipe.modulus(), "/modulus", "unknown/modulus-not-stated"),
+                        stated(pipe.longTermModulus(), "/long-term-modulus", "unknown/modulus-not-stated"),
+                        pipe.poissonRatio() == null ? 0.4 : pipe.poissonRatio()));
     }
 
     private PipeNumbers plastic(
@@ -195,13 +196,14 @@ final class PipeDerivation {
                 dimensions.outsideDiameter(),
                 dimensions.minimumWall(),
                 dimensions.boreForLoss(),
-                Amount.of(rating),
-                reduction.times(rating),
-                SurgeAllowance.recurring(material),
-                fast(material),
-                standing(material),
-                MaterialData.usual(material, MaterialProperty.POISSON_RATIO),
-                roughness(material, roughness));
+                roughness(material, roughness),
+                new Strength(Amount.of(rating), reduction.times(rating), SurgeAllowance.recurring(material)),
+                stiffness(material));
+    }
+
+    private Stiffness stiffness(PipeMaterial material) {
+        return new Stiffness(
+                fast(material), standing(material), MaterialData.usual(material, MaterialProperty.POISSON_RATIO));
     }
 
     private static double calculated(PipeStandard standard, PipeMaterial material, double outside, double sdr) {

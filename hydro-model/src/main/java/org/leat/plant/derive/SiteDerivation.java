@@ -1,13 +1,10 @@
 package org.leat.plant.derive;
 
-import java.util.ArrayList;
-import java.util.List;
 import org.leat.design.Site;
 import org.leat.design.Stream;
 import org.leat.design.TemperatureRange;
 import org.leat.hydraulics.AtmosphericPressure;
 import org.leat.hydraulics.Estimate;
-import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.SiteNumbers;
 import org.leat.plant.numbers.WaterNumbers;
 import org.leat.quantity.Celsius;
@@ -45,20 +42,12 @@ final class SiteDerivation {
                         Celsius.toKelvin(45),
                         "assumed/air-temperature");
         Stream stream = site.stream();
-        List<Amount.Unknown> unknown = new ArrayList<>();
-        double share = stream == null ? 0.95 : Si.of(stream.fullPipeShare(), 0.95);
         return new SiteNumbers(
                 head.value(),
                 tolerance == null ? 0 : tolerance,
                 altitude,
                 AtmosphericPressure.atAltitude(altitude),
-                lowestWater,
-                highestWater,
-                lowestAir,
-                highestAir,
-                StreamDerivation.levels(stream, assume, unknown),
-                StreamDerivation.kept(stream),
-                share,
-                unknown.isEmpty() ? null : unknown.get(0));
+                new SiteNumbers.Temperatures(lowestWater, highestWater, lowestAir, highestAir),
+                StreamDerivation.of(stream, assume));
     }
 }

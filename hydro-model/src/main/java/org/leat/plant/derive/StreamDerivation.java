@@ -10,20 +10,32 @@ import org.leat.design.Stream;
 import org.leat.design.StreamFlow;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.StreamLevel;
+import org.leat.plant.numbers.StreamNumbers;
 import org.leat.quantity.Si;
 import org.leat.quantity.VolumeFlow;
 
 /** Flows of the stream over the year, most water first. */
 final class StreamDerivation {
 
+    private static final double USUAL_FULL_PIPE_SHARE = 0.95;
+
     private StreamDerivation() {}
 
-    static double kept(@Nullable Stream stream) {
+    static StreamNumbers of(@Nullable Stream stream, Assume assume) {
+        List<Amount.Unknown> unknown = new ArrayList<>();
+        return new StreamNumbers(
+                levels(stream, assume, unknown),
+                kept(stream),
+                stream == null ? USUAL_FULL_PIPE_SHARE : Si.of(stream.fullPipeShare(), USUAL_FULL_PIPE_SHARE),
+                unknown.isEmpty() ? null : unknown.get(0));
+    }
+
+    private static double kept(@Nullable Stream stream) {
         return stream == null ? 0 : Si.of(stream.keptInStream(), 0);
     }
 
     /** {@return the levels} The reason why a gauging gives none is added to {@code unknown}. */
-    static List<StreamLevel> levels(@Nullable Stream stream, Assume assume, List<Amount.Unknown> unknown) {
+    private static List<StreamLevel> levels(@Nullable Stream stream, Assume assume, List<Amount.Unknown> unknown) {
         if (stream == null) {
             return List.of();
         }

@@ -6,6 +6,7 @@ import org.leat.hydraulics.WallRestraint;
 import org.leat.hydraulics.WaterProperties;
 import org.leat.hydraulics.WaveSpeed;
 import org.leat.plant.numbers.Amount;
+import org.leat.plant.numbers.PipeNumbers;
 import org.leat.plant.numbers.WaterNumbers;
 import org.leat.quantity.Celsius;
 import org.leat.quantity.Si;
@@ -24,14 +25,14 @@ final class WaterDerivation {
 
     /** {@return wave speed in a pipe held against movement along its axis, m/s} */
     static Amount waveSpeed(PipeNumbers pipe, WaterNumbers water) {
-        if (!(pipe.modulus() instanceof Amount.Known modulus)) {
-            return pipe.modulus();
+        if (!(pipe.stiffness().modulus() instanceof Amount.Known modulus)) {
+            return pipe.stiffness().modulus();
         }
         return Amount.of(WaveSpeed.thickWall(
                 water.bulkModulus(),
                 water.density(),
                 modulus.value(),
-                pipe.poissonRatio(),
+                pipe.stiffness().poissonRatio(),
                 pipe.bore(),
                 pipe.leastWall(),
                 WallRestraint.NO_AXIAL_MOVEMENT));

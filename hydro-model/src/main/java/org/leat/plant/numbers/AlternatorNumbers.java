@@ -10,43 +10,147 @@ import org.leat.quantity.Celsius;
  *
  * @param polePairs magnets of one polarity
  * @param gearRatio alternator speed over runner speed
- * @param fluxLinkage phase peak voltage over electrical angular speed, as measured at 20 °C, V·s
- * @param coldMagnetFactor flux on the coldest day over that at 20 °C
- * @param fluxCoefficient change of the flux with temperature, 1/K; null where it is not stated: then warmth leaves it
- * @param phaseResistance at the winding temperature below, Ω
- * @param phaseResistanceCold at 20 °C, Ω
- * @param phaseInductance H
- * @param windingTemperature while running, K; where there is a thermal resistance only where the search for it begins
- * @param thermalResistance of winding to air, K/W; null where none is stated, or where the temperature is
- * @param noLoadTorque part of iron and friction torque that does not depend on speed, N·m
- * @param noLoadTorquePerSpeed part that grows with speed, N·m·s
- * @param currentLimit rms of one lead, A; null where not stated
- * @param speedLimit rad/s; null where not stated
+ * @param magnets what they link with the winding
+ * @param winding copper of one phase
+ * @param noLoad iron and friction
+ * @param limits what the machine stands
  */
+@Withers
 public record AlternatorNumbers(
-        int polePairs,
-        double gearRatio,
-        double fluxLinkage,
-        double coldMagnetFactor,
-        @Nullable Double fluxCoefficient,
-        double phaseResistance,
-        double phaseResistanceCold,
-        double phaseInductance,
-        double windingTemperature,
-        @Nullable Double thermalResistance,
-        double noLoadTorque,
-        double noLoadTorquePerSpeed,
-        @Nullable Double currentLimit,
-        @Nullable Double speedLimit) {
+        int polePairs, double gearRatio, Magnets magnets, Winding winding, NoLoadTorque noLoad, Limits limits)
+        implements AlternatorNumbersBuilder.With {
+
+    /**
+     * Flux of the magnets.
+     *
+     * @param fluxLinkage phase peak voltage over electrical angular speed, as measured at 20 °C, V·s
+     * @param coldFactor flux on the coldest day over that at 20 °C
+     * @param fluxCoefficient change of the flux with temperature, 1/K; null where it is not stated: then warmth leaves it
+     */
+    @Withers
+    public record Magnets(
+            double fluxLinkage, double coldFactor, @Nullable Double fluxCoefficient)
+            implements AlternatorNumbersMagnetsBuilder.With {}
+
+    /**
+     * Winding of one phase.
+     *
+     * @param resistance at the temperature below, Ω
+     * @param resistanceCold at 20 °C, Ω
+     * @param inductance H
+     * @param temperature while running, K; where there is a thermal resistance only where the search for it begins
+     * @param thermalResistance of winding to air, K/W; null where none is stated, or where the temperature is
+     */
+    @Withers
+    public record Winding(
+            double resistance,
+            double resistanceCold,
+            double inductance,
+            double temperature,
+            @Nullable Double thermalResistance)
+            implements AlternatorNumbersWindingBuilder.With {
+
+        /** {@return the same winding at another temperature, K} */
+        public Winding warmedTo(double kelvin) {
+            return withResistance(resistanceCold * copper(kelvin) / copper(Celsius.toKelvin(20)))
+                    .withTemperature(kelvin);
+        }
+    }
+
+    /**
+     * Iron and friction torque.
+     *
+     * @param constant part that does not depend on speed, N·m
+     * @param perSpeed part that grows with speed, N·m·s
+     */
+    public record NoLoadTorque(double constant, double perSpeed) {
+
+        /** {@return torque at a speed of the alternator (rad/s), N·m} */
+        public double at(double alternatorSpeed) {
+            return constant + perSpeed * alternatorSpeed;
+        }
+    }
+
+    /**
+     * What the machine stands.
+     *
+     * @param current rms of one lead, A; null where not stated
+     * @param speed rad/s; null where not stated
+     */
+    public record Limits(@Nullable Double current, @Nullable Double speed) {
+
+        /** Nothing is stated. */
+        public static final Limits NONE = new Limits(null, null);
+    }
+
+    /** {@return flux linkage of a phase at 20 °C, V·s} See {@link Magnets}. */
+    public double fluxLinkage() {
+        return magnets.fluxLinkage();
+    }
+
+    /** {@return flux on the coldest day over that at 20 °C} */
+    public double coldMagnetFactor() {
+        return magnets.coldFactor();
+    }
+
+    /** {@return change of the flux with temperature, 1/K; null where it is not stated} */
+    public @Nullable Double fluxCoefficient() {
+        return magnets.fluxCoefficient();
+    }
+
+    /** {@return resistance of a phase at the temperature of the winding, Ω} See {@link Winding}. */
+    public double phaseResistance() {
+        return winding.resistance();
+    }
+
+    /** {@return resistance of a phase at 20 °C, Ω} */
+    public double phaseResistanceCold() {
+        return winding.resistanceCold();
+    }
+
+    /** {@return inductance of a phase, H} */
+    public double phaseInductance() {
+        return winding.inductance();
+    }
+
+    /** {@return temperature of the winding while running, K} See {@link Winding}. */
+    public double windingTemperature() {
+        return winding.temperature();
+    }
+
+    /** {@return of winding to air, K/W; null where none is stated, or where the temperature is} */
+    public @Nullable Double thermalResistance() {
+        return winding.thermalResistance();
+    }
+
+    /** {@return part of iron and friction torque that does not depend on speed, N·m} */
+    public double noLoadTorque() {
+        return noLoad.constant();
+    }
+
+    /** {@return part of iron and friction torque that grows with speed, N·m·s} */
+    public double noLoadTorquePerSpeed() {
+        return noLoad.perSpeed();
+    }
+
+    /** {@return rms of one lead that the winding stands, A; null where not stated} */
+    public @Nullable Double currentLimit() {
+        return limits.current();
+    }
+
+    /** {@return speed that the machine stands, rad/s; null where not stated} */
+    public @Nullable Double speedLimit() {
+        return limits.speed();
+    }
 
     /** {@return peak voltage between two leads, nothing connected, magnets at 20 °C, V} */
     public double peakLineVoltage(double alternatorSpeed) {
-        return Math.sqrt(3) * fluxLinkage * polePairs * alternatorSpeed;
+        return Math.sqrt(3) * fluxLinkage() * polePairs * alternatorSpeed;
     }
 
     /** {@return speed at which the peak voltage between leads reaches a voltage, rad/s} */
     public double speedAt(double peakLineVoltage) {
-        return peakLineVoltage / (Math.sqrt(3) * fluxLinkage * polePairs);
+        return peakLineVoltage / (Math.sqrt(3) * fluxLinkage() * polePairs);
     }
 
     /**
@@ -57,21 +161,12 @@ public record AlternatorNumbers(
      */
     public AlternatorNumbers rewound(double turnsRatio) {
         double square = turnsRatio * turnsRatio;
-        return new AlternatorNumbers(
-                polePairs,
-                gearRatio,
-                fluxLinkage * turnsRatio,
-                coldMagnetFactor,
-                fluxCoefficient,
-                phaseResistance * square,
-                phaseResistanceCold * square,
-                phaseInductance * square,
-                windingTemperature,
-                thermalResistance,
-                noLoadTorque,
-                noLoadTorquePerSpeed,
-                currentLimit == null ? null : currentLimit / turnsRatio,
-                speedLimit);
+        Double limit = limits.current();
+        return withMagnets(magnets.withFluxLinkage(magnets.fluxLinkage() * turnsRatio))
+                .withWinding(winding.withResistance(winding.resistance() * square)
+                        .withResistanceCold(winding.resistanceCold() * square)
+                        .withInductance(winding.inductance() * square))
+                .withLimits(new Limits(limit == null ? null : limit / turnsRatio, limits.speed()));
     }
 
     /** {@return the same machine joined in star where it was in delta} */
@@ -86,40 +181,12 @@ public record AlternatorNumbers(
 
     /** {@return the same machine, what it stands left out} */
     public AlternatorNumbers withoutLimits() {
-        return new AlternatorNumbers(
-                polePairs,
-                gearRatio,
-                fluxLinkage,
-                coldMagnetFactor,
-                fluxCoefficient,
-                phaseResistance,
-                phaseResistanceCold,
-                phaseInductance,
-                windingTemperature,
-                thermalResistance,
-                noLoadTorque,
-                noLoadTorquePerSpeed,
-                null,
-                null);
+        return withLimits(Limits.NONE);
     }
 
     /** {@return the same machine with its winding at another temperature, K} */
     public AlternatorNumbers warmedTo(double kelvin) {
-        return new AlternatorNumbers(
-                polePairs,
-                gearRatio,
-                fluxLinkage,
-                coldMagnetFactor,
-                fluxCoefficient,
-                phaseResistanceCold * copper(kelvin) / copper(Celsius.toKelvin(20)),
-                phaseResistanceCold,
-                phaseInductance,
-                kelvin,
-                thermalResistance,
-                noLoadTorque,
-                noLoadTorquePerSpeed,
-                currentLimit,
-                speedLimit);
+        return withWinding(winding.warmedTo(kelvin));
     }
 
     /** {@return what the resistance of copper is in proportion to, K} Far below any winter it ends. */
@@ -132,8 +199,9 @@ public record AlternatorNumbers(
      * they do not exceed; past 200 °C their coefficient is not known and their flux is left at that of 200 °C.
      */
     public AlternatorConstants atWindingTemperature() {
-        double celsius = Math.max(-60, Math.min(200, Celsius.of(windingTemperature)));
-        double flux = fluxCoefficient == null ? 1 : MagnetTemperature.factor(fluxCoefficient, celsius);
-        return new AlternatorConstants(polePairs, fluxLinkage * flux, phaseResistance, phaseInductance);
+        double celsius = Math.max(-60, Math.min(200, Celsius.of(windingTemperature())));
+        double flux =
+                magnets.fluxCoefficient() == null ? 1 : MagnetTemperature.factor(magnets.fluxCoefficient(), celsius);
+        return new AlternatorConstants(polePairs, fluxLinkage() * flux, phaseResistance(), phaseInductance());
     }
 }

@@ -15,6 +15,7 @@ import org.leat.design.Chemistry;
  * @param chargeVoltageLimit of the bank, V
  * @param absorptionVoltage of the bank: the regulator's set point, else the chemistry's, V
  */
+@Withers
 public record BatteryNumbers(
         Chemistry chemistry,
         int cellsInSeries,
@@ -24,9 +25,11 @@ public record BatteryNumbers(
         double internalResistance,
         Amount chargeCurrentLimit,
         Amount chargeVoltageLimit,
-        double absorptionVoltage) {
+        double absorptionVoltage)
+        implements BatteryNumbersBuilder.With {
 
     /** {@return the same bank with another number of cells in series and the same stored energy} */
+    @Override
     public BatteryNumbers withCellsInSeries(int cells) {
         double ratio = (double) cells / cellsInSeries;
         return new BatteryNumbers(

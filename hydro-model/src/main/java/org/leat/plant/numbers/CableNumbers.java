@@ -12,8 +12,10 @@ import org.leat.design.Place;
  * @param coreResistance of one core at its working temperature, parallel cores counted, Ω
  * @param conductorTemperature at which that holds, K
  */
+@Withers
 public record CableNumbers(
-        int index, Place from, Place to, double length, double coreResistance, double conductorTemperature) {
+        int index, Place from, Place to, double length, double coreResistance, double conductorTemperature)
+        implements CableNumbersBuilder.With {
 
     /** {@return resistance there and back, Ω} */
     public double loopResistance() {

@@ -12,9 +12,11 @@ import org.leat.design.DumpSide;
  * @param triggerVoltage at which it is switched on, V; null where not stated
  * @param side of the battery's fuse; null where not stated
  */
+@Withers
 public record DumpLoadNumbers(
         double resistanceCold,
         double resistanceHot,
         @Nullable Double powerRating,
         @Nullable Double triggerVoltage,
-        @Nullable DumpSide side) {}
+        @Nullable DumpSide side)
+        implements DumpLoadNumbersBuilder.With {}

@@ -13,13 +13,15 @@ import org.jspecify.annotations.Nullable;
  * @param branchLoss loss coefficient of each branch on its bore
  * @param shutOff valve or needle at a nozzle, its bore that of the branch, zero where that is not stated; null where no time is
  */
+@Withers
 public record NozzleNumbers(
         List<NozzleGroup> sets,
         double velocityCoefficient,
         double contractionCoefficient,
         @Nullable Double branchBore,
         double branchLoss,
-        @Nullable ValveNumbers shutOff) {
+        @Nullable ValveNumbers shutOff)
+        implements NozzleNumbersBuilder.With {
     public NozzleNumbers {
         sets = List.copyOf(sets);
     }

@@ -12,12 +12,14 @@ import org.jspecify.annotations.Nullable;
  * @param inletClosingTime of a valve at the intake, s; null where none is stated
  * @param ventBelowValve whether a vent sits below that valve; false where that is not stated, null without a vent
  */
+@Withers
 public record PenstockNumbers(
         List<SectionNumbers> sections,
         double screenLoss,
         @Nullable Double fittingsRating,
         @Nullable Double inletClosingTime,
-        @Nullable Boolean ventBelowValve) {
+        @Nullable Boolean ventBelowValve)
+        implements PenstockNumbersBuilder.With {
     public PenstockNumbers {
         sections = List.copyOf(sections);
     }

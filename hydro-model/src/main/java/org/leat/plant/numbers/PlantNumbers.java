@@ -21,6 +21,7 @@ import org.leat.design.Place;
  * @param dumpLoad null where the design has none or tells neither its resistance nor its power
  * @param battery battery
  */
+@Withers
 public record PlantNumbers(
         SiteNumbers site,
         WaterNumbers water,
@@ -33,7 +34,8 @@ public record PlantNumbers(
         BusResistance busResistance,
         RegulatorNumbers regulator,
         @Nullable DumpLoadNumbers dumpLoad,
-        BatteryNumbers battery) {
+        BatteryNumbers battery)
+        implements PlantNumbersBuilder.With {
     public PlantNumbers {
         cables = List.copyOf(cables);
     }

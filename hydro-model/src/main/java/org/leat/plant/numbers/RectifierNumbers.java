@@ -12,10 +12,12 @@ import org.jspecify.annotations.Nullable;
  * @param capacitorVoltageRating V; null where no capacitor or no rating is stated
  * @param capacitance across the output, F; zero where none is stated
  */
+@Withers
 public record RectifierNumbers(
         double threshold,
         double slopeResistance,
         @Nullable Double reverseVoltageRating,
         @Nullable Double averageCurrentRating,
         @Nullable Double capacitorVoltageRating,
-        double capacitance) {}
+        double capacitance)
+        implements RectifierNumbersBuilder.With {}

@@ -14,6 +14,7 @@ import org.leat.design.RegulatorKind;
  * @param inputVoltageLimit V; null where not stated
  * @param equalisingVoltage set point of the whole bank, V; null where it is not used
  */
+@Withers
 public record RegulatorNumbers(
         RegulatorKind kind,
         double windowFrom,
@@ -21,7 +22,8 @@ public record RegulatorNumbers(
         double efficiency,
         @Nullable Double currentRating,
         @Nullable Double inputVoltageLimit,
-        @Nullable Double equalisingVoltage) {
+        @Nullable Double equalisingVoltage)
+        implements RegulatorNumbersBuilder.With {
 
     /** {@return a tracking regulator with a window, without other limits} */
     public static RegulatorNumbers tracking(double windowFrom, double windowTo, double efficiency) {
@@ -30,6 +32,6 @@ public record RegulatorNumbers(
 
     /** {@return the same regulator, what its input stands left out} */
     public RegulatorNumbers withoutInputLimit() {
-        return new RegulatorNumbers(kind, windowFrom, windowTo, efficiency, currentRating, null, equalisingVoltage);
+        return withInputVoltageLimit(null);
     }
 }

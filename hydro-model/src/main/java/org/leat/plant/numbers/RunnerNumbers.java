@@ -14,6 +14,7 @@ import org.leat.design.RunnerKind;
  * @param lateEntry water that no longer catches up with a fast bucket
  * @param bestSpeedRatio bucket speed over jet velocity of most power
  */
+@Withers
 public record RunnerNumbers(
         RunnerKind kind,
         double pitchDiameter,
@@ -21,10 +22,5 @@ public record RunnerNumbers(
         double returnFactor,
         double bucketEfficiency,
         double lateEntry,
-        double bestSpeedRatio) {
-
-    /** {@return the same wheel with another pitch diameter, m} */
-    public RunnerNumbers withPitchDiameter(double metres) {
-        return new RunnerNumbers(kind, metres, jetAngle, returnFactor, bucketEfficiency, lateEntry, bestSpeedRatio);
-    }
-}
+        double bestSpeedRatio)
+        implements RunnerNumbersBuilder.With {}

@@ -9,55 +9,95 @@ import org.leat.design.ElementPath;
  * One section of the penstock, in SI.
  *
  * @param name as in the design
- * @param material what the wall is made of; null for a pipe of one's own
- * @param outsideDiameter m
- * @param leastWall wall for strength, m
- * @param bore inside diameter for losses (mean wall), m
- * @param boreForStrength inside diameter at the least wall, m
+ * @param pipe its pipe
  * @param length along the pipe, m
- * @param roughness sand-grain, m
  * @param fromElevation of the upper end above the nozzle axis, m
  * @param toElevation of the lower end above the nozzle axis, m
  * @param lossCoefficient of all its fittings on its bore
- * @param rating working pressure at 20 °C, Pa
- * @param ratingHot working pressure at {@code highestWallTemperature}, Pa
- * @param surgeRatingHot pressure allowed for a surge at {@code highestWallTemperature}, Pa
  * @param highestWallTemperature of the standing pipe on the hottest day, K
- * @param modulus of the wall for a fast change, Pa
- * @param longTermModulus of the wall under standing load, Pa
- * @param poissonRatio of the wall
  * @param waveSpeed of pressure, cold, anchored against movement along the pipe, m/s
  * @param valves shut by hand
  */
+@Withers
 public record SectionNumbers(
         String name,
-        @Nullable PipeMaterial material,
-        double outsideDiameter,
-        double leastWall,
-        double bore,
-        double boreForStrength,
+        PipeNumbers pipe,
         double length,
-        double roughness,
         double fromElevation,
         double toElevation,
         double lossCoefficient,
-        Amount rating,
-        Amount ratingHot,
-        Amount surgeRatingHot,
         double highestWallTemperature,
-        Amount modulus,
-        Amount longTermModulus,
-        double poissonRatio,
         Amount waveSpeed,
-        List<ValveNumbers> valves) {
+        List<ValveNumbers> valves)
+        implements SectionNumbersBuilder.With {
 
     public SectionNumbers {
         valves = List.copyOf(valves);
     }
 
+    /** {@return what the wall is made of; null for a pipe of one's own} */
+    public @Nullable PipeMaterial material() {
+        return pipe.material();
+    }
+
+    /** {@return m} */
+    public double outsideDiameter() {
+        return pipe.outsideDiameter();
+    }
+
+    /** {@return wall for strength, m} */
+    public double leastWall() {
+        return pipe.leastWall();
+    }
+
+    /** {@return inside diameter for losses (mean wall), m} */
+    public double bore() {
+        return pipe.bore();
+    }
+
+    /** {@return inside diameter at the least wall, m} */
+    public double boreForStrength() {
+        return pipe.outsideDiameter() - 2 * pipe.leastWall();
+    }
+
+    /** {@return sand-grain roughness, m} */
+    public double roughness() {
+        return pipe.roughness();
+    }
+
+    /** {@return working pressure at 20 °C, Pa} */
+    public Amount rating() {
+        return pipe.strength().rating();
+    }
+
+    /** {@return working pressure at {@link #highestWallTemperature}, Pa} */
+    public Amount ratingHot() {
+        return pipe.strength().ratingHot();
+    }
+
+    /** {@return pressure allowed for a surge at {@link #highestWallTemperature}, Pa} */
+    public Amount surgeRatingHot() {
+        return ratingHot().times(pipe.strength().surgeFactor());
+    }
+
+    /** {@return modulus of the wall for a fast change, Pa} */
+    public Amount modulus() {
+        return pipe.stiffness().modulus();
+    }
+
+    /** {@return modulus of the wall under standing load, Pa} */
+    public Amount longTermModulus() {
+        return pipe.stiffness().longTermModulus();
+    }
+
+    /** {@return of the wall} */
+    public double poissonRatio() {
+        return pipe.stiffness().poissonRatio();
+    }
+
     /** {@return area of the bore, m²} */
     public double area() {
-        return Math.PI / 4 * bore * bore;
+        return Math.PI / 4 * bore() * bore();
     }
 
     /** {@return the elevation of its lower-lying end, m} */

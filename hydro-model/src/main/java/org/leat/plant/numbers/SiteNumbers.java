@@ -10,29 +10,68 @@ import org.jspecify.annotations.Nullable;
  * @param grossHeadPlusMinus its tolerance, m; zero where none is known
  * @param altitude above the sea, m
  * @param atmosphericPressure at that altitude, Pa
- * @param lowestWaterTemperature K
- * @param highestWaterTemperature K
- * @param lowestAirTemperature K
- * @param highestAirTemperature K
- * @param stream flow of the stream, most water first; empty where the design does not state it or cannot be read
- * @param keptInStream residual flow, m³/s; zero where none is stated
- * @param fullPipeShare share of the year in which the pipe must stay full
- * @param streamUnknown why readings of the stream give no flow; null where they do or there are none
+ * @param temperatures of water and air over the year
+ * @param flows what the stream brings
  */
+@Withers
 public record SiteNumbers(
         double grossHead,
         double grossHeadPlusMinus,
         double altitude,
         double atmosphericPressure,
-        double lowestWaterTemperature,
-        double highestWaterTemperature,
-        double lowestAirTemperature,
-        double highestAirTemperature,
-        List<StreamLevel> stream,
-        double keptInStream,
-        double fullPipeShare,
-        Amount.@Nullable Unknown streamUnknown) {
-    public SiteNumbers {
-        stream = List.copyOf(stream);
+        Temperatures temperatures,
+        StreamNumbers flows)
+        implements SiteNumbersBuilder.With {
+
+    /**
+     * Temperatures of the year.
+     *
+     * @param lowestWater K
+     * @param highestWater K
+     * @param lowestAir K
+     * @param highestAir K
+     */
+    @Withers
+    public record Temperatures(double lowestWater, double highestWater, double lowestAir, double highestAir)
+            implements SiteNumbersTemperaturesBuilder.With {}
+
+    /** {@return K} */
+    public double lowestWaterTemperature() {
+        return temperatures.lowestWater();
+    }
+
+    /** {@return K} */
+    public double highestWaterTemperature() {
+        return temperatures.highestWater();
+    }
+
+    /** {@return K} */
+    public double lowestAirTemperature() {
+        return temperatures.lowestAir();
+    }
+
+    /** {@return K} */
+    public double highestAirTemperature() {
+        return temperatures.highestAir();
+    }
+
+    /** {@return flow of the stream, most water first; empty where the design does not state it or cannot be read} */
+    public List<StreamLevel> stream() {
+        return flows.levels();
+    }
+
+    /** {@return residual flow, m³/s; zero where none is stated} */
+    public double keptInStream() {
+        return flows.kept();
+    }
+
+    /** {@return share of the year in which the pipe must stay full} */
+    public double fullPipeShare() {
+        return flows.fullPipeShare();
+    }
+
+    /** {@return why readings of the stream give no flow; null where they do or there are none} */
+    public Amount.@Nullable Unknown streamUnknown() {
+        return flows.unknown();
     }
 }

@@ -76,6 +76,6 @@ public final class ElectricSide {
 
     /** {@return iron and friction torque at a speed of the alternator (rad/s), N·m} */
     public double noLoadTorque(double alternatorSpeed) {
-        return given.noLoadTorque() + given.noLoadTorquePerSpeed() * alternatorSpeed;
+        return given.noLoad().at(alternatorSpeed);
     }
 }

@@ -8,6 +8,8 @@ import org.leat.plant.numbers.PlantNumbers;
 import org.leat.plant.solve.OperatingPoint.BusVolts;
 import org.leat.plant.solve.OperatingPoint.Crossing;
 import org.leat.plant.solve.OperatingPoint.Hold;
+import org.leat.plant.solve.OperatingPoint.Output;
+import org.leat.plant.solve.OperatingPoint.Shaft;
 import org.leat.plant.solve.OperatingPoint.TorquePeak;
 import org.leat.plant.solve.OperatingPoint.Tracking;
 
@@ -45,19 +47,16 @@ final class OperatingPointSolver {
                 numbers.battery().restingVoltage());
         AlternatorNumbers alternator = numbers.alternator();
         double alternatorSpeed = speed * alternator.gearRatio();
-        return new OperatingPoint(
+        return new SolvedPoint(
                 hold,
-                speed,
-                alternatorSpeed,
-                runner.speedRatio(speed),
-                torque,
-                alternator.polePairs() * alternatorSpeed / (2 * Math.PI),
-                point.phaseCurrentRms(),
-                point.directCurrent(),
+                new Shaft(speed, alternatorSpeed, runner.speedRatio(speed), torque),
+                new Output(
+                        alternator.polePairs() * alternatorSpeed / (2 * Math.PI),
+                        point.phaseCurrentRms(),
+                        point.directCurrent()),
                 curve.windingTemperature(),
                 volts,
                 new TorquePeak(peak, curve.torqueAt(peak), runner.torque(peak)),
-                speed / peak,
                 crossings,
                 tracking,
                 EnergyAccounting.of(numbers, water, torque * speed, point, charging));

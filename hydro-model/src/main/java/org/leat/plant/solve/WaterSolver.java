@@ -15,6 +15,8 @@ import org.leat.plant.numbers.NozzleGroup;
 import org.leat.plant.numbers.NozzleNumbers;
 import org.leat.plant.numbers.PlantNumbers;
 import org.leat.plant.numbers.SectionNumbers;
+import org.leat.plant.solve.WaterSide.Filling;
+import org.leat.plant.solve.WaterSide.JetSum;
 
 /** The water of a nozzle set: full pipe where the stream brings enough, else the pipe that fills only in part. */
 public final class WaterSolver {
@@ -53,28 +55,22 @@ public final class WaterSolver {
         if (available >= full.flow()) {
             return water(
                     full.flow(),
-                    full.flow(),
-                    true,
+                    new Filling(true, full.flow(), 0),
                     full.manifoldHead(),
                     full.netHead(),
                     full.sections(),
                     full.jets(),
-                    0,
-                    full.jetVelocity(),
-                    full.jetPower());
+                    new JetSum(full.jetVelocity(), full.jetPower()));
         }
         PartFullFlow part = PartFullPenstock.solve(penstock, elevations, grossHead, available, open, density);
         return water(
                 part.flow(),
-                full.flow(),
-                false,
+                new Filling(false, full.flow(), part.airLength()),
                 part.manifoldHead(),
                 part.netHead(),
                 part.sections(),
                 part.jets(),
-                part.airLength(),
-                part.jetVelocity(),
-                part.jetPower());
+                new JetSum(part.jetVelocity(), part.jetPower()));
     }
 
     private OpenNozzles open(NozzleGroup nozzles) {
@@ -92,15 +88,12 @@ public final class WaterSolver {
 
     private WaterSide water(
             double flow,
-            double fullFlow,
-            boolean fullPipe,
+            Filling filling,
             double manifoldHead,
             double netHead,
             List<SectionState> states,
             List<NozzleJet> nozzleJets,
-            double airLength,
-            double jetVelocity,
-            double jetPower) {
+            JetSum jetSum) {
         List<Jet> jets = new ArrayList<>(nozzleJets.size());
         for (NozzleJet j : nozzleJets) {
             jets.add(new Jet(j.bore(), j.diameter(), j.flow(), j.head(), j.velocity(), j.power()));
@@ -116,20 +109,16 @@ public final class WaterSolver {
                     s.frictionLoss(),
                     s.fittingsLoss()));
         }
-        return new WaterSide(
+        return new SolvedWater(
                 flow,
                 grossHead,
                 netHead,
-                1 - netHead / grossHead,
-                fullPipe,
-                fullFlow,
-                airLength,
                 penstock.screenLoss(flow),
+                filling,
+                jetSum,
                 sections,
-                nodes(manifoldHead, states, airLength),
-                jets,
-                jetVelocity,
-                jetPower);
+                nodes(manifoldHead, states, filling.airLength()),
+                jets);
     }
 
     /** Pressures from the manifold up, so that they hold for a pipe that is not full too: above the surface there is air. */

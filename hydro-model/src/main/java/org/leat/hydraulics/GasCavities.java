@@ -1,0 +1,284 @@
+package org.leat.hydraulics;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * One run of a discrete gas cavity model on one grid: the method of characteristics with a trace of free gas at every node, which
+ * swells to a cavity where the water would boil. Staggered grid, {@code Δt = Δx/a}, volumes over 2 Δt:
+ *
+ * <pre>
+ * C+  H = CP − B Qu     CP = H + B Qd − R Qd|Qd|    at the node upstream, Δt ago
+ * C−  H = CM + B Qd     CM = H − B Qu + R Qu|Qu|    at the node downstream, Δt ago
+ * ∀ = ∀(2Δt ago) + 2 Δt (Qd − Qu)
+ * (H − z − hv) ∀ = C3 = α0 · (volume of a reach) · (−hv)
+ * </pre>
+ *
+ * <p>Qu flows into a node from above, Qd out of it below, m³/s; z elevation, hv pressure head at which water boils, m; ∀ gas
+ * volume, m³. Sections of different bore and wave speed meet in a node like any other. At the nozzles: what is open passes
+ * {@code Q = τ Q0 √(H/H0)}; where no head is left there, air comes in, and the water that returns must first drive it out; where
+ * all is shut, a cavity as elsewhere. Source: Wylie, J. Fluids Eng. 106 (1984) 307 (from memory; its gas fraction 1e-7 and ψ near
+ * 1 as quoted in later work).
+ */
+final class GasCavities {
+
+    static final double GAS_FRACTION = 1e-7;
+
+    private static final double DIED = 0.7;
+    private static final double SAME = 1.01;
+
+    private final SurgeLine line;
+    private final int reaches;
+    private final double timeStep;
+    private final double waveSpeedChange;
+    private final double vapourHead;
+    private final double flow;
+    private final double workingHead;
+    private final NozzleOpening opening;
+
+    /** B and R of each reach; the elevation, gas constant and section (the lower of two) of each node. */
+    private final double[] impedance;
+
+    private final double[] resistance;
+    private final double[] elevation;
+    private final double[] gas;
+    private final ShortPieces pieces;
+    private final int[] firstNode;
+
+    private final double[] head;
+    private final double[] above;
+    private final double[] below;
+    private final double[] volume;
+    private final double[] highest;
+
+    /** Air let in at open nozzles, m³. */
+    private double air;
+
+    private final double level;
+    private final double band;
+    private final List<GridBlows.Blow> blows = new ArrayList<>();
+    private boolean low;
+    private double parted = Double.NaN;
+    private double rejoined = Double.NaN;
+
+    GasCavities(SurgeLine line, double flow, NozzleOpening opening, double vapourHead, int wished) {
+        this.line = line;
+        this.flow = flow;
+        this.opening = opening;
+        this.vapourHead = vapourHead;
+        ReachGrid grid = new ReachGrid(line.sections(), wished);
+        timeStep = grid.timeStep;
+        waveSpeedChange = grid.waveSpeedChange;
+        workingHead = line.workingHead(flow);
+        pieces = grid.pieces;
+        int sections = pieces.lasting.size();
+        reaches = grid.nodes() - sections;
+        impedance = new double[reaches];
+        resistance = new double[reaches];
+        elevation = new double[reaches + 1];
+        gas = new double[reaches + 1];
+        firstNode = new int[sections + 1];
+        for (int i = 0; i < sections; i++) {
+            lay(i, grid);
+        }
+        head = new double[reaches + 1];
+        above = new double[reaches + 1];
+        below = new double[reaches + 1];
+        volume = new double[reaches + 1];
+        highest = new double[reaches + 1];
+        start();
+        double left = opening.at(opening.lastChange() + timeStep);
+        double loss = (line.tankHead() - workingHead) / workingHead;
+        level = line.tankHead() / (1 + loss * left * left);
+        band = 0.05 * (level - elevation[reaches] - vapourHead);
+    }
+
+    private void lay(int i, ReachGrid grid) {
+        SurgeSection s = pieces.lasting.get(i);
+        int count = grid.first[i + 1] - grid.first[i] - 1;
+        firstNode[i + 1] = firstNode[i] + count;
+        double half = GAS_FRACTION * -vapourHead * s.area() * s.length() / count / 2;
+        for (int k = 0; k <= count; k++) {
+            int node = firstNode[i] + k;
+            elevation[node] = s.fromElevation() + k * (s.toElevation() - s.fromElevation()) / count;
+            gas[node] += k == 0 || k == count ? half : 2 * half;
+        }
+        for (int k = firstNode[i]; k < firstNode[i + 1]; k++) {
+            impedance[k] = grid.impedance[i];
+            resistance[k] = grid.resistance[i];
+        }
+    }
+
+    private void start() {
+        double h = line.tankHead();
+        for (int k = 0; k <= reaches; k++) {
+            head[k] = h;
+            double absolute = h - elevation[k] - vapourHead;
+            if (!(absolute > 0)) {
+                throw new IllegalArgumentException("the water boils before the stop, at node " + k);
+            }
+            volume[k] = gas[k] / absolute;
+            h -= k < reaches ? resistance[k] * flow * Math.abs(flow) : 0;
+        }
+        Arrays.fill(above, flow);
+        Arrays.fill(below, flow);
+        System.arraycopy(head, 0, highest, 0, head.length);
+    }
+
+    /** Runs to a time, s, or until the blows have died down; {@return what was found}. */
+    GridBlows run(double duration, int least) {
+        int steps = (int) Math.ceil(duration / timeStep);
+        boolean done = false;
+        for (int step = 1; step <= steps && !done; step++) {
+            for (int k = (step & 1) == 0 ? 0 : 1; k <= reaches; k += 2) {
+                if (k == 0) {
+                    tank();
+                } else if (k == reaches) {
+                    nozzles(step * timeStep);
+                } else {
+                    inner(k);
+                }
+                highest[k] = Math.max(highest[k], head[k]);
+            }
+            done = ((step ^ reaches) & 1) == 0
+                    && watch(step * timeStep)
+                    && blows.size() >= 2 * least
+                    && diedDown(least);
+        }
+        close();
+        return new GridBlows(reaches, waveSpeedChange, parted, rejoined, blows, done || doneGrowing());
+    }
+
+    private double down(int k) {
+        double q = below[k - 1];
+        return head[k - 1] + q * (impedance[k - 1] - resistance[k - 1] * Math.abs(q));
+    }
+
+    private double up(int k) {
+        double q = above[k + 1];
+        return head[k + 1] - q * (impedance[k] - resistance[k] * Math.abs(q));
+    }
+
+    private void tank() {
+        below[0] = (line.tankHead() - up(0)) / impedance[0];
+        above[0] = below[0];
+    }
+
+    private void inner(int k) {
+        double cp = down(k);
+        double cm = up(k);
+        double admittance = 1 / impedance[k - 1] + 1 / impedance[k];
+        double liquid = (cp / impedance[k - 1] + cm / impedance[k]) / admittance;
+        head[k] = cavity(k, admittance, liquid);
+        above[k] = (cp - head[k]) / impedance[k - 1];
+        below[k] = (head[k] - cm) / impedance[k];
+    }
+
+    private void nozzles(double time) {
+        int k = reaches;
+        double b = impedance[k - 1];
+        double cp = down(k);
+        double share = opening.at(time);
+        if (share == 0) {
+            volume[k] += air;
+            air = 0;
+            head[k] = cavity(k, 1 / b, cp);
+            above[k] = (cp - head[k]) / b;
+            below[k] = 0;
+        } else if (cp < 0 || air > 0) {
+            head[k] = 0;
+            above[k] = (cp - head[k]) / b;
+            below[k] = above[k];
+            air = Math.max(0, air - 2 * timeStep * above[k]);
+        } else {
+            double full = share * flow;
+            double c = full * full / workingHead;
+            double half = c * b / 2;
+            double q = cp == 0 ? 0 : c * cp / (half + Math.sqrt(half * half + c * cp));
+            head[k] = cp - b * q;
+            above[k] = q;
+            below[k] = q;
+        }
+    }
+
+    /** The head at which the gas has room: {@code h (S + a (h − h_liquid)) = C3}, a quadratic with one root above nought. */
+    private double cavity(int k, double admittance, double liquidHead) {
+        double base = elevation[k] + vapourHead;
+        double a = 2 * timeStep * admittance;
+        double b = volume[k] - a * (liquidHead - base);
+        double root = Math.sqrt(b * b + 4 * a * gas[k]);
+        double h = b > 0 ? 2 * gas[k] / (b + root) : (root - b) / (2 * a);
+        volume[k] = gas[k] / h;
+        return base + h;
+    }
+
+    /** Whether a blow ends at the nozzles: the head falls below its level at rest, having been above it. */
+    private boolean watch(double time) {
+        double h = head[reaches];
+        double absolute = h - elevation[reaches] - vapourHead;
+        double margin = level - elevation[reaches] - vapourHead;
+        if (Double.isNaN(parted) && absolute < 0.02 * margin) {
+            parted = time;
+        } else if (!Double.isNaN(parted) && Double.isNaN(rejoined) && absolute > 0.1 * margin) {
+            rejoined = time;
+        }
+        if (low) {
+            low = h <= level + band;
+            return false;
+        }
+        low = h < level - band;
+        if (low) {
+            close();
+        }
+        return low;
+    }
+
+    /** Ends a blow: notes its highest pressure head in each section, and begins anew. */
+    private void close() {
+        double rise = 0;
+        for (double h : highest) {
+            rise = Math.max(rise, h - level);
+        }
+        double[] peaks = new double[pieces.host.length];
+        for (int i = 0; i < peaks.length; i++) {
+            peaks[i] = peak(i);
+        }
+        blows.add(new GridBlows.Blow(highest[reaches] - elevation[reaches], rise, peaks));
+        System.arraycopy(head, 0, highest, 0, head.length);
+    }
+
+    private double peak(int section) {
+        int host = pieces.host[section];
+        if (pieces.side[section] != 0) {
+            SurgeSection piece = line.sections().get(section);
+            int joint = pieces.side[section] < 0 ? firstNode[host] : firstNode[host + 1];
+            return highest[joint] - Math.min(piece.fromElevation(), piece.toElevation());
+        }
+        double peak = Double.NEGATIVE_INFINITY;
+        for (int k = firstNode[host]; k <= firstNode[host + 1]; k++) {
+            peak = Math.max(peak, highest[k] - elevation[k]);
+        }
+        return peak;
+    }
+
+    /** Whether the last blows all rise well less above the level at rest than the greatest. */
+    private boolean diedDown(int least) {
+        int early = blows.size() - least;
+        return risen(early, blows.size()) <= DIED * risen(0, early);
+    }
+
+    /** Whether the later half of the blows brought nothing greater: waves that merely go on swinging do not. */
+    private boolean doneGrowing() {
+        int half = (blows.size() + 1) / 2;
+        return risen(half, blows.size()) <= SAME * risen(0, half);
+    }
+
+    private double risen(int from, int to) {
+        double rise = 0;
+        for (int k = from; k < to; k++) {
+            rise = Math.max(rise, blows.get(k).rise());
+        }
+        return rise;
+    }
+}
