@@ -160,7 +160,7 @@ public final class RuleExamples {
 
     /** The checker carried each out, and keeps apart those that take the failure away and bring another as bad. */
     private void waysOutHold(Finding finding) {
-        for (RejectedChange tried : finding.inVain()) {
+        for (RejectedChange tried : finding.rejected()) {
             throw new AssertionError(rule.id() + " offers a way out that does not help: "
                     + tried.way().message() + " makes " + tried.brings() + " fail");
         }
