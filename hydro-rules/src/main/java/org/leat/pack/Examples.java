@@ -68,7 +68,7 @@ final class Examples {
         lines.add(String.valueOf(example.get("why")));
         Map<?, ?> changes = map(example.get("change"));
         if (!changes.isEmpty()) {
-            lines.addAll(List.of("", "```yaml"));
+            lines.addAll(List.of("", "Changed in a plant that is sound otherwise:", "", "```yaml"));
             changes.forEach((path, value) -> lines.add(Paths.shown(path.toString()) + ": " + value(value)));
             lines.add("```");
         }

@@ -91,7 +91,7 @@ final class PlantWords {
                     "staticPressure",
                     PRESSURE,
                     "highest, all nozzles shut, water cold",
-                    s -> s.plant().solve().shut().sections().get(s.index()))
+                    InPlant::staticPressure)
             .of("velocity", SPEED, "fastest of the nozzle sets, running", InPlant::velocity)
             .of(
                     "frictionLoss",
@@ -306,6 +306,11 @@ final class PlantWords {
         List<Running> running() {
             solved(plant);
             return plant.solve().running();
+        }
+
+        double staticPressure() {
+            solved(plant);
+            return plant.solve().shut().sections().get(index);
         }
 
         double velocity() {
