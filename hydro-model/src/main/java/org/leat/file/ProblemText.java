@@ -69,6 +69,9 @@ public final class ProblemText {
             case SETTINGS_FILE_MISSING -> "the settings file " + found + " cannot be read: " + p.expected();
             case SETTINGS_CYCLE -> "the settings file " + found + " builds on itself: " + p.expected();
             case UNKNOWN_PACK -> "the pack " + found + " cannot be loaded: " + p.expected();
+            case UNKNOWN_NAME -> "nothing is called " + found + meant(p, "known here");
+            case EXPRESSION -> "found " + p.found() + "; expected " + p.expected() + about(p);
+            case PLACEHOLDER -> "found " + p.found() + "; expected " + p.expected() + listed(": ", p.choices());
             case NOT_OUR_LOG -> "found " + p.found() + "; expected " + p.expected();
             case IMPOSSIBLE_VALUE -> "found " + p.found() + ", which cannot be; expected " + p.expected();
             case CONTRADICTION -> "found " + p.found() + ", which contradicts the rest; expected " + p.expected();

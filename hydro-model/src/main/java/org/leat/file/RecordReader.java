@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.leat.design.ElementPath;
 
 /**
- * Reads files of other formats than a design's, YAML 1.2 or JSON, into a public record made of the same kinds of parts:
+ * Reads files of other formats than a design's, YAML 1.2 or JSON, into a record made of the same kinds of parts:
  * texts, numbers, quantities, words, days, lists, mappings by name, further records. Bad content never throws; memory and
  * time are bounded whatever the file holds.
  */
@@ -73,7 +73,7 @@ public final class RecordReader {
         Binder binder = new Binder(problems, Parts.none(problems), nodes.broken());
         Object bound = binder.bind(new ValueType.OfRecord(type), root, ElementPath.ROOT);
         R record = problems.none() && type.isInstance(bound) ? type.cast(bound) : null;
-        return new Filled<>(record, problems.sorted(), new Positions(name, binder.positions()));
+        return new Filled<>(record, problems.sorted(), new Positions(name, binder.positions(), text));
     }
 
     private static <R extends Record> Filled<R> unreadable(String name, String expected, Problems problems) {
