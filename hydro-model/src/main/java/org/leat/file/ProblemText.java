@@ -14,13 +14,18 @@ public final class ProblemText {
         return safe(problem.position().toString()) + ": " + of(problem);
     }
 
-    /** {@return the sentence, without position} */
+    /** {@return path and sentence, without position} */
     public static String of(Problem p) {
         String where = p.path().equals(ElementPath.ROOT) ? "" : p.path() + ": ";
-        return safe(where + sentence(p));
+        return safe(where + worded(p));
     }
 
-    private static String sentence(Problem p) {
+    /** {@return the sentence, without position and path} */
+    public static String sentence(Problem p) {
+        return safe(worded(p));
+    }
+
+    private static String worded(Problem p) {
         String found = "\"" + p.found() + "\"";
         return switch (p.kind()) {
             case UNREADABLE -> "the file cannot be read; expected " + p.expected();
