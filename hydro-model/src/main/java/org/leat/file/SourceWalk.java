@@ -1,6 +1,4 @@
-package org.leat.rulefile;
-
-import org.leat.file.Position;
+package org.leat.file;
 
 /**
  * Where each character of a YAML text value stands in its file: the value and its source are walked side by side, so that
@@ -17,26 +15,27 @@ final class SourceWalk {
 
     /**
      * @param source the file
-     * @param start offset of the value in it, UTF-16
-     * @param line of the start, from 1
-     * @param column of the start, from 1
+     * @param start where the value begins in it
      */
-    SourceWalk(String source, String file, int start, int line, int column) {
+    SourceWalk(String source, Position start) {
         this.source = source;
-        this.file = file;
-        this.at = start;
-        this.line = line;
-        this.column = column;
+        this.file = start.file();
+        this.line = 1;
+        this.column = 1;
+        while (at < source.length() && (line < start.line() || column < start.column())) {
+            step();
+        }
     }
 
     /** {@return where the character at a line and column of the value stands, both from 1} */
-    Position of(String value, boolean block, int valueLine, int valueColumn) {
-        if (block) {
+    Position of(String value, int valueLine, int valueColumn) {
+        char first = at < source.length() ? source.charAt(at) : ' ';
+        if (first == '|' || first == '>') { // a block: it begins on the next line
             while (at < source.length() && source.charAt(at) != '\n') {
                 step();
             }
-        } else if (at < source.length() && (source.charAt(at) == '"' || source.charAt(at) == '\'')) {
-            single = source.charAt(at) == '\'';
+        } else if (first == '"' || first == '\'') {
+            single = first == '\'';
             step();
         }
         int atLine = 1;
