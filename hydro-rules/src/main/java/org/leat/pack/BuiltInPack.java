@@ -160,6 +160,6 @@ public final class BuiltInPack implements RulePack {
 
     @Override
     public Map<String, String> examples() {
-        return Examples.read(COMPONENTS);
+        return Examples.of(RULES.stream().map(Rule::id).toList());
     }
 }

@@ -9,7 +9,7 @@ import java.util.Objects;
 import java.util.ServiceLoader;
 import org.junit.jupiter.api.Test;
 import org.leat.check.RulePack;
-import org.leat.report.testing.RuleExamples;
+import org.leat.check.testing.RuleExamples;
 import org.leat.rulefile.RuleFile;
 import org.leat.rulefile.RuleFileReading;
 import org.leat.settings.SettingsFiles;

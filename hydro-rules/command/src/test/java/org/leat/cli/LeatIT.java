@@ -202,7 +202,7 @@ class LeatIT {
         assertThat(leat("check", "bytes.yaml").code()).isEqualTo(3);
     }
 
-    private static final Path ELECTRIC = Path.of("../src/test/resources/rules/electric");
+    private static final Path ELECTRIC = Path.of("../src/main/resources/org/leat/pack/bases");
 
     /** A sound design with one value replaced; {@return where it stands} */
     private String spoilt(String name, String sound, String field, String value) throws IOException {

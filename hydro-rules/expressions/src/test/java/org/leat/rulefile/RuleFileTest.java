@@ -23,10 +23,10 @@ import org.leat.check.Finding;
 import org.leat.check.Kind;
 import org.leat.check.RulePack;
 import org.leat.check.Samples;
+import org.leat.check.testing.RuleExamples;
 import org.leat.expression.Reference;
 import org.leat.file.DesignReader;
 import org.leat.file.ProblemText;
-import org.leat.report.testing.RuleExamples;
 import org.snakeyaml.engine.v2.api.Load;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 
