@@ -10,11 +10,13 @@ import org.leat.law.Answer;
 import org.leat.law.Physical;
 
 /**
- * Current a cable carries for ever, I_z, in A: the tables of IEC 60364-5-52:2009 (B.52.2 to B.52.5, methods B2 and C), from
+ * Current a cable carries for ever, I_z, in A: the tables of IEC 60364-5-52:2009 (B.52.2 to B.52.5, B.52.10 and
+ * B.52.12; methods B2, C, D1, D2, E and F), from
  * {@code ampacity.csv}, times the {@link AmpacityFactors}. Areas in m², temperatures in K.
  *
  * <p>An area between two of the tables' carries what the smaller one carries, on the safe side. Below the least and above the
- * greatest of a table there is no answer.
+ * greatest of a table there is no answer, and none where no table is at hand: aluminium in the ground or in free air, two cores
+ * flat. The simplified annex C of the same standard lists other values for the ground; it is not used.
  */
 public final class AmpacityCatalogue {
 
@@ -35,11 +37,14 @@ public final class AmpacityCatalogue {
     /** {@return current of one core of an area, m², laid like this, in A} Cores in parallel are a matter of the caller. */
     public static Answer capacity(double area, CableLaying laying) {
         Physical.positive("area", area);
-        Answer factor = AmpacityFactors.both(laying);
+        Answer factor = AmpacityFactors.all(laying);
         if (!(factor instanceof Answer.Value value)) {
             return factor;
         }
         List<Capacity> rows = rows(laying);
+        if (rows.isEmpty()) {
+            return noTable(laying);
+        }
         double low = rows.get(0).area() / 1e6;
         double high = rows.get(rows.size() - 1).area() / 1e6;
         if (area < low * 0.999 || area > high * 1.001) {
@@ -59,11 +64,14 @@ public final class AmpacityCatalogue {
      */
     public static Answer smallestThatCarries(double current, CableLaying laying) {
         Physical.notNegative("current", current);
-        Answer factor = AmpacityFactors.both(laying);
+        Answer factor = AmpacityFactors.all(laying);
         if (!(factor instanceof Answer.Value value)) {
             return factor;
         }
         List<Capacity> rows = rows(laying);
+        if (rows.isEmpty()) {
+            return noTable(laying);
+        }
         for (Capacity row : rows) {
             if (row.current() * value.value() >= current) {
                 return Answer.of(row.area() / 1e6);
@@ -71,6 +79,16 @@ public final class AmpacityCatalogue {
         }
         double greatest = rows.get(rows.size() - 1).current() * value.value();
         return Answer.outside(LAW, "current", current, 0, greatest, "A");
+    }
+
+    private static Answer noTable(CableLaying laying) {
+        return Answer.outside(
+                LAW + ", a table for this material and method",
+                "loaded conductors",
+                laying.loadedConductors(),
+                0,
+                0,
+                "1");
     }
 
     /** {@return temperature of a conductor that carries its capacity, K} IEC 60364-5-52, table 52.1. */

@@ -5,7 +5,9 @@ import org.leat.law.Physical;
 /**
  * Pressure a pipe may see for the moment of a surge, over its rating at the wall's temperature.
  *
- * <p>Source: polyethylene 1.5 recurring and 2.0 occasional (AWWA C906, from memory; PE100+ Association for C = 1.25, read); PVC-U 1.6
+ * <p>Source: polyethylene 1.5 recurring and 2.0 occasional (AWWA C901 and C906, from memory): of the United States pressure class, whose
+ * design factor is 0.63 of the hydrostatic basis, not of an ISO PN with C = 1.25; no ISO or EN text read gives it, PE100+ Association
+ * reports it for C = 1.25; PVC-U 1.6
  * occasional (AWWA C900, from memory), under recurring surge no total above the rating and a pressure range of at most half of it
  * (CP 312-2, read). Steel and hose: none, the surge counts within the rating.
  */

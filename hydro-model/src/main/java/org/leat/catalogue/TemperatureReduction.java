@@ -41,4 +41,32 @@ public final class TemperatureReduction {
         }
         return Answer.of(Interpolation.at(curve, wallTemperature));
     }
+
+    /**
+     * {@return the lowest fT of several traditions: where two disagree, or pipe and fittings do, the lower holds} Outside where one
+     * of them is.
+     */
+    public static Answer lowest(List<TemperatureTradition> traditions, double wallTemperature) {
+        double lowest = 1;
+        for (TemperatureTradition each : traditions) {
+            Answer factor = factor(each, wallTemperature);
+            if (!(factor instanceof Answer.Value value)) {
+                return factor;
+            }
+            lowest = Math.min(lowest, value.value());
+        }
+        return Answer.of(lowest);
+    }
+
+    /** {@return fT of joints and fittings: polyethylene as the pipe by both traditions, PVC-U by the chart with fittings; 1 for others} */
+    public static Answer joints(PipeMaterial material, double wallTemperature) {
+        return lowest(
+                switch (material) {
+                    case PE80, PE100 ->
+                        List.of(TemperatureTradition.POLYETHYLENE_ISO, TemperatureTradition.POLYETHYLENE_AUSTRALIAN);
+                    case PVC_U -> List.of(TemperatureTradition.PVC_U_FITTINGS);
+                    default -> List.of();
+                },
+                wallTemperature);
+    }
 }

@@ -7,7 +7,11 @@ public enum TemperatureTradition {
     /** Australian practice, polyethylene, far gentler, to 50 °C with a shorter life above 40 °C. */
     POLYETHYLENE_AUSTRALIAN("polyethylene-australian", "Australian practice (PIPA POP013)", 323.15),
     /** ISO 1452-2 annex A, PVC-U, to 45 °C. */
-    PVC_U("pvc-u", "ISO 1452-2 annex A", 318.15);
+    PVC_U("pvc-u", "ISO 1452-2 annex A", 318.15),
+    /** A European seller's chart of PVC-U pipe with fittings, to 60 °C: lower than the pipe alone, so fittings govern. */
+    PVC_U_FITTINGS("pvc-u-fittings", "a seller's chart of EN 1452 pipe with fittings", 333.15),
+    /** United States practice, PVC 1120 pipe, joints, valves and fittings alike, to 60 °C. */
+    PVC_UNITED_STATES("pvc-united-states", "United States practice (PVC 1120)", 333.15);
 
     private final String row;
     private final String source;

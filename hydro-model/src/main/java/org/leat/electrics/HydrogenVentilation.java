@@ -52,6 +52,17 @@ public final class HydrogenVentilation {
         return 28.8e-3 * Math.cbrt(1000 * Physical.notNegative("gas current", gasCurrent));
     }
 
+    /**
+     * {@return the same where several cells gas through one vent, m} A fixed half metre covers cells × current to 5.2 A only, hence
+     * not equalising of a large cell.
+     *
+     * @param cells behind one vent: six of a 12 V block with a common one
+     * @param gasCurrent A
+     */
+    public static double safeDistance(int cells, double gasCurrent) {
+        return safeDistance(cellAmperes(cells, gasCurrent));
+    }
+
     private static double cellAmperes(int cells, double gasCurrent) {
         Physical.positive("cells", cells);
         return cells * Physical.notNegative("gas current", gasCurrent);

@@ -129,7 +129,7 @@ public final class DesignSchema {
                         .put("pattern", "^[0-9]{4}-[0-9]{2}-[0-9]{2}$");
             case PLAIN -> {
                 ObjectNode out = NODES.objectNode();
-                out.putArray("type").add("string").add("number");
+                out.putArray("type").add("string").add("number").add("boolean");
                 yield out;
             }
         };

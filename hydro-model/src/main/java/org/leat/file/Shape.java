@@ -91,7 +91,9 @@ record Shape(Class<?> type, List<Field> fields, Map<String, Field> byKey, Method
 
     private static Shape derive(Class<?> type) {
         try {
-            MethodHandles.Lookup lookup = MethodHandles.publicLookup();
+            // a record of another module need not be public: its module opens the package to this one
+            Shape.class.getModule().addReads(type.getModule());
+            MethodHandles.Lookup lookup = MethodHandles.privateLookupIn(type, MethodHandles.lookup());
             List<Field> fields = new ArrayList<>();
             Map<String, Field> byKey = new LinkedHashMap<>();
             RecordComponent[] components = type.getRecordComponents();
@@ -106,7 +108,7 @@ record Shape(Class<?> type, List<Field> fields, Map<String, Field> byKey, Method
                 fields.add(field);
                 byKey.put(key, field);
             }
-            MethodHandle constructor = lookup.unreflectConstructor(type.getConstructor(types))
+            MethodHandle constructor = lookup.unreflectConstructor(type.getDeclaredConstructor(types))
                     .asFixedArity()
                     .asType(MethodType.genericMethodType(types.length))
                     .asSpreader(Object[].class, types.length);

@@ -36,6 +36,24 @@ public final class LossCoefficient {
     }
 
     /**
+     * {@return K of a gradual enlargement on the smaller bore: {@code 2.6 sin(θ/2) (1 - β²)²} to 45°, {@code (1 - β²)²} above, as
+     * sudden} Crane TP-410, appendix A, formulas 3 and 4 (from memory); β small bore over large.
+     *
+     * @param smallBore m, not above the large one
+     * @param largeBore m
+     * @param includedAngle θ of the cone, rad; outside where not in 0 to π
+     */
+    public static Answer gradualEnlargement(double smallBore, double largeBore, double includedAngle) {
+        if (!(includedAngle >= 0 && includedAngle <= Math.PI)) {
+            return Answer.outside("Crane enlargement", "includedAngle", includedAngle, 0, Math.PI, "rad");
+        }
+        double beta = Physical.positive("smallBore", smallBore) / Physical.positive("largeBore", largeBore);
+        Physical.within("smallBore/largeBore", beta, 0, 1);
+        double sudden = suddenEnlargement(beta * beta, 1);
+        return Answer.of(includedAngle <= Math.PI / 4 ? 2.6 * Math.sin(includedAngle / 2) * sudden : sudden);
+    }
+
+    /**
      * {@return K of a gradual contraction on the smaller bore: {@code 0.8 sin(θ/2) (1 - β²)} to 45°, {@code 0.5 √sin(θ/2) (1
      * - β²)} above} Crane TP-410, appendix A, formulas 1 and 2; β small bore over large.
      *

@@ -16,7 +16,6 @@ public final class BuiltInPack implements RulePack {
             "alternator",
             "battery",
             "bus",
-            "cable",
             "dump",
             "intake",
             "inverter",
@@ -25,7 +24,6 @@ public final class BuiltInPack implements RulePack {
             "penstock",
             "phrases",
             "plant",
-            "protection",
             "rectifier",
             "regulator",
             "runner",
@@ -57,11 +55,6 @@ public final class BuiltInPack implements RulePack {
             new BatteryTemperatureWindow(),
             new BatteryVentilation(),
             new BusOvervoltage(),
-            new CableAcOrDcRun(),
-            new CableAmpacity(),
-            new CableInsulationVoltage(),
-            new CableProtection(),
-            new CableVoltageDrop(),
             new DumpAbsorbsAll(),
             new DumpAcSwitch(),
             new DumpElementVoltage(),
@@ -113,17 +106,6 @@ public final class BuiltInPack implements RulePack {
             new PlantMaintenancePlan(),
             new PlantRestart(),
             new PlantStopSafely(),
-            new ProtectionAlternatorCannotTrip(),
-            new ProtectionBatteryFuse(),
-            new ProtectionBreakingCapacity(),
-            new ProtectionDcRated(),
-            new ProtectionEarthing(),
-            new ProtectionIsolator(),
-            new ProtectionShortCircuitBrake(),
-            new ProtectionShortTime(),
-            new ProtectionSurgeArrester(),
-            new ProtectionTouchVoltage(),
-            new ProtectionTurbineNotFusedOpen(),
             new RectifierCapacitor(),
             new RectifierCurrent(),
             new RectifierDropShare(),
@@ -150,7 +132,9 @@ public final class BuiltInPack implements RulePack {
             new SiteMeasurementSpread());
 
     private static final List<Rule> RULES = java.util.stream.Stream.of(
-                    LEGACY.stream().map(Rule::legacy), org.leat.pack.penstock.PenstockRules.all().stream())
+                    LEGACY.stream().map(Rule::legacy), org.leat.pack.cable.CableRules.all().stream(),
+                    org.leat.pack.penstock.PenstockRules.all().stream(),
+                    org.leat.pack.protection.ProtectionRules.all().stream())
             .flatMap(s -> s)
             .sorted(java.util.Comparator.comparing(Rule::id))
             .toList();

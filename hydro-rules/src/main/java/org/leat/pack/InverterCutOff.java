@@ -94,7 +94,7 @@ final class InverterCutOff implements LegacyRule {
         for (CableNumbers cable : j.plant().numbers().cables()) {
             if (cable.joins(Place.BATTERY, Place.INVERTER)) {
                 String path = "/cables[" + cable.index() + "]/conductor/area";
-                Search.first(this, j, failure, CableAmpacity.thicker(path, j)).ifPresent(ways::add);
+                Search.first(this, j, failure, thicker(path, j)).ifPresent(ways::add);
             }
         }
         if (j.design().battery().internalResistance() == null) {
@@ -103,5 +103,15 @@ final class InverterCutOff implements LegacyRule {
         Inverter inverter = Objects.requireNonNull(j.design().inverter());
         ways.add(j.advice("softer-start", Arg.of("power", greatestStart(j, inverter), QuantityKind.POWER)));
         return ways;
+    }
+
+    private static java.util.stream.Stream<Search.Candidate> thicker(String path, Judgement j) {
+        double now = Si.of(org.leat.pack.kit.Runs.at(j.design(), path).conductor().area());
+        return java.util.stream.Stream.of(0.5, 0.75, 1.0, 1.5, 2.5, 4.0, 6.0, 10.0, 16.0, 25.0, 35.0, 50.0, 70.0, 95.0)
+                .filter(area -> area * 1e-6 > now * 1.001)
+                .map(area -> Search.Candidate.of(
+                        "thicker",
+                        new org.leat.check.Edit(path, Si.quantity(area, "mm²", javax.measure.quantity.Area.class)),
+                        Arg.of("area", area * 1e-6, QuantityKind.AREA)));
     }
 }

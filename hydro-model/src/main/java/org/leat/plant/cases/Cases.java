@@ -2,6 +2,7 @@ package org.leat.plant.cases;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.leat.design.Design;
 import org.leat.plant.numbers.Amount;
@@ -32,6 +33,8 @@ public final class Cases {
     private final Once<List<ManagementOpens>> managementOpens;
     private final Once<List<DumpLoadLost>> dumpLost;
     private final Once<List<BrokenBridge>> broken;
+    private final Once<List<LeadsShorted>> leadsShorted;
+    private final Once<List<CableDuty>> cableDuties;
     private final Once<List<Day>> days;
     private final Once<List<BusSituation>> onTheBus;
 
@@ -53,6 +56,8 @@ public final class Cases {
                 : batteryRemoved().stream().map(ManagementOpens::of).toList());
         dumpLost = new Once<>(() -> solver.dumpLost(loadLost()));
         broken = new Once<>(() -> solver.broken(running()));
+        leadsShorted = new Once<>(this::everyLeadsShorted);
+        cableDuties = new Once<>(() -> new CableDutySolver(design, numbers, running(), batteryFull()).all());
         days = new Once<>(this::everyDay);
         onTheBus = new Once<>(this::everyOnTheBus);
     }
@@ -146,6 +151,23 @@ public final class Cases {
      */
     public List<BrokenBridge> broken() {
         return broken.get();
+    }
+
+    /** {@return the alternator's leads shorted, on each nozzle set, in the order of {@link #running()}} */
+    public List<LeadsShorted> leadsShorted() {
+        return leadsShorted.get();
+    }
+
+    private List<LeadsShorted> everyLeadsShorted() {
+        return IntStream.range(0, running().size())
+                .mapToObj(i -> LeadsShorted.of(
+                        numbers, running().get(i), loadLost().get(i)))
+                .toList();
+    }
+
+    /** {@return the greatest lasting current of each run, in the design's order; empty where nothing could be solved} */
+    public List<CableDuty> cableDuties() {
+        return cableDuties.get();
     }
 
     /** {@return the coldest and the hottest day with the nozzles as built; empty where nothing could be solved} */

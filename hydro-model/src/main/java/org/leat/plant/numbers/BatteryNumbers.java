@@ -1,6 +1,8 @@
 package org.leat.plant.numbers;
 
+import org.leat.catalogue.CellChemistryCatalogue;
 import org.leat.design.Chemistry;
+import org.leat.electrics.BatteryFaultCurrent;
 
 /**
  * Battery, in SI.
@@ -42,5 +44,15 @@ public record BatteryNumbers(
                 chargeCurrentLimit.times(1 / ratio),
                 chargeVoltageLimit.times(ratio),
                 absorptionVoltage * ratio);
+    }
+
+    /**
+     * {@return current of the full bank whose poles are joined by a fault, A}
+     *
+     * @param loop resistance of the fault's way, there and back, Ω
+     */
+    public double faultCurrent(double loop) {
+        double full = cellsInSeries * CellChemistryCatalogue.openCircuitVoltage(chemistry, 1);
+        return BatteryFaultCurrent.at(full, internalResistance, loop);
     }
 }

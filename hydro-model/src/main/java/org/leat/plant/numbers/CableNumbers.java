@@ -27,6 +27,11 @@ public record CableNumbers(
         return "/cables[" + index + "]";
     }
 
+    /** {@return whether the run begins or ends at a part} */
+    public boolean joins(Place place) {
+        return from == place || to == place;
+    }
+
     /** {@return whether the run joins two parts, either way round} */
     public boolean joins(Place one, Place other) {
         return (from == one && to == other) || (from == other && to == one);

@@ -21,7 +21,6 @@ import org.leat.plant.derive.Gaugings;
 import org.leat.plant.numbers.Amount;
 import org.leat.report.GaugingWriter;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -33,6 +32,7 @@ import picocli.CommandLine.Spec;
         name = "gauge",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
+        modelTransformer = ReadingsTyped.Options.class,
         description = "Tells what the readings of a stream come to: its flow, its fall, and how well they are known.")
 final class GaugeCommand implements Callable<Integer> {
 
@@ -44,8 +44,7 @@ final class GaugeCommand implements Callable<Integer> {
             description = "Readings, YAML or JSON, or a design file with readings in it; - for standard input.")
     private @Nullable String file;
 
-    @Mixin
-    private ReadingsTyped typed = new ReadingsTyped();
+    private final ReadingsTyped typed = new ReadingsTyped();
 
     @Option(
             names = "--format",
@@ -64,7 +63,7 @@ final class GaugeCommand implements Callable<Integer> {
         if (format != Format.TEXT && format != Format.JSON) {
             throw wrong("gauge writes text or json");
         }
-        if (typed.given().isEmpty() == (file == null)) {
+        if (typed.any() == (file != null)) {
             throw wrong(
                     file == null
                             ? "name a file with readings, or give readings in options"
@@ -88,12 +87,17 @@ final class GaugeCommand implements Callable<Integer> {
         return open ? ExitCode.NOT_JUDGED : ExitCode.NOTHING;
     }
 
+    /** {@return what the options of the table are put into} */
+    ReadingsTyped typed() {
+        return typed;
+    }
+
     private Gauging fromOptions() {
         String fault = typed.fault();
         if (fault != null) {
             throw wrong(fault);
         }
-        Filled<Gauging> read = RecordReader.read(Gauging.class, typed.json(), "options");
+        Filled<Gauging> read = typed.read();
         Gauging gauging = read.record();
         if (gauging == null) {
             throw wrong(

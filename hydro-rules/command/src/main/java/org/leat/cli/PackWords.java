@@ -3,12 +3,10 @@ package org.leat.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.leat.check.Packs;
 import org.leat.check.RulePack;
 import org.leat.file.Names;
 import org.leat.rulefile.RuleFile;
-import org.leat.rulefile.RuleFileProblem;
 import org.leat.rulefile.RuleFileReading;
 
 /** What a person writes to name a rule pack. */
@@ -22,6 +20,7 @@ final class PackWords {
      * @param folder from which a file's name leads
      * @throws IOException if a file cannot be read
      * @throws IllegalArgumentException if there is no such pack
+     * @throws WrongInput if a rule file has problems
      */
     static List<RulePack> packs(String word, Path folder) throws IOException {
         if (word.endsWith(".jar")) {
@@ -43,13 +42,11 @@ final class PackWords {
     }
 
     /** On its own, so that nothing of expressions is loaded unless a rule file is named. */
-    private static RulePack written(Path file) throws IOException {
+    private static RulePack written(Path file) {
         RuleFileReading reading = RuleFile.read(file);
         RulePack pack = reading.pack();
         if (pack == null) {
-            throw new IllegalArgumentException(reading.problems().stream()
-                    .map(RuleFileProblem::toString)
-                    .collect(Collectors.joining("\n", "not a rule file that can be used\n", "")));
+            throw new WrongInput(reading.problems());
         }
         return pack;
     }

@@ -5,156 +5,158 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.leat.design.Gauging;
+import org.leat.file.Filled;
 import org.leat.file.Problem;
 import org.leat.file.ProblemText;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
+import org.leat.file.RecordReader;
+import picocli.CommandLine.IModelTransformer;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.ISetter;
+import picocli.CommandLine.Model.OptionSpec;
 
-/** Readings given in options; put into the words of a file of readings, so that one reader judges both. */
-@Command
+/** Readings given in options: one table says which option is which field of which method; the reader of files judges them. */
 final class ReadingsTyped {
 
-    private static final String TIMES = "--times";
-    private static final String LEG = "--leg";
+    /** How the words of an option are the words of a file. */
+    private enum Form {
+        ONE,
+        LIST,
+        /** {@code DISTANCE@ANGLE}, an option for each. */
+        LEGS
+    }
 
-    @Option(names = "--bucket", paramLabel = "VOLUME", description = "What the bucket holds; with --times.")
-    private @Nullable String bucket;
+    /** One option: a field of a method. */
+    private record Field(String option, String label, String key, Form form, String about) {}
 
-    @Option(names = "--float", paramLabel = "LENGTH", description = "The float's way; with --wet-area and --times.")
-    private @Nullable String floats;
+    /** One method; its first field begins it. */
+    private record Method(String part, String kind, List<Field> fields) {
+        String first() {
+            return fields.get(0).option();
+        }
 
-    @Option(names = TIMES, paramLabel = "TIME,…", description = "Of bucket or float, one a reading.")
-    private @Nullable String times;
-
-    @Option(names = "--wet-area", paramLabel = "AREA", description = "Mean cross-section of the float's reach.")
-    private @Nullable String wetArea;
-
-    @Option(names = "--surface-factor", paramLabel = "RATIO", description = "Mean over surface velocity of the float.")
-    private @Nullable String surfaceFactor;
-
-    @Option(
-            names = "--v-notch",
-            paramLabel = "ANGLE",
-            description = "Of a V-notch weir; with --weir-head, --crest-height, --channel-width.")
-    private @Nullable String notch;
-
-    @Option(
-            names = "--weir-width",
-            paramLabel = "LENGTH",
-            description = "Of a rectangular weir; with --weir-head, --crest-height, --channel-width.")
-    private @Nullable String weirWidth;
-
-    @Option(names = "--weir-head", paramLabel = "LENGTH", description = "Water above the crest, upstream.")
-    private @Nullable String weirHead;
-
-    @Option(names = "--crest-height", paramLabel = "LENGTH", description = "Crest above the bed.")
-    private @Nullable String crestHeight;
-
-    @Option(names = "--channel-width", paramLabel = "LENGTH", description = "Of the approach to the weir.")
-    private @Nullable String channelWidth;
-
-    @Option(names = "--tube", paramLabel = "STEP,…", description = "Falls read on a water-filled tube.")
-    private @Nullable String tube;
-
-    @Option(names = "--step-reading", paramLabel = "LENGTH", description = "How well one step of the tube is read.")
-    private @Nullable String stepReading;
-
-    @Option(names = "--gauge", paramLabel = "PRESSURE", description = "Read on the filled, shut pipe.")
-    private @Nullable String gauge;
-
-    @Option(names = "--gauge-above", paramLabel = "LENGTH", description = "Height of the gauge above the nozzle.")
-    private @Nullable String gaugeAbove;
-
-    @Option(
-            names = LEG,
-            paramLabel = "DISTANCE@ANGLE",
-            description = "One sight with clinometer and tape, as 20 m@12°; give it once for each leg.")
-    private List<String> legs = new ArrayList<>();
-
-    @Option(names = "--angle-reading", paramLabel = "ANGLE", description = "How well one angle is read.")
-    private @Nullable String angleReading;
-
-    /** One value of a method. */
-    private record Field(
-            String option, String key, @Nullable String value, boolean list) {}
-
-    /** One method: its first field begins it. */
-    private record Way(String part, String kind, List<Field> fields) {
-        boolean begun() {
-            return fields.get(0).value() != null;
+        boolean takes(String option) {
+            return fields.stream().anyMatch(f -> f.option().equals(option));
         }
     }
 
-    private List<Way> ways() {
-        return List.of(
-                new Way(
-                        "flow",
-                        "bucket",
-                        List.of(one("--bucket", "volume", bucket), new Field(TIMES, "times", times, true))),
-                new Way(
-                        "flow",
-                        "floats",
-                        List.of(
-                                one("--float", "length", floats),
-                                one("--wet-area", "area", wetArea),
-                                new Field(TIMES, "times", times, true),
-                                one("--surface-factor", "surface-factor", surfaceFactor))),
-                new Way("flow", "v-notch-weir", weir(one("--v-notch", "angle", notch))),
-                new Way("flow", "rectangular-weir", weir(one("--weir-width", "width", weirWidth))),
-                new Way(
-                        "head",
-                        "tube",
-                        List.of(
-                                new Field("--tube", "steps", tube, true),
-                                one("--step-reading", "reading", stepReading))),
-                new Way(
-                        "head",
-                        "gauge",
-                        List.of(
-                                one("--gauge", "pressure", gauge),
-                                one("--gauge-above", "gauge-above-nozzle", gaugeAbove))),
-                new Way(
-                        "head",
-                        "clinometer",
-                        List.of(
-                                new Field(LEG, "legs", legs.isEmpty() ? null : String.join(",", legs), true),
-                                one("--angle-reading", "angle-reading", angleReading))));
+    private static final Field TIMES =
+            new Field("--times", "TIME,…", "times", Form.LIST, "Of bucket or float, one a reading.");
+    private static final Field WEIR_HEAD = one("--weir-head", "LENGTH", "head", "Water above the crest, upstream.");
+    private static final Field CREST_HEIGHT = one("--crest-height", "LENGTH", "crest-height", "Crest above the bed.");
+    private static final Field CHANNEL_WIDTH =
+            one("--channel-width", "LENGTH", "channel-width", "Of the approach to the weir.");
+
+    private static final List<Method> METHODS = List.of(
+            method(
+                    "flow",
+                    "bucket",
+                    one("--bucket", "VOLUME", "volume", "What the bucket holds; with --times."),
+                    TIMES),
+            method(
+                    "flow",
+                    "floats",
+                    one("--float", "LENGTH", "length", "The float's way; with --wet-area and --times."),
+                    one("--wet-area", "AREA", "area", "Mean cross-section of the float's reach."),
+                    TIMES,
+                    one("--surface-factor", "RATIO", "surface-factor", "Mean over surface velocity of the float.")),
+            method(
+                    "flow",
+                    "v-notch-weir",
+                    one(
+                            "--v-notch",
+                            "ANGLE",
+                            "angle",
+                            "Of a V-notch weir; with --weir-head, --crest-height, --channel-width."),
+                    WEIR_HEAD,
+                    CREST_HEIGHT,
+                    CHANNEL_WIDTH),
+            method(
+                    "flow",
+                    "rectangular-weir",
+                    one(
+                            "--weir-width",
+                            "LENGTH",
+                            "width",
+                            "Of a rectangular weir; with --weir-head, --crest-height, --channel-width."),
+                    WEIR_HEAD,
+                    CREST_HEIGHT,
+                    CHANNEL_WIDTH),
+            method(
+                    "head",
+                    "tube",
+                    new Field("--tube", "STEP,…", "steps", Form.LIST, "Falls read on a water-filled tube."),
+                    one("--step-reading", "LENGTH", "reading", "How well one step of the tube is read.")),
+            method(
+                    "head",
+                    "gauge",
+                    one("--gauge", "PRESSURE", "pressure", "Read on the filled, shut pipe."),
+                    one("--gauge-above", "LENGTH", "gauge-above-nozzle", "Height of the gauge above the nozzle.")),
+            method(
+                    "head",
+                    "clinometer",
+                    new Field(
+                            "--leg",
+                            "DISTANCE@ANGLE",
+                            "legs",
+                            Form.LEGS,
+                            "One sight with clinometer and tape, as 20 m@12°; give it once for each leg."),
+                    one("--angle-reading", "ANGLE", "angle-reading", "How well one angle is read.")));
+
+    private static Field one(String option, String label, String key, String about) {
+        return new Field(option, label, key, Form.ONE, about);
     }
 
-    private List<Field> weir(Field first) {
-        return List.of(
-                first,
-                one("--weir-head", "head", weirHead),
-                one("--crest-height", "crest-height", crestHeight),
-                one("--channel-width", "channel-width", channelWidth));
+    private static Method method(String part, String kind, Field... fields) {
+        return new Method(part, kind, List.of(fields));
     }
 
-    private static Field one(String option, String key, @Nullable String value) {
-        return new Field(option, key, value, false);
+    /** What was given, by option. */
+    private final Map<String, Object> given = new LinkedHashMap<>();
+
+    /** Makes the options of the table, once each. */
+    static final class Options implements IModelTransformer {
+        @Override
+        public CommandSpec transform(CommandSpec command) {
+            ReadingsTyped typed = ((GaugeCommand) command.userObject()).typed();
+            Map<String, Field> once = new LinkedHashMap<>();
+            METHODS.forEach(method -> method.fields().forEach(f -> once.putIfAbsent(f.option(), f)));
+            once.values().forEach(field -> command.addOption(typed.option(field)));
+            return command;
+        }
     }
 
-    /** {@return the options that were given} */
-    List<String> given() {
-        return ways().stream()
-                .flatMap(way -> way.fields().stream())
-                .filter(field -> field.value() != null)
-                .map(Field::option)
-                .distinct()
-                .toList();
+    private OptionSpec option(Field field) {
+        OptionSpec.Builder option = OptionSpec.builder(field.option())
+                .paramLabel(field.label())
+                .description(field.about())
+                .setter(new ISetter() {
+                    @Override
+                    public <T> @Nullable T set(@Nullable T value) {
+                        if (value != null) {
+                            given.put(field.option(), value);
+                        }
+                        return null;
+                    }
+                });
+        return field.form() == Form.LEGS
+                ? option.type(List.class).auxiliaryTypes(String.class).build()
+                : option.type(String.class).build();
+    }
+
+    /** {@return whether any option was given} */
+    boolean any() {
+        return !given.isEmpty();
     }
 
     /** {@return what is wrong with the options among themselves; null if nothing is} */
     @Nullable
     String fault() {
-        for (String option : given()) {
-            List<Way> of = ways().stream()
-                    .filter(way ->
-                            way.fields().stream().anyMatch(f -> f.option().equals(option)))
-                    .toList();
-            long begun = of.stream().filter(Way::begun).count();
+        for (String option : given.keySet()) {
+            List<Method> of = METHODS.stream().filter(m -> m.takes(option)).toList();
+            long begun = of.stream().filter(this::begun).count();
             if (begun != 1) {
-                List<String> first =
-                        of.stream().map(way -> way.fields().get(0).option()).toList();
+                List<String> first = of.stream().map(Method::first).toList();
                 return option + " goes with " + String.join(" or ", first)
                         + (begun == 0 ? "" : ", one in a call; both can stand in a file");
             }
@@ -162,77 +164,77 @@ final class ReadingsTyped {
         return null;
     }
 
-    /** {@return the readings as a file of readings} */
-    String json() {
-        Map<String, List<String>> parts = new LinkedHashMap<>();
-        for (Way way : ways()) {
-            if (way.begun()) {
-                StringBuilder text = new StringBuilder("{\"kind\": " + quoted(way.kind()));
-                for (Field field : way.fields()) {
-                    if (field.value() != null) {
-                        text.append(", ")
-                                .append(quoted(field.key()))
-                                .append(": ")
-                                .append(value(field));
-                    }
-                }
-                parts.computeIfAbsent(way.part(), p -> new ArrayList<>()).add(text + "}");
-            }
-        }
-        StringBuilder all = new StringBuilder("{\"format\": 1");
-        parts.forEach((part, ways) -> all.append(", " + quoted(part) + ": [" + String.join(", ", ways) + "]"));
-        return all + "}";
+    private boolean begun(Method method) {
+        return given.containsKey(method.first());
     }
 
-    private static String value(Field field) {
-        String given = String.valueOf(field.value());
-        if (!field.list()) {
-            return quoted(given);
+    /** {@return the readings, as if they stood in a file} */
+    Filled<Gauging> read() {
+        Map<String, List<Object>> parts = new LinkedHashMap<>();
+        for (Method method : METHODS) {
+            if (begun(method)) {
+                parts.computeIfAbsent(method.part(), p -> new ArrayList<>()).add(content(method));
+            }
         }
-        List<String> items = new ArrayList<>();
-        for (String item : given.split(",", -1)) {
-            int at = item.indexOf('@');
-            items.add(
-                    !field.option().equals(LEG)
-                            ? quoted(item)
-                            : at < 0
-                                    ? "{\"distance\": " + quoted(item) + "}"
-                                    : "{\"distance\": " + quoted(item.substring(0, at)) + ", \"angle\": "
-                                            + quoted(item.substring(at + 1)) + "}");
-        }
-        return "[" + String.join(", ", items) + "]";
+        Map<String, Object> file = new LinkedHashMap<>();
+        file.put("format", 1);
+        file.putAll(parts);
+        return RecordReader.read(Gauging.class, file, "options");
     }
 
-    private static String quoted(String text) {
-        StringBuilder out = new StringBuilder("\"");
-        for (char c : text.strip().toCharArray()) {
-            if (c == '"' || c == '\\') {
-                out.append('\\');
+    private Map<String, Object> content(Method method) {
+        Map<String, Object> content = new LinkedHashMap<>();
+        content.put("kind", method.kind());
+        for (Field field : method.fields()) {
+            Object value = given.get(field.option());
+            if (value != null) {
+                content.put(
+                        field.key(),
+                        switch (field.form()) {
+                            case ONE -> value.toString().strip();
+                            case LIST -> items(value.toString());
+                            case LEGS ->
+                                ((List<?>) value)
+                                        .stream()
+                                                .flatMap(legs -> items(legs.toString()).stream())
+                                                .map(ReadingsTyped::leg)
+                                                .toList();
+                        });
             }
-            out.append(c);
         }
-        return out.append('"').toString();
+        return content;
+    }
+
+    private static List<String> items(String words) {
+        return List.of(words.split(",", -1)).stream().map(String::strip).toList();
+    }
+
+    private static Map<String, Object> leg(String words) {
+        int at = words.indexOf('@');
+        return at < 0
+                ? Map.of("distance", words)
+                : Map.of(
+                        "distance",
+                        words.substring(0, at).strip(),
+                        "angle",
+                        words.substring(at + 1).strip());
     }
 
     /** {@return a problem in the words of the option it came from} */
     String word(Problem problem) {
         Map<String, Integer> counted = new LinkedHashMap<>();
         String named = "";
-        for (Way way : ways()) {
-            if (way.begun()) {
-                int i = counted.merge(way.part(), 1, Integer::sum) - 1;
-                for (Field field : way.fields()) {
-                    String path = "/" + way.part() + "[" + i + "]/" + field.key();
-                    String rest =
-                            problem.path().startsWith(path) ? problem.path().substring(path.length()) : "-";
-                    if (rest.isEmpty() || rest.startsWith("[")) {
-                        named = field.option();
+        for (Method method : METHODS) {
+            if (begun(method)) {
+                int i = counted.merge(method.part(), 1, Integer::sum) - 1;
+                for (Field field : method.fields()) {
+                    String path = "/" + method.part() + "[" + i + "]/" + field.key();
+                    if (problem.path().equals(path) || problem.path().startsWith(path + "[")) {
+                        named = field.option() + ": ";
                     }
                 }
             }
         }
-        String said = ProblemText.of(problem);
-        String path = problem.path() + ": ";
-        return named.isEmpty() || !said.startsWith(path) ? said : named + ": " + said.substring(path.length());
+        return named.isEmpty() ? ProblemText.of(problem) : named + ProblemText.sentence(problem);
     }
 }

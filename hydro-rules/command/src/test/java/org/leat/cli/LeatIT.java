@@ -121,7 +121,8 @@ class LeatIT {
         file("wrong.yaml", RULES.replace("each.staticPressure", "each.length"));
         Ran wrong = leat("check", "--pack", "wrong.yaml", "sample.yaml");
         assertThat(wrong.code()).isEqualTo(2);
-        assertThat(wrong.err()).contains("wrong.yaml:12:14: the value is length, this limit is pressure");
+        assertThat(wrong.err())
+                .contains("wrong.yaml:12:14: /rules[0]/at-most: found pressure; expected length, as the value is");
         assertThat(leat("check", "--pack", "none.yaml", "sample.yaml").code()).isEqualTo(2);
         assertThat(leat("check", "--pack", "rules.yaml", "--pack", "rules.yaml", "sample.yaml")
                         .err())

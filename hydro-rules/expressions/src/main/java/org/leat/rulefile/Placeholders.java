@@ -1,6 +1,7 @@
 package org.leat.rulefile;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
@@ -17,9 +18,9 @@ final class Placeholders {
 
     private Placeholders() {}
 
-    /** {@return what is wrong with a text; nothing if nothing is} */
-    static List<String> wrong(String text, Map<String, Expression> shown, @Nullable Expression value) {
-        List<String> wrong = new ArrayList<>();
+    /** {@return what is wrong with a text: what was found, with what could stand there} */
+    static Map<String, String> wrong(String text, Map<String, Expression> shown, @Nullable Expression value) {
+        Map<String, String> wrong = new LinkedHashMap<>();
         Matcher m = PLACEHOLDER.matcher(text);
         while (m.find()) {
             String name = m.group(1);
@@ -28,16 +29,25 @@ final class Placeholders {
             Expression filled = compared ? value : shown.get(name);
             QuantityKind kind = filled == null ? null : filled.type().kind();
             if (name.equals("margin") ? value == null : filled == null && !name.equals("at")) {
-                wrong.add("nothing fills {" + name + "}");
+                wrong.put(m.group(), "one that something fills: " + String.join(", ", known(shown, value)));
             } else if (unit != null && (kind == null || TradeUnits.find(kind, unit) == null)) {
-                wrong.add("\"" + unit + "\" is not a unit of what fills {" + name + "}");
+                wrong.put(m.group(), kind == null ? "no unit" : "a unit of " + kind.label());
             } else if (m.group(3) != null && !m.group(3).matches("[1-6]")) {
-                wrong.add("a placeholder asks for 1 to 6 digits: " + m.group());
+                wrong.put(m.group(), "1 to 6 digits");
             }
         }
         if (m.replaceAll("").matches("(?s).*[{}].*")) {
-            wrong.add("a brace that belongs to no placeholder");
+            wrong.put("a brace", "a placeholder, as in {at}");
         }
         return wrong;
+    }
+
+    private static List<String> known(Map<String, Expression> shown, @Nullable Expression value) {
+        List<String> known = new ArrayList<>(List.of("{at}"));
+        if (value != null) {
+            known.addAll(List.of("{value}", "{limit}", "{margin}"));
+        }
+        shown.keySet().forEach(name -> known.add("{" + name + "}"));
+        return known;
     }
 }

@@ -13,6 +13,7 @@ import org.leat.check.Limit;
 import org.leat.check.Outcome;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
+import org.leat.expression.Budget;
 import org.leat.expression.Expression;
 import org.leat.expression.Magnitude;
 import org.leat.expression.MissingValueException;
@@ -57,15 +58,17 @@ record WrittenRule(
             Limit limit = j.limit(name);
             inForce.put(name, new Magnitude(limit.kind(), limit.value()));
         }
+        Budget budget = new Budget();
         if (each == null) {
-            return List.of(answer(j, j.at(at), null, inForce));
+            return List.of(answer(j, j.at(at), null, inForce, budget));
         }
         List<Outcome> outcomes = new ArrayList<>();
         try {
-            for (Object item : (List<?>) each.over(j.plant(), null, inForce)) {
+            for (Object item : (List<?>) each.over(j.plant(), null, inForce, budget)) {
                 View view = (View) item;
                 Spot spot = j.at(view.path());
-                outcomes.add(answer(j, view.during().isEmpty() ? spot : spot.during(view.during()), view, inForce));
+                outcomes.add(
+                        answer(j, view.during().isEmpty() ? spot : spot.during(view.during()), view, inForce, budget));
             }
         } catch (MissingValueException e) {
             return List.of(missing(j.at(at), e));
@@ -73,16 +76,16 @@ record WrittenRule(
         return outcomes.isEmpty() ? List.of(j.at(at).notApplicable(NOTHING)) : outcomes;
     }
 
-    private Outcome answer(Judgement j, Spot spot, @Nullable View view, Map<String, Magnitude> inForce) {
+    private Outcome answer(Judgement j, Spot spot, @Nullable View view, Map<String, Magnitude> inForce, Budget budget) {
         try {
-            if (when != null && !truth(when, j, view, inForce)) {
+            if (when != null && !truth(when, j, view, inForce, budget)) {
                 return spot.notApplicable(NOTHING);
             }
-            Arg[] args = args(j, spot, view, inForce);
+            Arg[] args = args(j, spot, view, inForce, budget);
             if (must != null) {
-                return truth(must, j, view, inForce) ? spot.pass(PASSES, args) : spot.fail(FAILS, args);
+                return truth(must, j, view, inForce, budget) ? spot.pass(PASSES, args) : spot.fail(FAILS, args);
             }
-            return spot.compare(comparison(j, view, inForce), PASSES, FAILS, args);
+            return spot.compare(comparison(j, view, inForce, budget), PASSES, FAILS, args);
         } catch (MissingValueException e) {
             return missing(spot, e);
         }
@@ -95,28 +98,32 @@ record WrittenRule(
     }
 
     private static boolean truth(
-            Expression condition, Judgement j, @Nullable View view, Map<String, Magnitude> inForce) {
-        return (Boolean) condition.over(j.plant(), view, inForce);
+            Expression condition, Judgement j, @Nullable View view, Map<String, Magnitude> inForce, Budget budget) {
+        return (Boolean) condition.over(j.plant(), view, inForce, budget);
     }
 
-    private Comparison comparison(Judgement j, @Nullable View view, Map<String, Magnitude> inForce) {
+    private Comparison comparison(Judgement j, @Nullable View view, Map<String, Magnitude> inForce, Budget budget) {
         if (value == null) {
             throw new IllegalStateException("nothing to compare");
         }
-        Object found = value.over(j.plant(), view, inForce);
-        double high = atMost == null ? Double.POSITIVE_INFINITY : Expression.si(atMost.over(j.plant(), view, inForce));
-        double low = atLeast == null ? Double.NEGATIVE_INFINITY : Expression.si(atLeast.over(j.plant(), view, inForce));
+        Object found = value.over(j.plant(), view, inForce, budget);
+        double high = atMost == null
+                ? Double.POSITIVE_INFINITY
+                : Expression.si(atMost.over(j.plant(), view, inForce, budget));
+        double low = atLeast == null
+                ? Double.NEGATIVE_INFINITY
+                : Expression.si(atLeast.over(j.plant(), view, inForce, budget));
         Comparison.Sense sense = atMost == null
                 ? Comparison.Sense.AT_LEAST
                 : atLeast == null ? Comparison.Sense.AT_MOST : Comparison.Sense.WITHIN;
         return new Comparison(sense, Expression.si(found), low, high, Expression.kind(found), limits);
     }
 
-    private Arg[] args(Judgement j, Spot spot, @Nullable View view, Map<String, Magnitude> inForce) {
+    private Arg[] args(Judgement j, Spot spot, @Nullable View view, Map<String, Magnitude> inForce, Budget budget) {
         List<Arg> args = new ArrayList<>();
         args.add(Arg.at("at", spot.path()));
         shown.forEach((name, expression) -> {
-            Object found = expression.over(j.plant(), view, inForce);
+            Object found = expression.over(j.plant(), view, inForce, budget);
             if (found instanceof Long count) {
                 args.add(Arg.of(name, count));
             } else if (found instanceof Magnitude || found instanceof Double) {
