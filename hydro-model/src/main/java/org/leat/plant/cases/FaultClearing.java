@@ -40,7 +40,7 @@ public record FaultClearing(double current, boolean cleared, Answer leastArea) {
             @Nullable ConductorMaterial material) {
         double rating = Si.of(device.ratedCurrent());
         boolean breaker = device.kind() == DeviceKind.BREAKER;
-        boolean cleared = breaker && curve != null
+        boolean cleared = (breaker && curve != null)
                 ? BreakerTrip.surely(current, rating, multiple(curve))
                 : !breaker && current >= SLOW * rating;
         double time =
