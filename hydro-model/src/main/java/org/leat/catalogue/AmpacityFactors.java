@@ -1,5 +1,6 @@
 package org.leat.catalogue;
 
+import java.util.List;
 import org.leat.design.CableInsulation;
 import org.leat.law.Answer;
 import org.leat.law.Physical;
