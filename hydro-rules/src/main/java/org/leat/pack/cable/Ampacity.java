@@ -8,6 +8,7 @@ import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
+import org.leat.pack.kit.Conductors;
 import org.leat.pack.kit.Runs;
 import org.leat.plant.cases.CableDuty;
 
@@ -25,7 +26,7 @@ final class Ampacity {
             .fails("overloaded", "The run {run} carries {value}; as laid it may carry {limit}.")
             .notApplicable("not-loaded", "Not judged: the design does not say what flows here.")
             .judgeAll(Ampacity::judge)
-            .leastWayOut("thicker", "Conductors of {area:mm²}.", Conductors::thicker)
+            .leastWayOut("thicker", "Conductors of {area:mm²}.", (j, failure) -> Conductors.thicker(j.design(), failure.path()))
             .build();
 
     private Ampacity() {}
@@ -40,9 +41,9 @@ final class Ampacity {
         if (duty instanceof CableDuty.NotLoaded) {
             return spot.says("not-loaded");
         }
-        CableDuty.Carries carries = Conductors.carries(spot, duty);
+        CableDuty.Carries carries = RunCapacity.carries(spot, duty);
         Spot during = spot.during(carries.during());
         return during.with(Runs.arg("run", j.design(), duty.cable()))
-                .atMost(carries.current(), Conductors.capacity(j, during, carries), CURRENT);
+                .atMost(carries.current(), RunCapacity.capacity(j, during, carries), CURRENT);
     }
 }

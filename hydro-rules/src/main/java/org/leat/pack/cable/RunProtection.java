@@ -78,12 +78,12 @@ final class RunProtection {
             return j.at(run.path()).with(Runs.arg("run", j.design(), run)).says("none");
         }
         Spot at = j.at(placed.path() + "/rated-current");
-        CableDuty.Carries carries = Conductors.carries(at, duty);
+        CableDuty.Carries carries = RunCapacity.carries(at, duty);
         Spot spot = at.during(carries.during());
         double current = carries.current();
         double rating = Si.of(placed.device().ratedCurrent());
         double greatest = DeviceRatings.greatestProtecting(
-                placed.device().kind(), rating, Conductors.capacity(j, spot, carries));
+                placed.device().kind(), rating, RunCapacity.capacity(j, spot, carries));
         boolean thin = greatest < current;
         return spot.with(Runs.arg("run", j.design(), run), placed.name())
                 .with("current", current, CURRENT)

@@ -12,6 +12,7 @@ import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.Place;
+import org.leat.pack.kit.Conductors;
 import org.leat.pack.kit.Runs;
 import org.leat.plant.cases.CableDuty;
 
@@ -35,7 +36,7 @@ final class VoltageLost {
                     "The run {run} loses {drop} ({value} of the battery's voltage, {power}); good is {limit}.")
             .notApplicable("not-loaded", "Not judged: the design does not say what flows here.")
             .judgeAll(VoltageLost::judge)
-            .leastWayOut("thicker", "Conductors of {area:mm²}.", Conductors::thicker)
+            .leastWayOut("thicker", "Conductors of {area:mm²}.", (j, failure) -> Conductors.thicker(j.design(), failure.path()))
             .build();
 
     private VoltageLost() {}
@@ -50,7 +51,7 @@ final class VoltageLost {
         if (duty instanceof CableDuty.NotLoaded) {
             return spot.says("not-loaded");
         }
-        CableDuty.Carries carries = Conductors.carries(spot, duty);
+        CableDuty.Carries carries = RunCapacity.carries(spot, duty);
         return spot.during(carries.during())
                 .with(Runs.arg("run", j.design(), duty.cable()))
                 .with("drop", carries.drop(), VOLTAGE)

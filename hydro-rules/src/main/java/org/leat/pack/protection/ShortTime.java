@@ -21,6 +21,7 @@ import org.leat.design.CableInsulation;
 import org.leat.design.DeviceKind;
 import org.leat.design.Place;
 import org.leat.design.TripCurve;
+import org.leat.pack.kit.Conductors;
 import org.leat.pack.kit.Devices;
 import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.Runs;
@@ -61,7 +62,7 @@ final class ShortTime {
                             + " second: what {device} lets through before it opens only its maker can say.")
             .notApplicable("no-device", "Not judged: no run at the battery has a fuse or breaker.")
             .judgeAll(ShortTime::judge)
-            .leastWayOut("thicker", "Conductors of {area:mm²}.", (j, failure) -> Runs.thicker(j.design(), failure.path()))
+            .leastWayOut("thicker", "Conductors of {area:mm²}.", (j, failure) -> Conductors.thicker(j.design(), failure.path()))
             .wayOut("smaller-device", "A device of {rating}, where what flows allows it.", ShortTime::smallerDevice)
             .build();
 
