@@ -14,18 +14,12 @@ public final class BuiltInPack implements RulePack {
     /** One file of texts for each component, named like the first part of its rules' ids. */
     private static final List<String> COMPONENTS = List.of(
             "alternator",
-            "battery",
-            "bus",
-            "dump",
             "intake",
-            "inverter",
-            "loads",
             "nozzle",
             "penstock",
             "phrases",
             "plant",
             "rectifier",
-            "regulator",
             "runner",
             "site");
 
@@ -42,43 +36,12 @@ public final class BuiltInPack implements RulePack {
             new AlternatorWetElectrics(),
             new AlternatorWindingCurrent(),
             new AlternatorWindingTemperature(),
-            new BatteryAutonomy(),
-            new BatteryBusVoltageMatch(),
-            new BatteryChargeCurrent(),
-            new BatteryCycleLife(),
-            new BatteryDepthOfDischarge(),
-            new BatteryEqualise(),
-            new BatteryLeastCurrent(),
-            new BatteryManagementOpens(),
-            new BatteryNeverFull(),
-            new BatteryStrings(),
-            new BatteryTemperatureWindow(),
-            new BatteryVentilation(),
-            new BusOvervoltage(),
-            new DumpAbsorbsAll(),
-            new DumpAcSwitch(),
-            new DumpElementVoltage(),
-            new DumpHeat(),
-            new DumpLost(),
-            new DumpOwnRating(),
-            new DumpSecondLine(),
-            new DumpSideOfBridge(),
-            new DumpSwitchRating(),
             new IntakeApproachVelocity(),
             new IntakeOpeningAgainstNozzle(),
             new IntakeScreenLoss(),
             new IntakeSettling(),
             new IntakeSubmergence(),
             new IntakeVent(),
-            new InverterContinuous(),
-            new InverterCutOff(),
-            new InverterInputWindow(),
-            new InverterStandingLoss(),
-            new InverterSurge(),
-            new LoadsEnergyBalance(),
-            new LoadsPackOnBus(),
-            new LoadsResidualCurrent(),
-            new LoadsVehicleCharging(),
             new NozzleJetAgainstBucket(),
             new NozzleJetsInterfere(),
             new NozzleSetCoversStream(),
@@ -111,11 +74,6 @@ public final class BuiltInPack implements RulePack {
             new RectifierDropShare(),
             new RectifierJunctionTemperature(),
             new RectifierReverseVoltage(),
-            new RegulatorCurrent(),
-            new RegulatorKindForHydro(),
-            new RegulatorSetPoints(),
-            new RegulatorTemperatureCompensation(),
-            new RegulatorWindow(),
             new RunnerBearingLife(),
             new RunnerBucketCount(),
             new RunnerBucketRoot(),
@@ -132,9 +90,16 @@ public final class BuiltInPack implements RulePack {
             new SiteMeasurementSpread());
 
     private static final List<Rule> RULES = java.util.stream.Stream.of(
-                    LEGACY.stream().map(Rule::legacy), org.leat.pack.cable.CableRules.all().stream(),
+                    LEGACY.stream().map(Rule::legacy),
+                    org.leat.pack.battery.BatteryRules.all().stream(),
+                    org.leat.pack.bus.BusRules.all().stream(),
+                    org.leat.pack.cable.CableRules.all().stream(),
+                    org.leat.pack.dump.DumpRules.all().stream(),
+                    org.leat.pack.inverter.InverterRules.all().stream(),
+                    org.leat.pack.loads.LoadsRules.all().stream(),
                     org.leat.pack.penstock.PenstockRules.all().stream(),
-                    org.leat.pack.protection.ProtectionRules.all().stream())
+                    org.leat.pack.protection.ProtectionRules.all().stream(),
+                    org.leat.pack.regulator.RegulatorRules.all().stream())
             .flatMap(s -> s)
             .sorted(java.util.Comparator.comparing(Rule::id))
             .toList();
@@ -160,6 +125,9 @@ public final class BuiltInPack implements RulePack {
 
     @Override
     public Map<String, String> examples() {
-        return Examples.read(COMPONENTS);
+        return Examples.read(RULES.stream()
+                .map(rule -> rule.id().substring(0, rule.id().indexOf('/')))
+                .distinct()
+                .toList());
     }
 }

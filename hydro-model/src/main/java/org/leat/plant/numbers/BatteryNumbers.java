@@ -1,8 +1,10 @@
 package org.leat.plant.numbers;
 
 import org.leat.catalogue.CellChemistryCatalogue;
+import org.leat.catalogue.CellProperty;
 import org.leat.design.Chemistry;
 import org.leat.electrics.BatteryFaultCurrent;
+import org.leat.electrics.ChargeCurrentLimit;
 
 /**
  * Battery, in SI.
@@ -29,6 +31,39 @@ public record BatteryNumbers(
         Amount chargeVoltageLimit,
         double absorptionVoltage)
         implements BatteryNumbersBuilder.With {
+
+    /** {@return whether it is of lead} */
+    public boolean isLead() {
+        return switch (chemistry) {
+            case FLOODED_LEAD_ACID, AGM_LEAD_ACID, GEL_LEAD_ACID -> true;
+            case LITHIUM_IRON_PHOSPHATE, LITHIUM_ION -> false;
+        };
+    }
+
+    /** {@return voltage of the bank by which it is named, V} */
+    public double nominalVoltage() {
+        return cellsInSeries * CellChemistryCatalogue.usual(chemistry, CellProperty.NOMINAL_VOLTAGE);
+    }
+
+    /** {@return energy of the bank at its nominal voltage, J} */
+    public double storedEnergy() {
+        return capacity * cellsInSeries * CellChemistryCatalogue.usual(chemistry, CellProperty.NOMINAL_VOLTAGE);
+    }
+
+    /** {@return share of its energy that its chemistry gives day by day} */
+    public double usualDepthOfDischarge() {
+        return CellChemistryCatalogue.usual(chemistry, CellProperty.DEPTH_OF_DISCHARGE);
+    }
+
+    /** {@return energy out over energy in, usual for its chemistry} */
+    public double usualEnergyEfficiency() {
+        return CellChemistryCatalogue.usual(chemistry, CellProperty.ENERGY_EFFICIENCY);
+    }
+
+    /** {@return mean current below which lead of this capacity sulphates, A} */
+    public double leastMeanCurrentForLead() {
+        return ChargeCurrentLimit.leastMeanForLead(capacity);
+    }
 
     /** {@return the same bank with another number of cells in series and the same stored energy} */
     @Override

@@ -2,6 +2,7 @@ package org.leat.plant.numbers;
 
 import org.jspecify.annotations.Nullable;
 import org.leat.design.DumpSide;
+import org.leat.electrics.DumpElement;
 
 /**
  * Dump load, in SI.
@@ -19,4 +20,15 @@ public record DumpLoadNumbers(
         @Nullable Double powerRating,
         @Nullable Double triggerVoltage,
         @Nullable DumpSide side)
-        implements DumpLoadNumbersBuilder.With {}
+        implements DumpLoadNumbersBuilder.With {
+
+    /** {@return power of the cold elements at a voltage, V, in W} */
+    public double powerCold(double voltage) {
+        return DumpElement.power(resistanceCold, voltage);
+    }
+
+    /** {@return current of the cold elements at a voltage, V, in A} */
+    public double currentCold(double voltage) {
+        return DumpElement.current(resistanceCold, voltage);
+    }
+}

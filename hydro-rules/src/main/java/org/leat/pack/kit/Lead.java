@@ -8,9 +8,6 @@ public final class Lead {
     private Lead() {}
 
     public static boolean is(Judgement j) {
-        return switch (j.design().battery().chemistry()) {
-            case FLOODED_LEAD_ACID, AGM_LEAD_ACID, GEL_LEAD_ACID -> true;
-            case LITHIUM_IRON_PHOSPHATE, LITHIUM_ION -> false;
-        };
+        return j.numbers().battery().isLead();
     }
 }
