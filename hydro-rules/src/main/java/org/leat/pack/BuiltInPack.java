@@ -12,16 +12,8 @@ import org.leat.check.TextFile;
 public final class BuiltInPack implements RulePack {
 
     /** One file of texts for each component, named like the first part of its rules' ids. */
-    private static final List<String> COMPONENTS = List.of(
-            "alternator",
-            "intake",
-            "nozzle",
-            "penstock",
-            "phrases",
-            "plant",
-            "rectifier",
-            "runner",
-            "site");
+    private static final List<String> COMPONENTS =
+            List.of("alternator", "intake", "nozzle", "penstock", "phrases", "plant", "rectifier", "runner", "site");
 
     private static final List<LegacyRule> LEGACY = List.of(
             new AlternatorCutIn(),
