@@ -11,7 +11,6 @@ module org.leat.rules {
     exports org.leat.check;
     exports org.leat.pack;
     exports org.leat.report;
-    exports org.leat.report.testing;
     exports org.leat.settings;
 
     // records of settings files are filled by the reader of all files
