@@ -65,6 +65,9 @@ public final class BuiltInPack implements RulePack {
             .sorted(java.util.Comparator.comparing(Rule::id))
             .toList();
 
+    /** The rules, always the same. */
+    public BuiltInPack() {}
+
     @Override
     public String name() {
         return "built-in";

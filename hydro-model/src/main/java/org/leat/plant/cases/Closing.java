@@ -114,6 +114,7 @@ public final class Closing implements Situation {
     }
 
     /** {@return share of the nozzles' area that is open while the travel takes a time, s; of a stop at the nozzles} */
+    @SuppressWarnings("exports") // a law's own type: for the rules of this project
     public NozzleOpening opening(double closingTime) {
         return stop.opening(closingTime);
     }

@@ -198,6 +198,7 @@ public record AlternatorNumbers(
      * {@return the machine with its winding at the winding temperature} The magnets are taken to be as warm as it, which
      * they do not exceed; past 200 °C their coefficient is not known and their flux is left at that of 200 °C.
      */
+    @SuppressWarnings("exports") // a law's own type: for the rules of this project
     public AlternatorConstants atWindingTemperature() {
         double celsius = Math.max(-60, Math.min(200, Celsius.of(windingTemperature())));
         double flux =
