@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.ElementPath;
+import org.leat.design.Texts;
 
 /**
  * Reads files of other formats than a design's, YAML 1.2 or JSON, into a public record made of the same kinds of parts:
@@ -23,14 +24,15 @@ public final class RecordReader {
      * @param name to be shown as the file's name
      */
     public static <R extends Record> Filled<R> read(Class<R> type, Path file, String name) {
+        String shown = Texts.writable(name);
         Problems problems = new Problems();
         try {
             if (!Files.isRegularFile(file)) {
-                return unreadable(name, Files.exists(file) ? "an ordinary file" : "a file that exists", problems);
+                return unreadable(shown, Files.exists(file) ? "an ordinary file" : "a file that exists", problems);
             }
-            return read(type, SourceText.decode(Bytes.read(file), name, problems), name, problems);
+            return read(type, SourceText.decode(Bytes.read(file), shown, problems), shown, problems);
         } catch (IOException | SecurityException e) {
-            return unreadable(name, "a file that may be read", problems);
+            return unreadable(shown, "a file that may be read", problems);
         }
     }
 
@@ -41,8 +43,9 @@ public final class RecordReader {
      * @throws IOException if the stream cannot be read
      */
     public static <R extends Record> Filled<R> read(Class<R> type, InputStream in, String name) throws IOException {
+        String shown = Texts.writable(name);
         Problems problems = new Problems();
-        return read(type, SourceText.decode(in.readNBytes(SourceText.LIMIT + 1), name, problems), name, problems);
+        return read(type, SourceText.decode(in.readNBytes(SourceText.LIMIT + 1), shown, problems), shown, problems);
     }
 
     /**
@@ -51,8 +54,9 @@ public final class RecordReader {
      * @param name to be shown as the file's name
      */
     public static <R extends Record> Filled<R> read(Class<R> type, String text, String name) {
+        String shown = Texts.writable(name);
         Problems problems = new Problems();
-        return read(type, SourceText.check(text, name, problems), name, problems);
+        return read(type, SourceText.check(text, shown, problems), shown, problems);
     }
 
     /** {@return the JSON Schema (2020-12) of such files, as JSON text} */
