@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.ElementPath;
+import org.leat.design.Texts;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.common.Anchor;
 import org.snakeyaml.engine.v2.common.ScalarStyle;
@@ -146,6 +147,12 @@ final class NodeReader {
     private Node scalar(ScalarEvent event) {
         refuse(event, event.getTag());
         String text = event.getValue();
+        int odd = Texts.firstUnwritable(text);
+        if (odd >= 0) {
+            String code = Texts.code(text.codePointAt(odd));
+            problems.add(ProblemKind.CONTROL_CHARACTER, at(event), path(), code, "text");
+            text = Texts.writable(text);
+        }
         Tag tag = event.isPlain() ? TYPES.resolve(text, true) : Tag.STR;
         ScalarStyle style = event.getScalarStyle();
         boolean inline = event.getAnchor().isEmpty()

@@ -123,15 +123,10 @@ final class ClosingSolver {
         }
         boolean bounds = highest.size() == 1 && (!slow || stop.followedByFlow(fastest));
         return new Closing(
-                nozzles,
-                cause,
-                stop,
-                Amount.of(critical),
-                change,
-                Amount.of(surge),
-                highest,
-                bounds,
-                new Once<>(() -> waves.get().atNozzles(new LowerEnd.Nozzles(stop.opening(stop.time())), stop.time())));
+                nozzles, cause, stop, Amount.of(critical), change, Amount.of(surge), highest, bounds, new Once<>(() -> {
+                    double time = waves.get().followed(stop.time());
+                    return waves.get().atNozzles(new LowerEnd.Nozzles(stop.opening(time)), time);
+                }));
     }
 
     /** Shut at the top, the pressure rises nowhere above the standing one as long as the column holds. */
@@ -141,8 +136,6 @@ final class ClosingSolver {
         for (SectionNumbers section : numbers.penstock().sections()) {
             highest.add(Amount.of(standing(lowest(section))));
         }
-        double time = stop.effectiveTime();
-        UpperEnd upper = vented ? new UpperEnd.ShuttingVented(time) : new UpperEnd.Shutting(time);
         LowerEnd open = new LowerEnd.Nozzles(NozzleOpening.unchanged());
         return new Closing(
                 nozzles,
@@ -153,7 +146,13 @@ final class ClosingSolver {
                 Amount.of(0),
                 highest,
                 true,
-                unknown != null ? null : new Once<>(() -> waves.get().atIntake(upper, open, time)));
+                unknown != null
+                        ? null
+                        : new Once<>(() -> {
+                            double time = waves.get().followed(stop.effectiveTime());
+                            UpperEnd upper = vented ? new UpperEnd.ShuttingVented(time) : new UpperEnd.Shutting(time);
+                            return waves.get().atIntake(upper, open, time);
+                        }));
     }
 
     private @Nullable Amount unknownWave() {

@@ -110,7 +110,7 @@ final class SituationSolver {
     }
 
     private boolean solvable() {
-        return numbers.site().grossHead() > 0;
+        return numbers.site().falls();
     }
 
     List<Running> running() {

@@ -160,7 +160,7 @@ public final class Derivation {
 
     private static List<Amount.Unknown> unsolvable(Design design, SiteNumbers site) {
         List<Amount.Unknown> reasons = new ArrayList<>();
-        if (!(site.grossHead() > 0)) {
+        if (!site.falls()) {
             reasons.add(new Amount.Unknown("/site/gross-head", "unknown/head-not-above-zero"));
         }
         if (!WaterDerivation.liquid(design.site().waterTemperature())) {
