@@ -47,10 +47,11 @@ final class PenstockFittingsRating implements LegacyRule {
         if (j.cases().closing().isEmpty()) {
             return Open.unsolved(j);
         }
-        Double rating = j.plant().numbers().penstock().fittingsRating();
-        if (rating == null) {
-            return List.of(j.at("/penstock").notGiven(PATH));
+        Amount stated = j.plant().numbers().penstock().fittingsRating();
+        if (!(stated instanceof Amount.Known limited)) {
+            return List.of(Open.because(j.at("/penstock"), stated));
         }
+        double rating = limited.value();
         HighestPressure.Peak peak = HighestPressure.anywhere(j);
         Spot spot = j.at(PATH).during(peak.during());
         if (!(peak.pressure() instanceof Amount.Known known)) {
