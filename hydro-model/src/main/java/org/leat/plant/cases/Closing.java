@@ -171,8 +171,8 @@ public final class Closing implements Situation {
     public Model model(int section) {
         Surge run = bounding();
         return run != null
-                        && run.sections().get(section).highest()
-                                > closedForm.get(section).or(Double.POSITIVE_INFINITY)
+                        && closedForm.get(section) instanceof Amount.Known closed
+                        && run.sections().get(section).highest() > closed.value()
                 ? Model.CHARACTERISTICS
                 : Model.CLOSED_FORM;
     }

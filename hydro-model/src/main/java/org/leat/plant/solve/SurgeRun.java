@@ -139,7 +139,7 @@ public final class SurgeRun {
                 envelope.airEntered(),
                 highestHolds,
                 envelope.waveSpeedChange(),
-                parts ? new Amount.Unknown("/penstock", "unknown/column-parts") : null);
+                parts ? new Amount.Missing("/penstock", "unknown/column-parts") : null);
     }
 
     private PressureRange point(HeadEnvelope high, HeadEnvelope envelope, String at, int node) {

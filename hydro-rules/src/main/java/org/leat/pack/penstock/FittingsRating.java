@@ -38,7 +38,7 @@ final class FittingsRating {
 
     private static Outcome judge(Judgement j) {
         Cases cases = j.solved();
-        double rating = j.at("/penstock").given(PATH, j.numbers().penstock().fittingsRating());
+        double rating = j.at("/penstock").known(j.numbers().penstock().fittingsRating());
         HighestPressure highest = HighestPressure.anywhere(cases);
         Spot spot = j.at(PATH).during(highest.during());
         double peak = spot.known(highest.pressure());
