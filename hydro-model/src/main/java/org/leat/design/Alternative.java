@@ -29,7 +29,8 @@ public record Alternative(
         @About("in place of the design's rectifier") @CanBeAbsent @Nullable
         Rectifier rectifier,
 
-        @About("in place of all the design's cables") List<Cable> cables,
+        @About("in place of all the design's cables") @Limits(mostItems = 50)
+        List<Cable> cables,
 
         @About("in place of the design's regulator") @CanBeAbsent @Nullable
         ChargeRegulator regulator,

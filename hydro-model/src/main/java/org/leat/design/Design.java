@@ -14,7 +14,7 @@ public record Design(
         @About("free words for whoever reads the file next") @CanBeAbsent @Nullable
         String notes,
 
-        @About("parts files this file takes parts from, relative to it")
+        @About("parts files this file takes parts from, relative to it") @Limits(mostItems = MOST_PARTS_FILES)
         List<String> parts,
 
         @About("stream, head and weather") Site site,
@@ -34,7 +34,8 @@ public record Design(
         @About("three-phase diode bridge") @CanBeAbsent @Nullable
         Rectifier rectifier,
 
-        @About("runs between the parts") List<Cable> cables,
+        @About("runs between the parts") @Limits(mostItems = 50)
+        List<Cable> cables,
 
         @About("what limits the battery's voltage") @CanBeAbsent @Nullable
         ChargeRegulator regulator,
@@ -47,17 +48,23 @@ public record Design(
         @About("makes alternating current from the battery") @CanBeAbsent @Nullable
         Inverter inverter,
 
-        @About("what is run from the plant") List<Load> loads,
-        @About("fuses, breakers and switches") List<ProtectiveDevice> protection,
+        @About("what is run from the plant") @Limits(mostItems = 500)
+        List<Load> loads,
+
+        @About("fuses, breakers and switches") @Limits(mostItems = 200)
+        List<ProtectiveDevice> protection,
 
         @About("guards, earthing and means to stop, as built") @CanBeAbsent @Nullable
         Safeguards safeguards,
 
-        @About("other choices for whole parts, checked beside this one")
+        @About("other choices for whole parts, checked beside this one") @Limits(mostItems = 40)
         List<Alternative> alternatives,
 
-        @About("findings that do not count by someone's word")
+        @About("findings that do not count by someone's word") @Limits(mostItems = 500)
         List<ExcusedFinding> suppressions) {
+
+    /** Parts files at most. */
+    public static final int MOST_PARTS_FILES = 20;
 
     public Design {
         parts = List.copyOf(parts);

@@ -16,7 +16,7 @@ public sealed interface GrossHead {
     @About("A stated head")
     @Plain
     public record Stated(
-            @About("the fall") @Limits(above = 0, atMost = 3000)
+            @About("the fall") @Limits(atLeast = 0.01, atMost = 3000)
             Measured<Length> head) implements GrossHead {
 
         public Stated {

@@ -8,7 +8,9 @@ import org.jspecify.annotations.Nullable;
 /** One set of nozzles opened together. */
 @About("One set of nozzles opened together")
 public record NozzleChoice(
-        @About("bores") @Limits(above = 0, items = 1) List<Quantity<Length>> open,
+        @About("bores") @Limits(atLeast = 1e-4, atMost = 1, items = 1, mostItems = 40)
+        List<Quantity<Length>> open,
+
         @About("what to call it") @CanBeAbsent @Nullable String name) {
 
     public NozzleChoice {

@@ -9,13 +9,13 @@ import org.jspecify.annotations.Nullable;
 /** Nozzles on hand and those open. */
 @About("Nozzles on hand and those open")
 public record NozzleSet(
-        @About("bores of the nozzles open as built") @Limits(above = 0, atMost = 1, items = 1)
+        @About("bores of the nozzles open as built") @Limits(atLeast = 1e-4, atMost = 1, items = 1, mostItems = 40)
         List<Quantity<Length>> open,
 
-        @About("bores of every nozzle on hand") @Limits(above = 0, atMost = 1)
+        @About("bores of every nozzle on hand") @Limits(atLeast = 1e-4, atMost = 1, mostItems = 40)
         List<Quantity<Length>> available,
 
-        @About("the sets to be judged; each bore on hand in all positions if left out")
+        @About("the sets to be judged; each bore on hand in all positions if left out") @Limits(mostItems = 40)
         List<NozzleChoice> sets,
 
         @About("how the nozzle is shaped inside") @CanBeAbsent @Nullable
@@ -36,7 +36,8 @@ public record NozzleSet(
         @About("of the valve or needle at a nozzle") @Limits(atLeast = 0) @CanBeAbsent @Nullable
         Quantity<Time> shutOffTime,
 
-        @About("those in use, with their bores as measured") List<WornNozzle> worn,
+        @About("those in use, with their bores as measured") @Limits(mostItems = 40)
+        List<WornNozzle> worn,
 
         @About("how much sand the water brings to them") @CanBeAbsent @Nullable
         Grit grit,

@@ -13,7 +13,7 @@ import org.leat.quantity.Si;
 /** Pipe or hose from intake to nozzles. */
 @About("Pipe or hose from intake to nozzles")
 public record Penstock(
-        @About("from the intake down, in order") @Limits(items = 1)
+        @About("from the intake down, in order") @Limits(items = 1, mostItems = 100)
         List<Section> sections,
 
         @About("working pressure of the weakest joint, valve or clamp") @Limits(above = 0) @CanBeAbsent @Nullable

@@ -18,12 +18,14 @@ public sealed interface Pipe {
             String standard,
 
             @About("marked on the pipe") PolyethyleneGrade material,
-            @About("nominal, as marked") @Limits(above = 0) Quantity<Length> outsideDiameter,
 
-            @About("outside diameter over wall, as marked") @Limits(above = 3) @CanBeAbsent @Nullable
+            @About("nominal, as marked") @Limits(atLeast = 0.01, atMost = 10)
+            Quantity<Length> outsideDiameter,
+
+            @About("outside diameter over wall, as marked") @Limits(above = 3, atMost = 100) @CanBeAbsent @Nullable
             Double sdr,
 
-            @About("least wall, where marked or measured") @Limits(above = 0) @CanBeAbsent @Nullable
+            @About("least wall, where marked or measured") @Limits(atLeast = 1e-5, atMost = 1) @CanBeAbsent @Nullable
             Quantity<Length> wall,
 
             @About("PN as marked, at 20 °C") @Limits(above = 0) @CanBeAbsent @Nullable
@@ -37,10 +39,10 @@ public sealed interface Pipe {
             Demand.limits(Polyethylene.class, standard, material, outsideDiameter, sdr, wall, pressureRating, roughness)
                     .that(sdr != null || wall != null, "sdr", null, "the SDR, or the wall thickness")
                     .that(
-                            wall == null || Si.of(outsideDiameter) > 2 * Si.of(wall),
+                            wall == null || Si.of(outsideDiameter) > 3 * Si.of(wall),
                             "outsideDiameter",
                             outsideDiameter,
-                            "more than twice the wall, " + Demand.print(wall))
+                            "more than three times the wall, " + Demand.print(wall))
                     .that(
                             wall == null
                                     || sdr == null
@@ -58,12 +60,13 @@ public sealed interface Pipe {
             @About("the standard the pipe is marked with") @CanBeAbsent @Nullable
             String standard,
 
-            @About("nominal, as marked") @Limits(above = 0) Quantity<Length> outsideDiameter,
+            @About("nominal, as marked") @Limits(atLeast = 0.01, atMost = 10)
+            Quantity<Length> outsideDiameter,
 
             @About("PN as marked, at 20 °C") @Limits(above = 0) @CanBeAbsent @Nullable
             Quantity<Pressure> pressureRating,
 
-            @About("least wall, where marked or measured") @Limits(above = 0) @CanBeAbsent @Nullable
+            @About("least wall, where marked or measured") @Limits(atLeast = 1e-5, atMost = 1) @CanBeAbsent @Nullable
             Quantity<Length> wall,
 
             @About("inside, in place of the usual value") @Limits(atLeast = 0) @CanBeAbsent @Nullable
@@ -78,10 +81,10 @@ public sealed interface Pipe {
                             null,
                             "the PN as marked, or the wall thickness")
                     .that(
-                            wall == null || Si.of(outsideDiameter) > 2 * Si.of(wall),
+                            wall == null || Si.of(outsideDiameter) > 3 * Si.of(wall),
                             "outsideDiameter",
                             outsideDiameter,
-                            "more than twice the wall, " + Demand.print(wall))
+                            "more than three times the wall, " + Demand.print(wall))
                     .hold();
         }
     }
@@ -92,8 +95,11 @@ public sealed interface Pipe {
             @About("the standard the tube is made to") @CanBeAbsent @Nullable
             String standard,
 
-            @About("as made") @Limits(above = 0) Quantity<Length> outsideDiameter,
-            @About("as made") @Limits(above = 0) Quantity<Length> wall,
+            @About("as made") @Limits(atLeast = 0.001, atMost = 10)
+            Quantity<Length> outsideDiameter,
+
+            @About("as made") @Limits(atLeast = 1e-5, atMost = 1)
+            Quantity<Length> wall,
 
             @About("of the steel") @Limits(above = 0) @CanBeAbsent @Nullable
             Quantity<Pressure> yieldStrength,
@@ -119,7 +125,8 @@ public sealed interface Pipe {
     /** Hose, by its marks. */
     @About("Hose, by its marks")
     public record Hose(
-            @About("inside diameter") @Limits(above = 0) Quantity<Length> bore,
+            @About("inside diameter") @Limits(atLeast = 0.001, atMost = 10)
+            Quantity<Length> bore,
 
             @About("working pressure as marked") @Limits(above = 0) @CanBeAbsent @Nullable
             Quantity<Pressure> pressureRating,
@@ -161,7 +168,9 @@ public sealed interface Pipe {
     /** Pipe of one's own, by its numbers. */
     @About("Pipe of one's own, by its numbers")
     public record OtherPipe(
-            @About("inside diameter") @Limits(above = 0) Quantity<Length> bore,
+            @About("inside diameter") @Limits(atLeast = 0.001, atMost = 10)
+            Quantity<Length> bore,
+
             @About("thickness") @Limits(above = 0) Quantity<Length> wall,
 
             @About("at 20 °C") @Limits(above = 0) @CanBeAbsent @Nullable

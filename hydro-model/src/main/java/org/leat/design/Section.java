@@ -12,7 +12,7 @@ public record Section(
         @About("of its own") String name,
         @About("what it is made of") Pipe pipe,
 
-        @About("along the pipe") @Limits(above = 0, atMost = 100_000)
+        @About("along the pipe") @Limits(atLeast = 0.001, atMost = 100_000)
         Quantity<Length> length,
 
         @About("of its upper end above the nozzle axis") @CanBeAbsent @Nullable
@@ -21,7 +21,7 @@ public record Section(
         @About("of its lower end above the nozzle axis") @CanBeAbsent @Nullable
         Quantity<Length> toElevation,
 
-        @About("in this section") List<Fitting> fittings,
+        @About("in this section") @Limits(mostItems = 100) List<Fitting> fittings,
 
         @About("whether a high point in it has an air valve") @CanBeAbsent @Nullable
         Boolean ventedHighPoint,

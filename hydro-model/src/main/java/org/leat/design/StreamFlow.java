@@ -61,8 +61,9 @@ public sealed interface StreamFlow {
     /** Mean flow of each month. */
     @About("Mean flow of each month")
     public record Months(
-            @About("twelve flows, January first") @Limits(items = 12, atLeast = 0)
-            List<Quantity<VolumeFlow>> flows) implements StreamFlow {
+            @About("twelve flows, January first") @Limits(items = 12, mostItems = 12, atLeast = 0)
+            List<Quantity<VolumeFlow>> flows)
+            implements StreamFlow {
 
         public Months {
             flows = List.copyOf(flows);
@@ -120,7 +121,7 @@ public sealed interface StreamFlow {
             @About("conductivity before the slug") @Limits(atLeast = 0)
             Quantity<Conductivity> background,
 
-            @About("conductivity against time until it is back") @Limits(items = 3)
+            @About("conductivity against time until it is back") @Limits(items = 3, mostItems = 5000)
             List<SaltReading> readings)
             implements StreamFlow {
 

@@ -44,7 +44,7 @@ final class Faults {
         boolean any = false;
         for (Shape.Field field : shape.fields()) {
             Object value = values[field.index()];
-            if (value == null || field.limits() == null) {
+            if (value == null) {
                 continue;
             }
             String at = plain ? path : ElementPath.field(path, field.key());

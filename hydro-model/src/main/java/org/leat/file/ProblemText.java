@@ -85,7 +85,9 @@ public final class ProblemText {
             case PARTS_NOT_ALLOWED -> "the parts file " + found + " cannot be looked up for a design without a folder";
             case UNKNOWN_PART -> "no part is called " + found + meant(p, "known");
             case PART_CYCLE -> "the part " + found + " takes itself: " + p.expected();
-            case TOO_MANY_VALUES -> "too much for one design; expected " + p.expected();
+            case TOO_MANY_VALUES ->
+                "too much for one design" + (p.found().isEmpty() ? "" : ": " + p.found()) + "; expected "
+                        + p.expected();
             case MORE_PROBLEMS -> "more problems follow; the first " + p.found() + " are listed";
         };
     }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.ElementPath;
+import org.leat.design.Texts;
 import org.snakeyaml.engine.v2.nodes.Tag;
 
 /**
@@ -26,14 +27,15 @@ public final class RecordReader {
      * @param name to be shown as the file's name
      */
     public static <R extends Record> Filled<R> read(Class<R> type, Path file, String name) {
+        String shown = Texts.writable(name);
         Problems problems = new Problems();
         try {
             if (!Files.isRegularFile(file)) {
-                return unreadable(name, Files.exists(file) ? "an ordinary file" : "a file that exists", problems);
+                return unreadable(shown, Files.exists(file) ? "an ordinary file" : "a file that exists", problems);
             }
-            return read(type, SourceText.decode(Bytes.read(file), name, problems), name, problems);
+            return read(type, SourceText.decode(Bytes.read(file), shown, problems), shown, problems);
         } catch (IOException | SecurityException e) {
-            return unreadable(name, "a file that may be read", problems);
+            return unreadable(shown, "a file that may be read", problems);
         }
     }
 
@@ -44,8 +46,9 @@ public final class RecordReader {
      * @throws IOException if the stream cannot be read
      */
     public static <R extends Record> Filled<R> read(Class<R> type, InputStream in, String name) throws IOException {
+        String shown = Texts.writable(name);
         Problems problems = new Problems();
-        return read(type, SourceText.decode(in.readNBytes(SourceText.LIMIT + 1), name, problems), name, problems);
+        return read(type, SourceText.decode(in.readNBytes(SourceText.LIMIT + 1), shown, problems), shown, problems);
     }
 
     /**
@@ -54,8 +57,9 @@ public final class RecordReader {
      * @param name to be shown as the file's name
      */
     public static <R extends Record> Filled<R> read(Class<R> type, String text, String name) {
+        String shown = Texts.writable(name);
         Problems problems = new Problems();
-        return read(type, SourceText.check(text, name, problems), name, problems);
+        return read(type, SourceText.check(text, shown, problems), shown, problems);
     }
 
     /**

@@ -13,6 +13,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.About;
 import org.leat.design.CanBeAbsent;
+import org.leat.design.Demand;
 import org.leat.design.Limits;
 
 /**
@@ -104,7 +105,7 @@ record Shape(Class<?> type, List<Field> fields, Map<String, Field> byKey, Method
                 MethodHandle accessor =
                         lookup.unreflect(c.getAccessor()).asType(MethodType.methodType(Object.class, Object.class));
                 String key = Names.ofComponent(c.getName());
-                Field field = new Field(i, c, key, ValueType.of(c.getGenericType()), required(c), accessor);
+                Field field = new Field(i, c, key, type(c), required(c), accessor);
                 fields.add(field);
                 byKey.put(key, field);
             }
@@ -116,6 +117,13 @@ record Shape(Class<?> type, List<Field> fields, Map<String, Field> byKey, Method
         } catch (ReflectiveOperationException e) {
             throw new IllegalArgumentException("no file can hold " + type, e);
         }
+    }
+
+    private static ValueType type(RecordComponent c) {
+        ValueType type = ValueType.of(c.getGenericType());
+        return type instanceof ValueType.OfList list
+                ? new ValueType.OfList(list.item(), Demand.mostItems(c.getAnnotation(Limits.class)))
+                : type;
     }
 
     private static boolean required(RecordComponent c) {

@@ -7,7 +7,9 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -19,6 +21,9 @@ import org.leat.quantity.TradeUnits;
 
 /** Every limit of every field, just within and just beyond, through the reader. */
 class LimitsTest {
+
+    private static final Set<ProblemKind> KINDS =
+            EnumSet.of(ProblemKind.IMPOSSIBLE_VALUE, ProblemKind.TOO_MANY_VALUES, ProblemKind.UNSUPPORTED_FORMAT);
 
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
@@ -61,6 +66,16 @@ class LimitsTest {
             }
             held(type, sample, field, value, t.within());
         }
+        if (field.type() instanceof ValueType.OfList list) {
+            ArrayNode most = NODES.arrayNode();
+            JsonNode item = sample.get(key) == null
+                    ? NODES.numberNode(0)
+                    : sample.get(key).get(0);
+            for (int i = 0; i <= list.most(); i++) {
+                most.add(item);
+            }
+            held(type, sample, field, most, false);
+        }
         if (field.limits().items() > 0) {
             ArrayNode items = (ArrayNode) sample.get(key);
             while (items.size() > field.limits().items()) {
@@ -88,8 +103,7 @@ class LimitsTest {
             assertThat(problems)
                     .as(what)
                     .isNotEmpty()
-                    .allMatch(
-                            p -> p.kind() == ProblemKind.IMPOSSIBLE_VALUE || p.kind() == ProblemKind.UNSUPPORTED_FORMAT)
+                    .allMatch(p -> KINDS.contains(p.kind()))
                     .allMatch(p -> p.position().line() > 1);
         }
     }
@@ -103,12 +117,20 @@ class LimitsTest {
             tries.add(Try.within(limits.atLeast())).add(Try.beyond(next(limits.atLeast(), -1, whole)));
         }
         if (Double.isFinite(limits.above())) {
-            tries.add(Try.within(next(limits.above(), 1, whole))).add(Try.beyond(limits.above()));
+            tries.add(Try.within(Math.max(next(limits.above(), 1, whole), 1.000001 * least(type))))
+                    .add(Try.beyond(limits.above()));
         }
         if (Double.isFinite(limits.atMost())) {
             tries.add(Try.within(limits.atMost())).add(Try.beyond(next(limits.atMost(), 1, whole)));
         }
         return tries.build().toList();
+    }
+
+    /** The least of a kind that is not nothing: beyond it a limit of its own is not met. */
+    private static double least(ValueType type) {
+        return type instanceof ValueType.OfQuantity quantity
+                ? quantity.kind().least()
+                : type == ValueType.Simple.NUMBER ? QuantityKind.RATIO.least() : 0;
     }
 
     private static double next(double limit, int direction, boolean whole) {

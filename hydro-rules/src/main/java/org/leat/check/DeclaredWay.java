@@ -78,7 +78,7 @@ record DeclaredWay(String message, Search search, Changes changes) {
     }
 
     private WayOut way(Judgement j, Change change, Judgement changed) {
-        return new WayOut(new Message(message, change.args(changed)), change.edits(), j.gain(changed.plant()));
+        return new WayOut(new Message(message, change.args(changed)), change.edits(), change.gain(j, changed));
     }
 
     /** {@return the changed design judged, if this failure is gone without a new one of the same rule; else null} */

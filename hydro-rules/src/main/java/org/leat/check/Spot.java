@@ -247,6 +247,12 @@ public final class Spot {
     }
 
     Outcome.Open unknown(Amount.Unknown unknown) {
+        if (unknown instanceof Amount.OutsideRange outside) {
+            return open(outside.path(), LawRange.message(outside));
+        }
+        if (unknown.reason().equals(Amount.Missing.NOT_STATED)) {
+            return notGiven(unknown.path());
+        }
         return open(
                 unknown.path(),
                 Message.of(

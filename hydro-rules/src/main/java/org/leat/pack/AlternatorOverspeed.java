@@ -11,6 +11,7 @@ import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.plant.cases.LoadLost;
+import org.leat.plant.numbers.Amount;
 import org.leat.quantity.QuantityKind;
 
 /** Runaway speed against what rotor and bearings stand. */
@@ -41,10 +42,11 @@ final class AlternatorOverspeed implements LegacyRule {
         }
         LoadLost worst = Worst.most(j.cases().loadLost(), LoadLost::alternatorSpeed);
         Spot spot = j.at("/alternator/speed-limit").during(worst.id());
-        Double limit = j.plant().numbers().alternator().speedLimit();
-        if (limit == null) {
-            return List.of(spot.notGiven("/alternator/speed-limit"));
+        Amount stated = j.plant().numbers().alternator().speedLimit();
+        if (!(stated instanceof Amount.Known limited)) {
+            return List.of(Open.because(spot, stated));
         }
+        double limit = limited.value();
         return List.of(spot.compare(
                 Comparison.atMost(worst.alternatorSpeed(), limit, QuantityKind.ROTATIONAL_SPEED),
                 "stands-it",

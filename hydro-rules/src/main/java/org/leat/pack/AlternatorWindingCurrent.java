@@ -12,6 +12,7 @@ import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.plant.cases.Running;
+import org.leat.plant.numbers.Amount;
 import org.leat.quantity.QuantityKind;
 
 /** Phase current against what the winding carries. */
@@ -44,10 +45,11 @@ final class AlternatorWindingCurrent implements LegacyRule {
         Running worst = Worst.most(
                 j.cases().running(), running -> running.operatingPoint().phaseCurrent());
         Spot spot = j.at("/alternator/current-limit").during(worst.id());
-        Double limit = j.plant().numbers().alternator().currentLimit();
-        if (limit == null) {
-            return List.of(spot.notGiven("/alternator/current-limit"));
+        Amount stated = j.plant().numbers().alternator().currentLimit();
+        if (!(stated instanceof Amount.Known limited)) {
+            return List.of(Open.because(spot, stated));
         }
+        double limit = limited.value();
         double current = worst.operatingPoint().phaseCurrent();
         return List.of(spot.compare(
                 Comparison.atMost(current, limit, QuantityKind.CURRENT),

@@ -12,16 +12,7 @@ import org.leat.check.TextFile;
 public final class BuiltInPack implements RulePack {
 
     /** One file of texts for each component, named like the first part of its rules' ids. */
-    private static final List<String> COMPONENTS = List.of(
-            "alternator",
-            "intake",
-            "nozzle",
-            "penstock",
-            "phrases",
-            "plant",
-            "rectifier",
-            "runner",
-            "site");
+    private static final List<String> COMPONENTS = List.of("alternator", "phrases", "plant", "rectifier", "runner");
 
     private static final List<LegacyRule> LEGACY = List.of(
             new AlternatorCutIn(),
@@ -36,34 +27,6 @@ public final class BuiltInPack implements RulePack {
             new AlternatorWetElectrics(),
             new AlternatorWindingCurrent(),
             new AlternatorWindingTemperature(),
-            new IntakeApproachVelocity(),
-            new IntakeOpeningAgainstNozzle(),
-            new IntakeScreenLoss(),
-            new IntakeSettling(),
-            new IntakeSubmergence(),
-            new IntakeVent(),
-            new NozzleJetAgainstBucket(),
-            new NozzleJetsInterfere(),
-            new NozzleSetCoversStream(),
-            new NozzleStepSize(),
-            new NozzleWorn(),
-            new PenstockAbruptSteps(),
-            new PenstockAirPockets(),
-            new PenstockBelowAtmosphere(),
-            new PenstockCavitation(),
-            new PenstockClosingTime(),
-            new PenstockCollapse(),
-            new PenstockExpansion(),
-            new PenstockFittingsRating(),
-            new PenstockFrictionShare(),
-            new PenstockHoseRating(),
-            new PenstockOversized(),
-            new PenstockStaticPressure(),
-            new PenstockStiffInlet(),
-            new PenstockSunlight(),
-            new PenstockSurgePressure(),
-            new PenstockTemperature(),
-            new PenstockThrust(),
             new PlantEfficiencyChain(),
             new PlantLeftOnTheTable(),
             new PlantMaintenancePlan(),
@@ -82,12 +45,7 @@ public final class BuiltInPack implements RulePack {
             new RunnerPrintedMaterial(),
             new RunnerRunawayStrength(),
             new RunnerSpeedRatio(),
-            new RunnerTailwater(),
-            new SiteFlowAvailable(),
-            new SiteFreezing(),
-            new SiteHeadConsistent(),
-            new SiteKeptFlow(),
-            new SiteMeasurementSpread());
+            new RunnerTailwater());
 
     private static final List<Rule> RULES = java.util.stream.Stream.of(
                     LEGACY.stream().map(Rule::legacy),
@@ -95,14 +53,20 @@ public final class BuiltInPack implements RulePack {
                     org.leat.pack.bus.BusRules.all().stream(),
                     org.leat.pack.cable.CableRules.all().stream(),
                     org.leat.pack.dump.DumpRules.all().stream(),
+                    org.leat.pack.intake.IntakeRules.all().stream(),
                     org.leat.pack.inverter.InverterRules.all().stream(),
                     org.leat.pack.loads.LoadsRules.all().stream(),
+                    org.leat.pack.nozzle.NozzleRules.all().stream(),
                     org.leat.pack.penstock.PenstockRules.all().stream(),
                     org.leat.pack.protection.ProtectionRules.all().stream(),
-                    org.leat.pack.regulator.RegulatorRules.all().stream())
+                    org.leat.pack.regulator.RegulatorRules.all().stream(),
+                    org.leat.pack.site.SiteRules.all().stream())
             .flatMap(s -> s)
             .sorted(java.util.Comparator.comparing(Rule::id))
             .toList();
+
+    /** The rules, always the same. */
+    public BuiltInPack() {}
 
     @Override
     public String name() {

@@ -16,6 +16,8 @@ import org.leat.design.Runner;
 import org.leat.design.Screen;
 import org.leat.law.Answer;
 import org.leat.pack.kit.Lean;
+import org.leat.pack.kit.Screens;
+import org.leat.pack.kit.WornOpen;
 import org.leat.plant.cases.CycleYears;
 import org.leat.plant.cases.FullDay;
 import org.leat.plant.cases.Running;

@@ -13,6 +13,7 @@ import org.leat.check.Outcome;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.pack.Search.Candidate;
+import org.leat.plant.numbers.Amount;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
@@ -33,6 +34,14 @@ final class Rated {
         return rating == null
                 ? spot.notGiven(spot.path())
                 : spot.compare(Comparison.atMost(value, rating, kind), passing, failing, args);
+    }
+
+    /** {@return the comparison, or open for the plant's reason where it knows no rating} */
+    static Outcome atMost(
+            Spot spot, double value, Amount rating, QuantityKind kind, String passing, String failing, Arg... args) {
+        return rating instanceof Amount.Known known
+                ? spot.compare(Comparison.atMost(value, known.value(), kind), passing, failing, args)
+                : Open.because(spot, rating);
     }
 
     /** {@return a quantity in SI, null where it is not stated} */

@@ -16,6 +16,7 @@ import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.pack.Search.Candidate;
 import org.leat.plant.cases.Running;
+import org.leat.plant.numbers.Amount;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
@@ -48,10 +49,11 @@ final class RectifierCurrent implements LegacyRule {
         Running worst = Worst.most(
                 j.cases().running(), running -> running.operatingPoint().directCurrent());
         Spot spot = j.at("/rectifier/average-current").during(worst.id());
-        Double rating = j.plant().numbers().rectifier().averageCurrentRating();
-        if (rating == null) {
-            return List.of(spot.notGiven("/rectifier/average-current"));
+        Amount stated = j.plant().numbers().rectifier().averageCurrentRating();
+        if (!(stated instanceof Amount.Known limited)) {
+            return List.of(Open.because(spot, stated));
         }
+        double rating = limited.value();
         return List.of(spot.compare(
                 Comparison.atMost(worst.operatingPoint().directCurrent(), rating, QuantityKind.CURRENT),
                 "carried",

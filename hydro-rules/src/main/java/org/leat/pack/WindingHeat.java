@@ -20,7 +20,7 @@ final class WindingHeat {
 
     /** {@return K} Air as hot as it gets; thermal resistance of winding to air in K/W. */
     static double temperature(Judgement j, OperatingPoint operatingPoint, double thermalResistance) {
-        if (j.plant().numbers().alternator().thermalResistance() != null) {
+        if (j.plant().numbers().alternator().thermalResistance().isKnown()) {
             return operatingPoint.windingTemperature();
         }
         double copper = operatingPoint.energy().lostBefore(EnergyAccount.Stage.TERMINALS);

@@ -1,5 +1,6 @@
 package org.leat.plant.cases;
 
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.leat.plant.numbers.NozzleGroup;
 
@@ -51,9 +52,16 @@ public record BatteryFull(
      * @param currentCold at the set voltage, element cold, A
      * @param powerHot at the set voltage, element hot, W
      * @param powerCold at the set voltage, element cold, W
-     * @param share current hot over what the turbine gives; infinite where it gives nothing
+     * @param share current hot over what the turbine gives; empty where it gives nothing
      */
-    public record Diverted(double currentHot, double currentCold, double powerHot, double powerCold, double share) {}
+    public record Diverted(
+            double currentHot, double currentCold, double powerHot, double powerCold, OptionalDouble share) {
+
+        /** {@return whether all that the turbine gives is taken} */
+        public boolean takesAll() {
+            return share.isEmpty() || share.getAsDouble() >= 1;
+        }
+    }
 
     @Override
     public BusHolder holder() {

@@ -1,5 +1,6 @@
 package org.leat.plant.cases;
 
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.DumpSide;
 import org.leat.design.RegulatorKind;
@@ -65,19 +66,21 @@ final class BatteryFullSolver {
         if (letsGo && (dump == null || dump.side() != DumpSide.BRIDGE || neverReached)) {
             return Answer.RUNAWAY;
         }
-        if (dump == null || diverted == null || (kind == RegulatorKind.NONE && dump.triggerVoltage() == null)) {
+        if (dump == null
+                || diverted == null
+                || (kind == RegulatorKind.NONE && !dump.triggerVoltage().isKnown())) {
             return Answer.OVERCHARGED;
         }
-        return kind == RegulatorKind.TRACKING || diverted.share() >= 1 ? Answer.DIVERTED : Answer.DUMP_TOO_SMALL;
+        return kind == RegulatorKind.TRACKING || diverted.takesAll() ? Answer.DIVERTED : Answer.DUMP_TOO_SMALL;
     }
 
     /** A regulator that equalises lets the bus rise to that set point, unless the dump load has a trigger of its own. */
     private double equalisingAbove(double set) {
-        Double equalising = numbers.regulator().equalisingVoltage();
+        OptionalDouble equalising = numbers.regulator().equalisingVoltage();
         DumpLoadNumbers dump = numbers.dumpLoad();
-        return equalising == null || (dump != null && dump.triggerVoltage() != null)
+        return equalising.isEmpty() || (dump != null && dump.triggerVoltage().isKnown())
                 ? 0
-                : Math.max(0, equalising - set);
+                : Math.max(0, equalising.getAsDouble() - set);
     }
 
     private static double speed(RunnerCharacteristic runner, TorqueCurve curve) {
@@ -93,6 +96,10 @@ final class BatteryFullSolver {
         double hot = voltage / dump.resistanceHot();
         double cold = voltage / dump.resistanceCold();
         return new Diverted(
-                hot, cold, voltage * hot, voltage * cold, current > 0 ? hot / current : Double.POSITIVE_INFINITY);
+                hot,
+                cold,
+                voltage * hot,
+                voltage * cold,
+                current > 0 ? OptionalDouble.of(hot / current) : OptionalDouble.empty());
     }
 }

@@ -1,9 +1,9 @@
 package org.leat.plant.cases;
 
-import org.jspecify.annotations.Nullable;
 import org.leat.design.DumpSide;
 import org.leat.design.RegulatorKind;
 import org.leat.electrics.DumpElement;
+import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.BatteryNumbers;
 import org.leat.plant.numbers.DumpLoadNumbers;
 import org.leat.plant.numbers.PlantNumbers;
@@ -40,14 +40,14 @@ final class BatteryRemovedSolver {
                 && inTime(dump.triggerVoltage(), numbers.battery())
                 && full.answer() == BatteryFull.Answer.DIVERTED
                 && diverted != null
-                && diverted.share() >= 1
-                && dump.powerRating() != null
-                && DumpElement.power(dump.resistanceCold(), full.dumpVoltage()) <= dump.powerRating();
+                && diverted.takesAll()
+                && dump.powerRating() instanceof Amount.Known rating
+                && DumpElement.power(dump.resistanceCold(), full.dumpVoltage()) <= rating.value();
     }
 
-    private static boolean inTime(@Nullable Double trigger, BatteryNumbers battery) {
+    private static boolean inTime(Amount trigger, BatteryNumbers battery) {
         double highest = Math.max(
                 battery.absorptionVoltage(), battery.chargeVoltageLimit().or(0));
-        return trigger != null && trigger <= highest * (1 + TOLERANCE);
+        return trigger instanceof Amount.Known known && known.value() <= highest * (1 + TOLERANCE);
     }
 }

@@ -20,6 +20,7 @@ import org.leat.plant.numbers.NozzleGroup;
  * @param rippleAtTwice at twice the frequency, A: one phase shows there
  * @param lastingVoltage the highest behind the bridge within a period, V
  */
+@SuppressWarnings("exports") // a law's own type: for the rules of this project
 public record BrokenBridge(
         NozzleGroup nozzles,
         BridgeFault fault,

@@ -30,7 +30,9 @@ final class CableDutySolver {
     }
 
     List<CableDuty> all() {
-        return running.isEmpty() ? List.of() : numbers.cables().stream().map(this::duty).toList();
+        return running.isEmpty()
+                ? List.of()
+                : numbers.cables().stream().map(this::duty).toList();
     }
 
     private CableDuty duty(CableNumbers cable) {
@@ -74,8 +76,7 @@ final class CableDutySolver {
         if (inverter.efficiency() == null) {
             return new CableDuty.NotStated(cable, "/inverter/efficiency");
         }
-        double volts =
-                Si.of(inverter.cutOffVoltage(), numbers.battery().restingVoltage());
+        double volts = Si.of(inverter.cutOffVoltage(), numbers.battery().restingVoltage());
         double current = Si.of(inverter.continuousPower()) / (Si.of(inverter.efficiency()) * volts);
         return new CableDuty.Carries(cable, current, false, "inverter at its continuous power, battery nearly empty");
     }

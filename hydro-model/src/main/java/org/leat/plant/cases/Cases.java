@@ -160,8 +160,8 @@ public final class Cases {
 
     private List<LeadsShorted> everyLeadsShorted() {
         return IntStream.range(0, running().size())
-                .mapToObj(i -> LeadsShorted.of(
-                        numbers, running().get(i), loadLost().get(i)))
+                .mapToObj(i ->
+                        LeadsShorted.of(numbers, running().get(i), loadLost().get(i)))
                 .toList();
     }
 

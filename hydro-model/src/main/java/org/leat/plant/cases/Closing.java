@@ -114,6 +114,7 @@ public final class Closing implements Situation {
     }
 
     /** {@return share of the nozzles' area that is open while the travel takes a time, s; of a stop at the nozzles} */
+    @SuppressWarnings("exports") // a law's own type: for the rules of this project
     public NozzleOpening opening(double closingTime) {
         return stop.opening(closingTime);
     }
@@ -170,8 +171,8 @@ public final class Closing implements Situation {
     public Model model(int section) {
         Surge run = bounding();
         return run != null
-                        && run.sections().get(section).highest()
-                                > closedForm.get(section).or(Double.POSITIVE_INFINITY)
+                        && closedForm.get(section) instanceof Amount.Known closed
+                        && run.sections().get(section).highest() > closed.value()
                 ? Model.CHARACTERISTICS
                 : Model.CLOSED_FORM;
     }

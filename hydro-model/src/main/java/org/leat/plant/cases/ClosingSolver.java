@@ -3,7 +3,7 @@ package org.leat.plant.cases;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
+import java.util.OptionalDouble;
 import org.leat.hydraulics.Joukowsky;
 import org.leat.hydraulics.LowerEnd;
 import org.leat.hydraulics.NozzleOpening;
@@ -63,9 +63,8 @@ final class ClosingSolver {
     /** {@return the flow of a running set stopped in each way the design knows} */
     List<Closing> closing(Running running) {
         List<Closing> cases = new ArrayList<>();
-        WaterSide water = running.water().fullPipe()
-                ? running.water()
-                : new WaterSolver(numbers).solve(running.nozzles(), Double.POSITIVE_INFINITY);
+        WaterSide water =
+                running.water().fullPipe() ? running.water() : new WaterSolver(numbers).full(running.nozzles());
         Once<SurgeRun> waves = new Once<>(() -> new SurgeRun(numbers, water, weight));
         NozzleGroup nozzles = running.nozzles();
         double full = water.flow();
@@ -86,10 +85,10 @@ final class ClosingSolver {
             cases.add(atNozzles(nozzles, Cause.NOZZLE_SHUT, stop, one, waves));
         }
         cases.add(atNozzles(nozzles, Cause.NOZZLE_PLUGGED, ValveStop.atOnce(left), one, waves));
-        Double inlet = numbers.penstock().inletClosingTime();
+        OptionalDouble inlet = numbers.penstock().inletClosingTime();
         Boolean vent = numbers.penstock().ventBelowValve();
-        if (inlet != null) {
-            ValveStop stop = ValveStop.inlet(numbers, water, inlet, critical());
+        if (inlet.isPresent()) {
+            ValveStop stop = ValveStop.inlet(numbers, water, inlet.getAsDouble(), critical());
             cases.add(atIntake(nozzles, Cause.INLET_SHUT, stop, Boolean.TRUE.equals(vent), waves));
         }
         cases.add(atIntake(nozzles, Cause.SCREEN_BLOCKED, ValveStop.atOnce(0), vent != null, waves));
@@ -98,11 +97,10 @@ final class ClosingSolver {
 
     private Closing atNozzles(NozzleGroup nozzles, Cause cause, ValveStop stop, double stopped, Once<SurgeRun> waves) {
         double change = stopped / numbers.penstock().last().area();
-        Amount unknown = unknownWave();
-        if (unknown != null) {
+        if (!(critical() instanceof Amount.Known critical)) {
+            Amount unknown = critical();
             return new Closing(nozzles, cause, stop, unknown, change, unknown, everywhere(unknown), false, null);
         }
-        double critical = critical();
         double fastest = 0;
         double momentum = 0;
         for (SectionNumbers section : numbers.penstock().sections()) {
@@ -111,7 +109,7 @@ final class ClosingSolver {
             momentum += section.length() * velocity;
         }
         double effective = stop.effectiveTime();
-        boolean slow = effective > critical;
+        boolean slow = effective > critical.value();
         double surge = slow ? Math.min(fastest, 2 * momentum / (Gravity.STANDARD * effective)) : fastest;
         double whole = numbers.penstock().length();
         double along = 0;
@@ -123,54 +121,48 @@ final class ClosingSolver {
         }
         boolean bounds = highest.size() == 1 && (!slow || stop.followedByFlow(fastest));
         return new Closing(
-                nozzles,
-                cause,
-                stop,
-                Amount.of(critical),
-                change,
-                Amount.of(surge),
-                highest,
-                bounds,
-                new Once<>(() -> waves.get().atNozzles(new LowerEnd.Nozzles(stop.opening(stop.time())), stop.time())));
+                nozzles, cause, stop, critical, change, Amount.of(surge), highest, bounds, new Once<>(() -> {
+                    double time = waves.get().followed(stop.time());
+                    return waves.get().atNozzles(new LowerEnd.Nozzles(stop.opening(time)), time);
+                }));
     }
 
     /** Shut at the top, the pressure rises nowhere above the standing one as long as the column holds. */
     private Closing atIntake(NozzleGroup nozzles, Cause cause, ValveStop stop, boolean vented, Once<SurgeRun> waves) {
-        Amount unknown = unknownWave();
+        Amount critical = critical();
         List<Amount> highest = new ArrayList<>();
         for (SectionNumbers section : numbers.penstock().sections()) {
             highest.add(Amount.of(standing(lowest(section))));
         }
-        double time = stop.effectiveTime();
-        UpperEnd upper = vented ? new UpperEnd.ShuttingVented(time) : new UpperEnd.Shutting(time);
         LowerEnd open = new LowerEnd.Nozzles(NozzleOpening.unchanged());
         return new Closing(
                 nozzles,
                 cause,
                 stop,
-                unknown != null ? unknown : Amount.of(critical()),
+                critical,
                 0,
                 Amount.of(0),
                 highest,
                 true,
-                unknown != null ? null : new Once<>(() -> waves.get().atIntake(upper, open, time)));
+                !critical.isKnown()
+                        ? null
+                        : new Once<>(() -> {
+                            double time = waves.get().followed(stop.effectiveTime());
+                            UpperEnd upper = vented ? new UpperEnd.ShuttingVented(time) : new UpperEnd.Shutting(time);
+                            return waves.get().atIntake(upper, open, time);
+                        }));
     }
 
-    private @Nullable Amount unknownWave() {
-        for (SectionNumbers section : numbers.penstock().sections()) {
-            if (!(section.waveSpeed() instanceof Amount.Known)) {
-                return section.waveSpeed();
-            }
-        }
-        return null;
-    }
-
-    private double critical() {
+    /** 2 L/a of the whole penstock, s; unknown where a wave speed is. */
+    private Amount critical() {
         double critical = 0;
         for (SectionNumbers section : numbers.penstock().sections()) {
-            critical += 2 * section.length() / section.waveSpeed().or(Double.NaN);
+            if (!(section.waveSpeed() instanceof Amount.Known speed)) {
+                return section.waveSpeed();
+            }
+            critical += 2 * section.length() / speed.value();
         }
-        return critical;
+        return Amount.of(critical);
     }
 
     private List<Amount> everywhere(Amount reason) {

@@ -1,7 +1,6 @@
 package org.leat.plant.cases;
 
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import org.leat.catalogue.CellChemistryCatalogue;
 import org.leat.catalogue.CellProperty;
 import org.leat.design.BatteryBank;
@@ -56,21 +55,21 @@ final class DaySolver {
         boolean cold = season == Season.COLDEST;
         double air = cold ? site.lowestAirTemperature() : site.highestAirTemperature();
         double water = cold ? site.lowestWaterTemperature() : site.highestWaterTemperature();
-        Double resistance = design.alternator().thermalResistance() == null
-                ? null
-                : Si.of(design.alternator().thermalResistance());
+        Amount resistance = Amount.stated(design.alternator().thermalResistance(), "/alternator/thermal-resistance");
         double winding = numbers.alternator().windingTemperature();
         PlantNumbers today = numbers;
         double magnets = air;
         double flux = 1;
         Running running = null;
-        for (int pass = 0; running == null || (resistance != null && pass < PASSES); pass++) {
+        for (int pass = 0; running == null || (resistance.isKnown() && pass < PASSES); pass++) {
             magnets = cold ? air : Math.max(air, winding);
             flux = MagnetTemperature.factor(coefficient(), within(Celsius.of(magnets), -60, 200));
             today = numbers(water, air, winding, flux);
             SituationSolver solver = SituationSolver.of(today);
             running = solver.running(today.nozzles().asBuilt());
-            winding = resistance == null ? winding : settled(running.operatingPoint(), air, winding, resistance);
+            if (resistance instanceof Amount.Known known) {
+                winding = settled(running.operatingPoint(), air, winding, known.value());
+            }
         }
         double battery = batteryTemperature(air);
         Charging charging = charging(battery);
@@ -82,12 +81,12 @@ final class DaySolver {
         Temperatures temperatures = new Temperatures(
                 water,
                 air,
-                resistance == null
-                        ? Amount.unknown("/alternator/thermal-resistance", "unknown/winding-heat")
-                        : Amount.of(winding),
+                resistance.isKnown()
+                        ? Amount.of(winding)
+                        : Amount.missing("/alternator/thermal-resistance", "unknown/winding-heat"),
                 magnets,
                 air + CORE_ABOVE_AIR,
-                stated() ? Amount.of(battery) : Amount.unknown("/battery/lowest-temperature", "unknown/battery-room"));
+                stated() ? Amount.of(battery) : Amount.missing("/battery/lowest-temperature", "unknown/battery-room"));
         BusSituation lasting = opens ? removed : running;
         Bus bus = new Bus(
                 lasting.holder(),
@@ -103,13 +102,12 @@ final class DaySolver {
     }
 
     private double coefficient() {
-        Double stated = numbers.alternator().fluxCoefficient();
-        if (stated != null) {
-            return stated;
-        }
-        return design.alternator().magnetGrade() == MagnetGrade.FERRITE
-                ? MagnetTemperature.FERRITE
-                : MagnetTemperature.NEODYMIUM;
+        return numbers.alternator()
+                .fluxCoefficient()
+                .or(
+                        design.alternator().magnetGrade() == MagnetGrade.FERRITE
+                                ? MagnetTemperature.FERRITE
+                                : MagnetTemperature.NEODYMIUM);
     }
 
     /** Settled at the copper loss of the running current; as hot as copper is reckoned with where there is no such point. */
@@ -126,11 +124,12 @@ final class DaySolver {
     private PlantNumbers numbers(double water, double air, double winding, double flux) {
         AlternatorNumbers a = numbers.alternator();
         double cold = a.winding().resistanceCold();
-        AlternatorNumbers alternator = a.withMagnets(new AlternatorNumbers.Magnets(a.fluxLinkage() * flux, 1, null))
+        AlternatorNumbers alternator = a.withMagnets(new AlternatorNumbers.Magnets(
+                        a.fluxLinkage() * flux, 1, Amount.notStated("/alternator/flux-coefficient")))
                 .withWinding(a.winding()
                         .withResistance(cold * copper(winding) / (COPPER + 20))
                         .withTemperature(winding)
-                        .withThermalResistance(null));
+                        .withThermalResistance(Amount.notStated("/alternator/thermal-resistance")));
         double warm = air + CORE_ABOVE_AIR;
         List<CableNumbers> cables = numbers.cables().stream()
                 .map(c -> c.withCoreResistance(c.coreResistance() * copper(warm) / copper(c.conductorTemperature()))
@@ -186,15 +185,10 @@ final class DaySolver {
         if (asked == 0) {
             return Amount.of(set);
         }
-        Double stated = stated(regulator);
-        return stated == null
-                ? Amount.unknown("/regulator/temperature-compensation", "unknown/compensation")
-                : Amount.of(set + numbers.battery().cellsInSeries() * stated * (Celsius.of(battery) - 25));
-    }
-
-    private static @Nullable Double stated(@Nullable ChargeRegulator regulator) {
-        return regulator == null || regulator.temperatureCompensation() == null
-                ? null
-                : Si.of(regulator.temperatureCompensation());
+        if (regulator == null || regulator.temperatureCompensation() == null) {
+            return Amount.missing("/regulator/temperature-compensation", "unknown/compensation");
+        }
+        double perCell = Si.of(regulator.temperatureCompensation());
+        return Amount.of(set + numbers.battery().cellsInSeries() * perCell * (Celsius.of(battery) - 25));
     }
 }

@@ -114,7 +114,8 @@ public record LeadsShorted(
         }
 
         double leastShare(double working, double runaway) {
-            // a winding of much resistance grips best at a speed the runner never reaches: it must hold the working speed
+            // a winding of much resistance grips best at a speed the runner never reaches: it must hold the working
+            // speed
             double slowest = Math.min(corner, working);
             double standing = driving(0);
             if (!(standing > 0)) {

@@ -43,7 +43,7 @@ final class LoadDump {
         }
         double capacitance = numbers.rectifier().capacitance();
         if (!(capacitance > 0)) {
-            return Amount.unknown("/rectifier/capacitance", "unknown/no-capacitor-to-open-on");
+            return Amount.missing("/rectifier/capacitance", "unknown/no-capacitor-to-open-on");
         }
         double energy = alternator.phaseInductance() * current * current / (capacitance * peak * peak);
         if (capacitance >= SIMULATED_CAPACITANCE && energy <= SIMULATED_ENERGY) {

@@ -72,7 +72,7 @@ public record PressureProfile(
             if (!stop.cause().atIntake() && (pressing == null || top(stop) > top(pressing))) {
                 pressing = stop;
             }
-            if (sucking == null || bottom(stop) < bottom(sucking)) {
+            if (sucksMore(surge, sucking)) {
                 sucking = stop;
             }
         }
@@ -97,16 +97,15 @@ public record PressureProfile(
     }
 
     private static double top(Closing stop) {
-        double top = Double.NEGATIVE_INFINITY;
-        for (Amount section : stop.sections()) {
-            top = Math.max(top, section.or(top));
-        }
-        return top;
+        return stop.sections().stream()
+                .mapToDouble(section -> section.or(0))
+                .max()
+                .orElse(0);
     }
 
-    private static double bottom(Closing stop) {
-        Surge surge = stop.surge();
-        return surge == null ? Double.POSITIVE_INFINITY : surge.deepest().lowest();
+    private static boolean sucksMore(Surge surge, @Nullable Closing than) {
+        Surge other = than == null ? null : than.surge();
+        return other == null || surge.deepest().lowest() < other.deepest().lowest();
     }
 
     /** The larger of the two models, as in {@link Closing#sections}; at the open intake that of the waves. */

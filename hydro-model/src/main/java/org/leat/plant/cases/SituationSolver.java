@@ -44,7 +44,8 @@ final class SituationSolver {
         boolean sameMachine = near.machine.sameAs(numbers);
         boolean sameWater = near.sameWater(numbers);
         boolean sameRunning = sameMachine && sameWater && near.sameWheelAndRegulator(numbers);
-        boolean sameWarmth = sameMachine && (sameRunning || numbers.alternator().thermalResistance() == null);
+        boolean sameWarmth = sameMachine
+                && (sameRunning || !numbers.alternator().thermalResistance().isKnown());
         boolean sameFull = sameWarmth && near.numbers.fullVoltage() == numbers.fullVoltage();
         boolean sameDump = sameWarmth && Objects.equals(near.numbers.dumpLoad(), numbers.dumpLoad());
         this.machine = sameMachine ? near.machine : new ElectricSide(numbers);
@@ -94,7 +95,7 @@ final class SituationSolver {
         List<WaterSide> solved = new ArrayList<>();
         WaterSolver solver = new WaterSolver(numbers);
         for (NozzleGroup nozzles : numbers.nozzles().sets()) {
-            solved.add(solver.solve(nozzles, mostAvailable()));
+            solved.add(mostWater(solver, nozzles));
         }
         return solved;
     }
@@ -104,13 +105,14 @@ final class SituationSolver {
         return stream.isEmpty() ? null : stream.get(0);
     }
 
-    private double mostAvailable() {
+    /** The water with the most the stream has; a stream that is not stated keeps the pipe full. */
+    private WaterSide mostWater(WaterSolver solver, NozzleGroup nozzles) {
         StreamLevel most = most();
-        return most == null ? Double.POSITIVE_INFINITY : most.available();
+        return most == null ? solver.full(nozzles) : solver.solve(nozzles, most.available());
     }
 
     private boolean solvable() {
-        return numbers.site().grossHead() > 0;
+        return numbers.site().falls();
     }
 
     List<Running> running() {
@@ -133,8 +135,7 @@ final class SituationSolver {
             throw new IllegalStateException("the head is not above zero");
         }
         int known = numbers.nozzles().sets().indexOf(nozzles);
-        WaterSide water =
-                known >= 0 ? waters.get().get(known) : new WaterSolver(numbers).solve(nozzles, mostAvailable());
+        WaterSide water = known >= 0 ? waters.get().get(known) : mostWater(new WaterSolver(numbers), nozzles);
         return running(nozzles, most(), water);
     }
 
@@ -163,7 +164,7 @@ final class SituationSolver {
 
     /** {@return the machine as warm as it runs with the nozzles as built, where its temperature follows from its losses} */
     private ElectricSide warm() {
-        return numbers.alternator().thermalResistance() == null || running().isEmpty()
+        return !numbers.alternator().thermalResistance().isKnown() || running().isEmpty()
                 ? machine
                 : machine.warmedTo(running().get(0).operatingPoint().windingTemperature());
     }
@@ -187,7 +188,7 @@ final class SituationSolver {
 
     /** A stream measured on a dry day fills the pipe on a wet one: a runaway is that of the full pipe. */
     private Running filled(NozzleGroup nozzles) {
-        return running(nozzles, null, new WaterSolver(numbers).solve(nozzles, Double.POSITIVE_INFINITY));
+        return running(nozzles, null, new WaterSolver(numbers).full(nozzles));
     }
 
     List<LoadLost> loadLost(List<Running> running) {

@@ -4,6 +4,7 @@ import org.jspecify.annotations.Nullable;
 import org.leat.hydraulics.NozzleOpening;
 import org.leat.hydraulics.ValveClosing;
 import org.leat.hydraulics.ValveKind;
+import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.PlantNumbers;
 import org.leat.plant.numbers.SectionNumbers;
 import org.leat.plant.numbers.ValveNumbers;
@@ -17,28 +18,28 @@ import org.leat.plant.solve.WaterSide;
  * @param netHead before the nozzles, m
  * @param grossHead m
  * @param left share of the nozzle area that stays open
- * @param returnTime 2 L/a of the whole line, s; NaN where a wave speed is unknown
+ * @param returnTime 2 L/a of the whole line, s; unknown where a wave speed is
  */
 record ValveStop(
-        @Nullable ValveNumbers valve, double flow, double netHead, double grossHead, double left, double returnTime) {
+        @Nullable ValveNumbers valve, double flow, double netHead, double grossHead, double left, Amount returnTime) {
 
     /** {@code a V0/(g H)} up to which the hammer of a valve stays below that of its flow without inertia. */
     private static final double FOLLOWED = 2;
 
     /** {@return a stop that nobody times: a plug, or leaves on the screen} */
     static ValveStop atOnce(double left) {
-        return new ValveStop(null, 0, 1, 1, left, Double.NaN);
+        return new ValveStop(null, 0, 1, 1, left, Amount.of(0));
     }
 
     /** {@return the valve of the penstock that stops the water fastest; null where there is none} */
-    static @Nullable ValveStop worst(PlantNumbers numbers, WaterSide water, double returnTime) {
+    static @Nullable ValveStop worst(PlantNumbers numbers, WaterSide water, Amount returnTime) {
         ValveStop worst = null;
-        double least = Double.POSITIVE_INFINITY;
+        double least = 0;
         for (SectionNumbers section : numbers.penstock().sections()) {
             for (ValveNumbers valve : section.valves()) {
                 ValveStop stop = new ValveStop(valve, water.flow(), water.netHead(), water.grossHead(), 0, returnTime);
                 double time = stop.effectiveTime();
-                if (time < least) {
+                if (worst == null || time < least) {
                     worst = stop;
                     least = time;
                 }
@@ -49,7 +50,7 @@ record ValveStop(
 
     /** {@return the valve or needle of one nozzle; of a bore not stated as wide as the penstock} */
     static ValveStop nozzle(
-            PlantNumbers numbers, WaterSide water, ValveNumbers valve, double flow, double left, double returnTime) {
+            PlantNumbers numbers, WaterSide water, ValveNumbers valve, double flow, double left, Amount returnTime) {
         double bore =
                 valve.bore() > 0 ? valve.bore() : numbers.penstock().last().bore();
         ValveNumbers known = new ValveNumbers(valve.kind(), valve.closingTime(), bore, valve.path());
@@ -57,7 +58,7 @@ record ValveStop(
     }
 
     /** {@return the valve at the intake, of which the kind is not stated} */
-    static ValveStop inlet(PlantNumbers numbers, WaterSide water, double time, double returnTime) {
+    static ValveStop inlet(PlantNumbers numbers, WaterSide water, double time, Amount returnTime) {
         double bore = numbers.penstock().sections().get(0).bore();
         ValveNumbers valve = new ValveNumbers(ValveKind.GATE, time, bore, null);
         return new ValveStop(valve, water.flow(), water.netHead(), water.grossHead(), 0, returnTime);
@@ -75,9 +76,9 @@ record ValveStop(
 
     /** {@return that of another closing time, s} */
     double effectiveTime(double closingTime) {
-        return valve == null || !(returnTime > 0)
-                ? closingTime
-                : ValveClosing.effectiveTime(valve.kind(), headShare(valve, grossHead), closingTime, returnTime);
+        return valve != null && returnTime instanceof Amount.Known known
+                ? ValveClosing.effectiveTime(valve.kind(), headShare(valve, grossHead), closingTime, known.value())
+                : closingTime;
     }
 
     /** {@return whether the closed form of the flow bounds the waves in one pipe, for a Joukowsky rise of the whole flow, m} */

@@ -2,8 +2,6 @@ package org.leat.plant.derive;
 
 import static org.leat.plant.numbers.AlternatorNumbers.copper;
 
-import javax.measure.Quantity;
-import org.jspecify.annotations.Nullable;
 import org.leat.design.Alternator;
 import org.leat.design.MagnetGrade;
 import org.leat.design.NoLoadLoss;
@@ -19,6 +17,7 @@ import org.leat.electrics.IronLoss;
 import org.leat.electrics.MagnetTemperature;
 import org.leat.electrics.ShortCircuitTorque;
 import org.leat.plant.numbers.AlternatorNumbers;
+import org.leat.plant.numbers.Amount;
 import org.leat.quantity.Celsius;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
@@ -54,8 +53,10 @@ final class AlternatorDerivation {
                 Celsius.toKelvin(5),
                 Celsius.toKelvin(30),
                 "assumed/resistance-read-indoors");
-        Double resistance = winding.temperature() == null ? si(alternator.thermalResistance()) : null;
-        double running = resistance != null
+        Amount resistance = winding.temperature() == null
+                ? Amount.stated(alternator.thermalResistance(), "/alternator/thermal-resistance")
+                : Amount.notStated("/alternator/thermal-resistance");
+        double running = resistance.isKnown()
                 ? SEARCH_FROM
                 : assume.stated(
                         winding.temperature(),
@@ -73,15 +74,15 @@ final class AlternatorDerivation {
                 pairs,
                 gear,
                 new AlternatorNumbers.Magnets(
-                        flux, coldFactor(alternator, Celsius.of(coldest), assume), si(alternator.fluxCoefficient())),
+                        flux,
+                        coldFactor(alternator, Celsius.of(coldest), assume),
+                        Amount.stated(alternator.fluxCoefficient(), "/alternator/flux-coefficient")),
                 new AlternatorNumbers.Winding(
                         atTwenty * copper(running) / copper(TWENTY), atTwenty, inductance, running, resistance),
                 new AlternatorNumbers.NoLoadTorque(loss.constantTorque(), loss.eddyTorquePerSpeed()),
-                new AlternatorNumbers.Limits(si(alternator.currentLimit()), si(alternator.speedLimit())));
-    }
-
-    private static @Nullable Double si(@Nullable Quantity<?> quantity) {
-        return quantity == null ? null : Si.of(quantity);
+                new AlternatorNumbers.Limits(
+                        Amount.stated(alternator.currentLimit(), "/alternator/current-limit"),
+                        Amount.stated(alternator.speedLimit(), "/alternator/speed-limit")));
     }
 
     private static double linePeakPerSpeed(OpenCircuit read, Assume assume) {

@@ -81,7 +81,7 @@ final class BatteryDerivation {
             Assume assume) {
         Optional<Spread> tabled = CellChemistryCatalogue.find(chemistry, property);
         if (stated == null && tabled.isEmpty()) {
-            return Amount.unknown(path, "unknown/chemistry-without");
+            return Amount.missing(path, "unknown/chemistry-without");
         }
         Spread cell = tabled.orElse(new Spread(0, 0, 0, Assume.COMMON_PRACTICE));
         return Amount.of(assume.tabled(

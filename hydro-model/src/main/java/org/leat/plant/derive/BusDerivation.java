@@ -1,10 +1,12 @@
 package org.leat.plant.derive;
 
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.ChargeRegulator;
 import org.leat.design.DumpLoad;
 import org.leat.design.Rectifier;
 import org.leat.design.RegulatorKind;
+import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.DumpLoadNumbers;
 import org.leat.plant.numbers.RectifierNumbers;
 import org.leat.plant.numbers.RegulatorNumbers;
@@ -30,21 +32,23 @@ final class BusDerivation {
         return new RectifierNumbers(
                 threshold,
                 bridge == null ? 0 : Si.of(bridge.slopeResistance(), 0),
-                bridge == null || bridge.repetitivePeakReverseVoltage() == null
-                        ? null
-                        : Si.of(bridge.repetitivePeakReverseVoltage()),
-                bridge == null || bridge.averageCurrent() == null ? null : Si.of(bridge.averageCurrent()),
-                bridge == null || bridge.capacitorVoltage() == null ? null : Si.of(bridge.capacitorVoltage()),
+                Amount.stated(
+                        bridge == null ? null : bridge.repetitivePeakReverseVoltage(),
+                        "/rectifier/repetitive-peak-reverse-voltage"),
+                Amount.stated(bridge == null ? null : bridge.averageCurrent(), "/rectifier/average-current"),
+                Amount.stated(bridge == null ? null : bridge.capacitorVoltage(), "/rectifier/capacitor-voltage"),
                 bridge == null ? 0 : Si.of(bridge.capacitance(), 0));
     }
 
     static RegulatorNumbers regulator(@Nullable ChargeRegulator regulator, double batteryVoltage, Assume assume) {
         if (regulator == null) {
-            return new RegulatorNumbers(RegulatorKind.NONE, 0, 0, 1, null, null, null);
+            return RegulatorNumbers.none();
         }
-        Double rating = regulator.currentRating() == null ? null : Si.of(regulator.currentRating());
-        Double limit = regulator.inputVoltageLimit() == null ? null : Si.of(regulator.inputVoltageLimit());
-        Double equalising = regulator.equalisingVoltage() == null ? null : Si.of(regulator.equalisingVoltage());
+        Amount rating = Amount.stated(regulator.currentRating(), "/regulator/current-rating");
+        Amount limit = Amount.stated(regulator.inputVoltageLimit(), "/regulator/input-voltage-limit");
+        OptionalDouble equalising = regulator.equalisingVoltage() == null
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(Si.of(regulator.equalisingVoltage()));
         if (regulator.kind() != RegulatorKind.TRACKING) {
             return new RegulatorNumbers(regulator.kind(), 0, 0, 1, rating, limit, equalising);
         }
@@ -55,7 +59,7 @@ final class BusDerivation {
             to = Si.of(regulator.trackingWindow().to());
         } else {
             double least = batteryVoltage + 3;
-            double most = limit == null ? 3 * batteryVoltage : limit;
+            double most = limit.or(3 * batteryVoltage);
             from = assume.placeholder(
                     "/regulator/tracking-window/from",
                     QuantityKind.VOLTAGE,
@@ -117,8 +121,8 @@ final class BusDerivation {
         return new DumpLoadNumbers(
                 cold,
                 hot,
-                dump.powerRating() == null ? null : Si.of(dump.powerRating()),
-                dump.triggerVoltage() == null ? null : Si.of(dump.triggerVoltage()),
+                Amount.stated(dump.powerRating(), "/dump-load/power-rating"),
+                Amount.stated(dump.triggerVoltage(), "/dump-load/trigger-voltage"),
                 dump.side());
     }
 }

@@ -160,11 +160,11 @@ public final class Derivation {
 
     private static List<Amount.Unknown> unsolvable(Design design, SiteNumbers site) {
         List<Amount.Unknown> reasons = new ArrayList<>();
-        if (!(site.grossHead() > 0)) {
-            reasons.add(new Amount.Unknown("/site/gross-head", "unknown/head-not-above-zero"));
+        if (!site.falls()) {
+            reasons.add(new Amount.Missing("/site/gross-head", "unknown/head-not-above-zero"));
         }
         if (!WaterDerivation.liquid(design.site().waterTemperature())) {
-            reasons.add(new Amount.Unknown("/site/water-temperature", "unknown/water-not-liquid"));
+            reasons.add(new Amount.Missing("/site/water-temperature", "unknown/water-not-liquid"));
         }
         return reasons;
     }

@@ -1,8 +1,8 @@
 package org.leat.plant.derive;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import javax.measure.Quantity;
-import org.jspecify.annotations.Nullable;
 import org.leat.design.ClinometerLeg;
 import org.leat.design.GrossHead;
 import org.leat.design.SaltReading;
@@ -66,7 +66,8 @@ final class Gauged {
     static Flow flow(StreamFlow flow, Assume assume) {
         if (flow instanceof StreamFlow.Constant constant) {
             double half = constant.flow().plusMinusSi();
-            return new Flow(Amount.of(constant.flow().si()), half > 0 ? half : null, null);
+            return new Flow(
+                    Amount.of(constant.flow().si()), half > 0 ? OptionalDouble.of(half) : OptionalDouble.empty());
         } else if (flow instanceof StreamFlow.Bucket bucket) {
             return Flow.of(BucketGauging.flow(Si.of(bucket.volume()), 0, numbers(bucket.times())));
         } else if (flow instanceof StreamFlow.Floats floats) {
@@ -150,26 +151,32 @@ final class Gauged {
      * A flow that was gauged.
      *
      * @param value m³/s
-     * @param plusMinus m³/s; null where the readings cannot tell
-     * @param outside what is outside the law that was asked; null where nothing is
+     * @param plusMinus m³/s; empty where the readings cannot tell
      */
-    record Flow(Amount value, @Nullable Double plusMinus, Answer.@Nullable Outside outside) {
+    record Flow(Amount value, OptionalDouble plusMinus) {
 
         static Flow none(String path, String reason) {
-            return new Flow(Amount.unknown(path, reason), null, null);
+            return new Flow(Amount.missing(path, reason), OptionalDouble.empty());
         }
 
         static Flow of(Estimate estimate) {
-            return new Flow(Amount.of(estimate.value()), estimate.plusMinus(), null);
+            return new Flow(Amount.of(estimate.value()), halfWidth(estimate));
         }
 
         /** {@return what a law answered, with its relative uncertainty; zero where none is known} */
         static Flow of(Answer answer, String path, double relative) {
-            Amount value = Amount.of(answer, path, "unknown/outside-gauging");
-            Double half = value instanceof Amount.Known known && relative > 0
-                    ? Double.valueOf(relative * known.value())
-                    : null;
-            return new Flow(value, half, answer instanceof Answer.Outside outside ? outside : null);
+            Amount value = Amount.of(answer, path);
+            return new Flow(
+                    value,
+                    value instanceof Amount.Known known && relative > 0
+                            ? OptionalDouble.of(relative * known.value())
+                            : OptionalDouble.empty());
         }
+    }
+
+    /** {@return the half-width of an estimate; empty where the readings cannot tell} */
+    static OptionalDouble halfWidth(Estimate estimate) {
+        Double half = estimate.plusMinus();
+        return half == null ? OptionalDouble.empty() : OptionalDouble.of(half);
     }
 }

@@ -3,13 +3,13 @@ package org.leat.plant.derive;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.Gauging;
 import org.leat.design.GrossHead;
 import org.leat.design.StreamFlow;
 import org.leat.hydraulics.Estimate;
 import org.leat.hydraulics.WeightedMean;
-import org.leat.law.Answer;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.WaterNumbers;
 import org.leat.quantity.Celsius;
@@ -26,12 +26,10 @@ public final class Gaugings {
      * What one method's readings come to.
      *
      * @param value m³/s of flow or m of head, or why there is none
-     * @param plusMinus half-width at 95 % confidence in the same unit; null where the readings cannot tell
-     * @param outside which input is outside the law's published range; null where none is
+     * @param plusMinus half-width at 95 % confidence in the same unit; empty where the readings cannot tell
      * @param assumptions what had to be assumed
      */
-    public record One(
-            Amount value, @Nullable Double plusMinus, Answer.@Nullable Outside outside, List<Assumption> assumptions) {
+    public record One(Amount value, OptionalDouble plusMinus, List<Assumption> assumptions) {
 
         public One {
             assumptions = List.copyOf(assumptions);
@@ -44,7 +42,7 @@ public final class Gaugings {
         for (StreamFlow readings : gauging.flow()) {
             Assume assume = new Assume(Map.of(), List.of());
             Gauged.Flow flow = Gauged.flow(readings, assume);
-            flows.add(new One(flow.value(), flow.plusMinus(), flow.outside(), assume.list()));
+            flows.add(new One(flow.value(), flow.plusMinus(), assume.list()));
         }
         return flows;
     }
@@ -56,11 +54,17 @@ public final class Gaugings {
         List<One> heads = new ArrayList<>();
         for (GrossHead readings : gauging.head()) {
             Estimate head = Gauged.head(readings, celsius);
-            Double half = head.plusMinus();
+            OptionalDouble half = Gauged.halfWidth(head);
             heads.add(
                     head.value() > 0
-                            ? new One(Amount.of(head.value()), half == null || half == 0 ? null : half, null, List.of())
-                            : new One(Amount.unknown("/head", "unknown/head-not-above-zero"), null, null, List.of()));
+                            ? new One(
+                                    Amount.of(head.value()),
+                                    half.orElse(0) == 0 ? OptionalDouble.empty() : half,
+                                    List.of())
+                            : new One(
+                                    Amount.missing("/head", "unknown/head-not-above-zero"),
+                                    OptionalDouble.empty(),
+                                    List.of()));
         }
         return heads;
     }
@@ -69,11 +73,12 @@ public final class Gaugings {
      * {@return one value from all whose uncertainty is known, weighted by it; null where there are fewer than two} Wider than
      * any one's uncertainty where they contradict each other.
      */
+    @SuppressWarnings("exports") // a law's own type: for the rules of this project
     public static @Nullable Estimate together(List<One> gaugings) {
         List<Estimate> known = new ArrayList<>();
         for (One one : gaugings) {
-            if (one.value() instanceof Amount.Known value && one.plusMinus() != null) {
-                known.add(new Estimate(value.value(), one.plusMinus()));
+            if (one.value() instanceof Amount.Known value && one.plusMinus().isPresent()) {
+                known.add(new Estimate(value.value(), one.plusMinus().getAsDouble()));
             }
         }
         return known.size() < 2 ? null : WeightedMean.of(known);
@@ -85,9 +90,12 @@ public final class Gaugings {
             for (One b : gaugings) {
                 if (a.value() instanceof Amount.Known x
                         && b.value() instanceof Amount.Known y
-                        && a.plusMinus() != null
-                        && b.plusMinus() != null
-                        && Math.abs(x.value() - y.value()) > Math.hypot(a.plusMinus(), b.plusMinus())) {
+                        && a.plusMinus().isPresent()
+                        && b.plusMinus().isPresent()
+                        && Math.abs(x.value() - y.value())
+                                > Math.hypot(
+                                        a.plusMinus().getAsDouble(),
+                                        b.plusMinus().getAsDouble())) {
                     return true;
                 }
             }

@@ -3,6 +3,7 @@ package org.leat.plant.derive;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.OptionalDouble;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
@@ -27,14 +28,15 @@ final class NozzleDerivation {
                 coefficient(set.velocityCoefficient(), "velocity-coefficient", assume, Coefficients.velocity(form));
         double contraction = coefficient(
                 set.contractionCoefficient(), "contraction-coefficient", assume, Coefficients.contraction(form));
-        Double branchBore = set.branchBore() == null ? null : Si.of(set.branchBore());
+        OptionalDouble branchBore =
+                set.branchBore() == null ? OptionalDouble.empty() : OptionalDouble.of(Si.of(set.branchBore()));
         double branchLoss = set.branchLoss() == null ? 0 : set.branchLoss();
         ValveNumbers shutOff = set.shutOffTime() == null
                 ? null
                 : new ValveNumbers(
                         ValveDerivation.kind(set.shutOffBy()),
                         Si.of(set.shutOffTime()),
-                        branchBore == null ? 0 : branchBore,
+                        branchBore.orElse(0),
                         "/nozzles/shut-off-time");
         return new NozzleNumbers(groups(set), velocity, contraction, branchBore, branchLoss, shutOff);
     }

@@ -2,6 +2,8 @@ package org.leat.plant.derive;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
+import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
 import org.leat.catalogue.Catalogue;
 import org.leat.catalogue.Spread;
@@ -14,6 +16,7 @@ import org.leat.design.Penstock;
 import org.leat.design.Section;
 import org.leat.design.Sunlight;
 import org.leat.hydraulics.LossCoefficient;
+import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.PenstockNumbers;
 import org.leat.plant.numbers.PipeNumbers;
 import org.leat.plant.numbers.SectionNumbers;
@@ -56,11 +59,13 @@ final class PenstockDerivation {
         return new PenstockNumbers(
                 sections,
                 ScreenDerivation.loss(design.intake()),
-                penstock.ratedFittings() == null ? null : Si.of(penstock.ratedFittings()),
-                design.intake() == null || design.intake().valveClosingTime() == null
-                        ? null
-                        : Si.of(design.intake().valveClosingTime()),
+                Amount.stated(penstock.ratedFittings(), "/penstock/rated-fittings"),
+                optional(design.intake() == null ? null : design.intake().valveClosingTime()),
                 ventBelowValve(design.intake()));
+    }
+
+    private static OptionalDouble optional(@Nullable Quantity<?> stated) {
+        return stated == null ? OptionalDouble.empty() : OptionalDouble.of(Si.of(stated));
     }
 
     private static @Nullable Boolean ventBelowValve(@Nullable Intake intake) {

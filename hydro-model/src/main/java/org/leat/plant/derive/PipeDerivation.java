@@ -137,13 +137,13 @@ final class PipeDerivation {
         Amount rating = stated(hose.pressureRating(), "/pressure-rating", "unknown/hose-rating");
         Amount hot = rating;
         if (hose.ratedTemperature() == null) {
-            hot = Amount.unknown(path + "/rated-temperature", "unknown/hose-rated-temperature");
+            hot = Amount.missing(path + "/rated-temperature", "unknown/hose-rated-temperature");
         } else if (Si.of(hose.ratedTemperature()) < wallTemperature) {
-            hot = Amount.unknown(path + "/rated-temperature", "unknown/hose-hotter-than-rated");
+            hot = Amount.missing(path + "/rated-temperature", "unknown/hose-hotter-than-rated");
         }
         double wall = Si.of(hose.wall(), 0);
         Amount modulus = hose.wall() == null
-                ? Amount.unknown(path + "/wall", "unknown/hose-wall")
+                ? Amount.missing(path + "/wall", "unknown/hose-wall")
                 : stated(hose.modulus(), "/modulus", "unknown/hose-modulus");
         return new PipeNumbers(
                 PipeMaterial.HOSE,
@@ -164,9 +164,9 @@ final class PipeDerivation {
         Amount rating = stated(pipe.pressureRating(), "/pressure-rating", "unknown/rating-not-stated");
         Amount hot = rating;
         if (pipe.highestTemperature() == null) {
-            hot = Amount.unknown(path + "/highest-temperature", "unknown/temperature-limit-not-stated");
+            hot = Amount.missing(path + "/highest-temperature", "unknown/temperature-limit-not-stated");
         } else if (Si.of(pipe.highestTemperature()) < wallTemperature) {
-            hot = Amount.unknown(path + "/highest-temperature", "unknown/rating-above-temperature");
+            hot = Amount.missing(path + "/highest-temperature", "unknown/rating-above-temperature");
         }
         return new PipeNumbers(
                 null,
@@ -188,9 +188,7 @@ final class PipeDerivation {
             TemperatureTradition tradition,
             @Nullable Quantity<Length> roughness) {
         Amount reduction = Amount.of(
-                TemperatureReduction.factor(tradition, wallTemperature),
-                "/penstock/highest-wall-temperature",
-                "unknown/rating-above-temperature");
+                TemperatureReduction.factor(tradition, wallTemperature), "/penstock/highest-wall-temperature");
         return new PipeNumbers(
                 material,
                 dimensions.outsideDiameter(),
@@ -227,18 +225,15 @@ final class PipeDerivation {
     }
 
     private Amount fast(PipeMaterial material) {
-        return Amount.of(MaterialModulus.dynamic(material, coldest), "/site/water-temperature", "unknown/modulus");
+        return Amount.of(MaterialModulus.dynamic(material, coldest), "/site/water-temperature");
     }
 
     private Amount standing(PipeMaterial material) {
-        return Amount.of(
-                MaterialModulus.longTerm(material, wallTemperature),
-                "/penstock/highest-wall-temperature",
-                "unknown/modulus");
+        return Amount.of(MaterialModulus.longTerm(material, wallTemperature), "/penstock/highest-wall-temperature");
     }
 
     private Amount stated(@Nullable Quantity<Pressure> stated, String field, String reason) {
-        return stated == null ? Amount.unknown(path + field, reason) : Amount.of(Si.of(stated));
+        return stated == null ? Amount.missing(path + field, reason) : Amount.of(Si.of(stated));
     }
 
     private double roughness(PipeMaterial material, @Nullable Quantity<Length> stated) {

@@ -19,7 +19,6 @@ final class SiteDerivation {
     static SiteNumbers of(Site site, double lowestWater, double highestWater, Assume assume) {
         Estimate head = Gauged.head(
                 site.grossHead(), Celsius.of(WaterNumbers.at(lowestWater).temperature()));
-        Double tolerance = head.plusMinus();
         double altitude =
                 assume.stated(site.altitude(), "/site/altitude", QuantityKind.LENGTH, 500, 0, 3000, "assumed/altitude");
         TemperatureRange air = site.airTemperature();
@@ -44,7 +43,7 @@ final class SiteDerivation {
         Stream stream = site.stream();
         return new SiteNumbers(
                 head.value(),
-                tolerance == null ? 0 : tolerance,
+                Gauged.halfWidth(head).orElse(0),
                 altitude,
                 AtmosphericPressure.atAltitude(altitude),
                 new SiteNumbers.Temperatures(lowestWater, highestWater, lowestAir, highestAir),

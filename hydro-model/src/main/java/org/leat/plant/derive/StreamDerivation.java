@@ -54,8 +54,12 @@ final class StreamDerivation {
         } else {
             Gauged.Flow gauged = Gauged.flow(flow, assume);
             if (gauged.value() instanceof Amount.Known known) {
-                Double half = gauged.plusMinus();
-                levels.add(level(StreamLevel.Kind.CONSTANT, 1, known.value(), half == null ? 0 : half, kept));
+                levels.add(level(
+                        StreamLevel.Kind.CONSTANT,
+                        1,
+                        known.value(),
+                        gauged.plusMinus().orElse(0),
+                        kept));
             } else if (gauged.value() instanceof Amount.Unknown reason) {
                 unknown.add(reason);
             }

@@ -1,6 +1,5 @@
 package org.leat.plant.numbers;
 
-import org.jspecify.annotations.Nullable;
 import org.leat.electrics.AlternatorConstants;
 import org.leat.electrics.MagnetTemperature;
 import org.leat.quantity.Celsius;
@@ -25,11 +24,10 @@ public record AlternatorNumbers(
      *
      * @param fluxLinkage phase peak voltage over electrical angular speed, as measured at 20 °C, V·s
      * @param coldFactor flux on the coldest day over that at 20 °C
-     * @param fluxCoefficient change of the flux with temperature, 1/K; null where it is not stated: then warmth leaves it
+     * @param fluxCoefficient change of the flux with temperature, 1/K; where it is not stated warmth leaves the flux
      */
     @Withers
-    public record Magnets(
-            double fluxLinkage, double coldFactor, @Nullable Double fluxCoefficient)
+    public record Magnets(double fluxLinkage, double coldFactor, Amount fluxCoefficient)
             implements AlternatorNumbersMagnetsBuilder.With {}
 
     /**
@@ -39,15 +37,11 @@ public record AlternatorNumbers(
      * @param resistanceCold at 20 °C, Ω
      * @param inductance H
      * @param temperature while running, K; where there is a thermal resistance only where the search for it begins
-     * @param thermalResistance of winding to air, K/W; null where none is stated, or where the temperature is
+     * @param thermalResistance of winding to air, K/W; of no use where the temperature is stated, and left out then
      */
     @Withers
     public record Winding(
-            double resistance,
-            double resistanceCold,
-            double inductance,
-            double temperature,
-            @Nullable Double thermalResistance)
+            double resistance, double resistanceCold, double inductance, double temperature, Amount thermalResistance)
             implements AlternatorNumbersWindingBuilder.With {
 
         /** {@return the same winding at another temperature, K} */
@@ -74,13 +68,14 @@ public record AlternatorNumbers(
     /**
      * What the machine stands.
      *
-     * @param current rms of one lead, A; null where not stated
-     * @param speed rad/s; null where not stated
+     * @param current rms of one lead, A
+     * @param speed rad/s
      */
-    public record Limits(@Nullable Double current, @Nullable Double speed) {
+    public record Limits(Amount current, Amount speed) {
 
         /** Nothing is stated. */
-        public static final Limits NONE = new Limits(null, null);
+        public static final Limits NONE =
+                new Limits(Amount.notStated("/alternator/current-limit"), Amount.notStated("/alternator/speed-limit"));
     }
 
     /** {@return flux linkage of a phase at 20 °C, V·s} See {@link Magnets}. */
@@ -93,8 +88,8 @@ public record AlternatorNumbers(
         return magnets.coldFactor();
     }
 
-    /** {@return change of the flux with temperature, 1/K; null where it is not stated} */
-    public @Nullable Double fluxCoefficient() {
+    /** {@return change of the flux with temperature, 1/K} */
+    public Amount fluxCoefficient() {
         return magnets.fluxCoefficient();
     }
 
@@ -118,8 +113,8 @@ public record AlternatorNumbers(
         return winding.temperature();
     }
 
-    /** {@return of winding to air, K/W; null where none is stated, or where the temperature is} */
-    public @Nullable Double thermalResistance() {
+    /** {@return of winding to air, K/W; not there where the temperature is stated} */
+    public Amount thermalResistance() {
         return winding.thermalResistance();
     }
 
@@ -133,13 +128,13 @@ public record AlternatorNumbers(
         return noLoad.perSpeed();
     }
 
-    /** {@return rms of one lead that the winding stands, A; null where not stated} */
-    public @Nullable Double currentLimit() {
+    /** {@return rms of one lead that the winding stands, A} */
+    public Amount currentLimit() {
         return limits.current();
     }
 
-    /** {@return speed that the machine stands, rad/s; null where not stated} */
-    public @Nullable Double speedLimit() {
+    /** {@return speed that the machine stands, rad/s} */
+    public Amount speedLimit() {
         return limits.speed();
     }
 
@@ -161,12 +156,11 @@ public record AlternatorNumbers(
      */
     public AlternatorNumbers rewound(double turnsRatio) {
         double square = turnsRatio * turnsRatio;
-        Double limit = limits.current();
         return withMagnets(magnets.withFluxLinkage(magnets.fluxLinkage() * turnsRatio))
                 .withWinding(winding.withResistance(winding.resistance() * square)
                         .withResistanceCold(winding.resistanceCold() * square)
                         .withInductance(winding.inductance() * square))
-                .withLimits(new Limits(limit == null ? null : limit / turnsRatio, limits.speed()));
+                .withLimits(new Limits(limits.current().map(amperes -> amperes / turnsRatio), limits.speed()));
     }
 
     /** {@return the same machine joined in star where it was in delta} */
@@ -198,10 +192,12 @@ public record AlternatorNumbers(
      * {@return the machine with its winding at the winding temperature} The magnets are taken to be as warm as it, which
      * they do not exceed; past 200 °C their coefficient is not known and their flux is left at that of 200 °C.
      */
+    @SuppressWarnings("exports") // a law's own type: for the rules of this project
     public AlternatorConstants atWindingTemperature() {
         double celsius = Math.max(-60, Math.min(200, Celsius.of(windingTemperature())));
-        double flux =
-                magnets.fluxCoefficient() == null ? 1 : MagnetTemperature.factor(magnets.fluxCoefficient(), celsius);
+        double flux = magnets.fluxCoefficient()
+                .map(coefficient -> MagnetTemperature.factor(coefficient, celsius))
+                .or(1);
         return new AlternatorConstants(polePairs, fluxLinkage() * flux, phaseResistance(), phaseInductance());
     }
 }

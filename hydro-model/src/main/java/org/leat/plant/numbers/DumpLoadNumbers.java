@@ -9,18 +9,17 @@ import org.leat.electrics.DumpElement;
  *
  * @param resistanceCold all elements together, Ω
  * @param resistanceHot at working temperature, Ω
- * @param powerRating W; null where not stated
- * @param triggerVoltage at which it is switched on, V; null where not stated
+ * @param powerRating W
+ * @param triggerVoltage at which it is switched on, V
  * @param side of the battery's fuse; null where not stated
  */
 @Withers
 public record DumpLoadNumbers(
         double resistanceCold,
         double resistanceHot,
-        @Nullable Double powerRating,
-        @Nullable Double triggerVoltage,
-        @Nullable DumpSide side)
-        implements DumpLoadNumbersBuilder.With {
+        Amount powerRating,
+        Amount triggerVoltage,
+        @Nullable DumpSide side) implements DumpLoadNumbersBuilder.With {
 
     /** {@return power of the cold elements at a voltage, V, in W} */
     public double powerCold(double voltage) {

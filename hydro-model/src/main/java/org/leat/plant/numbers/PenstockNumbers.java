@@ -1,6 +1,7 @@
 package org.leat.plant.numbers;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -8,16 +9,16 @@ import org.jspecify.annotations.Nullable;
  *
  * @param sections from the intake down; at least one
  * @param screenLoss head lost at the screen over flow squared, m/(m³/s)²; zero where no screen is stated
- * @param fittingsRating working pressure of the weakest joint, valve or clamp, Pa; null where not stated
- * @param inletClosingTime of a valve at the intake, s; null where none is stated
+ * @param fittingsRating working pressure of the weakest joint, valve or clamp, Pa
+ * @param inletClosingTime of a valve at the intake, s; empty where none is stated
  * @param ventBelowValve whether a vent sits below that valve; false where that is not stated, null without a vent
  */
 @Withers
 public record PenstockNumbers(
         List<SectionNumbers> sections,
         double screenLoss,
-        @Nullable Double fittingsRating,
-        @Nullable Double inletClosingTime,
+        Amount fittingsRating,
+        OptionalDouble inletClosingTime,
         @Nullable Boolean ventBelowValve)
         implements PenstockNumbersBuilder.With {
     public PenstockNumbers {

@@ -45,9 +45,8 @@ public record PlantNumbers(
      * stated, else the regulator's absorption set point}
      */
     public double fullVoltage() {
-        return dumpLoad == null || dumpLoad.triggerVoltage() == null
-                ? battery.absorptionVoltage()
-                : dumpLoad.triggerVoltage();
+        double absorption = battery.absorptionVoltage();
+        return dumpLoad == null ? absorption : dumpLoad.triggerVoltage().or(absorption);
     }
 
     /**

@@ -2,8 +2,13 @@ package org.leat.plant.numbers;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.leat.catalogue.MaterialData;
+import org.leat.catalogue.MaterialProperty;
 import org.leat.catalogue.PipeMaterial;
 import org.leat.design.ElementPath;
+import org.leat.hydraulics.AirPocketFlushing;
+import org.leat.hydraulics.ThermalLengthChange;
+import org.leat.law.Answer;
 
 /**
  * One section of the penstock, in SI.
@@ -98,6 +103,26 @@ public record SectionNumbers(
     /** {@return area of the bore, m²} */
     public double area() {
         return Math.PI / 4 * bore() * bore();
+    }
+
+    /**
+     * {@return least velocity that carries air down its fall, m/s; it slopes evenly between its ends} Outside the range of
+     * {@link AirPocketFlushing} the reason.
+     */
+    public Answer airFlushingVelocity() {
+        return AirPocketFlushing.leastVelocity(bore(), Math.asin(Math.min(1, (fromElevation - toElevation) / length)));
+    }
+
+    /**
+     * {@return free change of its length with a change of temperature, K, in m} A pipe of one's own is taken as polyethylene,
+     * which grows most; hose takes up its own.
+     */
+    public double lengthChange(double temperatureChange) {
+        PipeMaterial of = material() == null ? PipeMaterial.PE100 : material();
+        return of == PipeMaterial.HOSE
+                ? 0
+                : ThermalLengthChange.free(
+                        MaterialData.usual(of, MaterialProperty.THERMAL_EXPANSION), length, temperatureChange);
     }
 
     /** {@return the elevation of its lower-lying end, m} */

@@ -23,6 +23,9 @@ public record SiteNumbers(
         StreamNumbers flows)
         implements SiteNumbersBuilder.With {
 
+    /** Head below which no jet is worth solving, m: the least a design may state. */
+    private static final double LEAST_HEAD = 0.01;
+
     /**
      * Temperatures of the year.
      *
@@ -73,5 +76,10 @@ public record SiteNumbers(
     /** {@return why readings of the stream give no flow; null where they do or there are none} */
     public Amount.@Nullable Unknown streamUnknown() {
         return flows.unknown();
+    }
+
+    /** {@return whether there is a fall: readings may give none, or next to none} */
+    public boolean falls() {
+        return grossHead >= LEAST_HEAD;
     }
 }

@@ -11,6 +11,7 @@ import org.leat.hydraulics.ValveKind;
  * @param bore m
  * @param path of the closing time in the design; null where it is taken, not stated
  */
+@SuppressWarnings("exports") // a law's own type: for the rules of this project
 public record ValveNumbers(
         ValveKind kind,
         double closingTime,

@@ -1,6 +1,7 @@
 package org.leat.plant.numbers;
 
 import org.leat.hydraulics.WaterProperties;
+import org.leat.law.Gravity;
 import org.leat.quantity.Celsius;
 
 /**
@@ -24,6 +25,11 @@ public record WaterNumbers(
                 WaterProperties.dynamicViscosity(celsius),
                 WaterProperties.vapourPressure(celsius),
                 WaterProperties.isentropicBulkModulus(celsius));
+    }
+
+    /** {@return weight of a volume, N/m³} */
+    public double specificWeight() {
+        return density * Gravity.STANDARD;
     }
 
     /** {@return kinematic viscosity, m²/s} */

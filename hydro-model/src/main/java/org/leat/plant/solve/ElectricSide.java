@@ -56,10 +56,12 @@ public final class ElectricSide {
     }
 
     /** {@return a bus of a voltage behind a resistance} */
+    @SuppressWarnings("exports") // a law's own type: for the rules of this project
     public BatteryClamp bus(double voltage, double resistance) {
         return new BatteryClamp(alternator, numbers.busResistance().phase(), diode, voltage, resistance);
     }
 
+    @SuppressWarnings("exports") // a law's own type: for the rules of this project
     public TorqueCurve curve(BatteryClamp bus) {
         return new TorqueCurve(bus, given);
     }

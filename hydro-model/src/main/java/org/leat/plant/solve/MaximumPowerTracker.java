@@ -2,6 +2,7 @@ package org.leat.plant.solve;
 
 import org.leat.electrics.BatteryClamp;
 import org.leat.electrics.BridgeOperatingPoint;
+import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.PlantNumbers;
 import org.leat.plant.numbers.RegulatorNumbers;
 import org.leat.plant.solve.OperatingPoint.Tracking;
@@ -51,8 +52,8 @@ final class MaximumPowerTracker {
             best = to;
             bound = Bound.WINDOW_TO;
         }
-        Double rating = regulator.currentRating();
-        if (rating != null && output(best) > rating) {
+        if (regulator.currentRating() instanceof Amount.Known known && output(best) > known.value()) {
+            double rating = known.value();
             double lightest = Math.max(best, open * (1 - 1e-9));
             double atBest = output(best) - rating;
             double raised = Root.between(v -> output(v) - rating, best, atBest, lightest, -rating, TOLERANCE);

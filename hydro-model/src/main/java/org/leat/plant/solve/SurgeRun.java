@@ -26,6 +26,12 @@ public final class SurgeRun {
     private static final double FEWEST_REACHES = 8;
     private static final double RETURNS_AFTER = 3;
 
+    /** Steps times nodes of a run at most, whatever time a design states. */
+    private static final double MOST_WORK = 2e6;
+
+    /** Return times that a run follows in any case. */
+    private static final double FEWEST_RETURNS = 80;
+
     /** Head by which dissolved air lets a column part before the water boils, m; common practice. */
     private static final double DISSOLVED_AIR = 2;
 
@@ -59,18 +65,34 @@ public final class SurgeRun {
         this.boilingHead = VapourHead.of(vapour, numbers.site().atmosphericPressure(), weight / Gravity.STANDARD);
     }
 
+    /**
+     * {@return a time of a change, s, no longer than is followed} A slower one makes a lower wave: by then it is some
+     * hundredths of that of an instant one, and this one bounds it.
+     */
+    public double followed(double change) {
+        return Math.min(change, 0.5 * longest());
+    }
+
+    private double longest() {
+        double nodes = FEWEST_REACHES + numbers.penstock().sections().size();
+        return line.returnTime() * Math.max(FEWEST_RETURNS, MOST_WORK / (2 * nodes * nodes));
+    }
+
     /** {@return the surge of a change at the nozzles} */
+    @SuppressWarnings("exports") // a law's own type: for the rules of this project
     public Surge atNozzles(LowerEnd lower, double change) {
         return run(new UpperEnd.Open(), lower, change, change + RETURNS_AFTER * line.returnTime());
     }
 
     /** {@return the surge of a change at the intake, the nozzles open: until the draining column has come to rest} */
+    @SuppressWarnings("exports") // a law's own type: for the rules of this project
     public Surge atIntake(UpperEnd upper, LowerEnd lower, double change) {
         double drain = line.inertia() * flow / line.workingHead(flow);
         return run(upper, lower, change, change + 10 * drain + RETURNS_AFTER * line.returnTime());
     }
 
-    private Surge run(UpperEnd upper, LowerEnd lower, double change, double duration) {
+    private Surge run(UpperEnd upper, LowerEnd lower, double change, double wanted) {
+        double duration = Math.min(wanted, longest());
         double affordable = Math.sqrt(MOST_NODE_STEPS * line.returnTime() / (2 * duration));
         int reaches = (int) Math.max(FEWEST_REACHES, Math.min(MOST_REACHES, affordable));
         // the peak runs up the pipe before its reflection lets the column part
@@ -117,7 +139,7 @@ public final class SurgeRun {
                 envelope.airEntered(),
                 highestHolds,
                 envelope.waveSpeedChange(),
-                parts ? new Amount.Unknown("/penstock", "unknown/column-parts") : null);
+                parts ? new Amount.Missing("/penstock", "unknown/column-parts") : null);
     }
 
     private PressureRange point(HeadEnvelope high, HeadEnvelope envelope, String at, int node) {

@@ -45,7 +45,7 @@ public final class TorqueBalance {
     private void scan(double runaway) {
         lastSpeed = 0;
         lastSurplus = runner.torque(0) - curve.idle(0);
-        double before = Double.NaN;
+        double before = lastSurplus;
         for (int i = 0; i < curve.samples() && curve.speed(i) < runaway; i++) {
             double speed = curve.speed(i);
             double here = runner.torque(speed) - curve.torque(i);

@@ -44,23 +44,21 @@ public final class WaterSolver {
                 pipes, numbers.penstock().screenLoss(), numbers.water().kinematicViscosity());
     }
 
+    /** {@return the water with the pipe full, however much that takes} */
+    public WaterSide full(NozzleGroup nozzles) {
+        return water(penstock.solve(grossHead, open(nozzles), density));
+    }
+
     /**
      * {@return the water}
      *
-     * @param available flow the stream brings, m³/s; may be infinite
+     * @param available flow the stream brings, m³/s
      */
     public WaterSide solve(NozzleGroup nozzles, double available) {
         OpenNozzles open = open(nozzles);
         SteadyFlow full = penstock.solve(grossHead, open, density);
         if (available >= full.flow()) {
-            return water(
-                    full.flow(),
-                    new Filling(true, full.flow(), 0),
-                    full.manifoldHead(),
-                    full.netHead(),
-                    full.sections(),
-                    full.jets(),
-                    new JetSum(full.jetVelocity(), full.jetPower()));
+            return water(full);
         }
         PartFullFlow part = PartFullPenstock.solve(penstock, elevations, grossHead, available, open, density);
         return water(
@@ -73,16 +71,26 @@ public final class WaterSolver {
                 new JetSum(part.jetVelocity(), part.jetPower()));
     }
 
+    private WaterSide water(SteadyFlow full) {
+        return water(
+                full.flow(),
+                new Filling(true, full.flow(), 0),
+                full.manifoldHead(),
+                full.netHead(),
+                full.sections(),
+                full.jets(),
+                new JetSum(full.jetVelocity(), full.jetPower()));
+    }
+
     private OpenNozzles open(NozzleGroup nozzles) {
         NozzleNumbers all = numbers.nozzles();
-        Double branch = all.branchBore();
-        return branch == null || all.branchLoss() == 0
+        return all.branchBore().isEmpty() || all.branchLoss() == 0
                 ? OpenNozzles.withoutBranches(nozzles.bores(), all.velocityCoefficient(), all.contractionCoefficient())
                 : new OpenNozzles(
                         nozzles.bores(),
                         all.velocityCoefficient(),
                         all.contractionCoefficient(),
-                        branch,
+                        all.branchBore().getAsDouble(),
                         all.branchLoss());
     }
 

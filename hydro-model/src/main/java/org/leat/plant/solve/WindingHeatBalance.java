@@ -4,6 +4,7 @@ import org.jspecify.annotations.Nullable;
 import org.leat.design.RegulatorKind;
 import org.leat.electrics.BatteryClamp;
 import org.leat.electrics.BridgeOperatingPoint;
+import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.PlantNumbers;
 import org.leat.plant.solve.EnergyAccount.Stage;
 import org.leat.plant.solve.OperatingPoint.Tracking;
@@ -40,13 +41,15 @@ public final class WindingHeatBalance {
 
     public OperatingPoint operatingPoint() {
         OperatingPoint now = at(cold);
-        Double resistance = numbers.alternator().thermalResistance();
-        for (int n = 0; resistance != null && n < ROUNDS; n++) {
+        if (!(numbers.alternator().thermalResistance() instanceof Amount.Known resistance)) {
+            return now;
+        }
+        for (int n = 0; n < ROUNDS; n++) {
             double heat = now.energy().lostBefore(Stage.AIR_GAP) + now.energy().lostBefore(Stage.TERMINALS);
-            if (Math.abs(air + resistance * heat - now.windingTemperature()) < ENOUGH) {
+            if (Math.abs(air + resistance.value() * heat - now.windingTemperature()) < ENOUGH) {
                 break;
             }
-            now = at(cold.warmedTo(settled(now, resistance)));
+            now = at(cold.warmedTo(settled(now, resistance.value())));
         }
         return now;
     }

@@ -124,7 +124,7 @@ class ClosingTest {
         Closing plugged = of(plant("", "open: [20 mm]", "length: 90 m"), Cause.NOZZLE_PLUGGED);
         assertThat(plugged.surge().deepest().lowest())
                 .isLessThan(plugged.surge().boiling() + 2 * 9810);
-        assertThat(plugged.parts()).isEqualTo(new Amount.Unknown("/penstock", "unknown/column-parts"));
+        assertThat(plugged.parts()).isEqualTo(new Amount.Missing("/penstock", "unknown/column-parts"));
         assertThat(plugged.lowest().get(0)).isInstanceOf(Amount.Unknown.class);
         assertThat(plugged.sections().get(0)).isInstanceOf(Amount.Known.class);
     }

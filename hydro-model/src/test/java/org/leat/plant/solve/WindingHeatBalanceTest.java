@@ -17,6 +17,7 @@ import org.leat.plant.Plants;
 import org.leat.plant.cases.Running;
 import org.leat.plant.derive.Assumption;
 import org.leat.plant.numbers.AlternatorNumbers;
+import org.leat.plant.numbers.Amount;
 import org.leat.plant.solve.EnergyAccount.Stage;
 
 /** Losses warm the winding, and a warm winding loses more. */
@@ -142,10 +143,10 @@ class WindingHeatBalanceTest {
     @Property(tries = 60, shrinking = ShrinkingMode.OFF)
     void the_heat_balance_holds_for_any_plant_whose_cooling_is_known(@ForAll("plants") Design design) {
         Plant plant = Plant.of(design);
-        Double resistance = plant.numbers().alternator().thermalResistance();
-        if (resistance == null) {
+        if (!(plant.numbers().alternator().thermalResistance() instanceof Amount.Known known)) {
             return;
         }
+        double resistance = known.value();
         double air = plant.numbers().site().highestAirTemperature();
         for (Running running : plant.solve().running()) {
             OperatingPoint o = running.operatingPoint();

@@ -103,11 +103,10 @@ final class PlantWords {
 
     static final Struct PENSTOCK = new Struct.Filling<>("penstock", "pipe from intake to nozzles", Plant.class)
             .of("length", LENGTH, "of all sections", p -> p.numbers().penstock().length())
-            .of(
+            .amount(
                     "fittingsRating",
                     PRESSURE,
                     "working pressure of the weakest joint, valve or clamp",
-                    "rated-fittings",
                     p -> p.numbers().penstock().fittingsRating())
             .list("sections", SECTION, "from the intake down", InPlant::sections)
             .struct();
@@ -125,8 +124,8 @@ final class PlantWords {
             .of("gearRatio", RATIO, "alternator speed over runner speed", AlternatorNumbers::gearRatio)
             .of("phaseResistance", RESISTANCE, "at the running winding temperature", AlternatorNumbers::phaseResistance)
             .of("windingTemperature", TEMPERATURE, "while running", AlternatorNumbers::windingTemperature)
-            .of("currentLimit", CURRENT, "rms of one lead", "current-limit", AlternatorNumbers::currentLimit)
-            .of("speedLimit", ROTATIONAL_SPEED, "of its shaft", "speed-limit", AlternatorNumbers::speedLimit)
+            .amount("currentLimit", CURRENT, "rms of one lead", AlternatorNumbers::currentLimit)
+            .amount("speedLimit", ROTATIONAL_SPEED, "of its shaft", AlternatorNumbers::speedLimit)
             .struct();
 
     static final Struct BATTERY = new Struct.Filling<>("battery", "the whole bank", BatteryNumbers.class)
@@ -278,8 +277,7 @@ final class PlantWords {
     /** An empty list would let a condition on all of them hold: a check that could not be made is no pass. */
     static void solved(Plant plant) {
         if (!plant.unsolvable().isEmpty()) {
-            Amount.Unknown first = plant.unsolvable().get(0);
-            throw new MissingValueException(first.path(), first.reason());
+            throw new MissingValueException(plant.unsolvable().get(0));
         }
     }
 

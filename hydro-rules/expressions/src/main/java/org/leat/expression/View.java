@@ -98,7 +98,7 @@ public final class View extends AbstractMap<String, Object> {
     private Object value(Struct.Field field) {
         Object value = field.read().apply(object, path);
         if (value == null) {
-            throw new MissingValueException(ElementPath.field(path, field.settles()), "");
+            throw new MissingValueException(ElementPath.field(path, field.settles()));
         }
         return value;
     }

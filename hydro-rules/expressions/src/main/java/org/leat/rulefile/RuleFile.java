@@ -24,6 +24,13 @@ public final class RuleFile {
     /** The version of the file format that is read. */
     public static final int FORMAT = 1;
 
+    static {
+        // the expression engine's jars share packages: they are never modules, and this one reads the class path for
+        // them
+        Module own = RuleFile.class.getModule();
+        own.addReads(RuleFile.class.getClassLoader().getUnnamedModule());
+    }
+
     private RuleFile() {}
 
     /** {@return what a file says} */

@@ -18,7 +18,6 @@ import org.leat.expression.Expression;
 import org.leat.expression.Magnitude;
 import org.leat.expression.MissingValueException;
 import org.leat.expression.View;
-import org.leat.plant.numbers.Amount;
 
 /**
  * A rule of a rule file.
@@ -92,9 +91,7 @@ record WrittenRule(
     }
 
     private static Outcome missing(Spot spot, MissingValueException e) {
-        return e.reason().isEmpty()
-                ? spot.notGiven(e.path().isEmpty() ? "/" : e.path())
-                : spot.unknownOf(new Amount.Unknown(e.path(), e.reason()));
+        return e.unknown() == null ? spot.notGiven(e.path().isEmpty() ? "/" : e.path()) : spot.unknownOf(e.unknown());
     }
 
     private static boolean truth(

@@ -81,7 +81,7 @@ final class AbsorbsAll {
 
     private static double share(BatteryFull full) {
         BatteryFull.Diverted diverted = full.diverted();
-        return diverted == null ? 0 : Math.min(diverted.share(), 1e6);
+        return diverted == null ? 0 : Math.min(diverted.share().orElse(1e6), 1e6);
     }
 
     private static Stream<Change> larger(Judgement j, Outcome.Fail failure) {

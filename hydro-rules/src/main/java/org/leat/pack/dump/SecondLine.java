@@ -7,7 +7,6 @@ import org.jspecify.annotations.Nullable;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
-import org.leat.check.Spot;
 import org.leat.design.Safeguards;
 import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.Lead;
@@ -39,9 +38,7 @@ final class SecondLine {
     static final String PATH = "/safeguards/second-overvoltage-guard";
 
     private static Outcome judge(Judgement j) {
-        Boolean stated = stated(j);
-        Spot spot = j.at(PATH);
-        return Boolean.FALSE.equals(stated) && !Lead.is(j) ? spot.as(ERROR).says("alone") : spot.isSo(stated);
+        return j.at(PATH).as(Lead.is(j) ? WARNING : ERROR).isSo(stated(j));
     }
 
     /** {@return whether there is a second means against overvoltage; null where the design does not say} */

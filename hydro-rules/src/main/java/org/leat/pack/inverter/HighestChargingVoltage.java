@@ -1,5 +1,6 @@
 package org.leat.pack.inverter;
 
+import java.util.OptionalDouble;
 import org.leat.pack.kit.Cause;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.BatteryFull;
@@ -44,9 +45,9 @@ record HighestChargingVoltage(double volts, BusSituation situation, Cause cause)
         }
         // behind a regulator that lets go the battery sees its set point, not the dump load's
         double set = behind ? cases.numbers().battery().absorptionVoltage() : full.setVoltage();
-        Double equalising = regulator.equalisingVoltage();
-        return equalising != null && equalising > set
-                ? new HighestChargingVoltage(equalising, full, Cause.EQUALISING)
+        OptionalDouble equalising = regulator.equalisingVoltage();
+        return equalising.isPresent() && equalising.getAsDouble() > set
+                ? new HighestChargingVoltage(equalising.getAsDouble(), full, Cause.EQUALISING)
                 : new HighestChargingVoltage(set, full, Cause.FULL);
     }
 }

@@ -28,10 +28,10 @@ public final class PipeSizes {
         return ElementPath.item("/penstock/sections", design.penstock().sections(), section);
     }
 
-    /** {@return the section at whose pipe, or below, a rule failed} */
+    /** {@return the section at which, or at whose pipe or below, a rule failed} */
     public static int of(Judgement j, Outcome failure) {
         return IntStream.range(0, j.design().penstock().sections().size())
-                .filter(i -> failure.path().startsWith(path(j.design(), i) + "/"))
+                .filter(i -> (failure.path() + "/").startsWith(path(j.design(), i) + "/"))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("no section at " + failure.path()));
     }
@@ -50,16 +50,20 @@ public final class PipeSizes {
         double now = outsideDiameter(j.design(), section);
         return sizes(j.design(), section).stream()
                 .filter(diameter -> diameter > now * 1.001)
-                .map(diameter -> candidate(j.design(), section, diameter));
+                .map(diameter -> to(j, section, diameter));
     }
 
     /** {@return candidates of the sizes below the one a section has, largest first; none for what no standard tables} */
     public static Stream<Change> smaller(Judgement j, int section) {
+        return smallerDiameters(j, section).map(diameter -> to(j, section, diameter));
+    }
+
+    /** {@return the outside diameters below that of a section, m, largest first; none for what no standard tables} */
+    public static Stream<Double> smallerDiameters(Judgement j, int section) {
         double now = outsideDiameter(j.design(), section);
         return sizes(j.design(), section).stream()
                 .filter(diameter -> diameter < now * 0.999)
-                .sorted(Comparator.reverseOrder())
-                .map(diameter -> candidate(j.design(), section, diameter));
+                .sorted(Comparator.reverseOrder());
     }
 
     private static double outsideDiameter(Design design, int section) {
@@ -74,7 +78,9 @@ public final class PipeSizes {
         return tabled(design.penstock().sections().get(section).pipe());
     }
 
-    private static Change candidate(Design design, int section, double diameter) {
+    /** {@return a section of another outside diameter, m; told with {@code section} and {@code diameter}} */
+    public static Change to(Judgement j, int section, double diameter) {
+        Design design = j.design();
         double millimetres = Math.rint(diameter * 1e4) / 10;
         return Change.of(path(design, section) + "/pipe/outside-diameter", Si.quantity(millimetres, "mm", Length.class))
                 .with("section", design.penstock().sections().get(section).name())

@@ -10,6 +10,24 @@ public final class PenstockRules {
 
     /** {@return every one} */
     public static List<Rule> all() {
-        return List.of(Velocity.RULE);
+        return List.of(
+                AbruptSteps.RULE,
+                AirPockets.RULE,
+                BelowAtmosphere.RULE,
+                Cavitation.RULE,
+                ClosingTime.RULE,
+                Collapse.RULE,
+                Expansion.RULE,
+                FittingsRating.RULE,
+                FrictionShare.RULE,
+                HoseRating.RULE,
+                Oversized.RULE,
+                StaticPressure.RULE,
+                StiffInlet.RULE,
+                PipeInSun.RULE,
+                SurgePressure.RULE,
+                PipeTemperature.RULE,
+                Thrust.RULE,
+                Velocity.RULE);
     }
 }

@@ -1,5 +1,6 @@
 package org.leat.pack.protection;
 
+import org.leat.plant.numbers.Amount;
 import static org.leat.check.Level.ERROR;
 import static org.leat.check.RuleCard.COMMON_PRACTICE;
 import static org.leat.quantity.QuantityKind.VOLTAGE;
@@ -80,29 +81,27 @@ final class TurbineNotFusedOpen {
             return spot.says("dump-holds");
         }
         List<Joined> parts = parts(j, device);
-        parts.forEach(part -> spot.given(part.path(), part.rating()));
         Joined weakest = parts.stream()
-                .min(Comparator.comparingDouble(part -> Objects.requireNonNull(part.rating())))
+                .min(Comparator.comparingDouble(part -> spot.known(part.rating())))
                 .orElseThrow();
         return spot.with(Arg.phrase("part", weakest.part()))
-                .atMost(worst.directVoltage(), Objects.requireNonNull(weakest.rating()), VOLTAGE);
+                .atMost(worst.directVoltage(), spot.known(weakest.rating()), VOLTAGE);
     }
 
     /** A part that stays joined to the turbine, and what it stands, V. */
-    private record Joined(Part part, String path, @Nullable Double rating) {}
+    private record Joined(Part part, Amount rating) {}
 
     private static List<Joined> parts(Judgement j, Devices.Placed device) {
         RectifierNumbers bridge = j.numbers().rectifier();
         List<Joined> parts = new ArrayList<>();
         parts.add(new Joined(
-                Part.DIODES, "/rectifier/repetitive-peak-reverse-voltage", bridge.reverseVoltageRating()));
+                Part.DIODES, bridge.reverseVoltageRating()));
         if (bridge.capacitance() > 0) {
-            parts.add(new Joined(Part.CAPACITOR, "/rectifier/capacitor-voltage", bridge.capacitorVoltageRating()));
+            parts.add(new Joined(Part.CAPACITOR, bridge.capacitorVoltageRating()));
         }
         if (device.joins(Place.REGULATOR) && device.joins(Place.BATTERY)) {
             parts.add(new Joined(
                     Part.REGULATOR,
-                    "/regulator/input-voltage-limit",
                     j.numbers().regulator().inputVoltageLimit()));
         }
         return parts;

@@ -5,11 +5,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.snakeyaml.engine.v2.api.Dump;
 import org.snakeyaml.engine.v2.api.DumpSettings;
 import org.snakeyaml.engine.v2.api.LoadSettings;
-import org.snakeyaml.engine.v2.api.lowlevel.Compose;
-import org.snakeyaml.engine.v2.api.lowlevel.Present;
-import org.snakeyaml.engine.v2.api.lowlevel.Serialize;
+import org.snakeyaml.engine.v2.api.StreamDataWriter;
+import org.snakeyaml.engine.v2.composer.Composer;
 import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
@@ -18,6 +18,8 @@ import org.snakeyaml.engine.v2.nodes.NodeTuple;
 import org.snakeyaml.engine.v2.nodes.ScalarNode;
 import org.snakeyaml.engine.v2.nodes.SequenceNode;
 import org.snakeyaml.engine.v2.nodes.Tag;
+import org.snakeyaml.engine.v2.parser.ParserImpl;
+import org.snakeyaml.engine.v2.scanner.StreamReader;
 
 /** YAML as nodes, so that a value stays as it was typed and its place is known. */
 final class Yaml {
@@ -40,8 +42,8 @@ final class Yaml {
      */
     static Node read(String text, String file) {
         try {
-            return new Compose(LOAD)
-                    .composeString(text)
+            return new Composer(LOAD, new ParserImpl(LOAD, new StreamReader(LOAD, text)))
+                    .getSingleNode()
                     .orElseThrow(() -> new IllegalArgumentException(file + " holds nothing"));
         } catch (MarkedYamlEngineException e) {
             throw new IllegalArgumentException(file + place(e.getProblemMark()) + ": " + e.getProblem(), e);
@@ -50,8 +52,19 @@ final class Yaml {
 
     /** {@return nodes as text} */
     static String write(Node node) {
-        return new Present(DUMP)
-                .emitToString(new Serialize(DUMP).serializeOne(node).iterator());
+        StringBuilder out = new StringBuilder();
+        new Dump(DUMP).dumpNode(node, new StreamDataWriter() {
+            @Override
+            public void write(String text) {
+                out.append(text);
+            }
+
+            @Override
+            public void write(String text, int from, int length) {
+                out.append(text, from, from + length);
+            }
+        });
+        return out.toString();
     }
 
     /** {@return the place of a node: {@code file:line:column}} */
