@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.leat.check.testing.Example;
+import org.leat.check.testing.RuleTestKit;
 import org.leat.design.Design;
 import org.leat.file.DesignReader;
 import org.leat.plant.Plant;
@@ -29,9 +30,10 @@ class EnergyIsKeptTest {
     private static final Path DEMOS = Path.of("../../hydro-examples/designs");
 
     private static Stream<Design> designs() throws IOException {
+        RuleTestKit kit = new RuleTestKit(PackExamples.CHECKER);
         Set<Design> designs = new LinkedHashSet<>();
         for (Example example : PackExamples.all()) {
-            designs.add(Objects.requireNonNull(PackExamples.KIT.read(example).design()));
+            designs.add(Objects.requireNonNull(kit.read(example).design()));
         }
         try (Stream<Path> demos = Files.list(DEMOS)) {
             demos.filter(f -> f.toString().endsWith(".yaml"))

@@ -14,9 +14,12 @@ import org.leat.check.Finding;
 import org.leat.check.Kind;
 import org.leat.check.Level;
 import org.leat.check.testing.Example;
+import org.leat.check.testing.RuleTestKit;
 
 /** A failing example breaks its own rule, and no other but where nature ties the two together. */
 class OnlyItsRuleTest {
+
+    private final RuleTestKit kit = new RuleTestKit(PackExamples.CHECKER);
 
     private static final Set<String> WATER = Set.of("site", "intake", "penstock", "nozzle", "runner");
 
@@ -69,7 +72,7 @@ class OnlyItsRuleTest {
         List<Example> failing = PackExamples.failing().toList();
         for (Example example : failing) {
             boolean water = WATER.contains(component(example.rule()));
-            Set<String> failed = PackExamples.KIT.check(example).findings().stream()
+            Set<String> failed = kit.check(example).findings().stream()
                     .filter(finding -> finding.outcome().kind() == Kind.FAIL)
                     .filter(finding -> isOf(example, finding) || counts(finding, water))
                     .map(finding -> finding.outcome().rule())

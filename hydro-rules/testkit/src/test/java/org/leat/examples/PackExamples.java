@@ -11,14 +11,16 @@ import org.leat.check.testing.Example;
 import org.leat.check.testing.RuleTestKit;
 import org.leat.pack.BuiltInPack;
 
-/** The examples of the built-in rules and those of whole plants; each is checked once for all tests. */
+/**
+ * The examples of the built-in rules and those of whole plants. What comes of checking them is kept by no more than the kit
+ * of one test class, so that a rule changed in the running process is asked again.
+ */
 final class PackExamples {
 
     /** The file of a rule's examples is beside the rule. */
     static final Path FOLDER = Path.of("../src/main/resources/org/leat/pack");
 
     static final Checker CHECKER = Checker.of(List.of(new BuiltInPack()));
-    static final RuleTestKit KIT = new RuleTestKit(CHECKER);
 
     private static final Path WHOLE = Path.of("src/test/resources/whole");
     private static final List<Example> OF_RULES = read(FOLDER);

@@ -12,6 +12,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.leat.check.Arg;
@@ -29,7 +30,10 @@ import org.leat.check.testing.RuleTestKit;
 import org.leat.pack.BuiltInPack;
 
 /** What holds of the examples of the built-in rules. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class PackExamplesTest {
+
+    private final RuleTestKit kit = new RuleTestKit(PackExamples.CHECKER);
 
     /** Rules without an example of a kind of finding, each with the reason why there can be none. Shrinks only. */
     private static final Map<String, Set<Kind>> UNREACHABLE = Map.of();
@@ -44,7 +48,7 @@ class PackExamplesTest {
     @ParameterizedTest
     @MethodSource("all")
     void an_example_is_found_to_be_what_it_is_expected_to_be(Example example) throws IOException {
-        assertThat(PackExamples.KIT.differences(example)).isEmpty();
+        assertThat(kit.differences(example)).isEmpty();
     }
 
     @Test
@@ -91,14 +95,14 @@ class PackExamplesTest {
         assertThat(whole)
                 .hasSameSizeAs(sound)
                 .allSatisfy(
-                        example -> assertThat(PackExamples.KIT.check(example).findings())
+                        example -> assertThat(kit.check(example).findings())
                                 .noneMatch(finding -> finding.failsAt(Level.WARNING)));
     }
 
     @Test
     void no_rule_breaks_over_an_example_and_every_rule_answers() throws IOException {
         for (Example example : all()) {
-            Report report = PackExamples.KIT.check(example);
+            Report report = kit.check(example);
             assertThat(report.findings().stream().filter(Finding::broke).map(f -> f.outcome().rule()))
                     .as(example.id())
                     .isEmpty();
@@ -111,13 +115,13 @@ class PackExamplesTest {
     @Test
     void checking_twice_gives_the_same() throws IOException {
         Example first = all().iterator().next();
-        assertThat(PackExamples.CHECKER.check(PackExamples.KIT.read(first))).isEqualTo(PackExamples.KIT.check(first));
+        assertThat(PackExamples.CHECKER.check(kit.read(first))).isEqualTo(kit.check(first));
     }
 
     @Test
     void what_is_said_is_declared_and_has_every_argument_declared() throws IOException {
         for (Example example : all()) {
-            for (Finding finding : PackExamples.KIT.check(example).findings()) {
+            for (Finding finding : kit.check(example).findings()) {
                 RuleCard card = cards.get(finding.outcome().rule());
                 assertDeclared(example, card, finding.outcome().message());
                 finding.waysOut().forEach(way -> assertDeclared(example, card, way.message()));

@@ -19,11 +19,14 @@ import org.leat.check.Level;
 import org.leat.check.Report;
 import org.leat.check.WayOut;
 import org.leat.check.testing.Example;
+import org.leat.check.testing.RuleTestKit;
 import org.leat.file.DesignReader;
 import org.leat.file.Reading;
 
 /** Every way out of every example and demo, carried out and checked again as a design of its own. */
 class WaysOutHoldTest {
+
+    private final RuleTestKit kit = new RuleTestKit(PackExamples.CHECKER);
 
     private static final Path DEMOS = Path.of("../../hydro-examples/designs");
 
@@ -34,7 +37,7 @@ class WaysOutHoldTest {
     @Test
     void every_way_out_takes_its_failure_away_and_brings_no_new_one_of_its_level() throws IOException {
         for (Example example : PackExamples.all()) {
-            hold(example.id(), PackExamples.KIT.read(example), PackExamples.KIT.check(example));
+            hold(example.id(), kit.read(example), kit.check(example));
         }
         try (Stream<Path> demos = Files.list(DEMOS)) {
             for (Path demo :

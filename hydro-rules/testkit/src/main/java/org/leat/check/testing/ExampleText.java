@@ -32,12 +32,17 @@ final class ExampleText {
         }
     }
 
+    /** {@return whether a placeholder was left in a sentence} */
+    static boolean isUnfilled(String sentence) {
+        return UNFILLED.matcher(sentence).find();
+    }
+
     private static void whole(Rulebook rulebook, String rule, String messageId, String sentence) {
         Map<String, String> texts = rulebook.texts();
         if (!texts.containsKey(rule + "." + messageId) && !texts.containsKey(messageId)) {
             throw new AssertionError(rule + "." + messageId + " has no text");
         }
-        if (UNFILLED.matcher(sentence).find()) {
+        if (isUnfilled(sentence)) {
             throw new AssertionError(rule + "." + messageId + " is not filled: " + sentence);
         }
     }

@@ -179,6 +179,11 @@ public final class RuleTestKit {
                 .filter(told -> listed.contains(told.rule()))
                 .toList();
         differences.addAll(unsound(report, listed));
+        for (Told told : found) {
+            if (told.texts().anyMatch(ExampleText::isUnfilled)) {
+                differences.add("a placeholder is not filled: " + told.line());
+            }
+        }
         if (!differences.isEmpty()) {
             return differences;
         }

@@ -2,6 +2,7 @@ package org.leat.check.testing;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * A finding as an expectation tells it.
@@ -40,6 +41,11 @@ record Told(String rule, Map<String, String> facts, String text, List<Way> waysO
 
     String fact(String name) {
         return facts.getOrDefault(name, "");
+    }
+
+    /** {@return every sentence that is said} */
+    Stream<String> texts() {
+        return Stream.concat(Stream.of(text), waysOut.stream().map(Way::text));
     }
 
     /** {@return which finding it is, whatever was found} */

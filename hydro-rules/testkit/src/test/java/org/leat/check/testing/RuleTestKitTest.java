@@ -17,6 +17,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.leat.check.Checker;
 import org.leat.check.Grounds;
 import org.leat.check.Kind;
+import org.leat.check.Level;
+import org.leat.check.Rule;
 import org.leat.check.RulePack;
 import org.leat.check.RuleSettings;
 import org.leat.check.Samples;
@@ -159,6 +161,23 @@ class RuleTestKitTest {
         });
         assertThat(differences(broken, expected)).containsExactly("made/rule broke at /");
         assertThat(differences(MadePack.of(j -> List.of()), expected)).containsExactly("made/rule broke at /");
+    }
+
+    @Test
+    void a_sentence_with_a_placeholder_left_in_it_differs() throws IOException {
+        Rule rule = Rule.of(MadePack.RULE, Level.WARNING, "a word")
+                .why("For tests.")
+                .formula("none")
+                .judged("as it is")
+                .source("common practice")
+                .passes("fine", "Fine: {word}.")
+                .judge(j -> j.at("/").with("word", "{value}").says("fine"))
+                .build();
+        assertThat(differences(new MadePack(List.of(rule)), example("""
+                expect:
+                  - made/rule: {kind: pass, level: warning, at: /}
+                    text: 'Fine: {value}.'
+                """))).singleElement().asString().startsWith("a placeholder is not filled: made/rule");
     }
 
     @Test
