@@ -24,12 +24,4 @@ final class Open {
         Amount.Unknown reason = j.plant().unsolvable().get(0);
         return List.of(j.at(reason.path()).unknownOf(reason));
     }
-
-    /** {@return open, because the stream is not stated or its readings give no flow} */
-    static Outcome noStream(Judgement j, String at) {
-        Amount.Unknown reason = j.plant().numbers().site().streamUnknown();
-        return reason == null
-                ? j.at(at).notGiven("/site/stream")
-                : j.at(reason.path()).unknownOf(reason);
-    }
 }
