@@ -2,6 +2,9 @@ package org.leat.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
 import org.leat.law.Answer;
@@ -143,6 +146,24 @@ public final class Spot {
     /** {@return a quantity of a field in SI; where it is absent, this element is open for want of it} */
     public double si(String field, @Nullable Quantity<?> quantity) {
         return Si.of(given(field, quantity));
+    }
+
+    /**
+     * {@return the row of a table that the field at this element names; where the table has none, the element is open and
+     * tells the names it has}
+     *
+     * @param name as the design states it
+     * @param found the row; empty where there is none
+     * @param known every name of the table
+     */
+    public <T> T tabled(String name, Optional<T> found, Stream<String> known) {
+        return found.orElseThrow(() -> new OpenQuestion(open(
+                path,
+                Message.of(
+                        CommonMessages.NOT_TABLED,
+                        Arg.at("field", path),
+                        Arg.of("found", name),
+                        Arg.of("known", known.collect(Collectors.joining(", ")))))));
     }
 
     /** {@return a number of the plant in SI; where there is none, this element is open for the plant's reason} */

@@ -12,43 +12,16 @@ import org.leat.check.TextFile;
 public final class BuiltInPack implements RulePack {
 
     /** One file of texts for each component, named like the first part of its rules' ids. */
-    private static final List<String> COMPONENTS = List.of("alternator", "phrases", "plant", "rectifier", "runner");
+    private static final List<String> COMPONENTS = List.of(
+            "phrases",
+            "plant");
 
     private static final List<LegacyRule> LEGACY = List.of(
-            new AlternatorCutIn(),
-            new AlternatorFrequency(),
-            new AlternatorHoldsRunner(),
-            new AlternatorLoadedEfficiency(),
-            new AlternatorMagnetTemperature(),
-            new AlternatorOverspeed(),
-            new AlternatorPhasesAlike(),
-            new AlternatorStarOrDelta(),
-            new AlternatorTorquePeak(),
-            new AlternatorWetElectrics(),
-            new AlternatorWindingCurrent(),
-            new AlternatorWindingTemperature(),
-            new PlantEfficiencyChain(),
-            new PlantLeftOnTheTable(),
-            new PlantMaintenancePlan(),
-            new PlantRestart(),
-            new PlantStopSafely(),
-            new RectifierCapacitor(),
-            new RectifierCurrent(),
-            new RectifierDropShare(),
-            new RectifierJunctionTemperature(),
-            new RectifierReverseVoltage(),
-            new RunnerBearingLife(),
-            new RunnerBucketCount(),
-            new RunnerBucketRoot(),
-            new RunnerGuard(),
-            new RunnerPitchAgainstJet(),
-            new RunnerPrintedMaterial(),
-            new RunnerRunawayStrength(),
-            new RunnerSpeedRatio(),
-            new RunnerTailwater());
+            new PlantMaintenancePlan());
 
     private static final List<Rule> RULES = java.util.stream.Stream.of(
                     LEGACY.stream().map(Rule::legacy),
+                    org.leat.pack.alternator.AlternatorRules.all().stream(),
                     org.leat.pack.battery.BatteryRules.all().stream(),
                     org.leat.pack.bus.BusRules.all().stream(),
                     org.leat.pack.cable.CableRules.all().stream(),
@@ -58,8 +31,11 @@ public final class BuiltInPack implements RulePack {
                     org.leat.pack.loads.LoadsRules.all().stream(),
                     org.leat.pack.nozzle.NozzleRules.all().stream(),
                     org.leat.pack.penstock.PenstockRules.all().stream(),
+                    org.leat.pack.plant.PlantRules.all().stream(),
                     org.leat.pack.protection.ProtectionRules.all().stream(),
+                    org.leat.pack.rectifier.RectifierRules.all().stream(),
                     org.leat.pack.regulator.RegulatorRules.all().stream(),
+                    org.leat.pack.runner.RunnerRules.all().stream(),
                     org.leat.pack.site.SiteRules.all().stream())
             .flatMap(s -> s)
             .sorted(java.util.Comparator.comparing(Rule::id))
