@@ -76,6 +76,15 @@ public final class Judgement {
         return each(IntStream.range(0, count).boxed().toList(), judge::apply);
     }
 
+    /** {@return the answer to a question; where an input is absent, what is made of the open answer} */
+    public <T> T answered(Supplier<T> question, Function<Outcome, T> open) {
+        try {
+            return question.get();
+        } catch (OpenQuestion absent) {
+            return open.apply(absent.answer());
+        }
+    }
+
     /** {@return the answers to several questions; one for which an input is absent is open and the others go on} */
     public List<Outcome> all(List<Supplier<Outcome>> questions) {
         return each(questions, Supplier::get);

@@ -10,6 +10,6 @@ public final class PlantRules {
 
     /** {@return every one} */
     public static List<Rule> all() {
-        return List.of(EfficiencyChain.RULE, LeftOnTheTable.RULE, Restart.RULE, StopSafely.RULE);
+        return List.of(EfficiencyChain.RULE, LeftOnTheTable.RULE, MaintenancePlan.RULE, Restart.RULE, StopSafely.RULE);
     }
 }

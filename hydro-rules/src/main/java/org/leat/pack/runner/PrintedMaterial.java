@@ -53,6 +53,10 @@ final class PrintedMaterial {
                     "across",
                     "Bending pulls the printed layers apart. Until it is changed look at the necks for cracks every {hours:h} of"
                             + " running; a bucket passes a jet {millions} million times a year.")
+            .fails(
+                    "apart",
+                    "Bending pulls the printed layers apart. How often to look at the necks for cracks cannot be told before"
+                            + " their sizes are; a bucket passes a jet {millions} million times a year.")
             .judgeAll(PrintedMaterial::judge)
             .wayOut("stronger", "Buckets of {material}.", PrintedMaterial::stronger)
             .wayOut(
@@ -90,19 +94,19 @@ final class PrintedMaterial {
 
     private static Outcome layers(Judgement j, Spot unstated, Buckets buckets) {
         boolean across = unstated.given(LAYERS, buckets.layersAcrossBending());
-        return j.at(LAYERS)
-                .as(WARNING)
-                .saying("along", "across")
-                .with("hours", PrintedNecks.interval(j), TIME)
-                .with("millions", PrintedNecks.passesPerYear(j) / 1e6, RATIO)
-                .holds(!across);
+        Spot spot = j.at(LAYERS).as(WARNING).with("millions", PrintedNecks.passesPerYear(j, buckets) / 1e6, RATIO);
+        return j.answered(
+                () -> spot.with("hours", PrintedNecks.interval(j, unstated), TIME)
+                        .saying("along", "across")
+                        .holds(!across),
+                open -> across ? spot.says("apart") : open);
     }
 
     private static Stream<Change> stronger(Judgement j, Outcome.Fail failure) {
-        return failure.says("across") ? Stream.empty() : OtherBuckets.materials(j, failure);
+        return failure.path().equals(LAYERS) ? Stream.empty() : OtherBuckets.materials(j, failure);
     }
 
     private static Stream<Change> turned(Judgement j, Outcome.Fail failure) {
-        return failure.says("across") ? Stream.of(Change.of(LAYERS, false)) : Stream.empty();
+        return failure.path().equals(LAYERS) ? Stream.of(Change.of(LAYERS, false)) : Stream.empty();
     }
 }
