@@ -40,11 +40,11 @@ final class CutIn {
             .judge(CutIn::judge)
             .leastWayOut(
                     "smaller-nozzle",
-                    "Nozzles of {bore:mm} in every open position, none larger on hand.",
+                    NozzlesOnHand.NONE_LARGER,
                     NozzlesOnHand::smaller)
             .leastWayOut(
                     "more-turns",
-                    "A winding with {turns} times the turns in the same copper space, and a wheel of {diameter:mm} to suit.",
+                    OtherTurns.WITH_WHEEL,
                     OtherTurns::more)
             .build();
 

@@ -38,7 +38,7 @@ final class LoadedEfficiency {
             .judge(LoadedEfficiency::judge)
             .leastWayOut(
                     "other-turns",
-                    "A winding with {turns} times the turns in the same copper space, and a wheel of {diameter:mm} to suit.",
+                    OtherTurns.WITH_WHEEL,
                     OtherTurns::fewerWithWheel,
                     OtherTurns::more)
             .build();

@@ -40,7 +40,7 @@ final class MagnetGradeLimit {
             .wayOut("better-grade", "Magnets of grade {grade}.", MagnetGradeLimit::better)
             .leastWayOut(
                     "smaller-nozzle",
-                    "Nozzles of {bore:mm} in every open position, none larger on hand.",
+                    NozzlesOnHand.NONE_LARGER,
                     NozzlesOnHand::smaller)
             .build();
 

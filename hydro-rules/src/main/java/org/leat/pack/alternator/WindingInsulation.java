@@ -47,7 +47,7 @@ final class WindingInsulation {
                     WindingInsulation::cooler)
             .leastWayOut(
                     "smaller-nozzle",
-                    "Nozzles of {bore:mm} in every open position, none larger on hand.",
+                    NozzlesOnHand.NONE_LARGER,
                     NozzlesOnHand::smaller)
             .build();
 

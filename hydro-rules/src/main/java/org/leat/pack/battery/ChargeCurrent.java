@@ -30,7 +30,7 @@ final class ChargeCurrent {
             .leastWayOut("larger-bank", "A bank of {capacity:Ah}.", ChargeCurrent::largerBank)
             .leastWayOut(
                     "smaller-nozzle",
-                    "Nozzles of {bore:mm} in every open position, none larger on hand.",
+                    NozzlesOnHand.NONE_LARGER,
                     NozzlesOnHand::smaller)
             .build();
 

@@ -13,6 +13,7 @@ import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.pack.kit.NozzlesOnHand;
 import org.leat.pack.kit.OtherTurns;
+import org.leat.pack.kit.Said;
 import org.leat.plant.cases.Running;
 import org.leat.plant.solve.OperatingPoint;
 
@@ -40,18 +41,16 @@ final class Restart {
             .fails("asleep", "On a flat battery no current flows: the plant does not come back by itself.")
             .judge(Restart::judge)
             .leastWayOut(
-                    "smaller-nozzle",
-                    "Nozzles of {bore:mm} in every open position, none larger on hand.",
-                    (j, failure) -> failure.says("asleep") ? Stream.empty() : NozzlesOnHand.smaller(j, failure))
+                    "smaller-nozzle", NozzlesOnHand.NONE_LARGER, Said.only("slips", NozzlesOnHand::smaller))
             .leastWayOut(
                     "other-turns",
-                    "A winding with {turns} times the turns in the same copper space, and a wheel of {diameter:mm} to suit.",
-                    (j, failure) -> failure.says("asleep") ? Stream.empty() : OtherTurns.fewerWithWheel(j, failure),
-                    (j, failure) -> failure.says("asleep") ? Stream.empty() : OtherTurns.more(j, failure))
+                    OtherTurns.WITH_WHEEL,
+                    Said.only("slips", OtherTurns::fewerWithWheel),
+                    Said.only("slips", OtherTurns::more))
             .advice(
                     "wake",
                     "A regulator that wakes by the turbine's voltage.",
-                    (j, failure) -> failure.says("asleep") ? Stream.of(Change.advice()) : Stream.empty())
+                    Said.only("asleep", (j, failure) -> Stream.of(Change.advice())))
             .build();
 
     private Restart() {}

@@ -31,7 +31,7 @@ final class BridgeCurrent {
                     FieldChanges.ratings("A", ElectricCurrent.class, 10, 15, 25, 35, 50, 75, 100, 150, 200, 300))
             .leastWayOut(
                     "smaller-nozzle",
-                    "Nozzles of {bore:mm} in every open position, none larger on hand.",
+                    NozzlesOnHand.NONE_LARGER,
                     NozzlesOnHand::smaller)
             .build();
 
