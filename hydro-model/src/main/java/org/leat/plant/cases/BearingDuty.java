@@ -1,5 +1,8 @@
 package org.leat.plant.cases;
 
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
 import java.util.OptionalDouble;
 import org.leat.law.Answer;
 import org.leat.law.Gravity;
@@ -44,15 +47,10 @@ public record BearingDuty(Running running, double load, boolean roller) {
 
     /** {@return the duty on the nozzle set that wears most; the plant is solved} */
     public static BearingDuty worst(Cases cases, Shaft shaft) {
-        BearingDuty worst = null;
-        for (Running running : cases.running()) {
-            BearingDuty duty = of(cases.numbers(), running, shaft);
-            worst = worst == null || duty.wear() > worst.wear() ? duty : worst;
-        }
-        if (worst == null) {
-            throw new IllegalStateException("not solved");
-        }
-        return worst;
+        List<BearingDuty> duties = cases.running().stream()
+                .map(running -> of(cases.numbers(), running, shaft))
+                .toList();
+        return Collections.max(duties, Comparator.comparingDouble(BearingDuty::wear));
     }
 
     /** Grows as life falls: life goes with the cube of the load and with the speed. */

@@ -1,5 +1,7 @@
 package org.leat.plant.cases;
 
+import java.util.Collections;
+import java.util.Comparator;
 import org.leat.design.InsulationClass;
 import org.leat.design.MagnetGrade;
 import org.leat.electrics.NeodymiumGrade;
@@ -47,15 +49,11 @@ public record SettledWinding(Running running, double temperature) {
 
     /** {@return the hottest of all nozzle sets; the plant is solved} Thermal resistance of winding to air in K/W. */
     public static SettledWinding hottest(Cases cases, double thermalResistance) {
-        SettledWinding hottest = null;
-        for (Running running : cases.running()) {
-            SettledWinding winding = of(cases.numbers(), running, thermalResistance);
-            hottest = hottest == null || winding.temperature() > hottest.temperature() ? winding : hottest;
-        }
-        if (hottest == null) {
-            throw new IllegalStateException("not solved");
-        }
-        return hottest;
+        return Collections.max(
+                cases.running().stream()
+                        .map(running -> of(cases.numbers(), running, thermalResistance))
+                        .toList(),
+                Comparator.comparingDouble(SettledWinding::temperature));
     }
 
     /** {@return the highest temperature that a class of insulation stands, K; IEC 60085} */

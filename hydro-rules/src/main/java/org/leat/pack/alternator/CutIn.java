@@ -38,14 +38,8 @@ final class CutIn {
                     "not-reached",
                     "With the least water {power} reach the battery ({speed:rpm}); worth the wear is {limit}.")
             .judge(CutIn::judge)
-            .leastWayOut(
-                    "smaller-nozzle",
-                    NozzlesOnHand.NONE_LARGER,
-                    NozzlesOnHand::smaller)
-            .leastWayOut(
-                    "more-turns",
-                    OtherTurns.WITH_WHEEL,
-                    OtherTurns::more)
+            .leastWayOut("smaller-nozzle", NozzlesOnHand.NONE_LARGER, NozzlesOnHand::smaller)
+            .leastWayOut("more-turns", OtherTurns.WITH_WHEEL, OtherTurns::more)
             .build();
 
     private CutIn() {}

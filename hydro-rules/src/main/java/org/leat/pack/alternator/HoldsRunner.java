@@ -38,15 +38,8 @@ final class HoldsRunner {
                             + " ({value} times; safe is {limit}): it runs at {speed:rpm}.")
             .notApplicable("below-cut-in", "Not judged: the bus voltage is not reached, no current flows.")
             .judge(HoldsRunner::judge)
-            .leastWayOut(
-                    "smaller-nozzle",
-                    NozzlesOnHand.NONE_LARGER,
-                    NozzlesOnHand::smaller)
-            .leastWayOut(
-                    "other-turns",
-                    OtherTurns.WITH_WHEEL,
-                    OtherTurns::fewerWithWheel,
-                    OtherTurns::more)
+            .leastWayOut("smaller-nozzle", NozzlesOnHand.NONE_LARGER, NozzlesOnHand::smaller)
+            .leastWayOut("other-turns", OtherTurns.WITH_WHEEL, OtherTurns::fewerWithWheel, OtherTurns::more)
             .build();
 
     private HoldsRunner() {}

@@ -36,11 +36,7 @@ final class LoadedEfficiency {
                             + " iron and friction); good is {limit}.")
             .notApplicable("no-current", "Not judged: the bus voltage is not reached, no current flows.")
             .judge(LoadedEfficiency::judge)
-            .leastWayOut(
-                    "other-turns",
-                    OtherTurns.WITH_WHEEL,
-                    OtherTurns::fewerWithWheel,
-                    OtherTurns::more)
+            .leastWayOut("other-turns", OtherTurns.WITH_WHEEL, OtherTurns::fewerWithWheel, OtherTurns::more)
             .build();
 
     private LoadedEfficiency() {}

@@ -38,10 +38,7 @@ final class MagnetGradeLimit {
             .fails("too-hot", "The magnets may get as hot as the winding, {value}; their grade stands {limit}.")
             .judge(MagnetGradeLimit::judge)
             .wayOut("better-grade", "Magnets of grade {grade}.", MagnetGradeLimit::better)
-            .leastWayOut(
-                    "smaller-nozzle",
-                    NozzlesOnHand.NONE_LARGER,
-                    NozzlesOnHand::smaller)
+            .leastWayOut("smaller-nozzle", NozzlesOnHand.NONE_LARGER, NozzlesOnHand::smaller)
             .build();
 
     private MagnetGradeLimit() {}

@@ -44,15 +44,8 @@ final class NearTorquePeak {
                             + " {peak:rpm}): the battery does not hold it.")
             .notApplicable("no-current", "Not judged: the bus voltage is not reached, no current flows.")
             .judge(NearTorquePeak::judge)
-            .leastWayOut(
-                    "smaller-nozzle",
-                    NozzlesOnHand.NONE_LARGER,
-                    NozzlesOnHand::smaller)
-            .leastWayOut(
-                    "other-turns",
-                    OtherTurns.WITH_WHEEL,
-                    OtherTurns::fewerWithWheel,
-                    OtherTurns::more)
+            .leastWayOut("smaller-nozzle", NozzlesOnHand.NONE_LARGER, NozzlesOnHand::smaller)
+            .leastWayOut("other-turns", OtherTurns.WITH_WHEEL, OtherTurns::fewerWithWheel, OtherTurns::more)
             .build();
 
     private NearTorquePeak() {}

@@ -27,15 +27,8 @@ final class WindingCurrent {
             .passes("carried", "Each lead carries {value} rms ({current} direct).")
             .fails("overloaded", "Each lead carries {value} rms ({current} direct); the winding stands {limit}.")
             .judge(WindingCurrent::judge)
-            .leastWayOut(
-                    "smaller-nozzle",
-                    NozzlesOnHand.NONE_LARGER,
-                    NozzlesOnHand::smaller)
-            .leastWayOut(
-                    "other-turns",
-                    OtherTurns.WITH_WHEEL,
-                    OtherTurns::fewerWithWheel,
-                    OtherTurns::more)
+            .leastWayOut("smaller-nozzle", NozzlesOnHand.NONE_LARGER, NozzlesOnHand::smaller)
+            .leastWayOut("other-turns", OtherTurns.WITH_WHEEL, OtherTurns::fewerWithWheel, OtherTurns::more)
             .build();
 
     private WindingCurrent() {}

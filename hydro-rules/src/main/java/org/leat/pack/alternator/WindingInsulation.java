@@ -45,10 +45,7 @@ final class WindingInsulation {
                     "cooler",
                     "Cooling that brings winding to air down to {resistance}: fins, a fan, a metal housing.",
                     WindingInsulation::cooler)
-            .leastWayOut(
-                    "smaller-nozzle",
-                    NozzlesOnHand.NONE_LARGER,
-                    NozzlesOnHand::smaller)
+            .leastWayOut("smaller-nozzle", NozzlesOnHand.NONE_LARGER, NozzlesOnHand::smaller)
             .build();
 
     private WindingInsulation() {}

@@ -88,8 +88,7 @@ record Interval(Arg value, OptionalDouble time, Optional<Outcome> open) {
         if (!(blocked > 0)) {
             return of("screen", stated);
         }
-        Running running =
-                Worst.most(j.solved().running(), r -> r.water().screenLoss());
+        Running running = Worst.most(j.solved().running(), r -> r.water().screenLoss());
         double loss = running.water().screenLoss()
                 / running.water().grossHead()
                 / j.limit("screen-loss").value();

@@ -23,16 +23,19 @@ import org.leat.pack.kit.Part;
 /** When to clean, look at and renew what wears. */
 final class MaintenancePlan {
 
-    private static final String PLAN = "screen cleaned: {screen:d}; nozzles renewed, of running: {nozzles:h}; wheel's necks"
-            + " looked at, of running: {necks:h}; bearings renewed, of running: {bearings:h}; years of the battery by its"
-            + " cycles: {battery}; joints, bolts, earths and leads looked at: yearly.";
+    private static final String PLAN =
+            "screen cleaned: {screen:d}; nozzles renewed, of running: {nozzles:h}; wheel's necks"
+                    + " looked at, of running: {necks:h}; bearings renewed, of running: {bearings:h}; years of the battery by its"
+                    + " cycles: {battery}; joints, bolts, earths and leads looked at: yearly.";
 
     static final Rule RULE = Rule.of("plant/maintenance-plan", NOTE, "when to clean, look at and renew what wears")
-            .why("What must be looked at more often than somebody goes there is not looked at. Shut the water, hold the wheel"
-                    + " and part the battery before you touch anything; work on it as the local codes ask.")
-            .formula("screen: time between cleanings stretched until it loses too much or is half blocked; nozzles: running"
-                    + " time times allowed over found growth; necks of a printed wheel, bearings and battery: as their own"
-                    + " rules; the shortest of screen, nozzles and necks ≥ limit")
+            .why(
+                    "What must be looked at more often than somebody goes there is not looked at. Shut the water, hold the wheel"
+                            + " and part the battery before you touch anything; work on it as the local codes ask.")
+            .formula(
+                    "screen: time between cleanings stretched until it loses too much or is half blocked; nozzles: running"
+                            + " time times allowed over found growth; necks of a printed wheel, bearings and battery: as their own"
+                            + " rules; the shortest of screen, nozzles and necks ≥ limit")
             .judged("running all the year; bearings on the set that wears most, battery in the season that gives least")
             .source("bearings: ISO 281:2007, 5.3; yearly look at joints, bolts, earths and leads: common practice")
             .source(COMMON_PRACTICE)
@@ -47,8 +50,11 @@ final class MaintenancePlan {
             .advice(
                     "larger-screen",
                     "A screen of {times} times the area in the same leaves.",
-                    (j, failure) -> only(Part.SCREEN, j, Stream.of(Change.advice()
-                            .with("times", j.limit("visit").value() / failure.value(), RATIO))))
+                    (j, failure) -> only(
+                            Part.SCREEN,
+                            j,
+                            Stream.of(Change.advice()
+                                    .with("times", j.limit("visit").value() / failure.value(), RATIO))))
             .advice(
                     "harder-nozzle",
                     "Nozzles of hardened steel, hard metal or ceramic, and a longer basin for the sand.",
@@ -90,11 +96,12 @@ final class MaintenancePlan {
     private static Outcome plan(Judgement j, List<Interval> all) {
         Spot spot = j.at("/").with(all.stream().map(Interval::value).toArray(Arg[]::new));
         Optional<Visit> visit = Visit.mostOften(all);
-        boolean seldom = visit.isEmpty()
-                || visit.get().every() >= j.limit("visit").value();
+        boolean seldom =
+                visit.isEmpty() || visit.get().every() >= j.limit("visit").value();
         return visit.isEmpty() || (seldom && !all.stream().allMatch(Interval::known))
                 ? spot.says("so-far")
-                : spot.with(Arg.phrase("part", visit.get().part())).atLeast(visit.get().every(), j.limit("visit"));
+                : spot.with(Arg.phrase("part", visit.get().part()))
+                        .atLeast(visit.get().every(), j.limit("visit"));
     }
 
     private static Stream<Change> only(Part part, Judgement j, Stream<Change> changes) {

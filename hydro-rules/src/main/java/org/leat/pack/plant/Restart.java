@@ -40,8 +40,7 @@ final class Restart {
                             + " the wheel slips away.")
             .fails("asleep", "On a flat battery no current flows: the plant does not come back by itself.")
             .judge(Restart::judge)
-            .leastWayOut(
-                    "smaller-nozzle", NozzlesOnHand.NONE_LARGER, Said.only("slips", NozzlesOnHand::smaller))
+            .leastWayOut("smaller-nozzle", NozzlesOnHand.NONE_LARGER, Said.only("slips", NozzlesOnHand::smaller))
             .leastWayOut(
                     "other-turns",
                     OtherTurns.WITH_WHEEL,

@@ -29,10 +29,7 @@ final class BridgeCurrent {
                     "larger",
                     "A bridge for {rating}.",
                     FieldChanges.ratings("A", ElectricCurrent.class, 10, 15, 25, 35, 50, 75, 100, 150, 200, 300))
-            .leastWayOut(
-                    "smaller-nozzle",
-                    NozzlesOnHand.NONE_LARGER,
-                    NozzlesOnHand::smaller)
+            .leastWayOut("smaller-nozzle", NozzlesOnHand.NONE_LARGER, NozzlesOnHand::smaller)
             .build();
 
     private BridgeCurrent() {}
