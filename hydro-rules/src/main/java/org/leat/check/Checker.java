@@ -64,14 +64,8 @@ public final class Checker {
                             "two rules are called " + card.id() + ": in " + other.told() + " and in " + pack.told());
                 }
                 byId.put(card.id(), new RuleRun(pack.rules().get(i), inForce));
-                card.texts().forEach((name, text) -> {
-                    if (!text.text().isEmpty()) {
-                        texts.put(card.id() + "." + name, text.text());
-                    }
-                });
+                card.texts().forEach((text, said) -> texts.put(card.id() + "." + text, said.text()));
             }
-            // no pack words what an earlier one says
-            pack.texts().forEach(texts::putIfAbsent);
         }
         settings.rules().forEach((id, change) -> known(byId.get(id), id, change));
         List<RuleRun> runs = List.copyOf(byId.values());
