@@ -42,7 +42,7 @@ final class Overspeed {
         return spot.with("runner", worst.speed(), ROTATIONAL_SPEED)
                 .atMost(
                         worst.alternatorSpeed(),
-                        spot.given(j.numbers().alternator().speedLimit()),
+                        spot.known(j.numbers().alternator().speedLimit()),
                         ROTATIONAL_SPEED);
     }
 }

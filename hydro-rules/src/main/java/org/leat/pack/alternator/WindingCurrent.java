@@ -40,7 +40,7 @@ final class WindingCurrent {
         return spot.with("current", point.directCurrent(), CURRENT)
                 .atMost(
                         point.phaseCurrent(),
-                        spot.given(j.numbers().alternator().currentLimit()),
+                        spot.known(j.numbers().alternator().currentLimit()),
                         CURRENT);
     }
 }

@@ -39,7 +39,7 @@ final class BridgeCurrent {
         Spot spot = j.at("/rectifier/average-current").during(worst);
         return spot.atMost(
                 worst.operatingPoint().directCurrent(),
-                spot.given(j.numbers().rectifier().averageCurrentRating()),
+                spot.known(j.numbers().rectifier().averageCurrentRating()),
                 CURRENT);
     }
 }

@@ -56,7 +56,7 @@ final class DiodeReverseVoltage {
                 .during(highest.situation())
                 .with("peak", highest.volts(), VOLTAGE)
                 .with(Arg.phrase("cause", highest.cause()));
-        double rating = spot.given(j.numbers().rectifier().reverseVoltageRating());
+        double rating = spot.known(j.numbers().rectifier().reverseVoltageRating());
         double least = j.limit("least-factor").value();
         boolean breaksDown = highest.volts() * least > rating;
         double factor = breaksDown ? least : j.limit("good-factor").value();
