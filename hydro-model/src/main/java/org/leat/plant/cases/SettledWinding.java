@@ -8,6 +8,7 @@ import org.leat.electrics.NeodymiumGrade;
 import org.leat.electrics.ThermalClass;
 import org.leat.electrics.WindingTemperature;
 import org.leat.law.Answer;
+import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.PlantNumbers;
 import org.leat.plant.solve.EnergyAccount.Stage;
 import org.leat.plant.solve.OperatingPoint;
@@ -33,7 +34,7 @@ public record SettledWinding(Running running, double temperature) {
      */
     public static SettledWinding of(PlantNumbers numbers, Running running, double thermalResistance) {
         OperatingPoint point = running.operatingPoint();
-        if (numbers.alternator().thermalResistance() != null) {
+        if (numbers.alternator().thermalResistance() instanceof Amount.Known) {
             return new SettledWinding(running, point.windingTemperature());
         }
         Answer settled = WindingTemperature.of(
