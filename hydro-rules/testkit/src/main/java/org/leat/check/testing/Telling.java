@@ -52,12 +52,12 @@ final class Telling {
     }
 
     private Told.Way of(WayOut way, Outcome outcome) {
-        Double gain = way.gain();
+        String gain = way.gain().isPresent() ? watts(way.gain().getAsDouble()) : "";
         Map<String, String> edits = new LinkedHashMap<>();
         for (Edit edit : way.edits()) {
             edits.put(edit.path(), EditText.of(edit.value()));
         }
-        return new Told.Way(wording.of(way, outcome), gain == null ? "" : watts(gain), edits);
+        return new Told.Way(wording.of(way, outcome), gain, edits);
     }
 
     /** To a tenth of a watt. */
