@@ -83,8 +83,21 @@ final class MeasurementSpread {
         return !j.plant().unsolvable().isEmpty() || WorstStop.valveNotListed(j)
                 ? DoubleStream.empty()
                 : IntStream.range(0, j.numbers().penstock().sections().size())
-                        .mapToObj(i -> WorstStop.of(j, i).margin())
-                        .flatMapToDouble(OptionalDouble::stream);
+                        .boxed()
+                        .flatMapToDouble(i -> stop(j, i));
+    }
+
+    /** Where nobody can say how hard a parted column rejoins: what is left over the blow before that. */
+    private static DoubleStream stop(Judgement j, int section) {
+        WorstStop worst = WorstStop.of(j, section);
+        return worst.margin().isPresent() || !(worst.rating() instanceof Amount.Known rating)
+                ? worst.margin().stream()
+                : j.solved().closing().stream()
+                        .map(closing -> closing.peak(section).before())
+                        .flatMapToDouble(before -> before instanceof Amount.Known seen
+                                ? DoubleStream.of(Comparison.atMost(seen.value(), rating.value(), PRESSURE)
+                                        .margin())
+                                : DoubleStream.empty());
     }
 
     private static Stream<Change> measure(Judgement j, Outcome.Fail failure) {
