@@ -25,6 +25,10 @@ module org.leat.model {
     exports org.leat.plant.numbers;
     exports org.leat.plant.solve;
     exports org.leat.quantity;
+    // rows of tables are filled by the reader of tables
+    opens org.leat.catalogue to
+            com.fasterxml.jackson.databind;
+
     exports org.leat.electrics to
             org.leat.rules;
     exports org.leat.hydraulics to

@@ -17,5 +17,9 @@ module org.leat.rules {
     opens org.leat.settings to
             org.leat.model;
 
+    // reports are written from records
+    opens org.leat.report to
+            com.fasterxml.jackson.databind;
+
     uses org.leat.check.RulePack;
 }

@@ -3,13 +3,10 @@ package org.leat.check;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.Design;
 import org.leat.file.Position;
@@ -67,14 +64,8 @@ public final class Checker {
                             "two rules are called " + card.id() + ": in " + other.told() + " and in " + pack.told());
                 }
                 byId.put(card.id(), new RuleRun(pack.rules().get(i), inForce));
-                card.texts().forEach((name, text) -> {
-                    if (!text.text().isEmpty()) {
-                        texts.put(card.id() + "." + name, text.text());
-                    }
-                });
+                card.texts().forEach((text, said) -> texts.put(card.id() + "." + text, said.text()));
             }
-            // no pack words what an earlier one says
-            pack.texts().forEach(texts::putIfAbsent);
         }
         settings.rules().forEach((id, change) -> known(byId.get(id), id, change));
         List<RuleRun> runs = List.copyOf(byId.values());
@@ -169,14 +160,6 @@ public final class Checker {
         return report.accepted(findings, result.idle(), absent, dayMattered ? today : null);
     }
 
-    private static Set<String> failing(List<Verdict> verdicts, Level level) {
-        return verdicts.stream()
-                .map(Verdict::outcome)
-                .filter(o -> o.kind() == Kind.FAIL && o.level().compareTo(level) >= 0)
-                .map(o -> o.rule() + o.path())
-                .collect(Collectors.toSet());
-    }
-
     private Report one(
             Design design,
             String alternative,
@@ -187,12 +170,12 @@ public final class Checker {
         List<Verdict> verdicts = Verdict.all(runs, plant);
         AssumptionRanges ranges = AssumptionRanges.explore(runs, plant, verdicts);
         List<Finding> findings = new ArrayList<>();
-        Map<Level, Set<String>> failing = new EnumMap<>(Level.class);
+        Failures before =
+                Failures.of(verdicts.stream().map(Verdict::outcome).toList());
         Map<String, String> lasting = new TreeMap<>();
         for (Verdict verdict : ranges.settled()) {
             Position position = positions.of(standsAt.apply(verdict.outcome().path()));
-            Verdict.Ways ways = verdict.waysOut(
-                    runs, failing.computeIfAbsent(verdict.outcome().level(), level -> failing(verdicts, level)));
+            Verdict.Ways ways = verdict.waysOut(runs, before);
             Outcome outcome = verdict.outcome();
             boolean danger =
                     outcome.kind().needsAttention() && verdict.run().inForce().endangers(outcome.level());

@@ -161,8 +161,8 @@ final class JsonShapes {
         return new JsonModel.Compared(
                 Names.ofConstant(c.sense()),
                 Numbers.of(c.value()),
-                Numbers.of(c.low()),
-                Numbers.of(c.high()),
+                c.sense() == Comparison.Sense.AT_MOST ? null : Numbers.of(c.low()),
+                c.sense() == Comparison.Sense.AT_LEAST ? null : Numbers.of(c.high()),
                 Numbers.of(c.margin()),
                 c.kind().label(),
                 c.kind().siSymbol());
@@ -172,7 +172,7 @@ final class JsonShapes {
         return new JsonModel.Way(
                 message(way.message(), wording.of(way, outcome)),
                 way.edits().stream().map(JsonShapes::edit).toList(),
-                Numbers.of(way.gain()));
+                way.gain().isEmpty() ? null : Numbers.of(way.gain().getAsDouble()));
     }
 
     private static JsonModel.EditEntry edit(Edit edit) {

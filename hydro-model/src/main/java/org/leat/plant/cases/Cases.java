@@ -213,6 +213,16 @@ public final class Cases {
         });
     }
 
+    /** {@return the thickest jet of all nozzle sets against the wheel; one set at least is solved} */
+    public JetOnRunner thickestJet() {
+        return JetOnRunner.thickest(numbers, running());
+    }
+
+    /** {@return the window of a tracking regulator that would suit; the plant is solved} */
+    public TrackingWindow trackingWindow() {
+        return TrackingWindow.of(numbers, running());
+    }
+
     /** {@return the highest voltages of any situation that last: not those of a moment} */
     public TouchVoltage touchVoltage() {
         return TouchVoltage.of(this);

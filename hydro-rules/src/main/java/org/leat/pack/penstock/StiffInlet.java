@@ -59,11 +59,10 @@ final class StiffInlet {
             return List.of(j.at("/intake/vent").says("vented"));
         }
         List<SectionNumbers> sections = j.numbers().penstock().sections();
-        int near = 0;
-        for (double along = 0;
-                near < sections.size() && along < j.limit("length").value();
-                near++) {
-            along += sections.get(near).length();
+        int near = 1;
+        double along = sections.get(0).length();
+        while (near < sections.size() && along < j.limit("length").value()) {
+            along += sections.get(near++).length();
         }
         return j.eachOf(near, i -> judge(j, i));
     }
