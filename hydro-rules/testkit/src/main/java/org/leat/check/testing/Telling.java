@@ -52,12 +52,11 @@ final class Telling {
     }
 
     private Told.Way of(WayOut way, Outcome outcome) {
-        Double gain = way.gain();
         Map<String, String> edits = new LinkedHashMap<>();
         for (Edit edit : way.edits()) {
             edits.put(edit.path(), EditText.of(edit.value()));
         }
-        return new Told.Way(wording.of(way, outcome), gain == null ? "" : watts(gain), edits);
+        return new Told.Way(wording.of(way, outcome), way.gain().isPresent() ? watts(way.gain().getAsDouble()) : "", edits);
     }
 
     /** To a tenth of a watt. */
