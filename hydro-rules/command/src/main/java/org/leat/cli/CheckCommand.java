@@ -111,8 +111,7 @@ final class CheckCommand implements Callable<Integer> {
             spec.commandLine().getOut().flush();
             spec.commandLine()
                     .getErr()
-                    .print("leat: left aside, for they " + why + ": " + Plainly.of(DesignArguments.told(files))
-                            + "\n");
+                    .print("leat: left aside, for they " + why + ": " + Plainly.of(DesignArguments.told(files)) + "\n");
         }
     }
 

@@ -12,7 +12,13 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ErrorsTest {
 
     @ParameterizedTest
-    @ValueSource(classes = {OutOfMemoryError.class, StackOverflowError.class, NoClassDefFoundError.class, AssertionError.class})
+    @ValueSource(
+            classes = {
+                OutOfMemoryError.class,
+                StackOverflowError.class,
+                NoClassDefFoundError.class,
+                AssertionError.class
+            })
     void an_error_of_any_kind_exits_with_4(Class<? extends Error> kind) {
         Writer failing = new Writer() {
             @Override

@@ -147,7 +147,7 @@ class RobustIT {
                 "missing.yaml",
                 "z.yaml");
         assertThat(ran.code()).isEqualTo(3);
-        assertThat(ran.out()).contains("z.yaml: last one", "\n8 files checked, 7 not readable as a design");
+        assertThat(ran.out()).contains("z.yaml: last one", "\n8 files checked, 7 not readable as designs");
     }
 
     @Test
