@@ -120,11 +120,10 @@ final class ClosingSolver {
             highest.add(Amount.of(standing(lowest(section)) + weight * surge * share));
         }
         boolean bounds = highest.size() == 1 && (!slow || stop.followedByFlow(fastest));
-        return new Closing(
-                nozzles, cause, stop, critical, change, Amount.of(surge), highest, bounds, new Once<>(() -> {
-                    double time = waves.get().followed(stop.time());
-                    return waves.get().atNozzles(new LowerEnd.Nozzles(stop.opening(time)), time);
-                }));
+        return new Closing(nozzles, cause, stop, critical, change, Amount.of(surge), highest, bounds, new Once<>(() -> {
+            double time = waves.get().followed(stop.time());
+            return waves.get().atNozzles(new LowerEnd.Nozzles(stop.opening(time)), time);
+        }));
     }
 
     /** Shut at the top, the pressure rises nowhere above the standing one as long as the column holds. */
