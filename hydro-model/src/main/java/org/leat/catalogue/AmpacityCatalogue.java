@@ -22,13 +22,14 @@ public final class AmpacityCatalogue {
 
     private static final String LAW = "IEC 60364-5-52 current-carrying capacity";
     private static final double ZERO_CELSIUS = 273.15;
-    private static final Map<Table, List<Capacity>> CAPACITIES = DataFile.rows("ampacity", Capacity.class).stream()
+    private static final Table<Capacity> CAPACITIES = Table.of("ampacity", Capacity.class);
+    private static final Once<Map<Laid, List<Capacity>>> BY_LAYING = new Once<>(() -> CAPACITIES.rows().stream()
             .collect(Collectors.groupingBy(
-                    row -> new Table(row.material(), row.method(), row.insulation(), row.loaded())));
+                    row -> new Laid(row.material(), row.method(), row.insulation(), row.loaded()))));
 
     private AmpacityCatalogue() {}
 
-    private record Table(String material, String method, String insulation, int loaded) {}
+    private record Laid(String material, String method, String insulation, int loaded) {}
 
     private record Capacity(
             String material, String method, String insulation, int loaded, double area, double current) {}
@@ -104,12 +105,14 @@ public final class AmpacityCatalogue {
     }
 
     private static List<Capacity> rows(CableLaying laying) {
-        return CAPACITIES.getOrDefault(
-                new Table(
-                        laying.material().name().toLowerCase(Locale.ROOT),
-                        laying.method().name(),
-                        laying.insulation().name(),
-                        laying.loadedConductors()),
-                List.of());
+        return BY_LAYING
+                .get()
+                .getOrDefault(
+                        new Laid(
+                                laying.material().name().toLowerCase(Locale.ROOT),
+                                laying.method().name(),
+                                laying.insulation().name(),
+                                laying.loadedConductors()),
+                        List.of());
     }
 }

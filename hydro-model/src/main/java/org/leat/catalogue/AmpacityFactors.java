@@ -17,12 +17,12 @@ import org.leat.law.Physical;
 public final class AmpacityFactors {
 
     private static final double ZERO_CELSIUS = 273.15;
-    private static final List<AmbientFactor> AMBIENT = DataFile.rows("ambient-factors", AmbientFactor.class);
-    private static final List<GroupingFactor> GROUPING = DataFile.rows("grouping-factors", GroupingFactor.class);
+    private static final Table<AmbientFactor> AMBIENT = Table.of("ambient-factors", AmbientFactor.class);
+    private static final Table<GroupingFactor> GROUPING = Table.of("grouping-factors", GroupingFactor.class);
 
-    private static final List<AmbientFactor> GROUND = DataFile.rows("ground-factors", AmbientFactor.class);
-    private static final List<SoilFactor> SOIL = DataFile.rows("soil-factors", SoilFactor.class);
-    private static final List<BuriedFactor> BURIED = DataFile.rows("buried-grouping", BuriedFactor.class);
+    private static final Table<AmbientFactor> GROUND = Table.of("ground-factors", AmbientFactor.class);
+    private static final Table<SoilFactor> SOIL = Table.of("soil-factors", SoilFactor.class);
+    private static final Table<BuriedFactor> BURIED = Table.of("buried-grouping", BuriedFactor.class);
 
     private AmpacityFactors() {}
 
@@ -45,10 +45,10 @@ public final class AmpacityFactors {
     }
 
     private static Answer ofTemperature(
-            List<AmbientFactor> table, CableInsulation insulation, double temperature, String law) {
+            Table<AmbientFactor> table, CableInsulation insulation, double temperature, String law) {
         Physical.positive("ambient", temperature);
         return Interpolation.answer(
-                table.stream()
+                table.rows().stream()
                         .filter(row -> row.insulation().equals(insulation.name()))
                         .map(row -> new Interpolation.Point(row.ambient() + ZERO_CELSIUS, row.factor()))
                         .toList(),
@@ -64,7 +64,7 @@ public final class AmpacityFactors {
         return !method.buried()
                 ? Answer.of(1)
                 : Interpolation.answer(
-                        SOIL.stream()
+                        SOIL.rows().stream()
                                 .filter(row -> row.method().equals(method.name()))
                                 .map(row -> new Interpolation.Point(row.resistivity(), row.factor()))
                                 .toList(),
@@ -77,7 +77,7 @@ public final class AmpacityFactors {
     /** {@return factor of loaded circuits side by side} Tabled for one to twenty. */
     public static Answer grouping(int circuits) {
         Physical.within("circuits", circuits, 1, Integer.MAX_VALUE);
-        return GROUPING.stream()
+        return GROUPING.rows().stream()
                 .filter(row -> row.circuits() >= circuits)
                 .findFirst()
                 .map(row -> Answer.of(row.factor()))
@@ -90,7 +90,7 @@ public final class AmpacityFactors {
         Physical.within("circuits", circuits, 1, Integer.MAX_VALUE);
         return !method.buried()
                 ? grouping(circuits)
-                : BURIED.stream()
+                : BURIED.rows().stream()
                         .filter(row -> row.method().equals(method.name()) && row.circuits() >= circuits)
                         .findFirst()
                         .map(row -> Answer.of(row.factor()))

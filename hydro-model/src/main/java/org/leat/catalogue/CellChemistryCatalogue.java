@@ -1,7 +1,6 @@
 package org.leat.catalogue;
 
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -16,11 +15,12 @@ import org.leat.law.Physical;
  */
 public final class CellChemistryCatalogue {
 
-    private static final List<Row> ROWS = DataFile.rows("cell-chemistries", Row.class);
-    private static final List<CyclePoint> CYCLES = DataFile.rows("cycle-life", CyclePoint.class);
-    private static final List<RestPoint> REST = DataFile.rows("open-circuit-voltage", RestPoint.class);
+    private static final Table<Row> ROWS = Table.of("cell-chemistries", Row.class);
+    private static final Table<CyclePoint> CYCLES = Table.of("cycle-life", CyclePoint.class);
+    private static final Table<RestPoint> REST = Table.of("open-circuit-voltage", RestPoint.class);
 
-    private static final Map<Chemistry, Map<CellProperty, Spread>> SPREADS = spreads();
+    private static final Once<Map<Chemistry, Map<CellProperty, Spread>>> SPREADS =
+            new Once<>(CellChemistryCatalogue::spreads);
 
     private CellChemistryCatalogue() {}
 
@@ -44,13 +44,14 @@ public final class CellChemistryCatalogue {
 
     /** {@return the property of one cell with its range, in SI; empty where the chemistry must not have it} */
     public static Optional<Spread> find(Chemistry chemistry, CellProperty property) {
-        return Optional.ofNullable(SPREADS.getOrDefault(chemistry, Map.of()).get(property));
+        return Optional.ofNullable(
+                SPREADS.get().getOrDefault(chemistry, Map.of()).get(property));
     }
 
     private static Optional<Spread> read(Chemistry chemistry, CellProperty property) {
         String key = key(chemistry);
         String column = property.column();
-        return ROWS.stream()
+        return ROWS.rows().stream()
                 .filter(row -> row.chemistry().equals(key) && row.property().equals(column))
                 .map(row -> new Spread(
                         property.toSi(row.low()), property.toSi(row.usual()), property.toSi(row.high()), row.source()))
@@ -87,7 +88,7 @@ public final class CellChemistryCatalogue {
         Physical.within("state of charge", stateOfCharge, 0, 1);
         String key = key(chemistry);
         return Interpolation.at(
-                REST.stream()
+                REST.rows().stream()
                         .filter(row -> row.chemistry().equals(key))
                         .map(row -> new Interpolation.Point(row.stateOfCharge(), row.voltage()))
                         .toList(),
@@ -102,7 +103,7 @@ public final class CellChemistryCatalogue {
         Physical.within("depth of discharge", depthOfDischarge, 0, 1);
         String key = key(chemistry);
         return Interpolation.answer(
-                CYCLES.stream()
+                CYCLES.rows().stream()
                         .filter(row -> row.chemistry().equals(key))
                         .map(row -> new Interpolation.Point(row.depth(), row.cycles()))
                         .toList(),

@@ -25,8 +25,10 @@ public record CommonHose(
         double highestTemperature,
         double roughness) {
 
-    private static final List<CommonHose> ALL = DataFile.rows("hoses", CommonHose.class).stream()
-            .map(row -> new CommonHose(
+    private static final Table<CommonHose> ALL = Table.of(
+            "hoses",
+            CommonHose.class,
+            row -> new CommonHose(
                     row.kind,
                     row.bore / 1000,
                     row.wall / 1000,
@@ -34,11 +36,10 @@ public record CommonHose(
                     row.burstRatio,
                     row.suctionProof,
                     row.highestTemperature + 273.15,
-                    row.roughness / 1000))
-            .toList();
+                    row.roughness / 1000));
 
     /** {@return every hose tabled, by kind and bore} */
     public static List<CommonHose> all() {
-        return ALL;
+        return ALL.rows();
     }
 }

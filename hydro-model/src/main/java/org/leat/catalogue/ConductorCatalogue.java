@@ -21,7 +21,7 @@ public final class ConductorCatalogue {
 
     private static final String LAW = "IEC 60228 conductor resistance";
     private static final double ALIKE = 1e-3;
-    private static final List<Row> ROWS = DataFile.rows("conductors", Row.class);
+    private static final Table<Row> ROWS = Table.of("conductors", Row.class);
 
     private ConductorCatalogue() {}
 
@@ -82,7 +82,7 @@ public final class ConductorCatalogue {
     }
 
     private static List<Row> rows(ConductorMaterial material, Stranding stranding) {
-        return ROWS.stream()
+        return ROWS.rows().stream()
                 .filter(row ->
                         row.material().equals(key(material)) && row.stranding().equals(key(stranding)))
                 .toList();

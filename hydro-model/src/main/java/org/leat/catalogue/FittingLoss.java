@@ -1,13 +1,12 @@
 package org.leat.catalogue;
 
-import java.util.List;
 import java.util.Locale;
 import org.leat.design.FittingKind;
 
 /** Loss coefficients K of fittings on their own bore, with the range met, from {@code fittings.csv}. */
 public final class FittingLoss {
 
-    private static final List<Row> ROWS = DataFile.rows("fittings", Row.class);
+    private static final Table<Row> ROWS = Table.of("fittings", Row.class);
 
     private FittingLoss() {}
 
@@ -16,7 +15,7 @@ public final class FittingLoss {
     /** {@return K of a fitting, on the velocity in its own bore} Small screwed fittings scatter by 30 % and more. */
     public static Spread of(FittingKind kind) {
         String name = kind.name().toLowerCase(Locale.ROOT).replace('_', '-');
-        return ROWS.stream()
+        return ROWS.rows().stream()
                 .filter(row -> row.kind().equals(name))
                 .map(row -> new Spread(row.low(), row.usual(), row.high(), row.source()))
                 .findFirst()

@@ -1,12 +1,11 @@
 package org.leat.catalogue;
 
-import java.util.List;
 import java.util.Optional;
 
 /** Properties of pipe materials at 20 °C, from {@code pipe-materials.csv}. */
 public final class MaterialData {
 
-    private static final List<Row> ROWS = DataFile.rows("pipe-materials", Row.class);
+    private static final Table<Row> ROWS = Table.of("pipe-materials", Row.class);
 
     private MaterialData() {}
 
@@ -15,7 +14,7 @@ public final class MaterialData {
     /** {@return the property with its range, in SI; empty where it means nothing for the material} */
     public static Optional<Spread> find(PipeMaterial material, MaterialProperty property) {
         String column = property.column();
-        return ROWS.stream()
+        return ROWS.rows().stream()
                 .filter(row -> row.material().equals(material.label())
                         && row.property().equals(column))
                 .map(row -> new Spread(row.low(), row.usual(), row.high(), row.source()).times(property.toSi()))

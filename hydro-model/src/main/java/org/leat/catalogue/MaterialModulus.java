@@ -13,7 +13,7 @@ import org.leat.law.Physical;
 public final class MaterialModulus {
 
     private static final double CELSIUS = 273.15;
-    private static final List<Row> ROWS = DataFile.rows("modulus-temperature", Row.class);
+    private static final Table<Row> ROWS = Table.of("modulus-temperature", Row.class);
 
     private MaterialModulus() {}
 
@@ -38,7 +38,7 @@ public final class MaterialModulus {
 
     private static Answer at(PipeMaterial material, double temperature, double atTwenty) {
         Physical.positive("temperature", temperature);
-        List<Interpolation.Point> curve = ROWS.stream()
+        List<Interpolation.Point> curve = ROWS.rows().stream()
                 .filter(row -> row.family().equals(material.family()))
                 .map(row -> new Interpolation.Point(row.temperature() + CELSIUS, row.factor()))
                 .toList();

@@ -14,7 +14,7 @@ import org.leat.law.Physical;
 public final class PipeCatalogue {
 
     private static final double MM = 1e-3;
-    private static final List<Size> SIZES = DataFile.rows("plastic-pipe-sizes", Size.class);
+    private static final Table<Size> SIZES = Table.of("plastic-pipe-sizes", Size.class);
 
     private PipeCatalogue() {}
 
@@ -57,7 +57,7 @@ public final class PipeCatalogue {
 
     /** {@return nominal outside diameters, m, rising} */
     public static List<Double> sizes(PipeStandard standard) {
-        return SIZES.stream()
+        return SIZES.rows().stream()
                 .filter(size -> size.standard().equals(standard.title()))
                 .map(size -> size.outsideDiameter() / 1000)
                 .toList();

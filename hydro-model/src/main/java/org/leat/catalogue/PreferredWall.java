@@ -14,8 +14,8 @@ public final class PreferredWall {
 
     private static final double MM = 1e-3;
     private static final double SLACK = 1e-6;
-    private static final List<Series> SERIES = DataFile.rows("pipe-series", Series.class);
-    private static final List<Tabled> EXCEPTIONS = DataFile.rows("wall-exceptions", Tabled.class);
+    private static final Table<Series> SERIES = Table.of("pipe-series", Series.class);
+    private static final Table<Tabled> EXCEPTIONS = Table.of("wall-exceptions", Tabled.class);
 
     private PreferredWall() {}
 
@@ -25,7 +25,7 @@ public final class PreferredWall {
 
     /** {@return the standard dimension ratios of the series, thickest wall first} */
     public static List<Double> ratios() {
-        return SERIES.stream().map(Series::sdr).toList();
+        return SERIES.rows().stream().map(Series::sdr).toList();
     }
 
     /**
@@ -58,7 +58,7 @@ public final class PreferredWall {
 
     private static double millimetres(PipeStandard standard, double outsideDiameter, double sdr) {
         StandardRow row = StandardRow.of(standard, outsideDiameter);
-        for (Tabled e : EXCEPTIONS) {
+        for (Tabled e : EXCEPTIONS.rows()) {
             if (e.standard().equals(standard.title())
                     && Math.abs(e.outsideDiameter() - outsideDiameter) < SLACK
                     && Math.abs(e.sdr() - sdr) < SLACK) {
@@ -70,7 +70,7 @@ public final class PreferredWall {
     }
 
     private static double seriesNumber(double sdr) {
-        for (Series series : SERIES) {
+        for (Series series : SERIES.rows()) {
             if (Math.abs(series.sdr() - sdr) < SLACK) {
                 return Math.pow(10, series.tenths() / 10.0);
             }

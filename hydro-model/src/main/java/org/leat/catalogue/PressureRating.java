@@ -1,7 +1,6 @@
 package org.leat.catalogue;
 
 import java.util.Comparator;
-import java.util.List;
 import org.leat.law.Physical;
 
 /**
@@ -13,7 +12,7 @@ import org.leat.law.Physical;
 public final class PressureRating {
 
     private static final double BAR = 1e5;
-    private static final List<Name> NAMES = DataFile.rows("nominal-pressures", Name.class);
+    private static final Table<Name> NAMES = Table.of("nominal-pressures", Name.class);
 
     private PressureRating() {}
 
@@ -31,7 +30,7 @@ public final class PressureRating {
     public static double nominal(double calculated) {
         Physical.positive("calculated", calculated);
         return BAR
-                * NAMES.stream()
+                * NAMES.rows().stream()
                         .map(Name::bar)
                         .min(Comparator.comparingDouble(bar -> Math.abs(Math.log(bar * BAR / calculated))))
                         .orElseThrow();

@@ -43,18 +43,19 @@ public record RunnerMaterial(
         boolean sunProof,
         String source) {
 
-    private static final List<RunnerMaterial> ALL = DataFile.rows("runner-materials", RunnerMaterial.class).stream()
-            .map(RunnerMaterial::inSi)
-            .toList();
+    private static final Table<RunnerMaterial> ALL =
+            Table.of("runner-materials", RunnerMaterial.class, RunnerMaterial::inSi);
 
     /** {@return every material tabled, in the table's order} */
     public static List<RunnerMaterial> all() {
-        return ALL;
+        return ALL.rows();
     }
 
     /** {@return the material of this name; empty where none is tabled} */
     public static Optional<RunnerMaterial> find(String name) {
-        return ALL.stream().filter(row -> row.name.equalsIgnoreCase(name)).findFirst();
+        return ALL.rows().stream()
+                .filter(row -> row.name.equalsIgnoreCase(name))
+                .findFirst();
     }
 
     private RunnerMaterial inSi() {

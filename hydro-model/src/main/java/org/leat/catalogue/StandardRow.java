@@ -1,6 +1,5 @@
 package org.leat.catalogue;
 
-import java.util.List;
 import org.leat.law.Physical;
 
 /** A row of {@code pipe-standards.csv}: diameters and walls in mm. */
@@ -13,13 +12,13 @@ record StandardRow(
         double toleranceShare,
         double toleranceConstant) {
 
-    private static final List<StandardRow> ROWS = DataFile.rows("pipe-standards", StandardRow.class);
+    private static final Table<StandardRow> ROWS = Table.of("pipe-standards", StandardRow.class);
 
     /** {@return the row for an outside diameter in mm; sizes beyond the table take its last row} */
     static StandardRow of(PipeStandard standard, double outsideDiameter) {
         Physical.positive("outsideDiameter", outsideDiameter);
         StandardRow found = null;
-        for (StandardRow row : ROWS) {
+        for (StandardRow row : ROWS.rows()) {
             if (row.standard.equals(standard.title()) && outsideDiameter > row.sizesAbove) {
                 found = row;
             }

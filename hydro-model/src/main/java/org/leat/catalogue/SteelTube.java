@@ -16,18 +16,19 @@ public record SteelTube(int nominalDiameter, String series, double outsideDiamet
     /** Share by which a wall may be thinner than nominal. */
     public static final double WALL_TOLERANCE = 0.1;
 
-    private static final List<SteelTube> ALL = DataFile.rows("steel-tubes", SteelTube.class).stream()
-            .map(row -> new SteelTube(row.nominalDiameter, row.series, row.outsideDiameter / 1000, row.wall / 1000))
-            .toList();
+    private static final Table<SteelTube> ALL = Table.of(
+            "steel-tubes",
+            SteelTube.class,
+            row -> new SteelTube(row.nominalDiameter, row.series, row.outsideDiameter / 1000, row.wall / 1000));
 
     /** {@return every tube tabled, by diameter, the medium series before the heavy} */
     public static List<SteelTube> all() {
-        return ALL;
+        return ALL.rows();
     }
 
     /** {@return the tube of a series whose outside diameter, m, is within 0.1 mm of the one given} */
     public static Optional<SteelTube> find(String series, double outsideDiameter) {
-        return ALL.stream()
+        return ALL.rows().stream()
                 .filter(tube -> tube.series.equals(series) && Math.abs(tube.outsideDiameter - outsideDiameter) < 1e-4)
                 .findFirst();
     }

@@ -15,7 +15,7 @@ import org.leat.law.Physical;
 public final class TemperatureReduction {
 
     private static final double CELSIUS = 273.15;
-    private static final List<Row> ROWS = DataFile.rows("temperature-reduction", Row.class);
+    private static final Table<Row> ROWS = Table.of("temperature-reduction", Row.class);
 
     private TemperatureReduction() {}
 
@@ -27,7 +27,7 @@ public final class TemperatureReduction {
      */
     public static Answer factor(TemperatureTradition tradition, double wallTemperature) {
         Physical.positive("wallTemperature", wallTemperature);
-        List<Interpolation.Point> curve = ROWS.stream()
+        List<Interpolation.Point> curve = ROWS.rows().stream()
                 .filter(row -> row.tradition().equals(tradition.row()))
                 .map(row -> new Interpolation.Point(row.temperature() + CELSIUS, row.factor()))
                 .toList();

@@ -1,7 +1,7 @@
 /**
  * Published tables that fill in what the builder named: pipe series and their walls, properties of materials, fittings,
- * hoses, conductors and their capacity, battery cells. Each table is a CSV file whose header lines name its source; it is read once and never changes. Numbers leave
- * in SI. May use {@code law} and {@code design}.
+ * hoses, conductors and their capacity, battery cells. Each table is a CSV file whose header lines name its source; it is read when it is first asked for, once, and never changes. Numbers leave
+ * in SI. A {@link org.leat.catalogue.Catalogue} is what a plant is derived with: the tables shipped, or some of one's own. May use {@code law} and {@code design}.
  */
 @NullMarked
 package org.leat.catalogue;

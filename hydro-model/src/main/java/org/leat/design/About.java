@@ -6,10 +6,13 @@ import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
 
-/** Help for one field, one record or one choice, as the JSON Schema and messages show it. */
+/**
+ * What one field, one record or one choice is: the one statement of it, shown by the JSON Schema, messages, the field
+ * reference, and, since it is passed on to accessors, constructors and the setters of builders, by Javadoc.
+ */
 @Documented
 @Retention(RetentionPolicy.RUNTIME)
-@Target({ElementType.RECORD_COMPONENT, ElementType.TYPE, ElementType.FIELD})
+@Target({ElementType.RECORD_COMPONENT, ElementType.METHOD, ElementType.PARAMETER, ElementType.TYPE, ElementType.FIELD})
 public @interface About {
     /** {@return one sentence without a full stop} */
     String value();

@@ -3,52 +3,45 @@ package org.leat.design;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/**
- * Another choice for one or more whole parts of a design.
- *
- * @param name what to call this choice
- * @param site in place of the design's site
- * @param intake in place of the design's intake
- * @param penstock in place of the design's penstock
- * @param nozzles in place of the design's nozzles
- * @param runner in place of the design's runner
- * @param alternator in place of the design's alternator
- * @param rectifier in place of the design's rectifier
- * @param cables in place of all the design's cables
- * @param regulator in place of the design's regulator
- * @param dumpLoad in place of the design's dump load
- * @param battery in place of the design's battery
- * @param inverter in place of the design's inverter
- */
+/** Another choice for one or more whole parts of a design. */
 @About("Another choice for one or more whole parts of a design")
 public record Alternative(
         @About("what to call this choice") String name,
-        @About("in place of the design's site") @Nullable Site site,
-        @About("in place of the design's intake") @Nullable Intake intake,
 
-        @About("in place of the design's penstock") @Nullable
+        @About("in place of the design's site") @CanBeAbsent @Nullable
+        Site site,
+
+        @About("in place of the design's intake") @CanBeAbsent @Nullable
+        Intake intake,
+
+        @About("in place of the design's penstock") @CanBeAbsent @Nullable
         Penstock penstock,
 
-        @About("in place of the design's nozzles") @Nullable NozzleSet nozzles,
-        @About("in place of the design's runner") @Nullable Runner runner,
+        @About("in place of the design's nozzles") @CanBeAbsent @Nullable
+        NozzleSet nozzles,
 
-        @About("in place of the design's alternator") @Nullable
+        @About("in place of the design's runner") @CanBeAbsent @Nullable
+        Runner runner,
+
+        @About("in place of the design's alternator") @CanBeAbsent @Nullable
         Alternator alternator,
 
-        @About("in place of the design's rectifier") @Nullable
+        @About("in place of the design's rectifier") @CanBeAbsent @Nullable
         Rectifier rectifier,
 
-        @About("in place of all the design's cables") List<Cable> cables,
+        @About("in place of all the design's cables") @Limits(mostItems = 50)
+        List<Cable> cables,
 
-        @About("in place of the design's regulator") @Nullable
+        @About("in place of the design's regulator") @CanBeAbsent @Nullable
         ChargeRegulator regulator,
 
-        @About("in place of the design's dump load") @Nullable
+        @About("in place of the design's dump load") @CanBeAbsent @Nullable
         DumpLoad dumpLoad,
 
-        @About("in place of the design's battery") @Nullable BatteryBank battery,
+        @About("in place of the design's battery") @CanBeAbsent @Nullable
+        BatteryBank battery,
 
-        @About("in place of the design's inverter") @Nullable
+        @About("in place of the design's inverter") @CanBeAbsent @Nullable
         Inverter inverter) {
 
     public Alternative {

@@ -8,61 +8,46 @@ import org.leat.quantity.RotationalSpeed;
 import org.leat.quantity.SharePerTemperature;
 import org.leat.quantity.ThermalResistance;
 
-/**
- * Permanent-magnet machine on the runner's shaft.
- *
- * @param openCircuit what was measured of the voltage
- * @param winding what was measured of the winding
- * @param polePairs magnets of one polarity
- * @param gearRatio alternator speed over runner speed; one if left out
- * @param currentLimit continuous, rms of one lead
- * @param speedLimit of rotor and bearings
- * @param noLoadLoss iron and friction, from the power it takes to turn it
- * @param spinDown iron and friction, from coasting; not used where the no-load loss is given
- * @param thermalResistance winding to air
- * @param insulationClass of the winding
- * @param magnetGrade of the magnets
- * @param fluxCoefficient change of the magnets' flux with temperature, of the flux at 20 °C; below nil
- * @param protection IP code of the housing
- * @param frequencyLimit of the laminations
- */
+/** Permanent-magnet machine on the runner's shaft. */
 @About("Permanent-magnet machine on the runner's shaft")
 public record Alternator(
         @About("what was measured of the voltage") OpenCircuit openCircuit,
         @About("what was measured of the winding") Winding winding,
 
-        @About("magnets of one polarity") @Limits(atLeast = 1, atMost = 200) @Nullable
+        @About("magnets of one polarity") @Limits(atLeast = 1, atMost = 200) @CanBeAbsent @Nullable
         Integer polePairs,
 
-        @About("alternator speed over runner speed; one if left out") @Limits(above = 0) @Nullable
+        @About("alternator speed over runner speed; one if left out") @Limits(above = 0) @CanBeAbsent @Nullable
         Double gearRatio,
 
-        @About("continuous, rms of one lead") @Limits(above = 0) @Nullable
+        @About("continuous, rms of one lead") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricCurrent> currentLimit,
 
-        @About("of rotor and bearings") @Limits(above = 0) @Nullable
+        @About("of rotor and bearings") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<RotationalSpeed> speedLimit,
 
-        @About("iron and friction, from the power it takes to turn it") @Nullable
+        @About("iron and friction, from the power it takes to turn it") @CanBeAbsent @Nullable
         NoLoadLoss noLoadLoss,
 
-        @About("iron and friction, from coasting; not used where the no-load loss is given") @Nullable
+        @About("iron and friction, from coasting; not used where the no-load loss is given") @CanBeAbsent @Nullable
         SpinDown spinDown,
 
-        @About("winding to air") @Limits(above = 0) @Nullable
+        @About("winding to air") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ThermalResistance> thermalResistance,
 
-        @About("of the winding") @Nullable InsulationClass insulationClass,
-        @About("of the magnets") @Nullable MagnetGrade magnetGrade,
+        @About("of the winding") @CanBeAbsent @Nullable InsulationClass insulationClass,
+        @About("of the magnets") @CanBeAbsent @Nullable MagnetGrade magnetGrade,
 
         @About("change of the magnets' flux with temperature, of the flux at 20 °C; below nil")
         @Limits(atLeast = -0.004, atMost = 0)
+        @CanBeAbsent
         @Nullable
         Quantity<SharePerTemperature> fluxCoefficient,
 
-        @About("IP code of the housing") @Nullable String protection,
+        @About("IP code of the housing") @CanBeAbsent @Nullable
+        String protection,
 
-        @About("of the laminations") @Limits(above = 0) @Nullable
+        @About("of the laminations") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<Frequency> frequencyLimit) {
 
     public Alternator {

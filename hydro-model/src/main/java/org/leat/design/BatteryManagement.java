@@ -5,25 +5,19 @@ import javax.measure.quantity.ElectricCurrent;
 import javax.measure.quantity.ElectricPotential;
 import org.jspecify.annotations.Nullable;
 
-/**
- * Electronics that open the battery by themselves.
- *
- * @param opensOnCold cuts charging below freezing
- * @param opensAbove voltage of the whole bank
- * @param currentLimit at which it opens
- * @param voltageRating that its switch can stand
- */
+/** Electronics that open the battery by themselves. */
 @About("Electronics that open the battery by themselves")
 public record BatteryManagement(
-        @About("cuts charging below freezing") @Nullable Boolean opensOnCold,
+        @About("cuts charging below freezing") @CanBeAbsent @Nullable
+        Boolean opensOnCold,
 
-        @About("voltage of the whole bank") @Limits(above = 0) @Nullable
+        @About("voltage of the whole bank") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricPotential> opensAbove,
 
-        @About("at which it opens") @Limits(above = 0) @Nullable
+        @About("at which it opens") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricCurrent> currentLimit,
 
-        @About("that its switch can stand") @Limits(above = 0) @Nullable
+        @About("that its switch can stand") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricPotential> voltageRating) {
 
     public BatteryManagement {

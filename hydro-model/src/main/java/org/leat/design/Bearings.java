@@ -5,26 +5,20 @@ import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 
-/**
- * Bearings of the shaft.
- *
- * @param dynamicRating basic dynamic load rating C
- * @param overhang of the runner beyond the near bearing
- * @param spacing between the bearings
- * @param roller roller in place of ball bearings
- */
+/** Bearings of the shaft. */
 @About("Bearings of the shaft")
 public record Bearings(
         @About("basic dynamic load rating C") @Limits(above = 0)
         Quantity<Force> dynamicRating,
 
-        @About("of the runner beyond the near bearing") @Limits(atLeast = 0) @Nullable
+        @About("of the runner beyond the near bearing") @Limits(atLeast = 0) @CanBeAbsent @Nullable
         Quantity<Length> overhang,
 
-        @About("between the bearings") @Limits(above = 0) @Nullable
+        @About("between the bearings") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<Length> spacing,
 
-        @About("roller in place of ball bearings") @Nullable Boolean roller) {
+        @About("roller in place of ball bearings") @CanBeAbsent @Nullable
+        Boolean roller) {
 
     public Bearings {
         Demand.limits(Bearings.class, dynamicRating, overhang, spacing, roller).hold();

@@ -7,55 +7,45 @@ import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
 
-/**
- * The buckets of a runner.
- *
- * @param count how many
- * @param width inside, across the jet
- * @param length inside, along the radius
- * @param depth inside
- * @param mass of one bucket
- * @param rootWidth of the neck that carries one bucket, across the bending
- * @param rootThickness of the neck, along the bending
- * @param leverArm from the jet's centre to the neck
- * @param material as the materials table names it
- * @param making how they were made
- * @param strength of a test bar in the weakest direction
- * @param layersAcrossBending whether bending pulls printed layers apart
- * @param hoursPerYear running time in a year
- */
+/** The buckets of a runner. */
 @About("The buckets of a runner")
 public record Buckets(
-        @About("how many") @Limits(atLeast = 1) @Nullable Integer count,
+        @About("how many") @Limits(atLeast = 1) @CanBeAbsent @Nullable
+        Integer count,
 
-        @About("inside, across the jet") @Limits(above = 0) @Nullable
+        @About("inside, across the jet") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<Length> width,
 
-        @About("inside, along the radius") @Limits(above = 0) @Nullable
+        @About("inside, along the radius") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<Length> length,
 
-        @About("inside") @Limits(above = 0) @Nullable Quantity<Length> depth,
-        @About("of one bucket") @Limits(above = 0) @Nullable Quantity<Mass> mass,
+        @About("inside") @Limits(above = 0) @CanBeAbsent @Nullable
+        Quantity<Length> depth,
 
-        @About("of the neck that carries one bucket, across the bending") @Limits(above = 0) @Nullable
+        @About("of one bucket") @Limits(above = 0) @CanBeAbsent @Nullable
+        Quantity<Mass> mass,
+
+        @About("of the neck that carries one bucket, across the bending") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<Length> rootWidth,
 
-        @About("of the neck, along the bending") @Limits(above = 0) @Nullable
+        @About("of the neck, along the bending") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<Length> rootThickness,
 
-        @About("from the jet's centre to the neck") @Limits(above = 0) @Nullable
+        @About("from the jet's centre to the neck") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<Length> leverArm,
 
-        @About("as the materials table names it") @Nullable String material,
-        @About("how they were made") @Nullable Making making,
+        @About("as the materials table names it") @CanBeAbsent @Nullable
+        String material,
 
-        @About("of a test bar in the weakest direction") @Limits(above = 0) @Nullable
+        @About("how they were made") @CanBeAbsent @Nullable Making making,
+
+        @About("of a test bar in the weakest direction") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<Pressure> strength,
 
-        @About("whether bending pulls printed layers apart") @Nullable
+        @About("whether bending pulls printed layers apart") @CanBeAbsent @Nullable
         Boolean layersAcrossBending,
 
-        @About("running time in a year") @Limits(above = 0) @Nullable
+        @About("running time in a year") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<Time> hoursPerYear) {
 
     public Buckets {

@@ -8,51 +8,39 @@ import javax.measure.quantity.Power;
 import org.jspecify.annotations.Nullable;
 import org.leat.quantity.VoltagePerTemperature;
 
-/**
- * What limits the battery's voltage.
- *
- * @param kind what it does when the battery is full
- * @param inputVoltageLimit that it stands at its input
- * @param currentRating continuous
- * @param trackingWindow input voltages at which it tracks
- * @param efficiency input to output
- * @param absorptionVoltage set point of the whole bank
- * @param floatVoltage set point of the whole bank
- * @param equalisingVoltage set point of the whole bank, if used
- * @param cutOffVoltage at which it sheds loads
- * @param temperatureCompensation of one cell, negative
- * @param standingPower its own consumption
- */
+/** What limits the battery's voltage. */
 @About("What limits the battery's voltage")
 public record ChargeRegulator(
         @About("what it does when the battery is full") RegulatorKind kind,
 
-        @About("that it stands at its input") @Limits(above = 0) @Nullable
+        @About("that it stands at its input") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricPotential> inputVoltageLimit,
 
-        @About("continuous") @Limits(above = 0) @Nullable Quantity<ElectricCurrent> currentRating,
+        @About("continuous") @Limits(above = 0) @CanBeAbsent @Nullable
+        Quantity<ElectricCurrent> currentRating,
 
-        @About("input voltages at which it tracks") @Nullable
+        @About("input voltages at which it tracks") @CanBeAbsent @Nullable
         VoltageRange trackingWindow,
 
-        @About("input to output") @Limits(above = 0, atMost = 1) @Nullable
+        @About("input to output") @Limits(above = 0, atMost = 1) @CanBeAbsent @Nullable
         Quantity<Dimensionless> efficiency,
 
-        @About("set point of the whole bank") @Limits(above = 0) @Nullable
+        @About("set point of the whole bank") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricPotential> absorptionVoltage,
 
-        @About("set point of the whole bank") @Limits(above = 0) @Nullable
+        @About("set point of the whole bank") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricPotential> floatVoltage,
 
-        @About("set point of the whole bank, if used") @Limits(above = 0) @Nullable
+        @About("set point of the whole bank, if used") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricPotential> equalisingVoltage,
 
-        @About("at which it sheds loads") @Limits(above = 0) @Nullable
+        @About("at which it sheds loads") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricPotential> cutOffVoltage,
 
-        @About("of one cell, negative") @Nullable Quantity<VoltagePerTemperature> temperatureCompensation,
+        @About("of one cell, negative") @CanBeAbsent @Nullable
+        Quantity<VoltagePerTemperature> temperatureCompensation,
 
-        @About("its own consumption") @Limits(atLeast = 0) @Nullable
+        @About("its own consumption") @Limits(atLeast = 0) @CanBeAbsent @Nullable
         Quantity<Power> standingPower) {
 
     public ChargeRegulator {

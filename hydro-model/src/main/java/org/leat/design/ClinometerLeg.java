@@ -4,12 +4,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 
-/**
- * One sighted leg.
- *
- * @param distance along the slope
- * @param angle above the horizontal
- */
+/** One sighted leg. */
 @About("One sighted leg")
 public record ClinometerLeg(
         @About("along the slope") @Limits(above = 0) Quantity<Length> distance,

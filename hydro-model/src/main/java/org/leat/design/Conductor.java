@@ -4,21 +4,16 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import org.jspecify.annotations.Nullable;
 
-/**
- * Copper or aluminium of one core.
- *
- * @param area cross-section
- * @param material copper if left out
- * @param stranding stranded or flexible
- * @param parallel cores in parallel; one if left out
- */
+/** Copper or aluminium of one core. */
 @About("Copper or aluminium of one core")
 public record Conductor(
         @About("cross-section") @Limits(above = 0) Quantity<Area> area,
-        @About("copper if left out") @Nullable ConductorMaterial material,
-        @About("stranded or flexible") @Nullable Stranding stranding,
+        @About("copper if left out") @CanBeAbsent @Nullable ConductorMaterial material,
 
-        @About("cores in parallel; one if left out") @Limits(atLeast = 1) @Nullable
+        @About("stranded or flexible") @CanBeAbsent @Nullable
+        Stranding stranding,
+
+        @About("cores in parallel; one if left out") @Limits(atLeast = 1) @CanBeAbsent @Nullable
         Integer parallel) {
 
     public Conductor {

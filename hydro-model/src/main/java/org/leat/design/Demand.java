@@ -1,6 +1,5 @@
 package org.leat.design;
 
-import java.lang.annotation.Annotation;
 import java.lang.reflect.RecordComponent;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -11,6 +10,7 @@ import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.ImpossibleValueException.Fault;
 import org.leat.quantity.Measured;
+import org.leat.quantity.QuantityKind;
 import org.leat.quantity.QuantityText;
 import org.leat.quantity.Si;
 import org.leat.quantity.TradeUnit;
@@ -25,13 +25,16 @@ public final class Demand {
 
     /** Annotations are looked up once for each record: their parsing costs more than all the checks. */
     private record Demanded(
-            String name, boolean optional, @Nullable Limits limits) {}
+            String name,
+            boolean optional,
+            @CanBeAbsent @Nullable Limits limits) {}
 
     private static final ClassValue<List<Demanded>> COMPONENTS = new ClassValue<>() {
         @Override
         protected List<Demanded> computeValue(Class<?> type) {
             return Arrays.stream(type.getRecordComponents())
-                    .map(c -> new Demanded(c.getName(), Demand.optional(c), c.getAnnotation(Limits.class)))
+                    .map(c -> new Demanded(
+                            c.getName(), c.isAnnotationPresent(CanBeAbsent.class), c.getAnnotation(Limits.class)))
                     .toList();
         }
     };
@@ -59,29 +62,24 @@ public final class Demand {
         return demand;
     }
 
-    private static boolean optional(RecordComponent component) {
-        // asked of every annotation: a record's components carry theirs at the type
-        for (Annotation annotation : component.getAnnotatedType().getAnnotations()) {
-            if (annotation.annotationType() == Nullable.class) {
-                return true;
-            }
-        }
-        return false;
-    }
-
     /** {@return the faults of one value against the limits written at its component; none where it is absent} */
     public static List<Fault> faults(RecordComponent component, @Nullable Object value) {
         return faults(component.getName(), component.getAnnotation(Limits.class), value);
     }
 
     private static List<Fault> faults(String field, @Nullable Limits limits, @Nullable Object value) {
-        if (limits == null || value == null) {
+        if (value == null) {
             return List.of();
         }
         if (value instanceof List<?> list) {
             List<Fault> faults = new ArrayList<>();
-            if (list.size() < limits.items()) {
-                faults.add(new Fault(field, list.size() + " items", "at least " + limits.items()));
+            int least = limits == null ? 0 : limits.items();
+            int most = mostItems(limits);
+            if (list.size() < least) {
+                faults.add(new Fault(field, list.size() + " items", "at least " + least));
+            } else if (list.size() > most) {
+                faults.add(new Fault(field, list.size() + " items", "at most " + most));
+                return faults;
             }
             for (Object item : list) {
                 if (item != null) {
@@ -91,6 +89,11 @@ public final class Demand {
             return faults;
         }
         return one(field, limits, value);
+    }
+
+    /** {@return how many items a list may have at most} */
+    public static int mostItems(@Nullable Limits limits) {
+        return limits == null ? Limits.MOST_ITEMS : limits.mostItems();
     }
 
     /** Adds a fault unless the condition holds. */
@@ -108,23 +111,75 @@ public final class Demand {
         }
     }
 
-    private static List<Fault> one(String field, Limits limits, Object value) {
+    private static List<Fault> one(String field, @Nullable Limits limits, Object value) {
+        if (value instanceof String text) {
+            String expected = Texts.expected(field, text);
+            return expected == null ? List.of() : List.of(new Fault(field, Texts.shown(text), expected));
+        }
         Double si = si(value);
         if (si == null) {
             return List.of();
         }
-        String expected = null;
-        if (!(si >= limits.atLeast())) {
-            expected = "at least " + limit(limits.atLeast(), value);
-        } else if (limits.above() > Double.NEGATIVE_INFINITY && !(si > limits.above())) {
-            expected = "more than " + limit(limits.above(), value);
-        } else if (!(si <= limits.atMost())) {
-            expected = "at most " + limit(limits.atMost(), value);
+        String expected = limits == null ? null : beyond(limits, si, value);
+        if (expected == null) {
+            expected = outOfReach(si, limits, value);
         }
-        if (expected == null && value instanceof Measured<?> m && limits.above() == 0 && m.plusMinusSi() >= m.si()) {
-            expected = "a tolerance smaller than the value: what cannot be zero is known to be more";
+        if (expected == null && value instanceof Measured<?> m) {
+            expected = tolerance(limits, m);
         }
         return expected == null ? List.of() : List.of(new Fault(field, print(value), expected));
+    }
+
+    private static @Nullable String beyond(Limits limits, double si, Object value) {
+        if (!(si >= limits.atLeast())) {
+            return "at least " + limit(limits.atLeast(), value);
+        } else if (limits.above() > Double.NEGATIVE_INFINITY && !(si > limits.above())) {
+            return "more than " + limit(limits.above(), value);
+        }
+        return si <= limits.atMost() ? null : "at most " + limit(limits.atMost(), value);
+    }
+
+    /** What no plant has, however unusual: a solver need not cope with it. */
+    private static @Nullable String outOfReach(double si, @Nullable Limits limits, Object value) {
+        QuantityKind kind = kind(value);
+        if (kind == null) {
+            return null; // a unit of someone else's
+        }
+        double size = Math.abs(si);
+        int sign = si < 0 ? -1 : 1;
+        if (!(size <= kind.greatest())) {
+            return (si < 0 ? "at least " : "at most ") + limit(sign * kind.greatest(), value);
+        }
+        if (size == 0 || size >= kind.least()) {
+            return null;
+        }
+        boolean none = limits == null || (limits.atLeast() <= 0 && !(limits.above() >= 0));
+        return (none ? "0, or " : "") + (si < 0 ? "at most " : "at least ") + limit(sign * kind.least(), value);
+    }
+
+    private static @Nullable String tolerance(@Nullable Limits limits, Measured<?> m) {
+        double size = m.plusMinusSi();
+        QuantityKind kind = kind(m);
+        if (limits != null && limits.above() == 0 && size >= m.si()) {
+            return "a tolerance smaller than the value: what cannot be zero is known to be more";
+        }
+        return kind == null || size == 0 || (size >= kind.least() && size <= kind.greatest())
+                ? null
+                : "a tolerance of 0, or from " + limit(kind.least(), m.plusMinus()) + " to "
+                        + limit(kind.greatest(), m.plusMinus());
+    }
+
+    private static @Nullable QuantityKind kind(Object value) {
+        Quantity<?> quantity = quantity(value);
+        if (quantity == null) {
+            return QuantityKind.RATIO;
+        }
+        TradeUnit unit = TradeUnits.find(quantity.getUnit());
+        return unit == null ? null : unit.kind();
+    }
+
+    private static @Nullable Quantity<?> quantity(@Nullable Object value) {
+        return value instanceof Measured<?> m ? m.value() : value instanceof Quantity<?> q ? q : null;
     }
 
     private static @Nullable Double si(Object value) {
@@ -138,8 +193,8 @@ public final class Demand {
     }
 
     /** A limit in the unit in which the value was given. */
-    private static String limit(double si, Object value) {
-        Quantity<?> quantity = value instanceof Measured<?> m ? m.value() : value instanceof Quantity<?> q ? q : null;
+    private static String limit(double si, @Nullable Object value) {
+        Quantity<?> quantity = quantity(value);
         TradeUnit unit = quantity == null ? null : TradeUnits.find(quantity.getUnit());
         if (unit == null) {
             return si == Math.rint(si) && Math.abs(si) < 1e15

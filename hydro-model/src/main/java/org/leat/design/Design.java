@@ -3,31 +3,7 @@ package org.leat.design;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/**
- * One stream-powered battery plant, or one being planned.
- *
- * @param format version of the file format
- * @param name what the plant is called
- * @param notes free words for whoever reads the file next
- * @param parts parts files this file takes parts from, relative to it
- * @param site stream, head and weather
- * @param intake where the water is taken
- * @param penstock pipe or hose from intake to nozzles
- * @param nozzles nozzles on hand and those open
- * @param runner wheel the jets drive
- * @param alternator permanent-magnet machine on the runner's shaft
- * @param rectifier three-phase diode bridge
- * @param cables runs between the parts
- * @param regulator what limits the battery's voltage
- * @param dumpLoad resistor that takes what the battery does not
- * @param battery battery at the end of the bus
- * @param inverter makes alternating current from the battery
- * @param loads what is run from the plant
- * @param protection fuses, breakers and switches
- * @param safeguards guards, earthing and means to stop, as built
- * @param alternatives other choices for whole parts, checked beside this one
- * @param suppressions findings that do not count by someone's word
- */
+/** One stream-powered battery plant, or one being planned. */
 @About("One stream-powered battery plant, or one being planned")
 public record Design(
         @About("version of the file format") @Limits(atLeast = 1, atMost = 1)
@@ -35,46 +11,60 @@ public record Design(
 
         @About("what the plant is called") String name,
 
-        @About("free words for whoever reads the file next") @Nullable
+        @About("free words for whoever reads the file next") @CanBeAbsent @Nullable
         String notes,
 
-        @About("parts files this file takes parts from, relative to it")
+        @About("parts files this file takes parts from, relative to it") @Limits(mostItems = MOST_PARTS_FILES)
         List<String> parts,
 
         @About("stream, head and weather") Site site,
-        @About("where the water is taken") @Nullable Intake intake,
+
+        @About("where the water is taken") @CanBeAbsent @Nullable
+        Intake intake,
+
         @About("pipe or hose from intake to nozzles") Penstock penstock,
         @About("nozzles on hand and those open") NozzleSet nozzles,
-        @About("wheel the jets drive") @Nullable Runner runner,
+
+        @About("wheel the jets drive") @CanBeAbsent @Nullable
+        Runner runner,
 
         @About("permanent-magnet machine on the runner's shaft")
         Alternator alternator,
 
-        @About("three-phase diode bridge") @Nullable Rectifier rectifier,
-        @About("runs between the parts") List<Cable> cables,
+        @About("three-phase diode bridge") @CanBeAbsent @Nullable
+        Rectifier rectifier,
 
-        @About("what limits the battery's voltage") @Nullable
+        @About("runs between the parts") @Limits(mostItems = 50)
+        List<Cable> cables,
+
+        @About("what limits the battery's voltage") @CanBeAbsent @Nullable
         ChargeRegulator regulator,
 
-        @About("resistor that takes what the battery does not") @Nullable
+        @About("resistor that takes what the battery does not") @CanBeAbsent @Nullable
         DumpLoad dumpLoad,
 
         @About("battery at the end of the bus") BatteryBank battery,
 
-        @About("makes alternating current from the battery") @Nullable
+        @About("makes alternating current from the battery") @CanBeAbsent @Nullable
         Inverter inverter,
 
-        @About("what is run from the plant") List<Load> loads,
-        @About("fuses, breakers and switches") List<ProtectiveDevice> protection,
+        @About("what is run from the plant") @Limits(mostItems = 500)
+        List<Load> loads,
 
-        @About("guards, earthing and means to stop, as built") @Nullable
+        @About("fuses, breakers and switches") @Limits(mostItems = 200)
+        List<ProtectiveDevice> protection,
+
+        @About("guards, earthing and means to stop, as built") @CanBeAbsent @Nullable
         Safeguards safeguards,
 
-        @About("other choices for whole parts, checked beside this one")
+        @About("other choices for whole parts, checked beside this one") @Limits(mostItems = 40)
         List<Alternative> alternatives,
 
-        @About("findings that do not count by someone's word")
+        @About("findings that do not count by someone's word") @Limits(mostItems = 500)
         List<ExcusedFinding> suppressions) {
+
+    /** Parts files at most. */
+    public static final int MOST_PARTS_FILES = 20;
 
     public Design {
         parts = List.copyOf(parts);

@@ -7,47 +7,38 @@ import javax.measure.quantity.ElectricResistance;
 import javax.measure.quantity.Power;
 import org.jspecify.annotations.Nullable;
 
-/**
- * Resistor that takes what the battery does not.
- *
- * @param resistance cold, all elements together
- * @param resistanceHot at working temperature
- * @param powerRating all elements together
- * @param ratedVoltage at which the power rating is meant
- * @param triggerVoltage at which it is switched on
- * @param switchRating of its switch
- * @param side which side of the battery's fuse it hangs on
- * @param alternatingCurrentSwitch whether a thermostat or switch for a.c. sits in it
- * @param guardedAndVented against touch and heat
- * @param fuse in its branch
- */
+/** Resistor that takes what the battery does not. */
 @About("Resistor that takes what the battery does not")
 public record DumpLoad(
-        @About("cold, all elements together") @Limits(above = 0) @Nullable
+        @About("cold, all elements together") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricResistance> resistance,
 
-        @About("at working temperature") @Limits(above = 0) @Nullable
+        @About("at working temperature") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricResistance> resistanceHot,
 
-        @About("all elements together") @Limits(above = 0) @Nullable
+        @About("all elements together") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<Power> powerRating,
 
-        @About("at which the power rating is meant") @Limits(above = 0) @Nullable
+        @About("at which the power rating is meant") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricPotential> ratedVoltage,
 
-        @About("at which it is switched on") @Limits(above = 0) @Nullable
+        @About("at which it is switched on") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricPotential> triggerVoltage,
 
-        @About("of its switch") @Limits(above = 0) @Nullable Quantity<ElectricCurrent> switchRating,
+        @About("of its switch") @Limits(above = 0) @CanBeAbsent @Nullable
+        Quantity<ElectricCurrent> switchRating,
 
-        @About("which side of the battery's fuse it hangs on") @Nullable
+        @About("which side of the battery's fuse it hangs on") @CanBeAbsent @Nullable
         DumpSide side,
 
-        @About("whether a thermostat or switch for a.c. sits in it") @Nullable
+        @About("whether a thermostat or switch for a.c. sits in it") @CanBeAbsent @Nullable
         Boolean alternatingCurrentSwitch,
 
-        @About("against touch and heat") @Nullable Boolean guardedAndVented,
-        @About("in its branch") @Limits(above = 0) @Nullable Quantity<ElectricCurrent> fuse) {
+        @About("against touch and heat") @CanBeAbsent @Nullable
+        Boolean guardedAndVented,
+
+        @About("in its branch") @Limits(above = 0) @CanBeAbsent @Nullable
+        Quantity<ElectricCurrent> fuse) {
 
     public DumpLoad {
         Demand.limits(

@@ -4,12 +4,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.leat.quantity.VolumeFlow;
 
-/**
- * One point of a flow-duration curve.
- *
- * @param exceeded share of the year in which the flow is reached or exceeded
- * @param flow the flow
- */
+/** One point of a flow-duration curve. */
 @About("One point of a flow-duration curve")
 public record DurationPoint(
         @About("share of the year in which the flow is reached or exceeded") @Limits(atLeast = 0, atMost = 1)

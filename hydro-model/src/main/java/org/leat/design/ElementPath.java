@@ -2,9 +2,12 @@ package org.leat.design;
 
 import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -49,6 +52,17 @@ public final class ElementPath {
             }
         }
         return named(list, name, index);
+    }
+
+    /** {@return the paths of all items of a list of a design, as {@link #item} gives each} */
+    public static List<String> items(String list, List<?> items) {
+        Set<String> before = new HashSet<>();
+        List<String> paths = new ArrayList<>(items.size());
+        for (int i = 0; i < items.size(); i++) {
+            String name = name(items.get(i));
+            paths.add(named(list, name == null || before.add(name) ? name : null, i));
+        }
+        return paths;
     }
 
     /**

@@ -3,34 +3,26 @@ package org.leat.design;
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 
-/**
- * One finding at one place that does not count by someone's word. It is told all the same.
- *
- * @param rule whose finding
- * @param at element, as the report shows it
- * @param during case, as the report shows it; every case of the element if left out
- * @param reason why
- * @param until last day on which this holds; no end if left out
- * @param by name of the person who answers for it; needed where the finding can hurt someone
- * @param danger needed beside the name where the finding can hurt someone
- */
+/** One finding at one place that does not count by someone's word. It is told all the same. */
 @About("One finding at one place that does not count by someone's word; it is told all the same")
 public record ExcusedFinding(
         @About("whose finding") String rule,
         @About("element, as the report shows it") String at,
 
-        @About("case, as the report shows it; every case of the element if left out") @Nullable
+        @About("case, as the report shows it; every case of the element if left out") @CanBeAbsent @Nullable
         String during,
 
         @About("why") String reason,
 
-        @About("last day on which this holds; no end if left out") @Nullable
+        @About("last day on which this holds; no end if left out") @CanBeAbsent @Nullable
         LocalDate until,
 
-        @About("name of the person who answers for it; needed where the finding can hurt someone") @Nullable
+        @About("name of the person who answers for it; needed where the finding can hurt someone")
+        @CanBeAbsent
+        @Nullable
         String by,
 
-        @About("needed beside the name where the finding can hurt someone") @Nullable
+        @About("needed beside the name where the finding can hurt someone") @CanBeAbsent @Nullable
         DangerWord danger) {
 
     public ExcusedFinding {

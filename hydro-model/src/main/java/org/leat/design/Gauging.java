@@ -5,28 +5,22 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
 import org.jspecify.annotations.Nullable;
 
-/**
- * What was read at the stream, by one method or several, before there is a design.
- *
- * @param format version of the file format
- * @param name of the stream or the day
- * @param flow readings of the stream's flow, each by one method
- * @param head readings of the fall, each by one method
- * @param waterTemperature of the water, for the weight of what stands in a pipe
- */
+/** What was read at the stream, by one method or several, before there is a design. */
 @About("What was read at the stream, by one method or several, before there is a design")
 public record Gauging(
         @About("version of the file format") @Limits(atLeast = 1, atMost = 1)
         int format,
 
-        @About("of the stream or the day") @Nullable String name,
+        @About("of the stream or the day") @CanBeAbsent @Nullable
+        String name,
 
         @About("readings of the stream's flow, each by one method")
         List<StreamFlow> flow,
 
         @About("readings of the fall, each by one method") List<GrossHead> head,
 
-        @About("of the water") @Nullable Quantity<Temperature> waterTemperature) {
+        @About("of the water, for the weight of what stands in a pipe") @CanBeAbsent @Nullable
+        Quantity<Temperature> waterTemperature) {
 
     public Gauging {
         flow = List.copyOf(flow);

@@ -12,15 +12,11 @@ import org.leat.quantity.Measured;
 @About("Fall from intake water level to nozzle axis: a number or the readings it came from")
 public sealed interface GrossHead {
 
-    /**
-     * A stated head.
-     *
-     * @param head the fall
-     */
+    /** A stated head. */
     @About("A stated head")
     @Plain
     public record Stated(
-            @About("the fall") @Limits(above = 0, atMost = 3000)
+            @About("the fall") @Limits(atLeast = 0.01, atMost = 3000)
             Measured<Length> head) implements GrossHead {
 
         public Stated {
@@ -28,17 +24,12 @@ public sealed interface GrossHead {
         }
     }
 
-    /**
-     * Water-filled tube, step by step.
-     *
-     * @param steps height of each step
-     * @param reading uncertainty of one step's reading
-     */
+    /** Water-filled tube, step by step. */
     @About("Water-filled tube, step by step")
     public record Tube(
             @About("height of each step") @Limits(items = 1) List<Quantity<Length>> steps,
 
-            @About("uncertainty of one step's reading") @Limits(atLeast = 0) @Nullable
+            @About("uncertainty of one step's reading") @Limits(atLeast = 0) @CanBeAbsent @Nullable
             Quantity<Length> reading)
             implements GrossHead {
 
@@ -48,18 +39,13 @@ public sealed interface GrossHead {
         }
     }
 
-    /**
-     * Pressure gauge on a filled standing pipe.
-     *
-     * @param pressure gauge reading, water standing
-     * @param gaugeAboveNozzle height of the gauge above the nozzle axis
-     */
+    /** Pressure gauge on a filled standing pipe. */
     @About("Pressure gauge on a filled standing pipe")
     public record Gauge(
             @About("gauge reading, water standing") @Limits(above = 0)
             Measured<Pressure> pressure,
 
-            @About("height of the gauge above the nozzle axis") @Nullable
+            @About("height of the gauge above the nozzle axis") @CanBeAbsent @Nullable
             Quantity<Length> gaugeAboveNozzle)
             implements GrossHead {
 
@@ -68,17 +54,12 @@ public sealed interface GrossHead {
         }
     }
 
-    /**
-     * Clinometer and tape along the fall.
-     *
-     * @param legs each sighted leg
-     * @param angleReading uncertainty of one angle
-     */
+    /** Clinometer and tape along the fall. */
     @About("Clinometer and tape along the fall")
     public record Clinometer(
             @About("each sighted leg") @Limits(items = 1) List<ClinometerLeg> legs,
 
-            @About("uncertainty of one angle") @Limits(atLeast = 0) @Nullable
+            @About("uncertainty of one angle") @Limits(atLeast = 0) @CanBeAbsent @Nullable
             Quantity<Angle> angleReading)
             implements GrossHead {
 

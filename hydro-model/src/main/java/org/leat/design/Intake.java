@@ -5,33 +5,25 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
 
-/**
- * Where the water is taken.
- *
- * @param screen what keeps leaves and stones out
- * @param submergence lowest water level above the crown of the pipe
- * @param basin still water in which sand settles
- * @param vent way for air into the pipe below a shut-off at the top
- * @param valveClosingTime of a valve at the intake, shut by hand
- * @param cleaningInterval between cleanings of the screen while leaves fall
- */
+/** Where the water is taken. */
 @About("Where the water is taken")
 public record Intake(
-        @About("what keeps leaves and stones out") @Nullable Screen screen,
+        @About("what keeps leaves and stones out") @CanBeAbsent @Nullable
+        Screen screen,
 
-        @About("lowest water level above the crown of the pipe") @Limits(atLeast = 0) @Nullable
+        @About("lowest water level above the crown of the pipe") @Limits(atLeast = 0) @CanBeAbsent @Nullable
         Quantity<Length> submergence,
 
-        @About("still water in which sand settles") @Nullable
+        @About("still water in which sand settles") @CanBeAbsent @Nullable
         SettlingBasin basin,
 
-        @About("way for air into the pipe below a shut-off at the top") @Nullable
+        @About("way for air into the pipe below a shut-off at the top") @CanBeAbsent @Nullable
         Vent vent,
 
-        @About("of a valve at the intake, shut by hand") @Limits(above = 0) @Nullable
+        @About("of a valve at the intake, shut by hand") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<Time> valveClosingTime,
 
-        @About("between cleanings of the screen while leaves fall") @Limits(above = 0) @Nullable
+        @About("between cleanings of the screen while leaves fall") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<Time> cleaningInterval) {
 
     public Intake {

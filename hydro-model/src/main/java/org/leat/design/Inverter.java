@@ -6,40 +6,32 @@ import javax.measure.quantity.ElectricPotential;
 import javax.measure.quantity.Power;
 import org.jspecify.annotations.Nullable;
 
-/**
- * Makes alternating current from the battery.
- *
- * @param inputVoltage direct voltage it accepts
- * @param inputVoltageLimit that it stands without harm
- * @param continuousPower output
- * @param surgePower output, a second
- * @param efficiency at working load
- * @param standingPower own consumption
- * @param cutOffVoltage at which it stops
- * @param residualCurrentDevice whether its sockets have one
- */
+/** Makes alternating current from the battery. */
 @About("Makes alternating current from the battery")
 public record Inverter(
-        @About("direct voltage it accepts") @Nullable VoltageRange inputVoltage,
+        @About("direct voltage it accepts") @CanBeAbsent @Nullable
+        VoltageRange inputVoltage,
 
-        @About("that it stands without harm") @Limits(above = 0) @Nullable
+        @About("that it stands without harm") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricPotential> inputVoltageLimit,
 
-        @About("output") @Limits(above = 0) @Nullable Quantity<Power> continuousPower,
+        @About("output") @Limits(above = 0) @CanBeAbsent @Nullable
+        Quantity<Power> continuousPower,
 
-        @About("output, a second") @Limits(above = 0) @Nullable
+        @About("output, a second") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<Power> surgePower,
 
-        @About("at working load") @Limits(above = 0, atMost = 1) @Nullable
+        @About("at working load") @Limits(above = 0, atMost = 1) @CanBeAbsent @Nullable
         Quantity<Dimensionless> efficiency,
 
-        @About("own consumption") @Limits(atLeast = 0) @Nullable
+        @About("own consumption") @Limits(atLeast = 0) @CanBeAbsent @Nullable
         Quantity<Power> standingPower,
 
-        @About("at which it stops") @Limits(above = 0) @Nullable
+        @About("at which it stops") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricPotential> cutOffVoltage,
 
-        @About("whether its sockets have one") @Nullable Boolean residualCurrentDevice) {
+        @About("whether its sockets have one") @CanBeAbsent @Nullable
+        Boolean residualCurrentDevice) {
 
     public Inverter {
         Demand.limits(

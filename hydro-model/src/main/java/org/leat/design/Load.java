@@ -4,33 +4,26 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Power;
 import org.jspecify.annotations.Nullable;
 
-/**
- * Something that is run from the plant.
- *
- * @param name what it is
- * @param power of one, running
- * @param count how many; one if left out
- * @param hoursPerDay running time
- * @param surgeFactor starting over running power
- * @param supply inverter if left out
- * @param pack for a vehicle or tool battery
- */
+/** Something that is run from the plant. */
 @About("Something that is run from the plant")
 public record Load(
         @About("what it is") String name,
         @About("of one, running") @Limits(above = 0) Quantity<Power> power,
 
-        @About("how many; one if left out") @Limits(atLeast = 1) @Nullable
+        @About("how many; one if left out") @Limits(atLeast = 1) @CanBeAbsent @Nullable
         Integer count,
 
-        @About("running time") @Limits(atLeast = 0, atMost = 24) @Nullable
+        @About("running time") @Limits(atLeast = 0, atMost = 24) @CanBeAbsent @Nullable
         Double hoursPerDay,
 
-        @About("starting over running power") @Limits(atLeast = 1) @Nullable
+        @About("starting over running power") @Limits(atLeast = 1) @CanBeAbsent @Nullable
         Double surgeFactor,
 
-        @About("inverter if left out") @Nullable LoadSupply supply,
-        @About("for a vehicle or tool battery") @Nullable VehiclePack pack) {
+        @About("inverter if left out") @CanBeAbsent @Nullable
+        LoadSupply supply,
+
+        @About("for a vehicle or tool battery") @CanBeAbsent @Nullable
+        VehiclePack pack) {
 
     public Load {
         Demand.limits(Load.class, name, power, count, hoursPerDay, surgeFactor, supply, pack)

@@ -9,11 +9,6 @@ import org.leat.quantity.Si;
 /**
  * Shaft power with nothing connected. One reading is taken as a torque that does not depend on speed; a second one tells
  * the part that grows with speed.
- *
- * @param power to turn the machine
- * @param speed of the machine while turning
- * @param powerAtSecondSpeed to turn the machine faster or slower
- * @param secondSpeed of the machine at the second reading
  */
 @About("Shaft power with nothing connected")
 public record NoLoadLoss(
@@ -22,10 +17,10 @@ public record NoLoadLoss(
         @About("of the machine while turning") @Limits(above = 0)
         Quantity<RotationalSpeed> speed,
 
-        @About("to turn the machine faster or slower") @Limits(atLeast = 0) @Nullable
+        @About("to turn the machine faster or slower") @Limits(atLeast = 0) @CanBeAbsent @Nullable
         Quantity<Power> powerAtSecondSpeed,
 
-        @About("of the machine at the second reading") @Limits(above = 0) @Nullable
+        @About("of the machine at the second reading") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<RotationalSpeed> secondSpeed) {
 
     public NoLoadLoss {

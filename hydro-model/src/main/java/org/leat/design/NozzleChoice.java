@@ -5,16 +5,13 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 
-/**
- * One set of nozzles opened together.
- *
- * @param open bores
- * @param name what to call it
- */
+/** One set of nozzles opened together. */
 @About("One set of nozzles opened together")
 public record NozzleChoice(
-        @About("bores") @Limits(above = 0, items = 1) List<Quantity<Length>> open,
-        @About("what to call it") @Nullable String name) {
+        @About("bores") @Limits(atLeast = 1e-4, atMost = 1, items = 1, mostItems = 40)
+        List<Quantity<Length>> open,
+
+        @About("what to call it") @CanBeAbsent @Nullable String name) {
 
     public NozzleChoice {
         open = List.copyOf(open);

@@ -11,23 +11,16 @@ import org.leat.quantity.SpeedPerVoltage;
 @About("What was measured of the voltage, nothing connected")
 public sealed interface OpenCircuit {
 
-    /**
-     * Volts at one speed.
-     *
-     * @param voltage as read
-     * @param speed while reading
-     * @param between which points; two leads if left out
-     * @param as what the reading says; rms if left out
-     */
+    /** Volts at one speed. */
     @About("Volts at one speed")
     public record VoltsAtSpeed(
             @About("as read") @Limits(above = 0) Measured<ElectricPotential> voltage,
             @About("while reading") @Limits(above = 0) Quantity<RotationalSpeed> speed,
 
-            @About("which points; two leads if left out") @Nullable
+            @About("which points; two leads if left out") @CanBeAbsent @Nullable
             VoltageBetween between,
 
-            @About("what the reading says; rms if left out") @Nullable
+            @About("what the reading says; rms if left out") @CanBeAbsent @Nullable
             VoltageAs as)
             implements OpenCircuit {
 
@@ -36,21 +29,15 @@ public sealed interface OpenCircuit {
         }
     }
 
-    /**
-     * The maker's speed per volt.
-     *
-     * @param speedPerVolt as marked
-     * @param between which points the volt is between
-     * @param as peak or rms volt; must be asked
-     */
+    /** The maker's speed per volt. */
     @About("The maker's speed per volt")
     public record SpeedPerVolt(
             @About("as marked") @Limits(above = 0) Quantity<SpeedPerVoltage> speedPerVolt,
 
-            @About("which points the volt is between") @Nullable
+            @About("which points the volt is between") @CanBeAbsent @Nullable
             VoltageBetween between,
 
-            @About("peak or rms volt; must be asked") @Nullable
+            @About("peak or rms volt; must be asked") @CanBeAbsent @Nullable
             VoltageAs as)
             implements OpenCircuit {
 

@@ -10,45 +10,34 @@ import javax.measure.quantity.Temperature;
 import org.jspecify.annotations.Nullable;
 import org.leat.quantity.Si;
 
-/**
- * Pipe or hose from intake to nozzles.
- *
- * @param sections from the intake down, in order
- * @param ratedFittings working pressure of the weakest joint, valve or clamp
- * @param anchors force the anchors at bends and end hold
- * @param expansionAllowance change of length the run can take
- * @param sunlight how the pipe stands to the sun
- * @param exposed whether part of it lies above frost depth
- * @param price what the pipe costs, in any money
- * @param highestWallTemperature of the pipe wall, water standing in the sun
- * @param drained whether it is emptied whenever water would stand in it in frost
- */
+/** Pipe or hose from intake to nozzles. */
 @About("Pipe or hose from intake to nozzles")
 public record Penstock(
-        @About("from the intake down, in order") @Limits(items = 1)
+        @About("from the intake down, in order") @Limits(items = 1, mostItems = 100)
         List<Section> sections,
 
-        @About("working pressure of the weakest joint, valve or clamp") @Limits(above = 0) @Nullable
+        @About("working pressure of the weakest joint, valve or clamp") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<Pressure> ratedFittings,
 
-        @About("force the anchors at bends and end hold") @Limits(atLeast = 0) @Nullable
+        @About("force the anchors at bends and end hold") @Limits(atLeast = 0) @CanBeAbsent @Nullable
         Quantity<Force> anchors,
 
-        @About("change of length the run can take") @Limits(atLeast = 0) @Nullable
+        @About("change of length the run can take") @Limits(atLeast = 0) @CanBeAbsent @Nullable
         Quantity<Length> expansionAllowance,
 
-        @About("how the pipe stands to the sun") @Nullable Sunlight sunlight,
+        @About("how the pipe stands to the sun") @CanBeAbsent @Nullable
+        Sunlight sunlight,
 
-        @About("whether part of it lies above frost depth") @Nullable
+        @About("whether part of it lies above frost depth") @CanBeAbsent @Nullable
         Boolean exposed,
 
-        @About("what the pipe costs, in any money") @Limits(atLeast = 0) @Nullable
+        @About("what the pipe costs, in any money") @Limits(atLeast = 0) @CanBeAbsent @Nullable
         Quantity<Dimensionless> price,
 
-        @About("of the pipe wall, water standing in the sun") @Limits(above = 0) @Nullable
+        @About("of the pipe wall, water standing in the sun") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<Temperature> highestWallTemperature,
 
-        @About("whether it is emptied whenever water would stand in it in frost") @Nullable
+        @About("whether it is emptied whenever water would stand in it in frost") @CanBeAbsent @Nullable
         Boolean drained) {
 
     public Penstock {

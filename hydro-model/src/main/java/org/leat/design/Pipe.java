@@ -11,35 +11,27 @@ import org.leat.quantity.Si;
 @About("What a section of penstock is made of")
 public sealed interface Pipe {
 
-    /**
-     * Polyethylene pressure pipe.
-     *
-     * @param standard the standard the pipe is marked with
-     * @param material marked on the pipe
-     * @param outsideDiameter nominal, as marked
-     * @param sdr outside diameter over wall, as marked
-     * @param wall least wall, where marked or measured
-     * @param pressureRating PN as marked, at 20 °C
-     * @param roughness inside, in place of the usual value
-     */
+    /** Polyethylene pressure pipe. */
     @About("Polyethylene pressure pipe")
     public record Polyethylene(
-            @About("the standard the pipe is marked with") @Nullable
+            @About("the standard the pipe is marked with") @CanBeAbsent @Nullable
             String standard,
 
             @About("marked on the pipe") PolyethyleneGrade material,
-            @About("nominal, as marked") @Limits(above = 0) Quantity<Length> outsideDiameter,
 
-            @About("outside diameter over wall, as marked") @Limits(above = 3) @Nullable
+            @About("nominal, as marked") @Limits(atLeast = 0.01, atMost = 10)
+            Quantity<Length> outsideDiameter,
+
+            @About("outside diameter over wall, as marked") @Limits(above = 3, atMost = 100) @CanBeAbsent @Nullable
             Double sdr,
 
-            @About("least wall, where marked or measured") @Limits(above = 0) @Nullable
+            @About("least wall, where marked or measured") @Limits(atLeast = 1e-5, atMost = 1) @CanBeAbsent @Nullable
             Quantity<Length> wall,
 
-            @About("PN as marked, at 20 °C") @Limits(above = 0) @Nullable
+            @About("PN as marked, at 20 °C") @Limits(above = 0) @CanBeAbsent @Nullable
             Quantity<Pressure> pressureRating,
 
-            @About("inside, in place of the usual value") @Limits(atLeast = 0) @Nullable
+            @About("inside, in place of the usual value") @Limits(atLeast = 0) @CanBeAbsent @Nullable
             Quantity<Length> roughness)
             implements Pipe {
 
@@ -47,10 +39,10 @@ public sealed interface Pipe {
             Demand.limits(Polyethylene.class, standard, material, outsideDiameter, sdr, wall, pressureRating, roughness)
                     .that(sdr != null || wall != null, "sdr", null, "the SDR, or the wall thickness")
                     .that(
-                            wall == null || Si.of(outsideDiameter) > 2 * Si.of(wall),
+                            wall == null || Si.of(outsideDiameter) > 3 * Si.of(wall),
                             "outsideDiameter",
                             outsideDiameter,
-                            "more than twice the wall, " + Demand.print(wall))
+                            "more than three times the wall, " + Demand.print(wall))
                     .that(
                             wall == null
                                     || sdr == null
@@ -62,29 +54,22 @@ public sealed interface Pipe {
         }
     }
 
-    /**
-     * Unplasticised PVC pressure pipe.
-     *
-     * @param standard the standard the pipe is marked with
-     * @param outsideDiameter nominal, as marked
-     * @param pressureRating PN as marked, at 20 °C
-     * @param wall least wall, where marked or measured
-     * @param roughness inside, in place of the usual value
-     */
+    /** Unplasticised PVC pressure pipe. */
     @About("Unplasticised PVC pressure pipe")
     public record PvcU(
-            @About("the standard the pipe is marked with") @Nullable
+            @About("the standard the pipe is marked with") @CanBeAbsent @Nullable
             String standard,
 
-            @About("nominal, as marked") @Limits(above = 0) Quantity<Length> outsideDiameter,
+            @About("nominal, as marked") @Limits(atLeast = 0.01, atMost = 10)
+            Quantity<Length> outsideDiameter,
 
-            @About("PN as marked, at 20 °C") @Limits(above = 0) @Nullable
+            @About("PN as marked, at 20 °C") @Limits(above = 0) @CanBeAbsent @Nullable
             Quantity<Pressure> pressureRating,
 
-            @About("least wall, where marked or measured") @Limits(above = 0) @Nullable
+            @About("least wall, where marked or measured") @Limits(atLeast = 1e-5, atMost = 1) @CanBeAbsent @Nullable
             Quantity<Length> wall,
 
-            @About("inside, in place of the usual value") @Limits(atLeast = 0) @Nullable
+            @About("inside, in place of the usual value") @Limits(atLeast = 0) @CanBeAbsent @Nullable
             Quantity<Length> roughness)
             implements Pipe {
 
@@ -96,39 +81,33 @@ public sealed interface Pipe {
                             null,
                             "the PN as marked, or the wall thickness")
                     .that(
-                            wall == null || Si.of(outsideDiameter) > 2 * Si.of(wall),
+                            wall == null || Si.of(outsideDiameter) > 3 * Si.of(wall),
                             "outsideDiameter",
                             outsideDiameter,
-                            "more than twice the wall, " + Demand.print(wall))
+                            "more than three times the wall, " + Demand.print(wall))
                     .hold();
         }
     }
 
-    /**
-     * Steel tube.
-     *
-     * @param standard the standard the tube is made to
-     * @param outsideDiameter as made
-     * @param wall as made
-     * @param yieldStrength of the steel
-     * @param pressureRating where marked
-     * @param roughness inside, in place of the usual value
-     */
+    /** Steel tube. */
     @About("Steel tube")
     public record Steel(
-            @About("the standard the tube is made to") @Nullable
+            @About("the standard the tube is made to") @CanBeAbsent @Nullable
             String standard,
 
-            @About("as made") @Limits(above = 0) Quantity<Length> outsideDiameter,
-            @About("as made") @Limits(above = 0) Quantity<Length> wall,
+            @About("as made") @Limits(atLeast = 0.001, atMost = 10)
+            Quantity<Length> outsideDiameter,
 
-            @About("of the steel") @Limits(above = 0) @Nullable
+            @About("as made") @Limits(atLeast = 1e-5, atMost = 1)
+            Quantity<Length> wall,
+
+            @About("of the steel") @Limits(above = 0) @CanBeAbsent @Nullable
             Quantity<Pressure> yieldStrength,
 
-            @About("where marked") @Limits(above = 0) @Nullable
+            @About("where marked") @Limits(above = 0) @CanBeAbsent @Nullable
             Quantity<Pressure> pressureRating,
 
-            @About("inside, in place of the usual value") @Limits(atLeast = 0) @Nullable
+            @About("inside, in place of the usual value") @Limits(atLeast = 0) @CanBeAbsent @Nullable
             Quantity<Length> roughness)
             implements Pipe {
 
@@ -143,39 +122,31 @@ public sealed interface Pipe {
         }
     }
 
-    /**
-     * Hose, by its marks.
-     *
-     * @param bore inside diameter
-     * @param pressureRating working pressure as marked
-     * @param burstPressure as marked
-     * @param ratedTemperature highest at the marked pressure
-     * @param wall thickness
-     * @param modulus elastic, of the wall
-     * @param suctionProof whether a helix keeps it open under suction
-     * @param roughness inside, in place of the usual value
-     */
+    /** Hose, by its marks. */
     @About("Hose, by its marks")
     public record Hose(
-            @About("inside diameter") @Limits(above = 0) Quantity<Length> bore,
+            @About("inside diameter") @Limits(atLeast = 0.001, atMost = 10)
+            Quantity<Length> bore,
 
-            @About("working pressure as marked") @Limits(above = 0) @Nullable
+            @About("working pressure as marked") @Limits(above = 0) @CanBeAbsent @Nullable
             Quantity<Pressure> pressureRating,
 
-            @About("as marked") @Limits(above = 0) @Nullable Quantity<Pressure> burstPressure,
+            @About("as marked") @Limits(above = 0) @CanBeAbsent @Nullable
+            Quantity<Pressure> burstPressure,
 
-            @About("highest at the marked pressure") @Limits(above = 0) @Nullable
+            @About("highest at the marked pressure") @Limits(above = 0) @CanBeAbsent @Nullable
             Quantity<Temperature> ratedTemperature,
 
-            @About("thickness") @Limits(above = 0) @Nullable Quantity<Length> wall,
+            @About("thickness") @Limits(above = 0) @CanBeAbsent @Nullable
+            Quantity<Length> wall,
 
-            @About("elastic, of the wall") @Limits(above = 0) @Nullable
+            @About("elastic, of the wall") @Limits(above = 0) @CanBeAbsent @Nullable
             Quantity<Pressure> modulus,
 
-            @About("whether a helix keeps it open under suction") @Nullable
+            @About("whether a helix keeps it open under suction") @CanBeAbsent @Nullable
             Boolean suctionProof,
 
-            @About("inside, in place of the usual value") @Limits(atLeast = 0) @Nullable
+            @About("inside, in place of the usual value") @Limits(atLeast = 0) @CanBeAbsent @Nullable
             Quantity<Length> roughness)
             implements Pipe {
 
@@ -194,37 +165,31 @@ public sealed interface Pipe {
         }
     }
 
-    /**
-     * Pipe of one's own, by its numbers.
-     *
-     * @param bore inside diameter
-     * @param wall thickness
-     * @param pressureRating at 20 °C
-     * @param modulus elastic, short-term
-     * @param longTermModulus elastic, under standing load
-     * @param poissonRatio of the wall
-     * @param highestTemperature the wall may take
-     * @param roughness inside
-     */
+    /** Pipe of one's own, by its numbers. */
     @About("Pipe of one's own, by its numbers")
     public record OtherPipe(
-            @About("inside diameter") @Limits(above = 0) Quantity<Length> bore,
-            @About("thickness") @Limits(above = 0) Quantity<Length> wall,
-            @About("at 20 °C") @Limits(above = 0) @Nullable Quantity<Pressure> pressureRating,
+            @About("inside diameter") @Limits(atLeast = 0.001, atMost = 10)
+            Quantity<Length> bore,
 
-            @About("elastic, short-term") @Limits(above = 0) @Nullable
+            @About("thickness") @Limits(above = 0) Quantity<Length> wall,
+
+            @About("at 20 °C") @Limits(above = 0) @CanBeAbsent @Nullable
+            Quantity<Pressure> pressureRating,
+
+            @About("elastic, short-term") @Limits(above = 0) @CanBeAbsent @Nullable
             Quantity<Pressure> modulus,
 
-            @About("elastic, under standing load") @Limits(above = 0) @Nullable
+            @About("elastic, under standing load") @Limits(above = 0) @CanBeAbsent @Nullable
             Quantity<Pressure> longTermModulus,
 
-            @About("of the wall") @Limits(atLeast = 0, atMost = 0.5) @Nullable
+            @About("of the wall") @Limits(atLeast = 0, atMost = 0.5) @CanBeAbsent @Nullable
             Double poissonRatio,
 
-            @About("the wall may take") @Limits(above = 0) @Nullable
+            @About("the wall may take") @Limits(above = 0) @CanBeAbsent @Nullable
             Quantity<Temperature> highestTemperature,
 
-            @About("inside") @Limits(atLeast = 0) @Nullable Quantity<Length> roughness)
+            @About("inside") @Limits(atLeast = 0) @CanBeAbsent @Nullable
+            Quantity<Length> roughness)
             implements Pipe {
 
         public OtherPipe {

@@ -6,20 +6,7 @@ import javax.measure.quantity.ElectricPotential;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 
-/**
- * A fuse, breaker or switch.
- *
- * @param name what to call it
- * @param kind what it is
- * @param from the run it sits in begins here
- * @param to and ends here
- * @param ratedCurrent as marked
- * @param directVoltage that it can break
- * @param breakingCapacity for direct current
- * @param distanceFromBattery along the cable
- * @param tripCurve of a breaker
- * @param breaksLoad whether a switch may be opened while current flows
- */
+/** A fuse, breaker or switch. */
 @About("A fuse, breaker or switch")
 public record ProtectiveDevice(
         @About("what to call it") String name,
@@ -28,18 +15,18 @@ public record ProtectiveDevice(
         @About("and ends here") Place to,
         @About("as marked") @Limits(above = 0) Quantity<ElectricCurrent> ratedCurrent,
 
-        @About("that it can break") @Limits(above = 0) @Nullable
+        @About("that it can break") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricPotential> directVoltage,
 
-        @About("for direct current") @Limits(above = 0) @Nullable
+        @About("for direct current") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricCurrent> breakingCapacity,
 
-        @About("along the cable") @Limits(atLeast = 0) @Nullable
+        @About("along the cable") @Limits(atLeast = 0) @CanBeAbsent @Nullable
         Quantity<Length> distanceFromBattery,
 
-        @About("of a breaker") @Nullable TripCurve tripCurve,
+        @About("of a breaker") @CanBeAbsent @Nullable TripCurve tripCurve,
 
-        @About("whether a switch may be opened while current flows") @Nullable
+        @About("whether a switch may be opened while current flows") @CanBeAbsent @Nullable
         Boolean breaksLoad) {
 
     public ProtectiveDevice {

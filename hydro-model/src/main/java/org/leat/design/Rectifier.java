@@ -9,44 +9,34 @@ import javax.measure.quantity.Temperature;
 import org.jspecify.annotations.Nullable;
 import org.leat.quantity.ThermalResistance;
 
-/**
- * Three-phase diode bridge.
- *
- * @param repetitivePeakReverseVoltage of each diode
- * @param averageCurrent of the whole bridge, direct, at its case temperature
- * @param dropPerDiode at working current
- * @param slopeResistance of one diode
- * @param junctionToAir bridge and heat sink together
- * @param junctionLimit of the diodes
- * @param capacitance across the output
- * @param capacitorVoltage rating of that capacitor
- * @param precharged whether the capacitor is charged before it is connected
- */
+/** Three-phase diode bridge. */
 @About("Three-phase diode bridge")
 public record Rectifier(
-        @About("of each diode") @Limits(above = 0) @Nullable Quantity<ElectricPotential> repetitivePeakReverseVoltage,
+        @About("of each diode") @Limits(above = 0) @CanBeAbsent @Nullable
+        Quantity<ElectricPotential> repetitivePeakReverseVoltage,
 
-        @About("of the whole bridge, direct, at its case temperature") @Limits(above = 0) @Nullable
+        @About("of the whole bridge, direct, at its case temperature") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricCurrent> averageCurrent,
 
-        @About("at working current") @Limits(above = 0) @Nullable
+        @About("at working current") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricPotential> dropPerDiode,
 
-        @About("of one diode") @Limits(atLeast = 0) @Nullable
+        @About("of one diode") @Limits(atLeast = 0) @CanBeAbsent @Nullable
         Quantity<ElectricResistance> slopeResistance,
 
-        @About("bridge and heat sink together") @Limits(above = 0) @Nullable
+        @About("bridge and heat sink together") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ThermalResistance> junctionToAir,
 
-        @About("of the diodes") @Limits(above = 0) @Nullable Quantity<Temperature> junctionLimit,
+        @About("of the diodes") @Limits(above = 0) @CanBeAbsent @Nullable
+        Quantity<Temperature> junctionLimit,
 
-        @About("across the output") @Limits(above = 0) @Nullable
+        @About("across the output") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricCapacitance> capacitance,
 
-        @About("rating of that capacitor") @Limits(above = 0) @Nullable
+        @About("rating of that capacitor") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricPotential> capacitorVoltage,
 
-        @About("whether the capacitor is charged before it is connected") @Nullable
+        @About("whether the capacitor is charged before it is connected") @CanBeAbsent @Nullable
         Boolean precharged) {
 
     public Rectifier {

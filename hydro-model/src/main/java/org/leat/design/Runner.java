@@ -7,21 +7,7 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 
-/**
- * Wheel the jets drive.
- *
- * @param kind how it turns the jet
- * @param pitchDiameter of the circle the jet touches
- * @param buckets their number, size and make
- * @param jetAngle of the jet against the wheel's plane
- * @param measuredEfficiency best, jet to shaft
- * @param runawayFactor runaway over best speed, where measured
- * @param bearings that carry it
- * @param tailwaterClearance wheel's lowest point above tail water
- * @param floodClearance the same in flood
- * @param mass of the turning parts
- * @param hub how it sits on the shaft
- */
+/** Wheel the jets drive. */
 @About("Wheel the jets drive")
 public record Runner(
         @About("how it turns the jet") RunnerKind kind,
@@ -29,28 +15,30 @@ public record Runner(
         @About("of the circle the jet touches") @Limits(above = 0)
         Quantity<Length> pitchDiameter,
 
-        @About("their number, size and make") @Nullable Buckets buckets,
+        @About("their number, size and make") @CanBeAbsent @Nullable
+        Buckets buckets,
 
-        @About("of the jet against the wheel's plane") @Limits(atLeast = 0, atMost = 1.2) @Nullable
+        @About("of the jet against the wheel's plane") @Limits(atLeast = 0, atMost = 1.2) @CanBeAbsent @Nullable
         Quantity<Angle> jetAngle,
 
-        @About("best, jet to shaft") @Limits(above = 0, atMost = 1) @Nullable
+        @About("best, jet to shaft") @Limits(above = 0, atMost = 1) @CanBeAbsent @Nullable
         Quantity<Dimensionless> measuredEfficiency,
 
-        @About("runaway over best speed, where measured") @Limits(above = 1, atMost = 2.5) @Nullable
+        @About("runaway over best speed, where measured") @Limits(above = 1, atMost = 2.5) @CanBeAbsent @Nullable
         Double runawayFactor,
 
-        @About("that carry it") @Nullable Bearings bearings,
+        @About("that carry it") @CanBeAbsent @Nullable Bearings bearings,
 
-        @About("wheel's lowest point above tail water") @Nullable
+        @About("wheel's lowest point above tail water") @CanBeAbsent @Nullable
         Quantity<Length> tailwaterClearance,
 
-        @About("the same in flood") @Nullable Quantity<Length> floodClearance,
+        @About("the same in flood") @CanBeAbsent @Nullable Quantity<Length> floodClearance,
 
-        @About("of the turning parts") @Limits(above = 0) @Nullable
+        @About("of the turning parts") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<Mass> mass,
 
-        @About("how it sits on the shaft") @Nullable Hub hub) {
+        @About("how it sits on the shaft") @CanBeAbsent @Nullable
+        Hub hub) {
 
     public Runner {
         Demand.limits(

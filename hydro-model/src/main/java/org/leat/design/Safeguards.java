@@ -2,51 +2,42 @@ package org.leat.design;
 
 import org.jspecify.annotations.Nullable;
 
-/**
- * Guards, earthing and means to stop, as built.
- *
- * @param runnerGuard fixed guard over rotating parts
- * @param frameEarthed metal frame and penstock bonded to earth
- * @param poleEarthed one pole of the battery earthed, at one point
- * @param liveParts whether live parts can be touched
- * @param wetPlace whether the turbine house is wet
- * @param jetCanStrike whether a jet, turned aside or thrown from the runner, can strike the alternator
- * @param batteryIsolator means to isolate the battery
- * @param turbineIsolator means to isolate the turbine side
- * @param stopWater what stops the water from the jet
- * @param secondOvervoltageGuard an independent second means against overvoltage
- * @param shortCircuitBrake shorted leads counted on as a brake
- */
+/** Guards, earthing and means to stop, as built. */
 @About("Guards, earthing and means to stop, as built")
 public record Safeguards(
-        @About("fixed guard over rotating parts") @Nullable Boolean runnerGuard,
+        @About("fixed guard over rotating parts") @CanBeAbsent @Nullable
+        Boolean runnerGuard,
 
-        @About("metal frame and penstock bonded to earth") @Nullable
+        @About("metal frame and penstock bonded to earth") @CanBeAbsent @Nullable
         Boolean frameEarthed,
 
-        @About("one pole of the battery earthed, at one point") @Nullable
+        @About("one pole of the battery earthed, at one point") @CanBeAbsent @Nullable
         Boolean poleEarthed,
 
-        @About("whether live parts can be touched") @Nullable
+        @About("whether live parts can be touched") @CanBeAbsent @Nullable
         LiveParts liveParts,
 
-        @About("whether the turbine house is wet") @Nullable Boolean wetPlace,
+        @About("whether the turbine house is wet") @CanBeAbsent @Nullable
+        Boolean wetPlace,
 
-        @About("whether a jet, turned aside or thrown from the runner, can strike the alternator") @Nullable
+        @About("whether a jet, turned aside or thrown from the runner, can strike the alternator")
+        @CanBeAbsent
+        @Nullable
         Boolean jetCanStrike,
 
-        @About("means to isolate the battery") @Nullable Boolean batteryIsolator,
+        @About("means to isolate the battery") @CanBeAbsent @Nullable
+        Boolean batteryIsolator,
 
-        @About("means to isolate the turbine side") @Nullable
+        @About("means to isolate the turbine side") @CanBeAbsent @Nullable
         Boolean turbineIsolator,
 
-        @About("what stops the water from the jet") @Nullable
+        @About("what stops the water from the jet") @CanBeAbsent @Nullable
         StopWater stopWater,
 
-        @About("an independent second means against overvoltage") @Nullable
+        @About("an independent second means against overvoltage") @CanBeAbsent @Nullable
         Boolean secondOvervoltageGuard,
 
-        @About("shorted leads counted on as a brake") @Nullable
+        @About("shorted leads counted on as a brake") @CanBeAbsent @Nullable
         Boolean shortCircuitBrake) {
 
     public Safeguards {

@@ -4,12 +4,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Time;
 import org.leat.quantity.Conductivity;
 
-/**
- * One reading of a salt dilution.
- *
- * @param time since the slug
- * @param conductivity of the water
- */
+/** One reading of a salt dilution. */
 @About("One reading of a salt dilution")
 public record SaltReading(
         @About("since the slug") @Limits(atLeast = 0) Quantity<Time> time,

@@ -11,23 +11,19 @@ import org.jspecify.annotations.Nullable;
 @About("What keeps leaves and stones out of the pipe")
 public sealed interface Screen {
 
-    /**
-     * Drilled plate, bottle or pipe.
-     *
-     * @param holes how many
-     * @param holeDiameter of each
-     * @param blockedShare share of the openings blocked between cleanings
-     * @param surface drilled surface; for the open share
-     */
+    /** Drilled plate, bottle or pipe. */
     @About("Drilled plate, bottle or pipe")
     public record DrilledHoles(
             @About("how many") @Limits(atLeast = 1) int holes,
             @About("of each") @Limits(above = 0) Quantity<Length> holeDiameter,
 
-            @About("share of the openings blocked between cleanings") @Limits(atLeast = 0, atMost = 1) @Nullable
+            @About("share of the openings blocked between cleanings")
+            @Limits(atLeast = 0, atMost = 1)
+            @CanBeAbsent
+            @Nullable
             Quantity<Dimensionless> blockedShare,
 
-            @About("drilled surface; for the open share") @Limits(above = 0) @Nullable
+            @About("drilled surface; for the open share") @Limits(above = 0) @CanBeAbsent @Nullable
             Quantity<Area> surface)
             implements Screen {
 
@@ -37,14 +33,7 @@ public sealed interface Screen {
         }
     }
 
-    /**
-     * Woven wire mesh.
-     *
-     * @param area whole mesh surface
-     * @param opening clear distance between wires
-     * @param wire wire thickness
-     * @param blockedShare share of the openings blocked between cleanings
-     */
+    /** Woven wire mesh. */
     @About("Woven wire mesh")
     public record Mesh(
             @About("whole mesh surface") @Limits(above = 0) Quantity<Area> area,
@@ -54,7 +43,10 @@ public sealed interface Screen {
 
             @About("wire thickness") @Limits(above = 0) Quantity<Length> wire,
 
-            @About("share of the openings blocked between cleanings") @Limits(atLeast = 0, atMost = 1) @Nullable
+            @About("share of the openings blocked between cleanings")
+            @Limits(atLeast = 0, atMost = 1)
+            @CanBeAbsent
+            @Nullable
             Quantity<Dimensionless> blockedShare)
             implements Screen {
 
@@ -63,16 +55,7 @@ public sealed interface Screen {
         }
     }
 
-    /**
-     * Bar rack.
-     *
-     * @param area approach cross-section of the rack
-     * @param spacing clear distance between bars
-     * @param thickness of a bar across the flow
-     * @param slope of the rack against the horizontal
-     * @param rounded whether the bars are round or rounded upstream
-     * @param blockedShare share of the openings blocked between cleanings
-     */
+    /** Bar rack. */
     @About("Bar rack")
     public record Bars(
             @About("approach cross-section of the rack") @Limits(above = 0)
@@ -84,13 +67,16 @@ public sealed interface Screen {
             @About("of a bar across the flow") @Limits(above = 0)
             Quantity<Length> thickness,
 
-            @About("of the rack against the horizontal") @Limits(above = 0) @Nullable
+            @About("of the rack against the horizontal") @Limits(above = 0) @CanBeAbsent @Nullable
             Quantity<Angle> slope,
 
-            @About("whether the bars are round or rounded upstream") @Nullable
+            @About("whether the bars are round or rounded upstream") @CanBeAbsent @Nullable
             Boolean rounded,
 
-            @About("share of the openings blocked between cleanings") @Limits(atLeast = 0, atMost = 1) @Nullable
+            @About("share of the openings blocked between cleanings")
+            @Limits(atLeast = 0, atMost = 1)
+            @CanBeAbsent
+            @Nullable
             Quantity<Dimensionless> blockedShare)
             implements Screen {
 

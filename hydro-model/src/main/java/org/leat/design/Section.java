@@ -6,38 +6,29 @@ import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.leat.quantity.Si;
 
-/**
- * One length of the same pipe.
- *
- * @param name of its own
- * @param pipe what it is made of
- * @param length along the pipe
- * @param fromElevation of its upper end above the nozzle axis
- * @param toElevation of its lower end above the nozzle axis
- * @param fittings in this section
- * @param ventedHighPoint whether a high point in it has an air valve
- * @param siphon whether it is meant to run as a siphon, with means to fill it and to draw off its air
- */
+/** One length of the same pipe. */
 @About("One length of the same pipe")
 public record Section(
         @About("of its own") String name,
         @About("what it is made of") Pipe pipe,
 
-        @About("along the pipe") @Limits(above = 0, atMost = 100_000)
+        @About("along the pipe") @Limits(atLeast = 0.001, atMost = 100_000)
         Quantity<Length> length,
 
-        @About("of its upper end above the nozzle axis") @Nullable
+        @About("of its upper end above the nozzle axis") @CanBeAbsent @Nullable
         Quantity<Length> fromElevation,
 
-        @About("of its lower end above the nozzle axis") @Nullable
+        @About("of its lower end above the nozzle axis") @CanBeAbsent @Nullable
         Quantity<Length> toElevation,
 
-        @About("in this section") List<Fitting> fittings,
+        @About("in this section") @Limits(mostItems = 100) List<Fitting> fittings,
 
-        @About("whether a high point in it has an air valve") @Nullable
+        @About("whether a high point in it has an air valve") @CanBeAbsent @Nullable
         Boolean ventedHighPoint,
 
-        @About("whether it is meant to run as a siphon, with means to fill it and to draw off its air") @Nullable
+        @About("whether it is meant to run as a siphon, with means to fill it and to draw off its air")
+        @CanBeAbsent
+        @Nullable
         Boolean siphon) {
 
     public Section {

@@ -3,13 +3,7 @@ package org.leat.design;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 
-/**
- * Still water in which sand settles.
- *
- * @param length along the flow
- * @param width across the flow
- * @param depth of the water
- */
+/** Still water in which sand settles. */
 @About("Still water in which sand settles")
 public record SettlingBasin(
         @About("along the flow") @Limits(above = 0) Quantity<Length> length,

@@ -10,13 +10,6 @@ import org.leat.quantity.Si;
 /**
  * Coasting with nothing connected: what iron and friction take. One time is taken as a torque that does not depend on
  * speed; a second one, further down, tells the part that grows with speed.
- *
- * @param inertia of everything that coasts, as felt at the alternator's shaft
- * @param from speed of the alternator when the watch was started
- * @param to speed of the alternator when it was read
- * @param time from the one to the other
- * @param toSecond speed at which it was read again
- * @param secondTime from the first reading to the second
  */
 @About("Coasting with nothing connected")
 public record SpinDown(
@@ -32,10 +25,10 @@ public record SpinDown(
         @About("from the one to the other") @Limits(above = 0)
         Quantity<Time> time,
 
-        @About("speed at which it was read again") @Limits(atLeast = 0) @Nullable
+        @About("speed at which it was read again") @Limits(atLeast = 0) @CanBeAbsent @Nullable
         Quantity<RotationalSpeed> toSecond,
 
-        @About("from the first reading to the second") @Limits(above = 0) @Nullable
+        @About("from the first reading to the second") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<Time> secondTime) {
 
     public SpinDown {

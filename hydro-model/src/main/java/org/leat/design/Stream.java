@@ -5,21 +5,18 @@ import javax.measure.quantity.Dimensionless;
 import org.jspecify.annotations.Nullable;
 import org.leat.quantity.VolumeFlow;
 
-/**
- * What the stream brings and what must stay in it.
- *
- * @param flow measured or known flow
- * @param keptInStream residual flow left in the bed, as the local authority asks
- * @param fullPipeShare share of the year in which the pipe must stay full
- */
+/** What the stream brings and what must stay in it. */
 @About("What the stream brings and what must stay in it")
 public record Stream(
         @About("measured or known flow") StreamFlow flow,
 
-        @About("residual flow left in the bed, as the local authority asks") @Limits(atLeast = 0) @Nullable
+        @About("residual flow left in the bed, as the local authority asks") @Limits(atLeast = 0) @CanBeAbsent @Nullable
         Quantity<VolumeFlow> keptInStream,
 
-        @About("share of the year in which the pipe must stay full") @Limits(atLeast = 0, atMost = 1) @Nullable
+        @About("share of the year in which the pipe must stay full")
+        @Limits(atLeast = 0, atMost = 1)
+        @CanBeAbsent
+        @Nullable
         Quantity<Dimensionless> fullPipeShare) {
 
     public Stream {

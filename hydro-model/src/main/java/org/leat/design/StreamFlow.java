@@ -19,11 +19,7 @@ import org.leat.quantity.VolumeFlow;
 @About("Flow of the stream: one number, a year of it, or the readings of a gauging")
 public sealed interface StreamFlow {
 
-    /**
-     * One flow for the whole year.
-     *
-     * @param flow the flow
-     */
+    /** One flow for the whole year. */
     @About("One flow for the whole year")
     @Plain
     public record Constant(
@@ -34,11 +30,7 @@ public sealed interface StreamFlow {
         }
     }
 
-    /**
-     * A flow-duration curve.
-     *
-     * @param points points in order of rising share
-     */
+    /** A flow-duration curve. */
     @About("A flow-duration curve")
     public record DurationCurve(
             @About("points in order of rising share") @Limits(items = 2)
@@ -66,15 +58,12 @@ public sealed interface StreamFlow {
         }
     }
 
-    /**
-     * Mean flow of each month.
-     *
-     * @param flows twelve flows, January first
-     */
+    /** Mean flow of each month. */
     @About("Mean flow of each month")
     public record Months(
-            @About("twelve flows, January first") @Limits(items = 12, atLeast = 0)
-            List<Quantity<VolumeFlow>> flows) implements StreamFlow {
+            @About("twelve flows, January first") @Limits(items = 12, mostItems = 12, atLeast = 0)
+            List<Quantity<VolumeFlow>> flows)
+            implements StreamFlow {
 
         public Months {
             flows = List.copyOf(flows);
@@ -84,12 +73,7 @@ public sealed interface StreamFlow {
         }
     }
 
-    /**
-     * Bucket and stopwatch.
-     *
-     * @param volume what the bucket holds
-     * @param times filling times, one a reading
-     */
+    /** Bucket and stopwatch. */
     @About("Bucket and stopwatch")
     public record Bucket(
             @About("what the bucket holds") @Limits(above = 0)
@@ -105,14 +89,7 @@ public sealed interface StreamFlow {
         }
     }
 
-    /**
-     * Float over a measured reach.
-     *
-     * @param area mean wetted cross-section of the reach
-     * @param length length of the reach
-     * @param times float times, one a reading
-     * @param surfaceFactor mean over surface velocity
-     */
+    /** Float over a measured reach. */
     @About("Float over a measured reach")
     public record Floats(
             @About("mean wetted cross-section of the reach") @Limits(above = 0)
@@ -123,7 +100,7 @@ public sealed interface StreamFlow {
             @About("float times, one a reading") @Limits(above = 0, items = 1)
             List<Quantity<Time>> times,
 
-            @About("mean over surface velocity") @Limits(above = 0, atMost = 1) @Nullable
+            @About("mean over surface velocity") @Limits(above = 0, atMost = 1) @CanBeAbsent @Nullable
             Quantity<Dimensionless> surfaceFactor)
             implements StreamFlow {
 
@@ -133,14 +110,7 @@ public sealed interface StreamFlow {
         }
     }
 
-    /**
-     * Dilution of a salt slug.
-     *
-     * @param mass salt poured in
-     * @param calibration kilograms of salt per cubic metre for one microsiemens per centimetre
-     * @param background conductivity before the slug
-     * @param readings conductivity against time until it is back
-     */
+    /** Dilution of a salt slug. */
     @About("Dilution of a salt slug")
     public record SaltSlug(
             @About("salt poured in") @Limits(above = 0) Quantity<Mass> mass,
@@ -151,7 +121,7 @@ public sealed interface StreamFlow {
             @About("conductivity before the slug") @Limits(atLeast = 0)
             Quantity<Conductivity> background,
 
-            @About("conductivity against time until it is back") @Limits(items = 3)
+            @About("conductivity against time until it is back") @Limits(items = 3, mostItems = 5000)
             List<SaltReading> readings)
             implements StreamFlow {
 
@@ -162,14 +132,7 @@ public sealed interface StreamFlow {
         }
     }
 
-    /**
-     * Thin-plate V-notch weir, ISO 1438.
-     *
-     * @param angle notch angle
-     * @param head water level above the notch, upstream
-     * @param crestHeight notch above the channel bed
-     * @param channelWidth width of the approach channel
-     */
+    /** Thin-plate V-notch weir, ISO 1438. */
     @About("Thin-plate V-notch weir, ISO 1438")
     public record VNotchWeir(
             @About("notch angle") @Limits(above = 0) Quantity<Angle> angle,
@@ -177,10 +140,10 @@ public sealed interface StreamFlow {
             @About("water level above the notch, upstream") @Limits(above = 0)
             Measured<Length> head,
 
-            @About("notch above the channel bed") @Limits(above = 0) @Nullable
+            @About("notch above the channel bed") @Limits(above = 0) @CanBeAbsent @Nullable
             Quantity<Length> crestHeight,
 
-            @About("width of the approach channel") @Limits(above = 0) @Nullable
+            @About("width of the approach channel") @Limits(above = 0) @CanBeAbsent @Nullable
             Quantity<Length> channelWidth)
             implements StreamFlow {
 
@@ -190,14 +153,7 @@ public sealed interface StreamFlow {
         }
     }
 
-    /**
-     * Thin-plate rectangular weir, ISO 1438.
-     *
-     * @param width width of the notch
-     * @param head water level above the crest, upstream
-     * @param crestHeight crest above the channel bed
-     * @param channelWidth width of the approach channel
-     */
+    /** Thin-plate rectangular weir, ISO 1438. */
     @About("Thin-plate rectangular weir, ISO 1438")
     public record RectangularWeir(
             @About("width of the notch") @Limits(above = 0) Quantity<Length> width,

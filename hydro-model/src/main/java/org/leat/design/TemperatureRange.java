@@ -4,12 +4,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
 import org.leat.quantity.Si;
 
-/**
- * Lowest and highest temperature met in a year.
- *
- * @param lowest coldest met
- * @param highest hottest met
- */
+/** Lowest and highest temperature met in a year. */
 @About("Lowest and highest temperature met in a year")
 public record TemperatureRange(
         @About("coldest met") @Limits(above = 0) Quantity<Temperature> lowest,

@@ -4,19 +4,13 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Energy;
 import org.jspecify.annotations.Nullable;
 
-/**
- * A vehicle or tool battery charged from the plant.
- *
- * @param energy of one pack
- * @param cellsInSeries of the pack
- * @param ownCharger whether it is charged through its own charger
- */
+/** A vehicle or tool battery charged from the plant. */
 @About("A vehicle or tool battery charged from the plant")
 public record VehiclePack(
         @About("of one pack") @Limits(above = 0) Quantity<Energy> energy,
         @About("of the pack") @Limits(atLeast = 1) int cellsInSeries,
 
-        @About("whether it is charged through its own charger") @Nullable
+        @About("whether it is charged through its own charger") @CanBeAbsent @Nullable
         Boolean ownCharger) {
 
     public VehiclePack {

@@ -4,17 +4,12 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 
-/**
- * Way for air into the pipe.
- *
- * @param bore of the vent pipe
- * @param belowValve whether it sits below the shut-off it protects from
- */
+/** Way for air into the pipe. */
 @About("Way for air into the pipe")
 public record Vent(
         @About("of the vent pipe") @Limits(above = 0) Quantity<Length> bore,
 
-        @About("whether it sits below the shut-off it protects from") @Nullable
+        @About("whether it sits below the shut-off it protects from") @CanBeAbsent @Nullable
         Boolean belowValve) {
 
     public Vent {

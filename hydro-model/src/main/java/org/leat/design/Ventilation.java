@@ -5,21 +5,16 @@ import javax.measure.quantity.Area;
 import org.jspecify.annotations.Nullable;
 import org.leat.quantity.VolumeFlow;
 
-/**
- * Air for the battery's room.
- *
- * @param openingArea of each of two openings, low and high
- * @param airFlow of a fan
- * @param livingSpace whether people sleep or sparks occur in the same air
- */
+/** Air for the battery's room. */
 @About("Air for the battery's room")
 public record Ventilation(
-        @About("of each of two openings, low and high") @Limits(atLeast = 0) @Nullable
+        @About("of each of two openings, low and high") @Limits(atLeast = 0) @CanBeAbsent @Nullable
         Quantity<Area> openingArea,
 
-        @About("of a fan") @Limits(atLeast = 0) @Nullable Quantity<VolumeFlow> airFlow,
+        @About("of a fan") @Limits(atLeast = 0) @CanBeAbsent @Nullable
+        Quantity<VolumeFlow> airFlow,
 
-        @About("whether people sleep or sparks occur in the same air") @Nullable
+        @About("whether people sleep or sparks occur in the same air") @CanBeAbsent @Nullable
         Boolean livingSpace) {
 
     public Ventilation {

@@ -4,12 +4,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.ElectricPotential;
 import org.leat.quantity.Si;
 
-/**
- * A range of voltage.
- *
- * @param from least
- * @param to greatest
- */
+/** A range of voltage. */
 @About("A range of voltage")
 public record VoltageRange(
         @About("least") @Limits(atLeast = 0) Quantity<ElectricPotential> from,

@@ -7,23 +7,19 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * A nozzle that has been in use. Where several of one bore are open, the one measured widest stands for all of them.
- *
- * @param drilled bore when new, as listed among those open
- * @param measured bore now
- * @param runningTime since it was new
- * @param hardFaced whether the bore is of hardened steel, hard metal or ceramic
  */
 @About("A nozzle that has been in use; of several of one bore the one measured widest stands for all")
 public record WornNozzle(
         @About("bore when new, as listed among those open") @Limits(above = 0)
         Quantity<Length> drilled,
 
-        @About("bore now") @Limits(above = 0) @Nullable Quantity<Length> measured,
+        @About("bore now") @Limits(above = 0) @CanBeAbsent @Nullable
+        Quantity<Length> measured,
 
-        @About("since it was new") @Limits(atLeast = 0) @Nullable
+        @About("since it was new") @Limits(atLeast = 0) @CanBeAbsent @Nullable
         Quantity<Time> runningTime,
 
-        @About("whether the bore is of hardened steel, hard metal or ceramic") @Nullable
+        @About("whether the bore is of hardened steel, hard metal or ceramic") @CanBeAbsent @Nullable
         Boolean hardFaced) {
 
     public WornNozzle {

@@ -1,7 +1,7 @@
 /**
  * What the builder chose: one immutable record per component, and the design above them. The records are at the same
  * time the table from which design files are read and written and the JSON Schema is made: component names become
- * field names, {@code @Nullable} means optional (a list is optional unless its limits ask for items),
+ * field names, {@code @CanBeAbsent} means optional (a list is optional unless its limits ask for items),
  * and annotations carry limits and help. Uses {@code quantity} only.
  *
  * <p>For designs built in code every record has a builder, {@code PenstockBuilder.builder()} for {@link Penstock}: what

@@ -10,6 +10,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.ElementPath;
 import org.leat.design.ImpossibleValueException;
+import org.leat.design.Texts;
 
 /** Binds nodes to records, noting where each value stands and everything that is wrong. */
 final class Binder {
@@ -85,6 +86,15 @@ final class Binder {
     }
 
     private Object list(ValueType.OfList type, Node.Items node, String path) {
+        if (node.items().size() > type.most()) {
+            problems.add(
+                    ProblemKind.TOO_MANY_VALUES,
+                    node.at(),
+                    path,
+                    node.items().size() + " items",
+                    "at most " + type.most() + " items");
+            return Failed.ONE;
+        }
         List<@Nullable Object> bound = new ArrayList<>(node.items().size());
         Set<String> names = new HashSet<>();
         boolean named = type.item() instanceof ValueType.OfRecord record
@@ -118,7 +128,9 @@ final class Binder {
     }
 
     private @Nullable String name(Node item) {
-        return item instanceof Node.Fields map && parts.field(map, "name") instanceof Node.Scalar name
+        return item instanceof Node.Fields map
+                        && parts.field(map, "name") instanceof Node.Scalar name
+                        && name.text().length() <= Texts.LONGEST_NAME
                 ? name.text()
                 : null;
     }

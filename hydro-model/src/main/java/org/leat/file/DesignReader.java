@@ -7,6 +7,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.Design;
 import org.leat.design.ElementPath;
+import org.leat.design.Texts;
 
 /**
  * Reads design files, YAML 1.2 or JSON. Bad content never throws: every problem found in one pass is in the
@@ -28,7 +29,7 @@ public final class DesignReader {
 
     /** {@return what a file says, its parts files found by {@code parts}} */
     public static Reading read(Path file, PartsFinder parts) {
-        String name = file.toString();
+        String name = Texts.writable(file.toString());
         Problems problems = new Problems();
         try {
             if (!Files.isRegularFile(file)) {
@@ -52,7 +53,8 @@ public final class DesignReader {
      */
     public static Reading read(byte[] content, String name, PartsFinder parts) {
         Problems problems = new Problems();
-        return read(SourceText.decode(content, name, problems), name, parts, problems);
+        String shown = Texts.writable(name);
+        return read(SourceText.decode(content, shown, problems), shown, parts, problems);
     }
 
     /** {@return what a text says; parts files are refused} */
@@ -67,7 +69,8 @@ public final class DesignReader {
      */
     public static Reading read(String text, String name, PartsFinder parts) {
         Problems problems = new Problems();
-        return read(SourceText.check(text, name, problems), name, parts, problems);
+        String shown = Texts.writable(name);
+        return read(SourceText.check(text, shown, problems), shown, parts, problems);
     }
 
     private static Reading read(@Nullable String text, String name, PartsFinder finder, Problems problems) {

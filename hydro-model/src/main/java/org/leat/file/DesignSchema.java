@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import org.leat.design.About;
 import org.leat.design.Design;
 import org.leat.design.Limits;
+import org.leat.design.Texts;
 import org.leat.quantity.QuantityKind;
 
 /**
@@ -66,6 +67,9 @@ public final class DesignSchema {
         }
         for (Shape.Field field : shape.fields()) {
             ObjectNode property = value(field.type(), field.limits());
+            if (field.key().equals("name") && field.type() == ValueType.Simple.TEXT) {
+                property.put("maxLength", Texts.LONGEST_NAME);
+            }
             property.put("description", field.about());
             properties.set(field.key(), property);
             if (field.required()) {
@@ -97,6 +101,7 @@ public final class DesignSchema {
             if (limits != null && limits.items() > 0) {
                 out.put("minItems", limits.items());
             }
+            out.put("maxItems", list.most());
             out.set("items", value(list.item(), limits));
             return out;
         }
@@ -129,7 +134,7 @@ public final class DesignSchema {
                         .put("pattern", "^[0-9]{4}-[0-9]{2}-[0-9]{2}$");
             case PLAIN -> {
                 ObjectNode out = NODES.objectNode();
-                out.putArray("type").add("string").add("number");
+                out.putArray("type").add("string").add("number").add("boolean");
                 yield out;
             }
         };

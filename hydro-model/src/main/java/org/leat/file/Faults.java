@@ -39,12 +39,12 @@ final class Faults {
         }
     }
 
-    /** Reports what passes a limit, of the values that could be bound; {@return whether anything does} */
+    /** {@return whether anything passes a limit, of the values that could be bound} It is reported. */
     boolean ofLimits(Shape shape, @Nullable Object[] values, String path, boolean plain) {
         boolean any = false;
         for (Shape.Field field : shape.fields()) {
             Object value = values[field.index()];
-            if (value == null || field.limits() == null) {
+            if (value == null) {
                 continue;
             }
             String at = plain ? path : ElementPath.field(path, field.key());

@@ -10,8 +10,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.ElementPath;
+import org.leat.design.Texts;
 import org.snakeyaml.engine.v2.api.LoadSettings;
-import org.snakeyaml.engine.v2.api.lowlevel.Parse;
 import org.snakeyaml.engine.v2.common.Anchor;
 import org.snakeyaml.engine.v2.common.ScalarStyle;
 import org.snakeyaml.engine.v2.events.AliasEvent;
@@ -24,7 +24,10 @@ import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 import org.snakeyaml.engine.v2.nodes.Tag;
+import org.snakeyaml.engine.v2.parser.Parser;
+import org.snakeyaml.engine.v2.parser.ParserImpl;
 import org.snakeyaml.engine.v2.resolver.CoreScalarResolver;
+import org.snakeyaml.engine.v2.scanner.StreamReader;
 
 /**
  * Reads the parser's events into nodes, without recursion and with a depth limit of its own. Aliases, anchors, merge
@@ -89,10 +92,10 @@ final class NodeReader {
 
     private void run(String text) {
         try {
-            for (Event event : new Parse(LoadSettings.builder().build()).parseString(text)) {
-                if (!take(event)) {
-                    break;
-                }
+            LoadSettings settings = LoadSettings.builder().build();
+            Parser events = new ParserImpl(settings, new StreamReader(settings, text));
+            while (events.hasNext() && take(events.next())) {
+                // what it says is placed as it comes
             }
         } catch (MarkedYamlEngineException e) {
             Position at = e.getProblemMark().map(m -> at(m, m)).orElse(Position.startOf(file));
@@ -144,6 +147,12 @@ final class NodeReader {
     private Node scalar(ScalarEvent event) {
         refuse(event, event.getTag());
         String text = event.getValue();
+        int odd = Texts.firstUnwritable(text);
+        if (odd >= 0) {
+            String code = Texts.code(text.codePointAt(odd));
+            problems.add(ProblemKind.CONTROL_CHARACTER, at(event), path(), code, "text");
+            text = Texts.writable(text);
+        }
         Tag tag = event.isPlain() ? TYPES.resolve(text, true) : Tag.STR;
         ScalarStyle style = event.getScalarStyle();
         boolean inline = event.getAnchor().isEmpty()

@@ -7,14 +7,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.leat.design.Design;
 import org.leat.design.ElementPath;
+import org.leat.design.Texts;
 
 /** The named parts of a design's parts files, and taking them. */
 final class Parts {
 
     static final String KEY = "part";
     static final String LIST = "parts";
-    private static final int MOST_FILES = 20;
 
     private final Map<String, Node.Fields> byName = new LinkedHashMap<>();
     private final Problems problems;
@@ -37,19 +38,11 @@ final class Parts {
         Node list = root instanceof Node.Fields map ? map.fields().get(LIST) : null;
         if (list instanceof Node.Items items) {
             Set<String> seen = new LinkedHashSet<>();
-            for (int i = 0; i < items.items().size() && i < MOST_FILES; i++) {
+            for (int i = 0; i < Math.min(items.items().size(), Design.MOST_PARTS_FILES); i++) {
                 Node item = items.items().get(i);
                 if (item instanceof Node.Scalar name && seen.add(name.text())) {
                     parts.file(name, "/" + LIST + "[" + i + "]", finder);
                 }
-            }
-            if (items.items().size() > MOST_FILES) {
-                problems.add(
-                        ProblemKind.TOO_MANY_VALUES,
-                        list.at(),
-                        "/" + LIST,
-                        items.items().size() + " files",
-                        "at most " + MOST_FILES);
             }
         }
         return parts;
@@ -58,12 +51,13 @@ final class Parts {
     private void file(Node.Scalar name, String path, PartsFinder finder) {
         PartsFinder.Found found = finder.find(name.text());
         if (found instanceof PartsFinder.Content content) {
-            String text = SourceText.decode(content.bytes(), content.displayName(), problems);
+            String shown = Texts.writable(content.displayName());
+            String text = SourceText.decode(content.bytes(), shown, problems);
             if (text == null) {
                 incomplete = true;
                 return;
             }
-            NodeReader.Result result = NodeReader.read(text, content.displayName(), problems);
+            NodeReader.Result result = NodeReader.read(text, shown, problems);
             incomplete |= result.broken();
             if (result.root() != null) {
                 add(result.root());

@@ -7,6 +7,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import org.leat.design.Texts;
 
 /** Finds the parts files a design names. May be implemented by whoever keeps designs elsewhere than in files. */
 @FunctionalInterface
@@ -83,7 +84,7 @@ public interface PartsFinder {
             if (!anywhere && !file.toRealPath().startsWith(home.toRealPath())) {
                 return new Outside();
             }
-            return new Content(Bytes.read(file), file.toString());
+            return new Content(Bytes.read(file), Texts.writable(file.toString()));
         } catch (IOException e) {
             return new Missing("cannot be opened");
         }

@@ -15,10 +15,17 @@ public final class Positions {
 
     private final String file;
     private final Map<String, Position> byPath;
+    private final String source;
 
     Positions(String file, Map<String, Position> byPath) {
+        this(file, byPath, "");
+    }
+
+    /** @param source the whole file, for places within its values */
+    Positions(String file, Map<String, Position> byPath, String source) {
         this.file = file;
         this.byPath = Collections.unmodifiableMap(new LinkedHashMap<>(byPath));
+        this.source = source;
     }
 
     /** {@return positions that know nothing but the file's name, for a design built in code} */
@@ -45,6 +52,20 @@ public final class Positions {
     public Position of(String path) {
         Position found = nearest(byPath, path);
         return found == null ? Position.startOf(file) : found;
+    }
+
+    /**
+     * {@return where a character of a text stands, however the text is quoted, folded or indented in the file} Of a value
+     * that is in no file, where its nearest parent stands.
+     *
+     * @param path of the text
+     * @param text as it was read
+     * @param line of the character in the text, from one
+     * @param column of it in its line, in code points, from one
+     */
+    public Position within(String path, String text, int line, int column) {
+        Position start = exactly(path);
+        return start == null || source.isEmpty() ? of(path) : new SourceWalk(source, start).of(text, line, column);
     }
 
     static @Nullable Position nearest(Map<String, Position> byPath, String path) {

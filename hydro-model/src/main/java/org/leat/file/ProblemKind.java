@@ -2,7 +2,7 @@ package org.leat.file;
 
 import java.util.Locale;
 
-/** What can be wrong with a design file, a settings file or a log. */
+/** What can be wrong with a design file, a settings file, a rule file or a log. */
 public enum ProblemKind {
     /** The file cannot be opened or is no ordinary file; expected: why. */
     UNREADABLE,
@@ -100,6 +100,12 @@ public enum ProblemKind {
     SETTINGS_CYCLE,
     /** No pack is called that; expected: why. */
     UNKNOWN_PACK,
+    /** A name in an expression that nothing has; hint: the nearest. */
+    UNKNOWN_NAME,
+    /** An expression that is none, does not fit, or cannot be computed; expected: what would do. */
+    EXPRESSION,
+    /** A placeholder of a text that nothing fills, or not so; expected: what would do. */
+    PLACEHOLDER,
     /** A log that is none of ours; expected: what is. */
     NOT_OUR_LOG,
     /** More values than any design holds, or more parts files. */

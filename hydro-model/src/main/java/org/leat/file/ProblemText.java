@@ -14,13 +14,18 @@ public final class ProblemText {
         return safe(problem.position().toString()) + ": " + of(problem);
     }
 
-    /** {@return the sentence, without position} */
+    /** {@return path and sentence, without position} */
     public static String of(Problem p) {
         String where = p.path().equals(ElementPath.ROOT) ? "" : p.path() + ": ";
-        return safe(where + sentence(p));
+        return safe(where + worded(p));
     }
 
-    private static String sentence(Problem p) {
+    /** {@return the sentence, without position and path} */
+    public static String sentence(Problem p) {
+        return safe(worded(p));
+    }
+
+    private static String worded(Problem p) {
         String found = "\"" + p.found() + "\"";
         return switch (p.kind()) {
             case UNREADABLE -> "the file cannot be read; expected " + p.expected();
@@ -69,6 +74,9 @@ public final class ProblemText {
             case SETTINGS_FILE_MISSING -> "the settings file " + found + " cannot be read: " + p.expected();
             case SETTINGS_CYCLE -> "the settings file " + found + " builds on itself: " + p.expected();
             case UNKNOWN_PACK -> "the pack " + found + " cannot be loaded: " + p.expected();
+            case UNKNOWN_NAME -> "nothing is called " + found + meant(p, "known here");
+            case EXPRESSION -> "found " + p.found() + "; expected " + p.expected() + about(p);
+            case PLACEHOLDER -> "found " + p.found() + "; expected " + p.expected() + listed(": ", p.choices());
             case NOT_OUR_LOG -> "found " + p.found() + "; expected " + p.expected();
             case IMPOSSIBLE_VALUE -> "found " + p.found() + ", which cannot be; expected " + p.expected();
             case CONTRADICTION -> "found " + p.found() + ", which contradicts the rest; expected " + p.expected();
@@ -77,7 +85,9 @@ public final class ProblemText {
             case PARTS_NOT_ALLOWED -> "the parts file " + found + " cannot be looked up for a design without a folder";
             case UNKNOWN_PART -> "no part is called " + found + meant(p, "known");
             case PART_CYCLE -> "the part " + found + " takes itself: " + p.expected();
-            case TOO_MANY_VALUES -> "too much for one design; expected " + p.expected();
+            case TOO_MANY_VALUES ->
+                "too much for one design" + (p.found().isEmpty() ? "" : ": " + p.found()) + "; expected "
+                        + p.expected();
             case MORE_PROBLEMS -> "more problems follow; the first " + p.found() + " are listed";
         };
     }

@@ -4,12 +4,16 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import org.leat.design.ElementPath;
+import org.leat.design.Texts;
 
 /** Collects problems, a hundred at most. */
 final class Problems {
 
     static final int LIMIT = 100;
     private static final int LONGEST = 60;
+    private static final int LONGEST_PATH = 200;
+    private static final int LONGEST_EXPECTED = 1000;
+    private static final int MOST_CHOICES = 100;
 
     private final List<Problem> list = new ArrayList<>();
     private boolean more;
@@ -30,8 +34,17 @@ final class Problems {
             more = true;
             return;
         }
-        Problem problem =
-                new Problem(kind, at, shortened(path, 200), shortened(found, LONGEST), expected, hint, choices);
+        Problem problem = new Problem(
+                kind,
+                at,
+                shortened(path, LONGEST_PATH),
+                shortened(found, LONGEST),
+                shortened(expected, LONGEST_EXPECTED),
+                shortened(hint, LONGEST_EXPECTED),
+                choices.stream()
+                        .limit(MOST_CHOICES)
+                        .map(c -> shortened(c, LONGEST))
+                        .toList());
         if (!list.contains(problem)) {
             list.add(problem);
         }
@@ -52,11 +65,12 @@ final class Problems {
         return List.copyOf(sorted);
     }
 
+    /** No longer than that, and nothing in it that a report cannot hold. */
     static String shortened(String text, int longest) {
         if (text.length() <= longest) {
-            return text;
+            return Texts.writable(text);
         }
         int end = Character.isHighSurrogate(text.charAt(longest - 1)) ? longest - 1 : longest;
-        return text.substring(0, end) + "\u2026";
+        return Texts.writable(text.substring(0, end)) + "\u2026";
     }
 }

@@ -4,12 +4,16 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.ElementPath;
+import org.leat.design.Texts;
+import org.snakeyaml.engine.v2.nodes.Tag;
 
 /**
- * Reads files of other formats than a design's, YAML 1.2 or JSON, into a public record made of the same kinds of parts:
+ * Reads files of other formats than a design's, YAML 1.2 or JSON, into a record made of the same kinds of parts:
  * texts, numbers, quantities, words, days, lists, mappings by name, further records. Bad content never throws; memory and
  * time are bounded whatever the file holds.
  */
@@ -23,14 +27,15 @@ public final class RecordReader {
      * @param name to be shown as the file's name
      */
     public static <R extends Record> Filled<R> read(Class<R> type, Path file, String name) {
+        String shown = Texts.writable(name);
         Problems problems = new Problems();
         try {
             if (!Files.isRegularFile(file)) {
-                return unreadable(name, Files.exists(file) ? "an ordinary file" : "a file that exists", problems);
+                return unreadable(shown, Files.exists(file) ? "an ordinary file" : "a file that exists", problems);
             }
-            return read(type, SourceText.decode(Bytes.read(file), name, problems), name, problems);
+            return read(type, SourceText.decode(Bytes.read(file), shown, problems), shown, problems);
         } catch (IOException | SecurityException e) {
-            return unreadable(name, "a file that may be read", problems);
+            return unreadable(shown, "a file that may be read", problems);
         }
     }
 
@@ -41,8 +46,9 @@ public final class RecordReader {
      * @throws IOException if the stream cannot be read
      */
     public static <R extends Record> Filled<R> read(Class<R> type, InputStream in, String name) throws IOException {
+        String shown = Texts.writable(name);
         Problems problems = new Problems();
-        return read(type, SourceText.decode(in.readNBytes(SourceText.LIMIT + 1), name, problems), name, problems);
+        return read(type, SourceText.decode(in.readNBytes(SourceText.LIMIT + 1), shown, problems), shown, problems);
     }
 
     /**
@@ -51,8 +57,39 @@ public final class RecordReader {
      * @param name to be shown as the file's name
      */
     public static <R extends Record> Filled<R> read(Class<R> type, String text, String name) {
+        String shown = Texts.writable(name);
         Problems problems = new Problems();
-        return read(type, SourceText.check(text, name, problems), name, problems);
+        return read(type, SourceText.check(text, shown, problems), shown, problems);
+    }
+
+    /**
+     * {@return what a content says that stands in no file, judged as if it did}
+     *
+     * @param content fields by name: texts, whole numbers, lists and mappings of them
+     * @param name to be shown as the file's name
+     * @throws IllegalArgumentException if it holds anything else
+     */
+    public static <R extends Record> Filled<R> read(Class<R> type, Map<String, ?> content, String name) {
+        Problems problems = new Problems();
+        return bind(type, node(content, Position.startOf(name)), false, name, "", problems);
+    }
+
+    private static Node node(Object value, Position at) {
+        if (value instanceof Map<?, ?> map) {
+            Map<String, Node> fields = new LinkedHashMap<>();
+            map.forEach((key, item) -> fields.put((String) key, node(item, at)));
+            return new Node.Fields(fields, Map.of(), at);
+        }
+        if (value instanceof List<?> list) {
+            return new Node.Items(list.stream().map(item -> node(item, at)).toList(), at);
+        }
+        if (value instanceof Integer) {
+            return new Node.Scalar(value.toString(), Tag.INT, false, at);
+        }
+        if (value instanceof String text) {
+            return new Node.Scalar(text, Tag.STR, false, at);
+        }
+        throw new IllegalArgumentException("no file can hold " + value.getClass());
     }
 
     /** {@return the JSON Schema (2020-12) of such files, as JSON text} */
@@ -67,13 +104,21 @@ public final class RecordReader {
         }
         NodeReader.Result nodes = NodeReader.read(text, name, problems);
         Node root = nodes.root();
-        if (root == null || DesignReader.newer(root, problems)) {
+        if (root == null) {
             return new Filled<>(null, problems.sorted(), new Positions(name, Map.of()));
         }
-        Binder binder = new Binder(problems, Parts.none(problems), nodes.broken());
+        return bind(type, root, nodes.broken(), name, text, problems);
+    }
+
+    private static <R extends Record> Filled<R> bind(
+            Class<R> type, Node root, boolean broken, String name, String text, Problems problems) {
+        if (DesignReader.newer(root, problems)) {
+            return new Filled<>(null, problems.sorted(), new Positions(name, Map.of()));
+        }
+        Binder binder = new Binder(problems, Parts.none(problems), broken);
         Object bound = binder.bind(new ValueType.OfRecord(type), root, ElementPath.ROOT);
         R record = problems.none() && type.isInstance(bound) ? type.cast(bound) : null;
-        return new Filled<>(record, problems.sorted(), new Positions(name, binder.positions()));
+        return new Filled<>(record, problems.sorted(), new Positions(name, binder.positions(), text));
     }
 
     private static <R extends Record> Filled<R> unreadable(String name, String expected, Problems problems) {

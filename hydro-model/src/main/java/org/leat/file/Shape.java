@@ -12,6 +12,8 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.About;
+import org.leat.design.CanBeAbsent;
+import org.leat.design.Demand;
 import org.leat.design.Limits;
 
 /**
@@ -90,7 +92,9 @@ record Shape(Class<?> type, List<Field> fields, Map<String, Field> byKey, Method
 
     private static Shape derive(Class<?> type) {
         try {
-            MethodHandles.Lookup lookup = MethodHandles.publicLookup();
+            // a record of another module need not be public: its module opens the package to this one
+            Shape.class.getModule().addReads(type.getModule());
+            MethodHandles.Lookup lookup = MethodHandles.privateLookupIn(type, MethodHandles.lookup());
             List<Field> fields = new ArrayList<>();
             Map<String, Field> byKey = new LinkedHashMap<>();
             RecordComponent[] components = type.getRecordComponents();
@@ -101,11 +105,11 @@ record Shape(Class<?> type, List<Field> fields, Map<String, Field> byKey, Method
                 MethodHandle accessor =
                         lookup.unreflect(c.getAccessor()).asType(MethodType.methodType(Object.class, Object.class));
                 String key = Names.ofComponent(c.getName());
-                Field field = new Field(i, c, key, ValueType.of(c.getGenericType()), required(c), accessor);
+                Field field = new Field(i, c, key, type(c), required(c), accessor);
                 fields.add(field);
                 byKey.put(key, field);
             }
-            MethodHandle constructor = lookup.unreflectConstructor(type.getConstructor(types))
+            MethodHandle constructor = lookup.unreflectConstructor(type.getDeclaredConstructor(types))
                     .asFixedArity()
                     .asType(MethodType.genericMethodType(types.length))
                     .asSpreader(Object[].class, types.length);
@@ -113,6 +117,13 @@ record Shape(Class<?> type, List<Field> fields, Map<String, Field> byKey, Method
         } catch (ReflectiveOperationException e) {
             throw new IllegalArgumentException("no file can hold " + type, e);
         }
+    }
+
+    private static ValueType type(RecordComponent c) {
+        ValueType type = ValueType.of(c.getGenericType());
+        return type instanceof ValueType.OfList list
+                ? new ValueType.OfList(list.item(), Demand.mostItems(c.getAnnotation(Limits.class)))
+                : type;
     }
 
     private static boolean required(RecordComponent c) {
@@ -123,11 +134,13 @@ record Shape(Class<?> type, List<Field> fields, Map<String, Field> byKey, Method
             Limits limits = c.getAnnotation(Limits.class);
             return limits != null && limits.items() > 0;
         }
+        boolean absent = c.isAnnotationPresent(CanBeAbsent.class);
         for (Annotation a : c.getAnnotatedType().getAnnotations()) {
-            if (a.annotationType() == Nullable.class) {
-                return false;
+            if (!absent && a.annotationType().getName().equals("org.jspecify.annotations.Nullable")) {
+                throw new IllegalArgumentException(c.getDeclaringRecord().getSimpleName() + "." + c.getName()
+                        + " is @Nullable, but not @CanBeAbsent");
             }
         }
-        return true;
+        return !absent;
     }
 }

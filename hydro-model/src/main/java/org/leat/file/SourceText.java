@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.ElementPath;
+import org.leat.design.Texts;
 import org.snakeyaml.engine.v2.scanner.StreamReader;
 
 /** Bytes to text: at most a mebibyte, strict UTF-8, no characters that a text file cannot hold. */
@@ -56,7 +57,7 @@ final class SourceText {
         for (int i = 0; i < text.length(); ) {
             int c = text.codePointAt(i);
             if (c < ' ' ? c != '\n' && c != '\r' && c != '\t' : c > '~' && !StreamReader.isPrintable(c)) {
-                String code = String.format(Locale.ROOT, "U+%04X", c);
+                String code = Texts.code(c);
                 problems.add(ProblemKind.CONTROL_CHARACTER, position(text, i, file), ElementPath.ROOT, code, "text");
                 return null;
             }

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
+import org.leat.design.Limits;
 import org.leat.design.Plain;
 import org.leat.quantity.Measured;
 import org.leat.quantity.QuantityKind;
@@ -92,8 +93,12 @@ sealed interface ValueType {
         }
     }
 
-    /** A list. */
-    record OfList(ValueType item) implements ValueType {
+    /**
+     * A list.
+     *
+     * @param most how many items it may have
+     */
+    record OfList(ValueType item, int most) implements ValueType {
         @Override
         public String label() {
             return "a list";
@@ -116,7 +121,7 @@ sealed interface ValueType {
                 return new OfNames(of(p.getActualTypeArguments()[1]));
             }
             if (p.getRawType() == List.class) {
-                return new OfList(of(argument));
+                return new OfList(of(argument), Limits.MOST_ITEMS);
             }
             if (p.getRawType() == Quantity.class || p.getRawType() == Measured.class) {
                 return new OfQuantity(QuantityKind.of((Class<?>) argument), p.getRawType() == Measured.class);

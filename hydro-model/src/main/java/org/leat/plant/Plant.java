@@ -2,7 +2,22 @@ package org.leat.plant;
 
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
+import org.leat.catalogue.Catalogue;
 import org.leat.design.Design;
+import org.leat.plant.cases.Cases;
+import org.leat.plant.cases.Running;
+import org.leat.plant.derive.Assumption;
+import org.leat.plant.derive.Derivation;
+import org.leat.plant.derive.Derived;
+import org.leat.plant.numbers.AlternatorNumbers;
+import org.leat.plant.numbers.Amount;
+import org.leat.plant.numbers.BatteryNumbers;
+import org.leat.plant.numbers.NozzleGroup;
+import org.leat.plant.numbers.PenstockNumbers;
+import org.leat.plant.numbers.PlantNumbers;
+import org.leat.plant.numbers.RegulatorNumbers;
+import org.leat.plant.numbers.RunnerNumbers;
 
 /**
  * A design as SI numbers, with every default it took written down, and solved on demand. Immutable and safe to share
@@ -14,27 +29,13 @@ import org.leat.design.Design;
 public final class Plant {
 
     private final Design design;
-    private final PlantNumbers numbers;
-    private final List<Assumption> assumptions;
-    private final List<Amount.Unknown> unsolvable;
-    private final Solver solver;
-    private final List<Assume.Part<?>> parts;
-    private final Once<Cases> cases;
+    private final Derived derived;
+    private final Cases cases;
 
-    Plant(
-            Design design,
-            PlantNumbers numbers,
-            List<Assumption> assumptions,
-            List<Amount.Unknown> unsolvable,
-            Solver solver,
-            List<Assume.Part<?>> parts) {
+    private Plant(Design design, Derived derived, Cases cases) {
         this.design = design;
-        this.numbers = numbers;
-        this.assumptions = List.copyOf(assumptions);
-        this.unsolvable = List.copyOf(unsolvable);
-        this.solver = solver;
-        this.parts = parts;
-        this.cases = new Once<>(() -> new Cases(this, solver));
+        this.derived = derived;
+        this.cases = cases;
     }
 
     /** {@return the plant of a design} */
@@ -49,12 +50,22 @@ public final class Plant {
      *     assumed for have no effect
      */
     public static Plant of(Design design, Map<String, Double> assumedInstead) {
-        return Derivation.of(design, assumedInstead, null);
+        return of(design, assumedInstead, Catalogue.shipped());
+    }
+
+    /** {@return the plant of a design, derived with tables of one's own} */
+    public static Plant of(Design design, Catalogue catalogue) {
+        return of(design, Map.of(), catalogue);
+    }
+
+    private static Plant of(Design design, Map<String, Double> assumedInstead, Catalogue catalogue) {
+        Derived derived = Derivation.of(design, assumedInstead, catalogue);
+        return new Plant(design, derived, Cases.of(design, derived.numbers(), derived.unsolvable()));
     }
 
     /** {@return the plant of another design} What both have in common is not solved again. */
     public Plant like(Design other) {
-        return Derivation.of(other, Map.of(), this);
+        return near(other, Derivation.of(other, Map.of(), derived));
     }
 
     /**
@@ -63,7 +74,7 @@ public final class Plant {
      * @param assumedInstead as in {@link #of(Design, Map)}
      */
     public Plant like(Map<String, Double> assumedInstead) {
-        return Derivation.of(design, assumedInstead, this);
+        return near(design, Derivation.of(design, assumedInstead, derived));
     }
 
     /** {@return what the plant was derived from} */
@@ -71,24 +82,29 @@ public final class Plant {
         return design;
     }
 
+    /** {@return the tables it was derived with} */
+    public Catalogue catalogue() {
+        return derived.catalogue();
+    }
+
     /** {@return every number} */
     public PlantNumbers numbers() {
-        return numbers;
+        return derived.numbers();
     }
 
     /** {@return what had to be assumed, in the order of the design's fields} */
     public List<Assumption> assumptions() {
-        return assumptions;
+        return derived.assumptions();
     }
 
     /** {@return the numbers without which nothing can be solved; empty where it can} */
     public List<Amount.Unknown> unsolvable() {
-        return unsolvable;
+        return derived.unsolvable();
     }
 
     /** {@return the plant in each situation; solved once, piece by piece as it is asked for} */
     public Cases solve() {
-        return cases.get();
+        return cases;
     }
 
     /**
@@ -97,120 +113,50 @@ public final class Plant {
      * @throws IllegalStateException where {@link #unsolvable()} is not empty
      */
     public Running running(NozzleGroup nozzles) {
-        return solver.running(nozzles);
+        return cases.running(nozzles);
+    }
+
+    /** {@return the same plant with other numbers} */
+    public Plant withNumbers(PlantNumbers changed) {
+        return near(design, derived.with(changed));
+    }
+
+    /** {@return the same plant with its numbers changed} */
+    public Plant with(UnaryOperator<PlantNumbers> change) {
+        return withNumbers(change.apply(numbers()));
     }
 
     /** {@return the same plant with another penstock} */
     public Plant withPenstock(PenstockNumbers penstock) {
-        return with(new PlantNumbers(
-                numbers.site(),
-                numbers.water(),
-                penstock,
-                numbers.nozzles(),
-                numbers.runner(),
-                numbers.alternator(),
-                numbers.rectifier(),
-                numbers.cables(),
-                numbers.busResistance(),
-                numbers.regulator(),
-                numbers.dumpLoad(),
-                numbers.battery()));
+        return withNumbers(numbers().withPenstock(penstock));
     }
 
     /** {@return the same plant with another runner} */
     public Plant withRunner(RunnerNumbers runner) {
-        return with(new PlantNumbers(
-                numbers.site(),
-                numbers.water(),
-                numbers.penstock(),
-                numbers.nozzles(),
-                runner,
-                numbers.alternator(),
-                numbers.rectifier(),
-                numbers.cables(),
-                numbers.busResistance(),
-                numbers.regulator(),
-                numbers.dumpLoad(),
-                numbers.battery()));
+        return withNumbers(numbers().withRunner(runner));
     }
 
     /** {@return the same plant with another alternator, or the same one wound or joined otherwise} */
     public Plant withAlternator(AlternatorNumbers alternator) {
-        return with(new PlantNumbers(
-                numbers.site(),
-                numbers.water(),
-                numbers.penstock(),
-                numbers.nozzles(),
-                numbers.runner(),
-                alternator,
-                numbers.rectifier(),
-                numbers.cables(),
-                numbers.busResistance(),
-                numbers.regulator(),
-                numbers.dumpLoad(),
-                numbers.battery()));
+        return withNumbers(numbers().withAlternator(alternator));
     }
 
     /** {@return the same plant with another battery} */
     public Plant withBattery(BatteryNumbers battery) {
-        return with(new PlantNumbers(
-                numbers.site(),
-                numbers.water(),
-                numbers.penstock(),
-                numbers.nozzles(),
-                numbers.runner(),
-                numbers.alternator(),
-                numbers.rectifier(),
-                numbers.cables(),
-                numbers.busResistance(),
-                numbers.regulator(),
-                numbers.dumpLoad(),
-                battery));
+        return withNumbers(numbers().withBattery(battery));
     }
 
     /** {@return the same plant with another regulator} */
     public Plant withRegulator(RegulatorNumbers regulator) {
-        return with(new PlantNumbers(
-                numbers.site(),
-                numbers.water(),
-                numbers.penstock(),
-                numbers.nozzles(),
-                numbers.runner(),
-                numbers.alternator(),
-                numbers.rectifier(),
-                numbers.cables(),
-                numbers.busResistance(),
-                regulator,
-                numbers.dumpLoad(),
-                numbers.battery()));
+        return withNumbers(numbers().withRegulator(regulator));
     }
 
     /** {@return the same plant with other cable resistances} */
     public Plant withBusResistance(PlantNumbers.BusResistance busResistance) {
-        return with(new PlantNumbers(
-                numbers.site(),
-                numbers.water(),
-                numbers.penstock(),
-                numbers.nozzles(),
-                numbers.runner(),
-                numbers.alternator(),
-                numbers.rectifier(),
-                numbers.cables(),
-                busResistance,
-                numbers.regulator(),
-                numbers.dumpLoad(),
-                numbers.battery()));
+        return withNumbers(numbers().withBusResistance(busResistance));
     }
 
-    private Plant with(PlantNumbers changed) {
-        return new Plant(design, changed, assumptions, unsolvable, solver.with(changed), parts);
-    }
-
-    Solver solver() {
-        return solver;
-    }
-
-    List<Assume.Part<?>> parts() {
-        return parts;
+    private Plant near(Design other, Derived changed) {
+        return new Plant(other, changed, cases.near(other, changed.numbers(), changed.unsolvable()));
     }
 }

@@ -1,6 +1,7 @@
 /**
- * The plant as one machine: a design turned into SI numbers with every default written down, and solved in each
- * situation that matters. Uses the design, the catalogue and the laws of water, wheel and electricity; knows no file.
+ * The plant as one machine: {@link org.leat.plant.Plant} turns a design into SI numbers with every default written down
+ * ({@code derive}, {@code numbers}), and solves it in each situation that matters ({@code solve}, {@code cases}). Uses the
+ * design, the catalogue and the laws of water, runner and electricity; knows no file.
  */
 @NullMarked
 package org.leat.plant;

@@ -24,45 +24,49 @@ import javax.measure.quantity.Volume;
 
 /** What a number with a unit measures. Each kind has one SI unit, in which all computing is done. */
 public enum QuantityKind {
-    LENGTH("length", Length.class, "m"),
-    AREA("area", Area.class, "m²"),
-    VOLUME("volume", Volume.class, "m³"),
-    VOLUME_FLOW("flow", VolumeFlow.class, "m³/s"),
-    SPEED("speed", Speed.class, "m/s"),
-    PRESSURE("pressure", Pressure.class, "Pa"),
-    TEMPERATURE("temperature", Temperature.class, "K"),
-    TEMPERATURE_DIFFERENCE("temperature difference", TemperatureDifference.class, "K"),
-    TIME("time", Time.class, "s"),
-    MASS("mass", Mass.class, "kg"),
-    FORCE("force", Force.class, "N"),
-    TORQUE("torque", Torque.class, "N·m"),
-    POWER("power", Power.class, "W"),
-    ENERGY("energy", Energy.class, "J"),
-    CURRENT("current", ElectricCurrent.class, "A"),
-    VOLTAGE("voltage", ElectricPotential.class, "V"),
-    RESISTANCE("resistance", ElectricResistance.class, "\u03A9"),
-    INDUCTANCE("inductance", ElectricInductance.class, "H"),
-    CAPACITANCE("capacitance", ElectricCapacitance.class, "F"),
-    CHARGE("charge", ElectricCharge.class, "C"),
-    FREQUENCY("frequency", Frequency.class, "Hz"),
-    ROTATIONAL_SPEED("rotational speed", RotationalSpeed.class, "rad/s"),
-    ANGLE("angle", Angle.class, "rad"),
-    RATIO("ratio", Dimensionless.class, "1"),
-    THERMAL_RESISTANCE("thermal resistance", ThermalResistance.class, "K/W"),
-    SPEED_PER_VOLTAGE("speed per voltage", SpeedPerVoltage.class, "rad/(s·V)"),
-    VOLTAGE_PER_TEMPERATURE("voltage per temperature", VoltagePerTemperature.class, "V/K"),
-    CONDUCTIVITY("conductivity", Conductivity.class, "S/m"),
-    SHARE_PER_TEMPERATURE("share per temperature", SharePerTemperature.class, "1/K"),
-    INERTIA("moment of inertia", MomentOfInertia.class, "kg·m²");
+    LENGTH("length", Length.class, "m", 1e-8, 1e6),
+    AREA("area", Area.class, "m²", 1e-10, 1e6),
+    VOLUME("volume", Volume.class, "m³", 1e-7, 1e6),
+    VOLUME_FLOW("flow", VolumeFlow.class, "m³/s", 1e-9, 1e5),
+    SPEED("speed", Speed.class, "m/s", 1e-6, 1e4),
+    PRESSURE("pressure", Pressure.class, "Pa", 1e-3, 1e13),
+    TEMPERATURE("temperature", Temperature.class, "K", 1e-6, 1e4),
+    TEMPERATURE_DIFFERENCE("temperature difference", TemperatureDifference.class, "K", 1e-6, 1e4),
+    TIME("time", Time.class, "s", 1e-6, 1e10),
+    MASS("mass", Mass.class, "kg", 1e-6, 1e7),
+    FORCE("force", Force.class, "N", 1e-6, 1e10),
+    TORQUE("torque", Torque.class, "N·m", 1e-6, 1e9),
+    POWER("power", Power.class, "W", 1e-6, 1e10),
+    ENERGY("energy", Energy.class, "J", 1e-3, 1e15),
+    CURRENT("current", ElectricCurrent.class, "A", 1e-6, 1e7),
+    VOLTAGE("voltage", ElectricPotential.class, "V", 1e-6, 1e7),
+    RESISTANCE("resistance", ElectricResistance.class, "\u03A9", 1e-9, 1e9),
+    INDUCTANCE("inductance", ElectricInductance.class, "H", 1e-12, 1e4),
+    CAPACITANCE("capacitance", ElectricCapacitance.class, "F", 1e-15, 1e4),
+    CHARGE("charge", ElectricCharge.class, "C", 1e-3, 1e11),
+    FREQUENCY("frequency", Frequency.class, "Hz", 1e-3, 1e9),
+    ROTATIONAL_SPEED("rotational speed", RotationalSpeed.class, "rad/s", 1e-6, 1e6),
+    ANGLE("angle", Angle.class, "rad", 1e-9, 1e4),
+    RATIO("ratio", Dimensionless.class, "1", 1e-9, 1e9),
+    THERMAL_RESISTANCE("thermal resistance", ThermalResistance.class, "K/W", 1e-6, 1e6),
+    SPEED_PER_VOLTAGE("speed per voltage", SpeedPerVoltage.class, "rad/(s·V)", 1e-6, 1e6),
+    VOLTAGE_PER_TEMPERATURE("voltage per temperature", VoltagePerTemperature.class, "V/K", 1e-9, 1e4),
+    CONDUCTIVITY("conductivity", Conductivity.class, "S/m", 1e-9, 1e6),
+    SHARE_PER_TEMPERATURE("share per temperature", SharePerTemperature.class, "1/K", 1e-9, 100),
+    INERTIA("moment of inertia", MomentOfInertia.class, "kg·m²", 1e-12, 1e9);
 
     private final String label;
     private final Class<? extends Quantity<?>> type;
     private final String siSymbol;
+    private final double least;
+    private final double greatest;
 
-    QuantityKind(String label, Class<? extends Quantity<?>> type, String siSymbol) {
+    QuantityKind(String label, Class<? extends Quantity<?>> type, String siSymbol, double least, double greatest) {
         this.label = label;
         this.type = type;
         this.siSymbol = siSymbol;
+        this.least = least;
+        this.greatest = greatest;
     }
 
     /** {@return the kind's name in plain words} */
@@ -78,6 +82,16 @@ public enum QuantityKind {
     /** {@return the symbol of the kind's SI unit, "1" for a ratio} */
     public String siSymbol() {
         return siSymbol;
+    }
+
+    /** {@return the least there can be of it in any plant, unless there is none, in SI: far below what anybody measures} */
+    public double least() {
+        return least;
+    }
+
+    /** {@return the most there can be of it in any plant, in SI: far above what anybody builds} */
+    public double greatest() {
+        return greatest;
     }
 
     /**

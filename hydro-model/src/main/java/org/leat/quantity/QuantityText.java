@@ -4,9 +4,11 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.measure.Quantity;
+import javax.measure.quantity.Area;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -161,14 +163,17 @@ public final class QuantityText {
         return ofUnit(value, unit);
     }
 
-    /** American wire gauge: diameter 0.127 mm · 92^((36 − n)/39) (ASTM B258), n/0 counting down from zero. */
-    private static Object wireGauge(String text) {
+    private static Quantity<?> wireGauge(String text) {
         String gauge = text.replace("AWG", "").strip();
-        int n = gauge.endsWith("/0") ? 1 - Integer.parseInt(gauge.substring(0, 1)) : Integer.parseInt(gauge);
+        return wireGauge(gauge.endsWith("/0") ? 1 - Integer.parseInt(gauge.substring(0, 1)) : Integer.parseInt(gauge));
+    }
+
+    /** American wire gauge: diameter 0.127 mm · 92^((36 − n)/39) (ASTM B258), n/0 counting down from zero. */
+    static Quantity<Area> wireGauge(int n) {
         double diameter = 0.127 * Math.pow(92, (36 - n) / 39.0);
         BigDecimal area = new BigDecimal(Math.PI / 4 * diameter * diameter).round(new MathContext(6));
         TradeUnit squareMillimetre = TradeUnits.find(QuantityKind.AREA, "mm2");
-        return ofUnit(area, java.util.Objects.requireNonNull(squareMillimetre));
+        return Si.quantity(area, Objects.requireNonNull(squareMillimetre));
     }
 
     private static Refused refused(Why why, QuantityKind kind) {

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import javax.measure.Quantity;
@@ -36,6 +37,11 @@ public final class Draw {
                 .ofSize(length)
                 .withoutEdgeCases()
                 .map(tape -> function.apply(new Draw(tape)));
+    }
+
+    /** {@return a tape that is the same for the same seed, for tests that are no properties} */
+    public static Draw seeded(long seed, int length) {
+        return new Draw(new Random(seed).ints(length, 0, STEPS + 1).toArray());
     }
 
     /** {@return a number from nought to one} */

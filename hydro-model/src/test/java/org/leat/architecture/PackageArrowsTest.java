@@ -68,6 +68,47 @@ class PackageArrowsTest {
             .because("a design built in code is as good as one read");
 
     @ArchTest
+    static final ArchRule the_rooms_of_the_plant_form_no_cycle =
+            slices().matching("org.leat.plant.(*)..").should().beFreeOfCycles().because("data travels one way");
+
+    @ArchTest
+    static final ArchRule numbers_know_no_room = noClasses()
+            .that()
+            .resideInAPackage("org.leat.plant.numbers..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(
+                    "org.leat.plant", "org.leat.plant.derive..", "org.leat.plant.solve..", "org.leat.plant.cases..")
+            .because("numbers are what the others share");
+
+    @ArchTest
+    static final ArchRule deriving_numbers_solves_nothing = noClasses()
+            .that()
+            .resideInAPackage("org.leat.plant.derive..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("org.leat.plant", "org.leat.plant.solve..", "org.leat.plant.cases..")
+            .because("a number follows from the design alone");
+
+    @ArchTest
+    static final ArchRule solvers_know_numbers_only = noClasses()
+            .that()
+            .resideInAPackage("org.leat.plant.solve..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("org.leat.plant", "org.leat.plant.derive..", "org.leat.plant.cases..")
+            .because("numbers from anywhere can be solved, and no solver knows which situation it serves");
+
+    @ArchTest
+    static final ArchRule cases_take_numbers_as_they_are = noClasses()
+            .that()
+            .resideInAPackage("org.leat.plant.cases..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("org.leat.plant", "org.leat.plant.derive..")
+            .because("a case assumes nothing");
+
+    @ArchTest
     static final ArchRule the_same_everywhere = noClasses()
             .should()
             .callMethod(Locale.class, "getDefault")

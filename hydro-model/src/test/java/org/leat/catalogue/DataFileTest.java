@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -45,8 +44,8 @@ class DataFileTest {
 
     @Test
     void a_missing_table_and_wrong_columns_are_faults_of_the_build() {
-        assertThatThrownBy(() -> DataFile.rows("no-such-table", Sdr.class)).isInstanceOf(IllegalStateException.class);
-        assertThatThrownBy(() -> DataFile.rows("pipe-series", Sdr.class)).isInstanceOf(UncheckedIOException.class);
-        assertThatThrownBy(() -> DataFile.rows("pipe-series", Wrong.class)).isInstanceOf(UncheckedIOException.class);
+        assertThatThrownBy(() -> DataFile.rows("no-such-table", Sdr.class)).isInstanceOf(CatalogueException.class);
+        assertThatThrownBy(() -> DataFile.rows("pipe-series", Sdr.class)).isInstanceOf(CatalogueException.class);
+        assertThatThrownBy(() -> DataFile.rows("pipe-series", Wrong.class)).isInstanceOf(CatalogueException.class);
     }
 }

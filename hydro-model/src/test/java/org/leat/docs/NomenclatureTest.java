@@ -20,8 +20,16 @@ import org.junit.jupiter.params.provider.MethodSource;
 class NomenclatureTest {
 
     private static final String FILE = "org.leat.design";
-    private static final List<String> CODE =
-            List.of("org.leat.plant", FILE, "org.leat.hydraulics", "org.leat.turbine", "org.leat.electrics");
+    private static final List<String> CODE = List.of(
+            "org.leat.plant",
+            "org.leat.plant.numbers",
+            "org.leat.plant.derive",
+            "org.leat.plant.solve",
+            "org.leat.plant.cases",
+            FILE,
+            "org.leat.hydraulics",
+            "org.leat.turbine",
+            "org.leat.electrics");
 
     /** A row: its name, and where the table says it stands. */
     record Row(String name, String where) {

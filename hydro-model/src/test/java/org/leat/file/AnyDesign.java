@@ -44,7 +44,6 @@ final class AnyDesign {
             "two\nlines",
             "tab\there",
             "back\\slash",
-            "\u0000\u0007",
             "\u0085\u2028\uFEFF",
             "\uD83D\uDCA7 water",
             "日本",
@@ -65,6 +64,11 @@ final class AnyDesign {
 
     static Arbitrary<Design> any() {
         return Draw.arbitrary(3000, d -> (Design) make(d, Shape.of(Design.class)));
+    }
+
+    /** {@return one record of that type, the same each time} */
+    static Object one(Class<? extends Record> type) {
+        return make(Draw.seeded(type.getName().hashCode(), 3000), Shape.of(type));
     }
 
     private static Object make(Draw d, Shape shape) {
@@ -137,8 +141,8 @@ final class AnyDesign {
             return quantity(d, quantity, limits);
         }
         return switch ((ValueType.Simple) type) {
-            case WHOLE -> (int) Math.round(within(d, limits));
-            case NUMBER -> within(d, limits);
+            case WHOLE -> (int) Math.round(within(d, limits, QuantityKind.RATIO));
+            case NUMBER -> within(d, limits, QuantityKind.RATIO);
             case YES_NO -> d.yes();
             case TEXT -> TEXTS.get(d.whole(0, TEXTS.size() - 1));
             case DAY -> java.time.LocalDate.of(d.whole(2000, 2100), d.whole(1, 12), d.whole(1, 28));
@@ -146,10 +150,12 @@ final class AnyDesign {
         };
     }
 
-    private static double within(Draw d, Limits limits) {
-        double least = limits == null ? -1000 : Math.max(Math.max(limits.atLeast(), limits.above()), -1000);
-        double most = limits == null ? 1000 : Math.min(limits.atMost(), 1000);
-        return least + (most - least) * Math.max(d.share(), 1e-6);
+    private static double within(Draw d, Limits limits, QuantityKind kind) {
+        double reach = Math.min(1000, kind.greatest());
+        double least = limits == null ? -reach : Math.max(Math.max(limits.atLeast(), limits.above()), -reach);
+        double most = limits == null ? reach : Math.min(limits.atMost(), reach);
+        double value = least + (most - least) * Math.max(d.share(), 1e-6);
+        return value != 0 && Math.abs(value) < kind.least() ? kind.least() : value;
     }
 
     /** A number of any length in any unit of the kind. */
@@ -157,7 +163,7 @@ final class AnyDesign {
         QuantityKind kind = type.kind();
         List<TradeUnit> units = TradeUnits.of(kind);
         TradeUnit unit = units.get(d.whole(0, units.size() - 1));
-        double value = unit.fromSi(within(d, limits));
+        double value = unit.fromSi(within(d, limits, kind));
         if (d.yes()) {
             value = Draw.rounded(value, d.whole(2, 17));
         }

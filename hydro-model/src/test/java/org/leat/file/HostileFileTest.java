@@ -12,7 +12,10 @@ import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.leat.design.Gauging;
+import org.leat.design.Texts;
 
 class HostileFileTest {
 
@@ -183,13 +186,119 @@ class HostileFileTest {
     }
 
     @Test
-    void control_characters_and_marks_of_direction_come_out_as_codes() {
-        Problem problem = read("format: 1\n\"na\\u001b[31m\\u202Eme\": x\n").problems().stream()
+    void control_characters_are_refused_and_marks_of_direction_come_out_as_codes() {
+        List<Problem> problems =
+                read("format: 1\n\"na\\u001b[31m\\u202Eme\": x\n").problems();
+        Problem control = problems.stream()
+                .filter(p -> p.kind() == ProblemKind.CONTROL_CHARACTER)
+                .findFirst()
+                .orElseThrow();
+        assertThat(control.found()).isEqualTo("U+001B");
+        assertThat(control.position()).hasToString("f:2:1");
+        Problem unknown = problems.stream()
                 .filter(p -> p.kind() == ProblemKind.UNKNOWN_FIELD)
                 .findFirst()
                 .orElseThrow();
-        assertThat(problem.found()).contains("\u001b");
-        assertThat(ProblemText.line(problem)).contains("na\\u001B[31m\\u202Eme").doesNotContain("\u001b");
+        assertThat(unknown.found()).isEqualTo("na\uFFFD[31m\u202Eme");
+        assertThat(ProblemText.line(unknown)).contains("na\uFFFD[31m\\u202Eme");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"\\uD83D", "\\uDE00", "\\uFFFE", "\\uFFFF", "\\uFDD0", "\\u0000", "\\u0007", "\\U0001FFFE"})
+    void a_name_or_a_field_with_what_no_report_can_hold_is_refused_where_it_stands(String escape) {
+        String code = "U+" + escape.substring(2).replaceFirst("^0+(?=.{4})", "");
+        for (String text : List.of(
+                SampleFiles.alderBeck().replace("name: run", "name: \"r" + escape + "n\""),
+                SampleFiles.alderBeck().replace("pole-pairs:", "\"pole" + escape + "pairs\":"))) {
+            Reading reading = read(text);
+            assertThat(reading.design()).isNull();
+            Problem problem = reading.problems().stream()
+                    .filter(p -> p.kind() == ProblemKind.CONTROL_CHARACTER)
+                    .findFirst()
+                    .orElseThrow();
+            assertThat(problem.found()).isEqualTo(code);
+            assertThat(text.lines().skip(problem.position().line() - 1).findFirst())
+                    .get()
+                    .asString()
+                    .contains(escape);
+            for (Problem each : reading.problems()) {
+                String all = each.found() + each.path() + each.hint() + each.expected() + ProblemText.line(each);
+                assertThat(Texts.firstUnwritable(all)).as(all).isEqualTo(-1);
+            }
+        }
+    }
+
+    @Test
+    void a_lone_half_of_a_character_in_the_text_or_the_name_of_a_file_harms_no_report() {
+        assertThat(kinds("name: a\uD83Db\n")).containsExactly(ProblemKind.CONTROL_CHARACTER);
+        Problem problem =
+                DesignReader.read("", "pl\uD83Dan\uFFFE.yaml").problems().get(0);
+        assertThat(problem.position().file()).isEqualTo("pl\uFFFDan\uFFFD.yaml");
+        assertThat(RecordReader.read(Gauging.class, "", "\uDE00")
+                        .problems()
+                        .get(0)
+                        .position())
+                .hasToString("\uFFFD:1:1");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "sections, 8000, /penstock/sections, at most 100 items",
+        "alternatives, 20000, /alternatives, at most 40 items",
+        "open, 100000, /nozzles/open, at most 40 items",
+        "loads, 5000, /loads, at most 500 items",
+    })
+    void a_list_longer_than_any_plant_has_is_one_problem_where_it_begins(
+            String list, int count, String path, String expected) {
+        String text = SampleFiles.alderBeck();
+        String item = switch (list) {
+            case "open" -> "9 mm";
+            case "loads" -> "{ name: a, power: 1 W }";
+            default -> "{ name: a }";
+        };
+        String many = "[" + (item + ", ").repeat(count - 1) + item + "]";
+        text = switch (list) {
+            case "sections" ->
+                text.substring(0, text.indexOf("  sections:")) + "  sections: " + many + "\n"
+                        + text.substring(text.indexOf("nozzles:"));
+            case "open" -> text.replaceFirst("open: \\[.*?]", "open: " + many);
+            default -> text.replaceFirst("(?ms)^" + list + ":.*?(?=^\\S|\\z)", "") + list + ": " + many + "\n";
+        };
+        List<Problem> problems = read(text).problems();
+        assertThat(problems).extracting(Problem::path).containsExactly(path);
+        assertThat(problems.get(0).kind()).isEqualTo(ProblemKind.TOO_MANY_VALUES);
+        assertThat(problems.get(0).found()).isEqualTo(count + " items");
+        assertThat(problems.get(0).expected()).isEqualTo(expected);
+        assertThat(ProblemText.of(problems.get(0))).contains(count + " items; expected " + expected);
+    }
+
+    @Test
+    void no_problem_is_long_however_long_what_stands_in_the_file() {
+        String much = "x".repeat(500_000);
+        for (String text : List.of(
+                SampleFiles.alderBeck().replace("name: run", "name: " + much),
+                SampleFiles.alderBeck().replace("name: run", "name: run\n      " + much + ": 1"),
+                SampleFiles.alderBeck().replace("length: 84 m", "length: " + much),
+                SampleFiles.alderBeck().replace("length: 84 m", "length: !" + much + " 84 m"),
+                SampleFiles.alderBeck().replace("length: 84 m", "length: &" + much + " 84 m"),
+                SampleFiles.alderBeck().replace("length: 84 m", "length: { kind: " + much + " }"))) {
+            Reading reading = read(text);
+            assertThat(reading.design()).isNull();
+            assertThat(reading.problems())
+                    .isNotEmpty()
+                    .allSatisfy(p -> assertThat(ProblemText.line(p).length()).isLessThan(4000));
+        }
+    }
+
+    @Test
+    void a_name_is_no_longer_than_a_hundred_characters() {
+        assertThat(kinds(SampleFiles.alderBeck().replace("name: run", "name: " + "r".repeat(100))))
+                .isEmpty();
+        Problem problem = read(SampleFiles.alderBeck().replace("name: run", "name: " + "r".repeat(101)))
+                .problems()
+                .get(0);
+        assertThat(problem.kind()).isEqualTo(ProblemKind.IMPOSSIBLE_VALUE);
+        assertThat(problem.expected()).isEqualTo("at most 100 characters");
     }
 
     private static Reading read(String text) {

@@ -189,5 +189,8 @@ class ProblemTest {
         assertThat(ElementPath.item("/loads", reading.design().loads(), 0)).isEqualTo("/loads[lights]");
         assertThat(ElementPath.item("/loads", reading.design().loads(), 1)).isEqualTo("/loads[1]");
         assertThat(ElementPath.item("/cables", reading.design().cables(), 0)).isEqualTo("/cables[0]");
+        assertThat(ElementPath.items("/loads", reading.design().loads()))
+                .startsWith("/loads[lights]", "/loads[1]")
+                .hasSameSizeAs(reading.design().loads());
     }
 }

@@ -72,7 +72,7 @@ class PartFullPenstockTest {
         assertThat(part.filledLength()).isLessThan(100);
         assertThat(part.level()).isCloseTo(39.5 * part.filledLength() / 100, within(1e-9));
         assertThat(part.sections().get(0).loss()).isZero();
-        PressureProfile profile = PressureProfile.running(penstock, elevations, part, 1000);
+        SteadyPressures profile = SteadyPressures.running(penstock, elevations, part, 1000);
         assertThat(profile.nodes().get(0).pressure()).isZero();
         assertThat(profile.nodes().get(1).pressure()).isZero();
         assertThat(profile.nodes().get(2).pressure()).isPositive();
@@ -113,10 +113,10 @@ class PartFullPenstockTest {
         SteadyPenstock penstock = new SteadyPenstock(List.of(PIPE, PIPE), 0, Penstocks.VISCOSITY);
         double flow = penstock.flow(20, NOZZLE.conductance());
         double[] elevations = {19, 20.5, 0};
-        PressureProfile running = PressureProfile.running(penstock, elevations, 20, flow, 1000);
+        SteadyPressures running = SteadyPressures.running(penstock, elevations, 20, flow, 1000);
         assertThat(running.lowest().elevation()).isEqualTo(20.5);
         assertThat(running.lowest().pressure()).isNegative();
-        PressureProfile standing = PressureProfile.standing(penstock, elevations, 20, 1000);
+        SteadyPressures standing = SteadyPressures.standing(penstock, elevations, 20, 1000);
         assertThat(standing.lowest().pressure()).isCloseTo(-0.5 * 1000 * Gravity.STANDARD, within(1e-6));
         assertThat(standing.highest().pressure()).isCloseTo(20 * 1000 * Gravity.STANDARD, within(1e-6));
     }

@@ -12,6 +12,10 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.ShrinkingMode;
 import org.leat.arbitraries.Designs;
 import org.leat.design.Design;
+import org.leat.plant.cases.Cases;
+import org.leat.plant.cases.Running;
+import org.leat.plant.derive.Assumption;
+import org.leat.plant.solve.EnergyAccount;
 
 /** What holds for every plant that could be built. */
 class PlantPropertyTest {
@@ -45,7 +49,8 @@ class PlantPropertyTest {
     @Property(tries = 300, shrinking = ShrinkingMode.OFF)
     void no_stage_has_more_power_than_the_one_before(@ForAll("plants") Design design) {
         for (Running running : Plant.of(design).solve().running()) {
-            List<EnergyAccount.Entry> entries = running.operation().energy().entries();
+            List<EnergyAccount.Entry> entries =
+                    running.operatingPoint().energy().entries();
             assertThat(entries).hasSize(EnergyAccount.Stage.values().length);
             double sum = 0;
             for (int i = 0; i < entries.size(); i++) {
@@ -80,7 +85,7 @@ class PlantPropertyTest {
         Cases cases = Plant.of(design).solve();
         for (int i = 0; i < cases.running().size(); i++) {
             double runaway = cases.loadLost().get(i).speed();
-            assertThat(cases.running().get(i).operation().speed()).isLessThanOrEqualTo(runaway * (1 + 1e-9));
+            assertThat(cases.running().get(i).operatingPoint().speed()).isLessThanOrEqualTo(runaway * (1 + 1e-9));
             assertThat(cases.batteryFull().get(i).runnerSpeed()).isLessThanOrEqualTo(runaway * (1 + 1e-9));
             double open = cases.loadLost().get(i).directVoltage();
             assertThat(List.of(

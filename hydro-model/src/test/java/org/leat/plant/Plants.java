@@ -6,12 +6,12 @@ import org.leat.file.DesignReader;
 import org.leat.file.Reading;
 
 /** Designs written as a builder would write them. */
-final class Plants {
+public final class Plants {
 
     private Plants() {}
 
     /** The least a builder can know, the runner left out. */
-    static final String LEAST = """
+    public static final String LEAST = """
             format: 1
             name: least
             site:
@@ -32,16 +32,16 @@ final class Plants {
               capacity: 100 Ah
             """;
 
-    static Design least() {
+    public static Design least() {
         return read(LEAST);
     }
 
     /** A plant in which every number that its running hangs on is stated. */
-    static Design stated(String head, String bore, String pitch, String regulator) {
+    public static Design stated(String head, String bore, String pitch, String regulator) {
         return read(statedText(head, bore, pitch, regulator));
     }
 
-    static String statedText(String head, String bore, String pitch, String regulator) {
+    public static String statedText(String head, String bore, String pitch, String regulator) {
         return String.format(Locale.ROOT, """
                 format: 1
                 name: stated
@@ -74,7 +74,7 @@ final class Plants {
                 """, head, bore, pitch, regulator);
     }
 
-    static Design read(String yaml) {
+    public static Design read(String yaml) {
         Reading reading = DesignReader.read(yaml, "test.yaml");
         if (reading.design() == null) {
             throw new AssertionError(reading.problems().toString());

@@ -81,6 +81,16 @@ class QuantityTextTest {
         }
     }
 
+    @Test
+    void every_factor_is_that_of_the_reference_library() {
+        for (TradeUnit unit : allUnits()) {
+            double reference = reference(unit.unit(), 37.5);
+            assertThat(unit.toSi(new BigDecimal("37.5")))
+                    .as(unit.symbol())
+                    .isCloseTo(reference, within(1e-12 * Math.abs(reference)));
+        }
+    }
+
     @SuppressWarnings({"unchecked", "rawtypes"})
     private static double reference(Unit unit, double value) {
         return unit.getConverterTo(unit.getSystemUnit()).convert(value);

@@ -1,5 +1,6 @@
 package org.leat.check;
 
+import org.jspecify.annotations.Nullable;
 import org.leat.file.Names;
 import org.leat.quantity.QuantityKind;
 
@@ -47,8 +48,9 @@ public record Arg(String name, Value value) {
      * A text of its own, rendered where it stands.
      *
      * @param key of the text, such as {@code assumed/water-temperature}
+     * @param text what it says; null where the checker's own texts say it
      */
-    public record Phrase(String key) implements Value {}
+    public record Phrase(String key, @Nullable String text) implements Value {}
 
     /** {@return a physical value in the kind's SI unit} */
     public static Arg of(String name, double si, QuantityKind kind) {
@@ -72,7 +74,12 @@ public record Arg(String name, Value value) {
 
     /** {@return a text by its key} */
     public static Arg phrase(String name, String key) {
-        return new Arg(name, new Phrase(key));
+        return new Arg(name, new Phrase(key, null));
+    }
+
+    /** {@return a text of its own} */
+    public static Arg phrase(String name, Worded phrase) {
+        return new Arg(name, new Phrase(phrase.key(), phrase.text()));
     }
 
     /** {@return a place in the design} */

@@ -8,8 +8,8 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.leat.file.Position;
-import org.leat.plant.Assumption;
 import org.leat.plant.Plant;
+import org.leat.plant.derive.Assumption;
 
 /**
  * Moves each assumption of a plant, one at a time, to both ends of its range and judges again. A verdict that fails at
@@ -20,7 +20,7 @@ final class AssumptionRanges {
 
     private final List<Assumption> assumptions;
     private final Map<Identity, Verdict> settled;
-    private final Map<Identity, List<Hanging>> hanging = new TreeMap<>();
+    private final Map<Identity, List<SensitiveVerdict>> hanging = new TreeMap<>();
 
     private AssumptionRanges(List<Assumption> assumptions, List<Verdict> verdicts) {
         this.assumptions = assumptions;
@@ -73,7 +73,8 @@ final class AssumptionRanges {
             Kind atLow = kind(lowVerdict);
             Kind atHigh = kind(highVerdict);
             if (turns(now, atLow) || turns(now, atHigh)) {
-                hanging.computeIfAbsent(id, i -> new ArrayList<>()).add(new Hanging(assumption.path(), atLow, atHigh));
+                hanging.computeIfAbsent(id, i -> new ArrayList<>())
+                        .add(new SensitiveVerdict(assumption.path(), atLow, atHigh));
                 Verdict failing = worseOf(lowVerdict, highVerdict);
                 open(id, now, failing, assumption);
             }
@@ -105,15 +106,8 @@ final class AssumptionRanges {
         Message message = Message.of(CommonMessages.HANGS_ON_ASSUMPTION, Arg.at("field", assumption.path()));
         settled.put(
                 id,
-                verdict.with(new Outcome(
-                        was.rule(),
-                        Kind.OPEN,
-                        failing.outcome().level(),
-                        was.path(),
-                        was.during(),
-                        was.comparison(),
-                        message,
-                        assumption.path())));
+                verdict.with(new Outcome.Open(
+                        was.identity(), failing.outcome().level(), was.comparison(), message, assumption.path())));
     }
 
     /** {@return every verdict, passes that hang on an assumption turned into open questions} */
@@ -122,7 +116,7 @@ final class AssumptionRanges {
     }
 
     /** {@return what a verdict rests on} */
-    List<Hanging> under(Identity id) {
+    List<SensitiveVerdict> under(Identity id) {
         return hanging.getOrDefault(id, List.of());
     }
 

@@ -66,10 +66,10 @@ public final class Baseline {
     /** {@return how a finding of a design stands to this} */
     BaselineState state(String design, Finding finding) {
         if (!finding.outcome().kind().needsAttention()) {
-            Kind then = rest.getOrDefault(design, Collections.emptyMap()).get(finding.lasting());
+            Kind then = rest.getOrDefault(design, Collections.emptyMap()).get(finding.stable());
             return then == finding.outcome().kind() ? BaselineState.UNCHANGED : BaselineState.NEW;
         }
-        Accepted was = of(design).get(finding.lasting());
+        Accepted was = of(design).get(finding.stable());
         if (was == null || worse(was, finding) || (was.suppressed() && finding.suppressed() == null)) {
             return BaselineState.NEW;
         }
@@ -99,7 +99,7 @@ public final class Baseline {
     /** {@return what is known of a design and not among the findings} */
     List<AbsentFinding> absent(String design, List<Finding> findings) {
         Map<Identity, Accepted> left = new TreeMap<>(of(design));
-        findings.stream().filter(f -> f.outcome().kind().needsAttention()).forEach(f -> left.remove(f.lasting()));
+        findings.stream().filter(f -> f.outcome().kind().needsAttention()).forEach(f -> left.remove(f.stable()));
         List<AbsentFinding> absent = new ArrayList<>();
         left.values().forEach(a -> absent.add(new AbsentFinding(a.identity(), a.kind(), a.level(), a.text())));
         return absent;

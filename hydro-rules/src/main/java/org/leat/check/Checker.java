@@ -3,13 +3,10 @@ package org.leat.check;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.Design;
 import org.leat.file.Position;
@@ -58,7 +55,7 @@ public final class Checker {
         for (RulePack given : packs) {
             LoadedPack pack = LoadedPack.of(given);
             for (int i = 0; i < pack.rules().size(); i++) {
-                RuleCard card = pack.cards().get(i);
+                RuleCard card = pack.rules().get(i).card();
                 RuleInForce inForce =
                         RuleInForce.of(card, pack.name(), settings.rules().get(card.id()));
                 LoadedPack other = from.put(card.id(), pack);
@@ -67,6 +64,11 @@ public final class Checker {
                             "two rules are called " + card.id() + ": in " + other.told() + " and in " + pack.told());
                 }
                 byId.put(card.id(), new RuleRun(pack.rules().get(i), inForce));
+                card.texts().forEach((name, text) -> {
+                    if (!text.text().isEmpty()) {
+                        texts.put(card.id() + "." + name, text.text());
+                    }
+                });
             }
             // no pack words what an earlier one says
             pack.texts().forEach(texts::putIfAbsent);
@@ -164,14 +166,6 @@ public final class Checker {
         return report.accepted(findings, result.idle(), absent, dayMattered ? today : null);
     }
 
-    private static Set<String> failing(List<Verdict> verdicts, Level level) {
-        return verdicts.stream()
-                .map(Verdict::outcome)
-                .filter(o -> o.kind() == Kind.FAIL && o.level().compareTo(level) >= 0)
-                .map(o -> o.rule() + o.path())
-                .collect(Collectors.toSet());
-    }
-
     private Report one(
             Design design,
             String alternative,
@@ -182,43 +176,36 @@ public final class Checker {
         List<Verdict> verdicts = Verdict.all(runs, plant);
         AssumptionRanges ranges = AssumptionRanges.explore(runs, plant, verdicts);
         List<Finding> findings = new ArrayList<>();
-        Map<Level, Set<String>> failing = new EnumMap<>(Level.class);
+        Failures before =
+                Failures.of(verdicts.stream().map(Verdict::outcome).toList());
         Map<String, String> lasting = new TreeMap<>();
         for (Verdict verdict : ranges.settled()) {
             Position position = positions.of(standsAt.apply(verdict.outcome().path()));
-            Verdict.Ways ways = verdict.waysOut(
-                    runs, failing.computeIfAbsent(verdict.outcome().level(), level -> failing(verdicts, level)));
+            Verdict.Ways ways = verdict.waysOut(runs, before);
             Outcome outcome = verdict.outcome();
             boolean danger =
                     outcome.kind().needsAttention() && verdict.run().inForce().endangers(outcome.level());
-            findings.add(new Finding(
-                    outcome,
-                    position,
-                    ways.holding(),
-                    ways.inVain(),
-                    ranges.under(outcome.identity()),
-                    verdict.broke() || ways.broke(),
-                    new Identity(
-                            outcome.rule(),
-                            lasting.computeIfAbsent(outcome.path(), path -> Lasting.path(design, path)),
-                            outcome.during()),
-                    danger,
-                    null,
-                    null));
+            Identity stable = new Identity(
+                    outcome.rule(),
+                    lasting.computeIfAbsent(outcome.path(), path -> StablePath.path(design, path)),
+                    outcome.during());
+            findings.add(Finding.of(outcome, position)
+                    .with(ways.holding(), ways.rejected())
+                    .restingOn(ranges.under(outcome.identity()))
+                    .broken(verdict.broke() || ways.broke())
+                    .known(stable, danger));
         }
         findings.sort(Comparator.naturalOrder());
-        return new Report(
-                positions.file(),
-                design.name(),
-                alternative,
-                List.of(),
+        return Report.of(
+                new Report.Subject(positions.file(), design.name(), alternative),
                 findings,
-                ranges.assumed(path -> positions.of(standsAt.apply(path))),
-                plant.unsolvable(),
-                plant.solve().running(),
-                plant.solve().pressureProfile(),
-                plant.numbers().regulator().kind(),
-                plant.solve().busSituations(),
+                new Report.SolvedPlant(
+                        ranges.assumed(path -> positions.of(standsAt.apply(path))),
+                        plant.unsolvable(),
+                        plant.solve().running(),
+                        plant.solve().pressureProfile(),
+                        plant.numbers().regulator().kind(),
+                        plant.solve().busSituations()),
                 alternatives);
     }
 }

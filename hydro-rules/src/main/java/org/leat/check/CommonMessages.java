@@ -19,6 +19,12 @@ public final class CommonMessages {
     /** The plant has no such number; arguments: field, reason. */
     public static final String NOT_KNOWN = "common.not-known";
 
+    /** A law was asked above the range it holds in; arguments: law, input, most, found, field. */
+    public static final String ABOVE_RANGE = "common.above-range";
+
+    /** A law was asked below the range it holds in; arguments: law, input, least, found, field. */
+    public static final String BELOW_RANGE = "common.below-range";
+
     /** A name that no table knows; arguments: field, found, known. */
     public static final String NOT_TABLED = "common.not-tabled";
 
@@ -30,6 +36,8 @@ public final class CommonMessages {
             RULE_BROKE, List.of("cause"),
             RULE_SILENT, List.of(),
             NOT_KNOWN, List.of("field", "reason"),
+            ABOVE_RANGE, List.of("law", "input", "most", "found", "field"),
+            BELOW_RANGE, List.of("law", "input", "least", "found", "field"),
             NOT_TABLED, List.of("field", "found", "known"));
 
     private CommonMessages() {}

@@ -2,35 +2,14 @@ package org.leat.check;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.leat.file.Position;
 
 /**
- * An outcome with its place in the file and what the checker found out about it.
- *
- * @param outcome what the rule answered
- * @param position of the element in the file; of the nearest element that stands there
- * @param waysOut of a failure, each computed
- * @param inVain what would take the failure away and bring another as bad
- * @param restsOn assumptions that would turn the verdict
- * @param broke whether the rule broke here, so that something was not judged
- * @param lasting what makes it the same finding where lists are reordered: items without a name by what they are
- * @param endangers whether it needs attention as an error, or a question of one, that can hurt someone
- * @param suppressed by whose word it does not count; null if by nobody's
- * @param baseline how it stands to the baseline; null without one
+ * An outcome with its place in the file and what the checker found out about it. Immutable.
  */
-public record Finding(
-        Outcome outcome,
-        Position position,
-        List<WayOut> waysOut,
-        List<TriedInVain> inVain,
-        List<Hanging> restsOn,
-        boolean broke,
-        Identity lasting,
-        boolean endangers,
-        @Nullable Suppression suppressed,
-        @Nullable BaselineState baseline)
-        implements Comparable<Finding> {
+public final class Finding implements Comparable<Finding> {
 
     private static final Comparator<Finding> BY_PLACE = Comparator.comparing(Finding::position)
             .thenComparing(f -> f.outcome().identity())
@@ -43,25 +22,131 @@ public record Finding(
             .thenComparingDouble(Finding::margin)
             .thenComparing(Comparator.naturalOrder());
 
-    public Finding {
-        waysOut = List.copyOf(waysOut);
-        inVain = List.copyOf(inVain);
-        restsOn = List.copyOf(restsOn);
+    private record About(
+            List<WayOut> waysOut,
+            List<RejectedChange> rejected,
+            List<SensitiveVerdict> restsOn,
+            boolean broke,
+            Identity stable,
+            boolean endangers) {
+        About {
+            waysOut = List.copyOf(waysOut);
+            rejected = List.copyOf(rejected);
+            restsOn = List.copyOf(restsOn);
+        }
     }
 
-    /** Makes a finding that nobody suppresses and no baseline knows. */
-    public Finding(Outcome outcome, Position position, List<WayOut> waysOut, List<Hanging> restsOn, boolean broke) {
-        this(outcome, position, waysOut, List.of(), restsOn, broke, outcome.identity(), false, null, null);
+    private final Outcome outcome;
+    private final Position position;
+    private final About about;
+    private final @Nullable Suppression suppressed;
+    private final @Nullable BaselineState baseline;
+
+    private Finding(
+            Outcome outcome,
+            Position position,
+            About about,
+            @Nullable Suppression suppressed,
+            @Nullable BaselineState baseline) {
+        this.outcome = outcome;
+        this.position = position;
+        this.about = about;
+        this.suppressed = suppressed;
+        this.baseline = baseline;
+    }
+
+    /** {@return a finding of which nothing more is known} */
+    public static Finding of(Outcome outcome, Position position) {
+        return new Finding(
+                outcome,
+                position,
+                new About(List.of(), List.of(), List.of(), false, outcome.identity(), false),
+                null,
+                null);
+    }
+
+    /** {@return the same with ways out, and with changes that would bring another failure as bad} */
+    public Finding with(List<WayOut> ways, List<RejectedChange> rejected) {
+        return about(new About(ways, rejected, about.restsOn, about.broke, about.stable, about.endangers));
+    }
+
+    /** {@return the same, turning with assumptions} */
+    public Finding restingOn(List<SensitiveVerdict> assumptions) {
+        return about(new About(about.waysOut, about.rejected, assumptions, about.broke, about.stable, about.endangers));
+    }
+
+    /** {@return the same, the rule having broken or not} */
+    Finding broken(boolean broke) {
+        return about(new About(about.waysOut, about.rejected, about.restsOn, broke, about.stable, about.endangers));
+    }
+
+    /** {@return the same with what makes it the same finding tomorrow, and whether it can hurt someone} */
+    public Finding known(Identity stable, boolean endangers) {
+        return about(new About(about.waysOut, about.rejected, about.restsOn, about.broke, stable, endangers));
+    }
+
+    private Finding about(About changed) {
+        return new Finding(outcome, position, changed, suppressed, baseline);
     }
 
     /** {@return the same, not counting by someone's word} */
-    Finding suppressedBy(Suppression word) {
-        return new Finding(outcome, position, waysOut, inVain, restsOn, broke, lasting, endangers, word, baseline);
+    public Finding suppressedBy(Suppression word) {
+        return new Finding(outcome, position, about, word, baseline);
     }
 
     /** {@return the same, as it stands to a baseline} */
-    Finding against(BaselineState state) {
-        return new Finding(outcome, position, waysOut, inVain, restsOn, broke, lasting, endangers, suppressed, state);
+    public Finding against(BaselineState state) {
+        return new Finding(outcome, position, about, suppressed, state);
+    }
+
+    /** {@return what the rule answered} */
+    public Outcome outcome() {
+        return outcome;
+    }
+
+    /** {@return of the element in the file; of the nearest element that stands there} */
+    public Position position() {
+        return position;
+    }
+
+    /** {@return ways out of a failure, each computed} */
+    public List<WayOut> waysOut() {
+        return about.waysOut;
+    }
+
+    /** {@return what would take the failure away and bring another as bad} */
+    public List<RejectedChange> rejected() {
+        return about.rejected;
+    }
+
+    /** {@return assumptions that would turn the verdict} */
+    public List<SensitiveVerdict> restsOn() {
+        return about.restsOn;
+    }
+
+    /** {@return whether the rule broke here, so that something was not judged} */
+    public boolean broke() {
+        return about.broke;
+    }
+
+    /** {@return what makes it the same finding where lists are reordered: items without a name by what they are} */
+    public Identity stable() {
+        return about.stable;
+    }
+
+    /** {@return whether it needs attention as an error, or a question of one, that can hurt someone} */
+    public boolean endangers() {
+        return about.endangers;
+    }
+
+    /** {@return by whose word it does not count; null if by nobody's} */
+    public @Nullable Suppression suppressed() {
+        return suppressed;
+    }
+
+    /** {@return how it stands to the baseline; null without one} */
+    public @Nullable BaselineState baseline() {
+        return baseline;
     }
 
     /** {@return whether it counts: nobody suppresses it, and no baseline knows it} */
@@ -93,5 +178,25 @@ public record Finding(
     @Override
     public int compareTo(Finding other) {
         return BY_PLACE.compare(this, other);
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Finding that
+                && outcome.equals(that.outcome)
+                && position.equals(that.position)
+                && about.equals(that.about)
+                && Objects.equals(suppressed, that.suppressed)
+                && baseline == that.baseline;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(outcome, position, about, suppressed, baseline);
+    }
+
+    @Override
+    public String toString() {
+        return outcome + " at " + position;
     }
 }

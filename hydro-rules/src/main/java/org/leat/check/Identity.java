@@ -14,6 +14,12 @@ public record Identity(String rule, String path, String during) implements Compa
     private static final Comparator<Identity> ORDER =
             Comparator.comparing(Identity::rule).thenComparing(Identity::path).thenComparing(Identity::during);
 
+    public Identity {
+        if (!path.startsWith("/")) {
+            throw new IllegalArgumentException("a path begins with a slash: " + path);
+        }
+    }
+
     @Override
     public int compareTo(Identity other) {
         return ORDER.compare(this, other);

@@ -1,11 +1,19 @@
 package org.leat.check;
 
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
+import java.util.function.Function;
+import java.util.function.IntFunction;
+import java.util.function.Supplier;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.Design;
-import org.leat.plant.Cases;
 import org.leat.plant.Plant;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Cases;
+import org.leat.plant.cases.Running;
+import org.leat.plant.numbers.Amount;
+import org.leat.plant.numbers.PlantNumbers;
 
 /**
  * What a rule looks at: the design, the plant solved from it, and the limits in force for this rule. What it gives never
@@ -34,6 +42,43 @@ public final class Judgement {
     /** {@return a judgement by a rule's own limits} For tests of one rule. */
     public static Judgement of(Rule rule, Design design) {
         return new Judgement(RuleInForce.of(rule.card(), "", null), Plant.of(design));
+    }
+
+    /** {@return the plant's SI numbers} */
+    public PlantNumbers numbers() {
+        return plant.numbers();
+    }
+
+    /** {@return the plant in each situation; where it could not be solved, the rule is open for the plant's reason} */
+    public Cases solved() {
+        if (!plant.unsolvable().isEmpty()) {
+            Amount.Unknown reason = plant.unsolvable().get(0);
+            throw new OpenQuestion(at(reason.path()).unknown(reason));
+        }
+        return plant.solve();
+    }
+
+    /** {@return one answer for each item; an item for which an input is absent is open and the others go on} */
+    public <T> List<Outcome> each(Collection<T> items, Function<T, Outcome> judge) {
+        List<Outcome> outcomes = new ArrayList<>();
+        for (T item : items) {
+            try {
+                outcomes.add(judge.apply(item));
+            } catch (OpenQuestion question) {
+                outcomes.add(question.answer());
+            }
+        }
+        return outcomes;
+    }
+
+    /** {@return as {@link #each}, by the items' places in their list} */
+    public List<Outcome> eachOf(int count, IntFunction<Outcome> judge) {
+        return each(IntStream.range(0, count).boxed().toList(), judge::apply);
+    }
+
+    /** {@return the answers to several questions; one for which an input is absent is open and the others go on} */
+    public List<Outcome> all(List<Supplier<Outcome>> questions) {
+        return each(questions, Supplier::get);
     }
 
     /** {@return what the builder chose} */
@@ -66,7 +111,7 @@ public final class Judgement {
 
     /** {@return the place to answer for: a path as in {@link Outcome#path()}, {@code /} for the whole design} */
     public Spot at(String path) {
-        return new Spot(rule, path, "");
+        return Spot.of(rule, path);
     }
 
     /**
@@ -109,6 +154,6 @@ public final class Judgement {
 
     private static @Nullable Double power(Plant plant) {
         List<Running> running = plant.solve().running();
-        return running.isEmpty() ? null : running.get(0).operation().batteryPower();
+        return running.isEmpty() ? null : running.get(0).operatingPoint().batteryPower();
     }
 }

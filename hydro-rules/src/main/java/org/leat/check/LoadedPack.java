@@ -13,16 +13,9 @@ import org.jspecify.annotations.Nullable;
  * What a pack gave when it was asked once. Whatever the pack did, this one is whole: a {@link BrokenRule} stands for
  * each part that could not be used.
  *
- * @param cards of the rules, in their order
  * @param from where the pack was found; "" for one that was handed over
  */
-record LoadedPack(
-        String name,
-        String from,
-        List<Rule> rules,
-        List<RuleCard> cards,
-        Map<String, String> texts,
-        Map<String, String> examples)
+record LoadedPack(String name, String from, List<Rule> rules, Map<String, String> texts, Map<String, String> examples)
         implements RulePack {
 
     /** {@return a pack that was handed over, asked here and now} */
@@ -47,7 +40,6 @@ record LoadedPack(
         private final String from;
         private final @Nullable Watch watch;
         private final List<Rule> rules = new ArrayList<>();
-        private final List<RuleCard> cards = new ArrayList<>();
 
         Asking(String from, @Nullable Watch watch) {
             this.from = from;
@@ -73,13 +65,11 @@ record LoadedPack(
         }
 
         private void broke(String what, String cause) {
-            BrokenRule broken = BrokenRule.of(from + " " + what, cause);
-            rules.add(broken);
-            cards.add(broken.card());
+            rules.add(BrokenRule.of(from + " " + what, cause));
         }
 
         LoadedPack nothing() {
-            return new LoadedPack(from, from, List.copyOf(rules), List.copyOf(cards), Map.of(), Map.of());
+            return new LoadedPack(from, from, List.copyOf(rules), Map.of(), Map.of());
         }
 
         LoadedPack pack(RulePack pack) {
@@ -91,14 +81,12 @@ record LoadedPack(
             List<Rule> given = ask(name + " rules", () -> new ArrayList<>(pack.rules()));
             for (int i = 0; given != null && i < given.size(); i++) {
                 Rule rule = given.get(i);
-                String what = name + " rule " + (i + 1);
-                RuleCard card = ask(what, () -> rule.card());
-                if (card != null) {
-                    cards.add(card);
-                    rules.add(watch == null ? rule : new WatchedRule(card, rule, watch, texts.keySet()));
+                Rule whole = ask(name + " rule " + (i + 1), () -> rule);
+                if (whole != null) {
+                    rules.add(watch == null ? whole : WatchedRule.of(whole, watch));
                 }
             }
-            return new LoadedPack(name, from, List.copyOf(rules), List.copyOf(cards), texts, examples);
+            return new LoadedPack(name, from, List.copyOf(rules), texts, examples);
         }
 
         private Map<String, String> texts(String what, Supplier<Map<String, String>> question) {

@@ -2,133 +2,213 @@ package org.leat.check;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.RegulatorKind;
 import org.leat.file.Problem;
-import org.leat.plant.Amount;
-import org.leat.plant.BusSituations;
-import org.leat.plant.PressureProfile;
-import org.leat.plant.Running;
+import org.leat.plant.cases.BusSituations;
+import org.leat.plant.cases.PressureProfile;
+import org.leat.plant.cases.Running;
+import org.leat.plant.numbers.Amount;
 
 /**
- * What came of checking one design.
- *
- * @param file the design file as it was given, or a name for a design built in code
- * @param design what the plant is called; "" if the file could not be read as a design
- * @param alternative which of the design's alternatives this is; "" for the design itself
- * @param problems why the file could not be read; empty if it could
- * @param findings every outcome, by file, line, column, rule, element, case
- * @param assumptions what the plant had to assume
- * @param unsolved why the plant could not be solved; empty if it could
- * @param running the plant on each nozzle set, the set open as built first
- * @param profile pressures along the pipe with the nozzles as built; without points if the plant could not be solved
- * @param regulator what kind of charge regulator the plant has
- * @param bus what each situation makes of the bus, solved when first looked at
- * @param alternatives the design's alternatives, each checked as a design of its own
- * @param idle suppressions that suppress nothing here
- * @param absent what the baseline knows of this design and is found no more
- * @param day with which the last days of suppressions were compared; null if none has one, or nobody said which day it is
+ * What came of checking one design. Made by a {@link Checker}. Immutable; two reports that say the same are equal.
  */
-public record Report(
-        String file,
-        String design,
-        String alternative,
-        List<Problem> problems,
-        List<Finding> findings,
-        List<AssumedValue> assumptions,
-        List<Amount.Unknown> unsolved,
-        List<Running> running,
-        PressureProfile profile,
-        RegulatorKind regulator,
-        BusSituations bus,
-        List<Report> alternatives,
-        List<IdleSuppression> idle,
-        List<AbsentFinding> absent,
-        @Nullable LocalDate day) {
+public final class Report {
 
-    public Report {
-        problems = List.copyOf(problems);
-        findings = List.copyOf(findings);
-        assumptions = List.copyOf(assumptions);
-        unsolved = List.copyOf(unsolved);
-        running = List.copyOf(running);
-        alternatives = List.copyOf(alternatives);
-        idle = List.copyOf(idle);
-        absent = List.copyOf(absent);
-    }
+    /**
+     * What was checked.
+     *
+     * @param file the design file as it was given, or a name for a design built in code
+     * @param design what the plant is called; "" if the file could not be read as a design
+     * @param alternative which of the design's alternatives this is; "" for the design itself
+     */
+    public record Subject(String file, String design, String alternative) {}
 
-    /** Makes a report without suppressions and baseline. */
-    public Report(
-            String file,
-            String design,
-            String alternative,
-            List<Problem> problems,
-            List<Finding> findings,
+    /**
+     * What was found out by solving the plant.
+     *
+     * @param assumptions what the plant had to assume
+     * @param unsolved why the plant could not be solved; empty if it could
+     * @param running the plant on each nozzle set, the set open as built first
+     * @param profile pressures along the pipe with the nozzles as built; without points if the plant could not be solved
+     * @param regulator what kind of charge regulator the plant has
+     * @param bus what each situation makes of the bus, solved when first looked at
+     */
+    public record SolvedPlant(
             List<AssumedValue> assumptions,
             List<Amount.Unknown> unsolved,
             List<Running> running,
             PressureProfile profile,
             RegulatorKind regulator,
-            BusSituations bus,
-            List<Report> alternatives) {
-        this(
-                file,
-                design,
-                alternative,
-                problems,
-                findings,
-                assumptions,
-                unsolved,
-                running,
-                profile,
-                regulator,
-                bus,
-                alternatives,
-                List.of(),
-                List.of(),
-                null);
+            BusSituations bus) {
+
+        /** Nothing was solved. */
+        public static final SolvedPlant NOTHING = new SolvedPlant(
+                List.of(), List.of(), List.of(), PressureProfile.NONE, RegulatorKind.NONE, BusSituations.NONE);
+
+        public SolvedPlant {
+            assumptions = List.copyOf(assumptions);
+            unsolved = List.copyOf(unsolved);
+            running = List.copyOf(running);
+        }
+    }
+
+    /** What suppressions and a baseline make of it. */
+    private record Acceptance(
+            List<IdleSuppression> idle,
+            List<AbsentFinding> absent,
+            @Nullable LocalDate day) {
+        static final Acceptance NONE = new Acceptance(List.of(), List.of(), null);
+
+        Acceptance {
+            idle = List.copyOf(idle);
+            absent = List.copyOf(absent);
+        }
+    }
+
+    private final Subject subject;
+    private final List<Problem> problems;
+    private final List<Finding> findings;
+    private final SolvedPlant solved;
+    private final List<Report> alternatives;
+    private final Acceptance acceptance;
+
+    private Report(
+            Subject subject,
+            List<Problem> problems,
+            List<Finding> findings,
+            SolvedPlant solved,
+            List<Report> alternatives,
+            Acceptance acceptance) {
+        this.subject = subject;
+        this.problems = List.copyOf(problems);
+        this.findings = List.copyOf(findings);
+        this.solved = solved;
+        this.alternatives = List.copyOf(alternatives);
+        this.acceptance = acceptance;
+    }
+
+    /**
+     * {@return a report put together from its parts} For tools that merge reports, and for tests of writers.
+     *
+     * @param findings every outcome, by file, line, column, rule, element, case
+     * @param alternatives the design's alternatives, each checked as a design of its own
+     */
+    public static Report of(Subject subject, List<Finding> findings, SolvedPlant solved, List<Report> alternatives) {
+        return new Report(subject, List.of(), findings, solved, alternatives, Acceptance.NONE);
     }
 
     /** {@return what comes of a file that could not be read} */
     public static Report unreadable(String file, List<Problem> problems) {
         return new Report(
-                file,
-                "",
-                "",
-                problems,
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                PressureProfile.NONE,
-                RegulatorKind.NONE,
-                BusSituations.NONE,
-                List.of());
+                new Subject(file, "", ""), problems, List.of(), SolvedPlant.NOTHING, List.of(), Acceptance.NONE);
     }
 
     /** {@return the same, with what is accepted set against it} */
     Report accepted(
-            List<Finding> same,
-            List<IdleSuppression> idleOnes,
-            List<AbsentFinding> absentOnes,
-            @Nullable LocalDate on) {
-        return new Report(
-                file,
-                design,
-                alternative,
-                problems,
-                same,
-                assumptions,
-                unsolved,
-                running,
-                profile,
-                regulator,
-                bus,
-                alternatives,
-                idleOnes,
-                absentOnes,
-                on);
+            List<Finding> same, List<IdleSuppression> idle, List<AbsentFinding> absent, @Nullable LocalDate day) {
+        return new Report(subject, problems, same, solved, alternatives, new Acceptance(idle, absent, day));
+    }
+
+    /** {@return the design file as it was given, or a name for a design built in code} */
+    public String file() {
+        return subject.file();
+    }
+
+    /** {@return what the plant is called; "" if the file could not be read as a design} */
+    public String design() {
+        return subject.design();
+    }
+
+    /** {@return which of the design's alternatives this is; "" for the design itself} */
+    public String alternative() {
+        return subject.alternative();
+    }
+
+    /** {@return why the file could not be read; empty if it could} */
+    public List<Problem> problems() {
+        return problems;
+    }
+
+    /** {@return every outcome, by file, line, column, rule, element, case} */
+    public List<Finding> findings() {
+        return findings;
+    }
+
+    /** {@return what the plant had to assume} */
+    public List<AssumedValue> assumptions() {
+        return solved.assumptions();
+    }
+
+    /** {@return why the plant could not be solved; empty if it could} */
+    public List<Amount.Unknown> unsolved() {
+        return solved.unsolved();
+    }
+
+    /** {@return the plant on each nozzle set, the set open as built first} */
+    public List<Running> running() {
+        return solved.running();
+    }
+
+    /** {@return pressures along the pipe with the nozzles as built; without points if the plant could not be solved} */
+    public PressureProfile profile() {
+        return solved.profile();
+    }
+
+    /** {@return what kind of charge regulator the plant has} */
+    public RegulatorKind regulator() {
+        return solved.regulator();
+    }
+
+    /** {@return what each situation makes of the bus, solved when first looked at} */
+    public BusSituations bus() {
+        return solved.bus();
+    }
+
+    /** {@return the design's alternatives, each checked as a design of its own} */
+    public List<Report> alternatives() {
+        return alternatives;
+    }
+
+    /** {@return suppressions that suppress nothing here} */
+    public List<IdleSuppression> idle() {
+        return acceptance.idle();
+    }
+
+    /** {@return what the baseline knows of this design and is found no more} */
+    public List<AbsentFinding> absent() {
+        return acceptance.absent();
+    }
+
+    /**
+     * {@return the day with which the last days of suppressions were compared; null if none has one, or nobody said which
+     * day it is}
+     */
+    public @Nullable LocalDate day() {
+        return acceptance.day();
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Report that
+                && subject.equals(that.subject)
+                && problems.equals(that.problems)
+                && findings.equals(that.findings)
+                && solved.equals(that.solved)
+                && alternatives.equals(that.alternatives)
+                && acceptance.equals(that.acceptance);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(subject, problems, findings, solved, alternatives, acceptance);
+    }
+
+    @Override
+    public String toString() {
+        return subject + " " + findings;
     }
 
     /** {@return whether the file could be read as a design} */

@@ -17,7 +17,7 @@ public final class RuleCardBuilder {
     private boolean endangers = true;
     private final List<String> sources = new ArrayList<>();
     private final Map<String, NamedLimit> limits = new LinkedHashMap<>();
-    private final Map<String, List<String>> messages = new LinkedHashMap<>();
+    private final Map<String, CardText> messages = new LinkedHashMap<>();
     private String title = "";
     private String why = "";
     private String formula = "";
@@ -101,7 +101,14 @@ public final class RuleCardBuilder {
 
     /** A message of the rule and the names of the arguments it is always given. */
     public RuleCardBuilder message(String messageId, String... arguments) {
-        messages.put(messageId, List.of(arguments));
+        messages.put(
+                messageId,
+                new CardText(
+                        Kind.NOT_APPLICABLE,
+                        "",
+                        java.util.Arrays.stream(arguments)
+                                .map(a -> new Placeholder(a, null, 0))
+                                .toList()));
         return this;
     }
 

@@ -3,7 +3,7 @@ package org.leat.check;
 import java.util.List;
 import java.util.Map;
 
-/** Rules that come together, with the texts of their messages. Meant to be implemented, also outside this project. */
+/** Rules that come together. Meant to be implemented, also outside this project. */
 public interface RulePack {
 
     /** {@return what the pack is called} */
@@ -12,14 +12,10 @@ public interface RulePack {
     /** {@return its rules, each with an id of its own} */
     List<Rule> rules();
 
-    /**
-     * {@return the texts of every message, by rule id, a dot and message id}
-     *
-     * <p>A text holds placeholders: {@code {flow}} in the usual unit and three significant digits, {@code {flow:L/s}},
-     * {@code {flow:L/s,2}}. Where the outcome compares, {@code {value}}, {@code {limit}} and {@code {margin}} may be
-     * used without being declared.
-     */
-    Map<String, String> texts();
+    /** {@return texts of phrases and of rules not yet rewritten, by key} */
+    default Map<String, String> texts() {
+        return Map.of();
+    }
 
     /**
      * {@return for a rule's page: a piece of a design that fails and what is found in it, in Markdown, by rule id}

@@ -3,8 +3,8 @@ package org.leat.check;
 import java.util.ArrayList;
 import java.util.List;
 import org.leat.design.ElementPath;
-import org.leat.plant.Amount;
 import org.leat.plant.Plant;
+import org.leat.plant.numbers.Amount;
 
 /** A rule as a checker runs it: whatever the rule does, the run gives answers. */
 record RuleRun(Rule rule, RuleInForce inForce) {
@@ -23,7 +23,7 @@ record RuleRun(Rule rule, RuleInForce inForce) {
         Judgement judgement = new Judgement(inForce, trials);
         List<Outcome> outcomes;
         try {
-            outcomes = List.copyOf(rule.judge(judgement));
+            outcomes = rule.judge(judgement);
         } catch (RuntimeException | StackOverflowError | LinkageError e) {
             if (!plant.unsolvable().isEmpty() && !PackFault.whateverThePlant(e)) {
                 return List.of(unsolved(judgement, plant));
@@ -47,12 +47,14 @@ record RuleRun(Rule rule, RuleInForce inForce) {
 
     private Verdict broken(Judgement judgement, Throwable e) {
         String cause = PackFault.cause(e);
-        Outcome open = judgement.at(ElementPath.ROOT).open(null, CommonMessages.RULE_BROKE, Arg.of("cause", cause));
+        Outcome open = judgement
+                .at(ElementPath.ROOT)
+                .open((String) null, Message.of(CommonMessages.RULE_BROKE, Arg.of("cause", cause)));
         return new Verdict(this, judgement, open, true);
     }
 
     private Verdict silent(Judgement judgement) {
-        Outcome open = judgement.at(ElementPath.ROOT).open(null, CommonMessages.RULE_SILENT);
+        Outcome open = judgement.at(ElementPath.ROOT).open((String) null, Message.of(CommonMessages.RULE_SILENT));
         return new Verdict(this, judgement, open, true);
     }
 }

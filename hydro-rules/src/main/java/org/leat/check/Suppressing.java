@@ -57,7 +57,7 @@ final class Suppressing {
         boolean refused = false;
         for (int i = 0; i < findings.size(); i++) {
             Finding finding = findings.get(i);
-            if (!finding.outcome().kind().needsAttention() || !s.meets(finding.lasting(), design)) {
+            if (!finding.outcome().kind().needsAttention() || !s.meets(finding.stable(), design)) {
                 continue;
             }
             if (finding.endangers() && !s.answersForDanger()) {
@@ -80,18 +80,18 @@ final class Suppressing {
     private IdleSuppression nothing(Suppression s) {
         for (Finding finding : findings) {
             if (finding.outcome().kind().needsAttention()
-                    && !finding.lasting().equals(finding.outcome().identity())
+                    && !finding.stable().equals(finding.outcome().identity())
                     && s.meets(finding.outcome().identity(), design)) {
                 return new IdleSuppression(
                         s,
                         IdleSuppression.Why.NUMBER_IN_A_LIST,
-                        Paths.shown(finding.lasting().path()));
+                        Paths.shown(finding.stable().path()));
             }
         }
         List<String> places = findings.stream()
                 .filter(f -> f.outcome().rule().equals(s.rule())
                         && f.outcome().kind().needsAttention())
-                .map(f -> Paths.shown(f.lasting().path()))
+                .map(f -> Paths.shown(f.stable().path()))
                 .distinct()
                 .toList();
         return new IdleSuppression(s, IdleSuppression.Why.NOTHING_THERE, Names.nearest(s.at(), places));

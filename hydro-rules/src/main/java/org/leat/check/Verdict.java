@@ -2,7 +2,6 @@ package org.leat.check;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.leat.plant.Plant;
 
@@ -23,10 +22,10 @@ record Verdict(RuleRun run, Judgement judgement, Outcome outcome, boolean broke)
      * Ways out of a failure.
      *
      * @param holding those whose edits were applied and judged again, and helped
-     * @param inVain those that helped and made another rule fail as badly
+     * @param rejected those that helped and made another rule fail as badly
      * @param broke whether the rule broke on the way
      */
-    record Ways(List<WayOut> holding, List<TriedInVain> inVain, boolean broke) {}
+    record Ways(List<WayOut> holding, List<RejectedChange> rejected, boolean broke) {}
 
     /**
      * {@return the ways out of a failure that hold: each edit was applied and judged again}
@@ -34,32 +33,32 @@ record Verdict(RuleRun run, Judgement judgement, Outcome outcome, boolean broke)
      * <p>None for anything but a failure. A way out that breaks or does not help is left out.
      *
      * @param runs every rule, to see that no other begins to fail as badly
-     * @param failing rule and element of what fails already at this level or a worse one
+     * @param before what fails already
      */
-    Ways waysOut(List<RuleRun> runs, Set<String> failing) {
+    Ways waysOut(List<RuleRun> runs, Failures before) {
         List<WayOut> holding = new ArrayList<>();
-        List<TriedInVain> inVain = new ArrayList<>();
-        if (outcome.kind() != Kind.FAIL) {
-            return new Ways(holding, inVain, false);
+        List<RejectedChange> rejected = new ArrayList<>();
+        if (!(outcome instanceof Outcome.Fail failure)) {
+            return new Ways(holding, rejected, false);
         }
         try {
-            for (WayOut way : run.rule().waysOut(judgement, outcome)) {
+            for (WayOut way : run.rule().waysOut(judgement, failure)) {
                 if (way.edits().isEmpty()) {
                     holding.add(way);
                 } else if (helps(way)) {
-                    String brings = brings(way, runs, failing);
+                    String brings = brings(way, runs, before);
                     if (brings == null) {
                         holding.add(way);
                     } else {
-                        inVain.add(new TriedInVain(way, brings));
+                        rejected.add(new RejectedChange(way, brings));
                     }
                 }
             }
         } catch (RuntimeException | StackOverflowError | LinkageError e) {
             // the failure stands, with the ways that were found before the rule broke
-            return new Ways(holding, inVain, true);
+            return new Ways(holding, rejected, true);
         }
-        return new Ways(holding, inVain, false);
+        return new Ways(holding, rejected, false);
     }
 
     /** Only a pass is a way out. */
@@ -69,23 +68,16 @@ record Verdict(RuleRun run, Judgement judgement, Outcome outcome, boolean broke)
                 .allMatch(then -> !then.identity().equals(outcome.identity()) || then.kind() == Kind.PASS);
     }
 
-    /** {@return the first rule that begins to fail as badly by a way out; null if none does} */
-    private @Nullable String brings(WayOut way, List<RuleRun> runs, Set<String> failing) {
+    /** {@return the first rule that begins to fail as badly by a way out, or in more cases; null if none does} */
+    private @Nullable String brings(WayOut way, List<RuleRun> runs, Failures before) {
         Trials edited = judgement.trials().with(way.edits());
+        List<Outcome> after = new ArrayList<>();
         for (RuleRun other : runs) {
-            if (!other.equals(run) && !other.canFailAs(outcome.level())) {
-                continue;
-            }
-            for (Verdict after : edited.verdicts(other)) {
-                Outcome then = after.outcome();
-                if (then.kind() == Kind.FAIL
-                        && then.level().compareTo(outcome.level()) >= 0
-                        && !failing.contains(then.rule() + then.path())) {
-                    return then.rule();
-                }
+            if (other.equals(run) || other.canFailAs(outcome.level())) {
+                edited.verdicts(other).forEach(verdict -> after.add(verdict.outcome()));
             }
         }
-        return null;
+        return Failures.of(after).worseThan(before, outcome.level()).orElse(null);
     }
 
     Verdict with(Outcome other) {

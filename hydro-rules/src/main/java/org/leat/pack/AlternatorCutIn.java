@@ -5,16 +5,16 @@ import java.util.List;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
 import org.leat.quantity.QuantityKind;
 
 /** Whether the bus is reached with little water. */
-final class AlternatorCutIn implements Rule {
+final class AlternatorCutIn implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("alternator/cut-in", Level.WARNING)
             .title("whether the bus is reached with little water")
@@ -45,19 +45,19 @@ final class AlternatorCutIn implements Rule {
         }
         List<Running> all = new ArrayList<>(j.cases().running());
         all.addAll(j.cases().overTheYear());
-        double rated = all.get(0).operation().batteryPower();
-        Running least = Worst.least(all, running -> running.operation().batteryPower());
+        double rated = all.get(0).operatingPoint().batteryPower();
+        Running least = Worst.least(all, running -> running.operatingPoint().batteryPower());
         double asked = j.limit("least-share").value() * rated;
         Comparison comparison =
-                Comparison.atLeast(least.operation().batteryPower(), Math.max(asked, 1), QuantityKind.POWER);
+                Comparison.atLeast(least.operatingPoint().batteryPower(), Math.max(asked, 1), QuantityKind.POWER);
         return List.of(j.at("/alternator/open-circuit")
                 .during(least.id())
                 .compare(
                         comparison,
                         "reached",
                         "not-reached",
-                        Arg.of("power", least.operation().batteryPower(), QuantityKind.POWER),
-                        Arg.of("speed", least.operation().speed(), QuantityKind.ROTATIONAL_SPEED)));
+                        Arg.of("power", least.operatingPoint().batteryPower(), QuantityKind.POWER),
+                        Arg.of("speed", least.operatingPoint().speed(), QuantityKind.ROTATIONAL_SPEED)));
     }
 
     @Override

@@ -6,17 +6,17 @@ import java.util.stream.DoubleStream;
 import org.leat.check.Arg;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
 import org.leat.quantity.QuantityKind;
 
 /** Electrical frequency against what the laminations are made for. */
-final class AlternatorFrequency implements Rule {
+final class AlternatorFrequency implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("alternator/frequency", Level.NOTE)
             .title("electrical frequency against what the laminations are made for")
@@ -42,15 +42,15 @@ final class AlternatorFrequency implements Rule {
         if (j.cases().running().isEmpty()) {
             return Open.unsolved(j);
         }
-        Running worst = Worst.most(j.cases().running(), r -> r.operation().frequency());
+        Running worst = Worst.most(j.cases().running(), r -> r.operatingPoint().frequency());
         return List.of(Rated.atMost(
                 j.at("/alternator/frequency-limit").during(worst.id()),
-                worst.operation().frequency(),
+                worst.operatingPoint().frequency(),
                 Rated.si(j.design().alternator().frequencyLimit()),
                 QuantityKind.FREQUENCY,
                 "low-enough",
                 "too-high",
-                Arg.of("speed", worst.operation().alternatorSpeed(), QuantityKind.ROTATIONAL_SPEED)));
+                Arg.of("speed", worst.operatingPoint().alternatorSpeed(), QuantityKind.ROTATIONAL_SPEED)));
     }
 
     @Override

@@ -5,18 +5,18 @@ import java.util.List;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
-import org.leat.plant.Operation;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
+import org.leat.plant.solve.OperatingPoint;
 import org.leat.quantity.QuantityKind;
 
 /** Whether the alternator holds the runner. */
-final class AlternatorHoldsRunner implements Rule {
+final class AlternatorHoldsRunner implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("alternator/holds-runner", Level.ERROR)
             .title("whether the alternator holds the runner")
@@ -46,18 +46,18 @@ final class AlternatorHoldsRunner implements Rule {
             return Open.unsolved(j);
         }
         Running worst = Worst.least(j.cases().running(), AlternatorHoldsRunner::ratio);
-        Operation operation = worst.operation();
+        OperatingPoint operatingPoint = worst.operatingPoint();
         Spot spot = j.at("/alternator").during(worst.id());
-        if (operation.hold() == Operation.Hold.BELOW_CUT_IN) {
+        if (operatingPoint.hold() == OperatingPoint.Hold.BELOW_CUT_IN) {
             return List.of(spot.notApplicable("below-cut-in"));
         }
         return List.of(spot.compare(
                 Comparison.atLeast(ratio(worst), j.limit("least")),
                 "holds",
                 "not-held",
-                Arg.of("torque", operation.peak().torque(), QuantityKind.TORQUE),
-                Arg.of("runner", operation.peak().runnerTorque(), QuantityKind.TORQUE),
-                Arg.of("speed", operation.speed(), QuantityKind.ROTATIONAL_SPEED)));
+                Arg.of("torque", operatingPoint.peak().torque(), QuantityKind.TORQUE),
+                Arg.of("runner", operatingPoint.peak().runnerTorque(), QuantityKind.TORQUE),
+                Arg.of("speed", operatingPoint.speed(), QuantityKind.ROTATIONAL_SPEED)));
     }
 
     @Override
@@ -71,8 +71,8 @@ final class AlternatorHoldsRunner implements Rule {
 
     /** Infinite where the runner does not push at that speed. */
     private static double ratio(Running running) {
-        Operation.TorquePeak peak = running.operation().peak();
-        if (running.operation().hold() == Operation.Hold.BELOW_CUT_IN) {
+        OperatingPoint.TorquePeak peak = running.operatingPoint().peak();
+        if (running.operatingPoint().hold() == OperatingPoint.Hold.BELOW_CUT_IN) {
             return Double.POSITIVE_INFINITY;
         }
         return peak.runnerTorque() <= 0 ? Double.MAX_VALUE : peak.torque() / peak.runnerTorque();

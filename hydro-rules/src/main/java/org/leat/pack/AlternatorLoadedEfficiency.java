@@ -4,19 +4,19 @@ import java.util.List;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
-import org.leat.plant.EnergyAccount;
-import org.leat.plant.Operation;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
+import org.leat.plant.solve.EnergyAccount;
+import org.leat.plant.solve.OperatingPoint;
 import org.leat.quantity.QuantityKind;
 
 /** Electrical efficiency of the alternator where it works. */
-final class AlternatorLoadedEfficiency implements Rule {
+final class AlternatorLoadedEfficiency implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("alternator/loaded-efficiency", Level.WARNING)
             .title("electrical efficiency of the alternator where it works")
@@ -45,10 +45,10 @@ final class AlternatorLoadedEfficiency implements Rule {
         }
         Running running = j.cases().running().get(0);
         Spot spot = j.at("/alternator").during(running.id());
-        if (running.operation().hold() == Operation.Hold.BELOW_CUT_IN) {
+        if (running.operatingPoint().hold() == OperatingPoint.Hold.BELOW_CUT_IN) {
             return List.of(spot.notApplicable("no-current"));
         }
-        EnergyAccount energy = running.operation().energy();
+        EnergyAccount energy = running.operatingPoint().energy();
         return List.of(spot.compare(
                 Comparison.atLeast(
                         energy.at(EnergyAccount.Stage.TERMINALS) / energy.at(EnergyAccount.Stage.SHAFT),

@@ -7,20 +7,20 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.design.Alternator;
 import org.leat.design.MagnetGrade;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
 import org.leat.quantity.QuantityKind;
 
 /** Magnets against the temperature of their grade. */
-final class AlternatorMagnetTemperature implements Rule {
+final class AlternatorMagnetTemperature implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("alternator/magnet-temperature", Level.ERROR)
             .title("magnets against the temperature of their grade")
@@ -56,8 +56,9 @@ final class AlternatorMagnetTemperature implements Rule {
         if (resistance == null) {
             return List.of(spot.notGiven("/alternator/thermal-resistance"));
         }
-        Running worst = Worst.most(j.cases().running(), r -> WindingHeat.temperature(j, r.operation(), resistance));
-        double hottest = WindingHeat.temperature(j, worst.operation(), resistance);
+        Running worst =
+                Worst.most(j.cases().running(), r -> WindingHeat.temperature(j, r.operatingPoint(), resistance));
+        double hottest = WindingHeat.temperature(j, worst.operatingPoint(), resistance);
         MagnetGrade grade = alternator.magnetGrade();
         Comparison comparison = grade == null
                 ? Comparison.atMost(hottest, j.limit("unknown-grade"))

@@ -4,17 +4,18 @@ import java.util.List;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
-import org.leat.plant.LoadLost;
+import org.leat.plant.cases.LoadLost;
+import org.leat.plant.numbers.Amount;
 import org.leat.quantity.QuantityKind;
 
 /** Runaway speed against what rotor and bearings stand. */
-final class AlternatorOverspeed implements Rule {
+final class AlternatorOverspeed implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("alternator/overspeed", Level.ERROR)
             .title("runaway speed against what rotor and bearings stand")
@@ -41,10 +42,11 @@ final class AlternatorOverspeed implements Rule {
         }
         LoadLost worst = Worst.most(j.cases().loadLost(), LoadLost::alternatorSpeed);
         Spot spot = j.at("/alternator/speed-limit").during(worst.id());
-        Double limit = j.plant().numbers().alternator().speedLimit();
-        if (limit == null) {
-            return List.of(spot.notGiven("/alternator/speed-limit"));
+        Amount stated = j.plant().numbers().alternator().speedLimit();
+        if (!(stated instanceof Amount.Known limited)) {
+            return List.of(Open.because(spot, stated));
         }
+        double limit = limited.value();
         return List.of(spot.compare(
                 Comparison.atMost(worst.alternatorSpeed(), limit, QuantityKind.ROTATIONAL_SPEED),
                 "stands-it",

@@ -4,9 +4,9 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -14,7 +14,7 @@ import org.leat.design.Winding;
 import org.leat.quantity.QuantityKind;
 
 /** Whether the three phases are alike. */
-final class AlternatorPhasesAlike implements Rule {
+final class AlternatorPhasesAlike implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("alternator/phases-alike", Level.WARNING)
             .title("whether the three phases are alike")

@@ -5,21 +5,21 @@ import java.util.stream.Stream;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.design.Connection;
 import org.leat.design.Winding;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.AlternatorNumbers;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
+import org.leat.plant.numbers.AlternatorNumbers;
 import org.leat.quantity.QuantityKind;
 
 /** Whether the other connection of the winding gives more power. */
-final class AlternatorStarOrDelta implements Rule {
+final class AlternatorStarOrDelta implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("alternator/star-or-delta", Level.NOTE)
             .title("whether the other connection of the winding gives more power")
@@ -56,14 +56,14 @@ final class AlternatorStarOrDelta implements Rule {
             return List.of(spot.notGiven(spot.path()));
         }
         AlternatorNumbers alternator = j.plant().numbers().alternator();
-        double power = running.operation().batteryPower();
+        double power = running.operatingPoint().batteryPower();
         double other = j.plant()
                 .withAlternator(
                         winding.connection() == Connection.STAR
                                 ? alternator.fromStarToDelta()
                                 : alternator.fromDeltaToStar())
                 .running(running.nozzles())
-                .operation()
+                .operatingPoint()
                 .batteryPower();
         return List.of(spot.compare(
                 Comparison.atMost((other - power) / Math.max(power, 1), j.limit("worth-it")),

@@ -5,17 +5,17 @@ import java.util.List;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
-import org.leat.plant.Operation;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
+import org.leat.plant.solve.OperatingPoint;
 import org.leat.quantity.QuantityKind;
 
 /** Working speed against the speed of the torque peak. */
-final class AlternatorTorquePeak implements Rule {
+final class AlternatorTorquePeak implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("alternator/torque-peak", Level.WARNING)
             .canFailAs(Level.ERROR)
@@ -44,25 +44,25 @@ final class AlternatorTorquePeak implements Rule {
     @Override
     public List<Outcome> judge(Judgement j) {
         List<Running> loaded = j.cases().running().stream()
-                .filter(r -> r.operation().hold() != Operation.Hold.BELOW_CUT_IN)
+                .filter(r -> r.operatingPoint().hold() != OperatingPoint.Hold.BELOW_CUT_IN)
                 .toList();
         if (loaded.isEmpty()) {
             return j.cases().running().isEmpty()
                     ? Open.unsolved(j)
                     : List.of(j.at("/alternator").notApplicable("no-current"));
         }
-        Running worst = Worst.most(loaded, r -> r.operation().ofPeakSpeed());
-        Operation operation = worst.operation();
-        boolean past = operation.ofPeakSpeed() > 1;
+        Running worst = Worst.most(loaded, r -> r.operatingPoint().ofPeakSpeed());
+        OperatingPoint operatingPoint = worst.operatingPoint();
+        boolean past = operatingPoint.ofPeakSpeed() > 1;
         return List.of(j.at("/alternator")
                 .during(worst.id())
                 .compare(
                         past ? Level.ERROR : Level.WARNING,
-                        Comparison.atMost(operation.ofPeakSpeed(), j.limit("most")),
+                        Comparison.atMost(operatingPoint.ofPeakSpeed(), j.limit("most")),
                         "clear",
                         past ? "past" : "close",
-                        Arg.of("speed", operation.speed(), QuantityKind.ROTATIONAL_SPEED),
-                        Arg.of("peak", operation.peak().speed(), QuantityKind.ROTATIONAL_SPEED)));
+                        Arg.of("speed", operatingPoint.speed(), QuantityKind.ROTATIONAL_SPEED),
+                        Arg.of("peak", operatingPoint.peak().speed(), QuantityKind.ROTATIONAL_SPEED)));
     }
 
     @Override

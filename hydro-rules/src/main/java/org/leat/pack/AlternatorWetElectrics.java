@@ -6,9 +6,9 @@ import java.util.regex.Pattern;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -16,7 +16,7 @@ import org.leat.design.Safeguards;
 import org.leat.quantity.QuantityKind;
 
 /** Housing of the alternator against spray. */
-final class AlternatorWetElectrics implements Rule {
+final class AlternatorWetElectrics implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("alternator/wet-electrics", Level.ERROR)
             .title("housing of the alternator against spray")

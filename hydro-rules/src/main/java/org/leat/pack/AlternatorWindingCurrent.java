@@ -5,17 +5,18 @@ import java.util.List;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
+import org.leat.plant.numbers.Amount;
 import org.leat.quantity.QuantityKind;
 
 /** Phase current against what the winding carries. */
-final class AlternatorWindingCurrent implements Rule {
+final class AlternatorWindingCurrent implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("alternator/winding-current", Level.ERROR)
             .title("phase current against what the winding carries")
@@ -41,19 +42,20 @@ final class AlternatorWindingCurrent implements Rule {
         if (j.cases().running().isEmpty()) {
             return Open.unsolved(j);
         }
-        Running worst =
-                Worst.most(j.cases().running(), running -> running.operation().phaseCurrent());
+        Running worst = Worst.most(
+                j.cases().running(), running -> running.operatingPoint().phaseCurrent());
         Spot spot = j.at("/alternator/current-limit").during(worst.id());
-        Double limit = j.plant().numbers().alternator().currentLimit();
-        if (limit == null) {
-            return List.of(spot.notGiven("/alternator/current-limit"));
+        Amount stated = j.plant().numbers().alternator().currentLimit();
+        if (!(stated instanceof Amount.Known limited)) {
+            return List.of(Open.because(spot, stated));
         }
-        double current = worst.operation().phaseCurrent();
+        double limit = limited.value();
+        double current = worst.operatingPoint().phaseCurrent();
         return List.of(spot.compare(
                 Comparison.atMost(current, limit, QuantityKind.CURRENT),
                 "carried",
                 "overloaded",
-                Arg.of("current", worst.operation().directCurrent(), QuantityKind.CURRENT)));
+                Arg.of("current", worst.operatingPoint().directCurrent(), QuantityKind.CURRENT)));
     }
 
     @Override

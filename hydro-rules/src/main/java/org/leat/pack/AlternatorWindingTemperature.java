@@ -8,21 +8,21 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.design.Alternator;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 import org.leat.quantity.ThermalResistance;
 
 /** Winding temperature against the class of its insulation. */
-final class AlternatorWindingTemperature implements Rule {
+final class AlternatorWindingTemperature implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("alternator/winding-temperature", Level.ERROR)
             .title("winding temperature against the class of its insulation")
@@ -55,12 +55,13 @@ final class AlternatorWindingTemperature implements Rule {
         if (resistance == null) {
             return List.of(j.at("/alternator/thermal-resistance").notGiven("/alternator/thermal-resistance"));
         }
-        Running worst = Worst.most(j.cases().running(), r -> WindingHeat.temperature(j, r.operation(), resistance));
+        Running worst =
+                Worst.most(j.cases().running(), r -> WindingHeat.temperature(j, r.operatingPoint(), resistance));
         Spot spot = j.at("/alternator/insulation-class").during(worst.id());
         if (alternator.insulationClass() == null) {
             return List.of(spot.notGiven("/alternator/insulation-class"));
         }
-        double mean = WindingHeat.temperature(j, worst.operation(), resistance);
+        double mean = WindingHeat.temperature(j, worst.operatingPoint(), resistance);
         return List.of(spot.compare(
                 Comparison.atMost(
                         mean + j.limit("hot-spot").value(),

@@ -6,8 +6,8 @@ import org.leat.design.Bearings;
 import org.leat.design.Runner;
 import org.leat.law.Answer;
 import org.leat.law.Gravity;
-import org.leat.plant.PlantNumbers;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
+import org.leat.plant.numbers.PlantNumbers;
 import org.leat.quantity.Si;
 import org.leat.turbine.BearingLife;
 import org.leat.turbine.EquivalentBearingLoad;
@@ -41,7 +41,7 @@ record BearingDuty(Running running, double load) {
     static BearingDuty worst(Judgement j, Bearings bearings) {
         Running running = Worst.most(
                 j.cases().running(),
-                r -> of(j, bearings, r).load() * Math.cbrt(r.operation().speed()));
+                r -> of(j, bearings, r).load() * Math.cbrt(r.operatingPoint().speed()));
         return of(j, bearings, running);
     }
 
@@ -49,7 +49,7 @@ record BearingDuty(Running running, double load) {
         PlantNumbers numbers = j.plant().numbers();
         double radius = numbers.runner().pitchDiameter() / 2;
         int jets = Math.max(1, running.water().jets().size());
-        double pull = Math.abs(running.operation().torque()) / radius / jets;
+        double pull = Math.abs(running.operatingPoint().torque()) / radius / jets;
         Runner runner = j.design().runner();
         double weight = runner == null ? 0 : Si.of(runner.mass(), 0) * Gravity.STANDARD;
         double radial =
@@ -64,18 +64,18 @@ record BearingDuty(Running running, double load) {
 
     /** {@return whether there is anything to wear it} */
     boolean turns() {
-        return running.operation().speed() > 0 && load > 0;
+        return running.operatingPoint().speed() > 0 && load > 0;
     }
 
     /** {@return basic rating life, s; it turns} */
     Answer life(Bearings bearings) {
         return BearingLife.basic(
-                Si.of(bearings.dynamicRating()), load, running.operation().speed(), roller(bearings));
+                Si.of(bearings.dynamicRating()), load, running.operatingPoint().speed(), roller(bearings));
     }
 
     /** {@return the dynamic rating that lasts so long, N; it turns} */
     double neededRating(Bearings bearings, double life) {
-        return BearingLife.neededRating(load, running.operation().speed(), life, roller(bearings));
+        return BearingLife.neededRating(load, running.operatingPoint().speed(), life, roller(bearings));
     }
 
     private static boolean roller(Bearings bearings) {

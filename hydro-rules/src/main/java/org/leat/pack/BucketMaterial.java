@@ -10,7 +10,7 @@ import org.leat.check.Outcome;
 import org.leat.design.Buckets;
 import org.leat.design.Runner;
 import org.leat.law.Answer;
-import org.leat.plant.SiteNumbers;
+import org.leat.plant.numbers.SiteNumbers;
 import org.leat.quantity.Si;
 import org.leat.turbine.FatigueAllowance;
 import org.leat.turbine.ThermalDerating;

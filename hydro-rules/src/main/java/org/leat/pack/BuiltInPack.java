@@ -3,6 +3,7 @@ package org.leat.pack;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.leat.check.LegacyRule;
 import org.leat.check.Rule;
 import org.leat.check.RulePack;
 import org.leat.check.TextFile;
@@ -11,26 +12,9 @@ import org.leat.check.TextFile;
 public final class BuiltInPack implements RulePack {
 
     /** One file of texts for each component, named like the first part of its rules' ids. */
-    private static final List<String> COMPONENTS = List.of(
-            "alternator",
-            "battery",
-            "bus",
-            "cable",
-            "dump",
-            "intake",
-            "inverter",
-            "loads",
-            "nozzle",
-            "penstock",
-            "phrases",
-            "plant",
-            "protection",
-            "rectifier",
-            "regulator",
-            "runner",
-            "site");
+    private static final List<String> COMPONENTS = List.of("alternator", "phrases", "plant", "rectifier", "runner");
 
-    private static final List<Rule> RULES = List.of(
+    private static final List<LegacyRule> LEGACY = List.of(
             new AlternatorCutIn(),
             new AlternatorFrequency(),
             new AlternatorHoldsRunner(),
@@ -43,97 +27,16 @@ public final class BuiltInPack implements RulePack {
             new AlternatorWetElectrics(),
             new AlternatorWindingCurrent(),
             new AlternatorWindingTemperature(),
-            new BatteryAutonomy(),
-            new BatteryBusVoltageMatch(),
-            new BatteryChargeCurrent(),
-            new BatteryCycleLife(),
-            new BatteryDepthOfDischarge(),
-            new BatteryEqualise(),
-            new BatteryLeastCurrent(),
-            new BatteryManagementOpens(),
-            new BatteryNeverFull(),
-            new BatteryStrings(),
-            new BatteryTemperatureWindow(),
-            new BatteryVentilation(),
-            new BusOvervoltage(),
-            new CableAcOrDcRun(),
-            new CableAmpacity(),
-            new CableInsulationVoltage(),
-            new CableProtection(),
-            new CableVoltageDrop(),
-            new DumpAbsorbsAll(),
-            new DumpAcSwitch(),
-            new DumpElementVoltage(),
-            new DumpHeat(),
-            new DumpLost(),
-            new DumpOwnRating(),
-            new DumpSecondLine(),
-            new DumpSideOfBridge(),
-            new DumpSwitchRating(),
-            new IntakeApproachVelocity(),
-            new IntakeOpeningAgainstNozzle(),
-            new IntakeScreenLoss(),
-            new IntakeSettling(),
-            new IntakeSubmergence(),
-            new IntakeVent(),
-            new InverterContinuous(),
-            new InverterCutOff(),
-            new InverterInputWindow(),
-            new InverterStandingLoss(),
-            new InverterSurge(),
-            new LoadsEnergyBalance(),
-            new LoadsPackOnBus(),
-            new LoadsResidualCurrent(),
-            new LoadsVehicleCharging(),
-            new NozzleJetAgainstBucket(),
-            new NozzleJetsInterfere(),
-            new NozzleSetCoversStream(),
-            new NozzleStepSize(),
-            new NozzleWorn(),
-            new PenstockAbruptSteps(),
-            new PenstockAirPockets(),
-            new PenstockBelowAtmosphere(),
-            new PenstockCavitation(),
-            new PenstockClosingTime(),
-            new PenstockCollapse(),
-            new PenstockExpansion(),
-            new PenstockFittingsRating(),
-            new PenstockFrictionShare(),
-            new PenstockHoseRating(),
-            new PenstockOversized(),
-            new PenstockStaticPressure(),
-            new PenstockStiffInlet(),
-            new PenstockSunlight(),
-            new PenstockSurgePressure(),
-            new PenstockTemperature(),
-            new PenstockThrust(),
-            new PenstockVelocity(),
             new PlantEfficiencyChain(),
             new PlantLeftOnTheTable(),
             new PlantMaintenancePlan(),
             new PlantRestart(),
             new PlantStopSafely(),
-            new ProtectionAlternatorCannotTrip(),
-            new ProtectionBatteryFuse(),
-            new ProtectionBreakingCapacity(),
-            new ProtectionDcRated(),
-            new ProtectionEarthing(),
-            new ProtectionIsolator(),
-            new ProtectionShortCircuitBrake(),
-            new ProtectionShortTime(),
-            new ProtectionSurgeArrester(),
-            new ProtectionTouchVoltage(),
-            new ProtectionTurbineNotFusedOpen(),
             new RectifierCapacitor(),
             new RectifierCurrent(),
             new RectifierDropShare(),
             new RectifierJunctionTemperature(),
             new RectifierReverseVoltage(),
-            new RegulatorCurrent(),
-            new RegulatorKindForHydro(),
-            new RegulatorSetPoints(),
-            new RegulatorTemperatureCompensation(),
-            new RegulatorWindow(),
             new RunnerBearingLife(),
             new RunnerBucketCount(),
             new RunnerBucketRoot(),
@@ -142,12 +45,28 @@ public final class BuiltInPack implements RulePack {
             new RunnerPrintedMaterial(),
             new RunnerRunawayStrength(),
             new RunnerSpeedRatio(),
-            new RunnerTailwater(),
-            new SiteFlowAvailable(),
-            new SiteFreezing(),
-            new SiteHeadConsistent(),
-            new SiteKeptFlow(),
-            new SiteMeasurementSpread());
+            new RunnerTailwater());
+
+    private static final List<Rule> RULES = java.util.stream.Stream.of(
+                    LEGACY.stream().map(Rule::legacy),
+                    org.leat.pack.battery.BatteryRules.all().stream(),
+                    org.leat.pack.bus.BusRules.all().stream(),
+                    org.leat.pack.cable.CableRules.all().stream(),
+                    org.leat.pack.dump.DumpRules.all().stream(),
+                    org.leat.pack.intake.IntakeRules.all().stream(),
+                    org.leat.pack.inverter.InverterRules.all().stream(),
+                    org.leat.pack.loads.LoadsRules.all().stream(),
+                    org.leat.pack.nozzle.NozzleRules.all().stream(),
+                    org.leat.pack.penstock.PenstockRules.all().stream(),
+                    org.leat.pack.protection.ProtectionRules.all().stream(),
+                    org.leat.pack.regulator.RegulatorRules.all().stream(),
+                    org.leat.pack.site.SiteRules.all().stream())
+            .flatMap(s -> s)
+            .sorted(java.util.Comparator.comparing(Rule::id))
+            .toList();
+
+    /** The rules, always the same. */
+    public BuiltInPack() {}
 
     @Override
     public String name() {
@@ -170,6 +89,6 @@ public final class BuiltInPack implements RulePack {
 
     @Override
     public Map<String, String> examples() {
-        return Examples.read(COMPONENTS);
+        return Examples.of(RULES.stream().map(Rule::id).toList());
     }
 }

@@ -1,14 +1,14 @@
 package org.leat.pack;
 
 import org.jspecify.annotations.Nullable;
-import org.leat.plant.Amount;
-import org.leat.plant.BatteryFull;
-import org.leat.plant.BatteryRemoved;
-import org.leat.plant.BusSituation;
-import org.leat.plant.Cases;
-import org.leat.plant.DumpLost;
-import org.leat.plant.LoadLost;
-import org.leat.plant.ManagementOpens;
+import org.leat.plant.cases.BatteryFull;
+import org.leat.plant.cases.BatteryRemoved;
+import org.leat.plant.cases.BusSituation;
+import org.leat.plant.cases.Cases;
+import org.leat.plant.cases.DumpLoadLost;
+import org.leat.plant.cases.LoadLost;
+import org.leat.plant.cases.ManagementOpens;
+import org.leat.plant.numbers.Amount;
 
 /**
  * The highest voltage the bus can reach, and the situation that makes it. Of several that reach the same, the likeliest is
@@ -62,7 +62,7 @@ record HighestBusVoltage(double volts, BusSituation situation, String cause) {
         if (situation instanceof ManagementOpens) {
             return "cause.management-opens";
         }
-        if (situation instanceof DumpLost) {
+        if (situation instanceof DumpLoadLost) {
             return "cause.dump-lost";
         }
         return situation instanceof LoadLost ? "cause.runaway" : "cause.running";

@@ -1,6 +1,8 @@
 package org.leat.pack;
 
 import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import javax.measure.Quantity;
 import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
@@ -13,7 +15,14 @@ import org.leat.design.Making;
 import org.leat.design.Runner;
 import org.leat.design.Screen;
 import org.leat.law.Answer;
-import org.leat.plant.Running;
+import org.leat.pack.kit.Lean;
+import org.leat.pack.kit.Screens;
+import org.leat.pack.kit.WornOpen;
+import org.leat.plant.cases.CycleYears;
+import org.leat.plant.cases.FullDay;
+import org.leat.plant.cases.Running;
+import org.leat.plant.derive.LoadDerivation;
+import org.leat.plant.numbers.BatteryNumbers;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
@@ -132,11 +141,15 @@ record Interval(
     }
 
     static Interval battery(Judgement j) {
-        CycleYears years = CycleYears.of(j);
-        return years.missing() != null
-                ? unknown("battery", "/battery", years.missing())
-                : years.years() == null
-                        ? said("battery", "/battery", "interval.age")
-                        : of("battery", "/battery", years.years() * YEAR);
+        Optional<String> missing = LoadDerivation.missing(j.design());
+        if (missing.isPresent()) {
+            return unknown("battery", "/battery", missing.get());
+        }
+        BatteryNumbers battery = j.numbers().battery();
+        FullDay day = FullDay.of(Lean.of(j), LoadDerivation.of(j.design()), battery);
+        OptionalDouble years = CycleYears.of(day, j.numbers()).years();
+        return years.isEmpty()
+                ? said("battery", "/battery", "interval.age")
+                : of("battery", "/battery", years.getAsDouble() * YEAR);
     }
 }

@@ -4,7 +4,7 @@ import java.util.List;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Spot;
-import org.leat.plant.Amount;
+import org.leat.plant.numbers.Amount;
 
 /** Open answers that many rules give. */
 final class Open {
@@ -14,7 +14,7 @@ final class Open {
     /** {@return open, for the reason that the plant has no number} */
     static Outcome because(Spot spot, Amount amount) {
         if (amount instanceof Amount.Unknown unknown) {
-            return spot.unknown(unknown);
+            return spot.unknownOf(unknown);
         }
         throw new IllegalArgumentException("known: " + amount);
     }
@@ -22,14 +22,6 @@ final class Open {
     /** {@return open, because the plant could not be solved; for rules that look at situations} */
     static List<Outcome> unsolved(Judgement j) {
         Amount.Unknown reason = j.plant().unsolvable().get(0);
-        return List.of(j.at(reason.path()).unknown(reason));
-    }
-
-    /** {@return open, because the stream is not stated or its readings give no flow} */
-    static Outcome noStream(Judgement j, String at) {
-        Amount.Unknown reason = j.plant().numbers().site().streamUnknown();
-        return reason == null
-                ? j.at(at).notGiven("/site/stream")
-                : j.at(reason.path()).unknown(reason);
+        return List.of(j.at(reason.path()).unknownOf(reason));
     }
 }

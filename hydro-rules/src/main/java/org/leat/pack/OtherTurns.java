@@ -9,8 +9,8 @@ import javax.measure.quantity.Length;
 import org.leat.check.Arg;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.WayOut;
 import org.leat.design.Runner;
 import org.leat.pack.Search.Candidate;
@@ -39,7 +39,7 @@ final class OtherTurns {
     }
 
     /** {@return the winding of either kind that makes a failure go away with the least change} */
-    static Optional<WayOut> any(Rule rule, Judgement j, Outcome failure, String message) {
+    static Optional<WayOut> any(LegacyRule rule, Judgement j, Outcome failure, String message) {
         Optional<WayOut> fewer = Search.least(rule, j, failure, fewerWithWheel(j, message));
         return fewer.isPresent() ? fewer : Search.least(rule, j, failure, more(j, message));
     }

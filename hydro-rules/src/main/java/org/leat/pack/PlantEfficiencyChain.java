@@ -5,18 +5,18 @@ import java.util.Locale;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
-import org.leat.plant.EnergyAccount;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
+import org.leat.plant.solve.EnergyAccount;
 import org.leat.quantity.QuantityKind;
 
 /** From the water to the battery, stage by stage. */
-final class PlantEfficiencyChain implements Rule {
+final class PlantEfficiencyChain implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("plant/efficiency-chain", Level.NOTE)
             .title("from the water to the battery, stage by stage")
@@ -43,7 +43,7 @@ final class PlantEfficiencyChain implements Rule {
             return Open.unsolved(j);
         }
         Running running = j.cases().running().get(0);
-        EnergyAccount energy = running.operation().energy();
+        EnergyAccount energy = running.operatingPoint().energy();
         Spot spot = j.at("/").during(running.id());
         double water = energy.at(EnergyAccount.Stage.WATER);
         EnergyAccount.Entry weakest = weakest(energy);
@@ -70,7 +70,7 @@ final class PlantEfficiencyChain implements Rule {
 
     @Override
     public List<WayOut> waysOut(Judgement j, Outcome failure) {
-        EnergyAccount energy = j.cases().running().get(0).operation().energy();
+        EnergyAccount energy = j.cases().running().get(0).operatingPoint().energy();
         return List.of(j.advice("look-at", stage(weakest(energy))));
     }
 }

@@ -8,19 +8,19 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** Power to be had with the nozzles on hand. */
-final class PlantLeftOnTheTable implements Rule {
+final class PlantLeftOnTheTable implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("plant/left-on-the-table", Level.NOTE)
             .title("power to be had with the nozzles on hand")
@@ -48,9 +48,9 @@ final class PlantLeftOnTheTable implements Rule {
             return List.of(j.at("/nozzles/open").notGiven("/nozzles/available"));
         }
         Running built = j.cases().running().get(0);
-        double power = Math.max(built.operation().batteryPower(), 1);
+        double power = Math.max(built.operatingPoint().batteryPower(), 1);
         Running best = best(j);
-        double more = best.operation().batteryPower() / power - 1;
+        double more = best.operatingPoint().batteryPower() / power - 1;
         Spot spot = j.at("/nozzles/open").during(built.id());
         Comparison comparison = Comparison.atMost(more, j.limit("worth-it"));
         Arg told = Arg.of("power", power, QuantityKind.POWER);
@@ -63,11 +63,11 @@ final class PlantLeftOnTheTable implements Rule {
                                 "better-on-hand",
                                 told,
                                 Arg.of("nozzles", best.nozzles().name()),
-                                Arg.of("other", best.operation().batteryPower(), QuantityKind.POWER)));
+                                Arg.of("other", best.operatingPoint().batteryPower(), QuantityKind.POWER)));
     }
 
     private static Running best(Judgement j) {
-        return Worst.most(j.cases().running(), r -> r.operation().batteryPower());
+        return Worst.most(j.cases().running(), r -> r.operatingPoint().batteryPower());
     }
 
     @Override

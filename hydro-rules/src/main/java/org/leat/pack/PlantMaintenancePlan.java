@@ -5,16 +5,16 @@ import java.util.List;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.quantity.QuantityKind;
 
 /** When to clean, look at and renew what wears. */
-final class PlantMaintenancePlan implements Rule {
+final class PlantMaintenancePlan implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("plant/maintenance-plan", Level.NOTE)
             .title("when to clean, look at and renew what wears")

@@ -7,19 +7,19 @@ import org.leat.catalogue.CellProperty;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
-import org.leat.plant.BatteryNumbers;
-import org.leat.plant.Operation;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
+import org.leat.plant.numbers.BatteryNumbers;
+import org.leat.plant.solve.OperatingPoint;
 import org.leat.quantity.QuantityKind;
 
 /** Whether the plant comes back on a flat battery. */
-final class PlantRestart implements Rule {
+final class PlantRestart implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("plant/restart", Level.WARNING)
             .title("whether the plant comes back on a flat battery")
@@ -54,7 +54,7 @@ final class PlantRestart implements Rule {
         double empty = battery.cellsInSeries()
                 * CellChemistryCatalogue.usual(battery.chemistry(), CellProperty.LOW_VOLTAGE_DISCONNECT);
         Running built = j.cases().running().get(0);
-        Operation flat = j.plant()
+        OperatingPoint flat = j.plant()
                 .withBattery(new BatteryNumbers(
                         battery.chemistry(),
                         battery.cellsInSeries(),
@@ -66,9 +66,9 @@ final class PlantRestart implements Rule {
                         battery.chargeVoltageLimit(),
                         battery.absorptionVoltage()))
                 .running(built.nozzles())
-                .operation();
+                .operatingPoint();
         Spot spot = j.at("/battery").during("battery-flat");
-        if (flat.hold() == Operation.Hold.BELOW_CUT_IN) {
+        if (flat.hold() == OperatingPoint.Hold.BELOW_CUT_IN) {
             return List.of(spot.fail("asleep"));
         }
         double runner = flat.peak().runnerTorque();

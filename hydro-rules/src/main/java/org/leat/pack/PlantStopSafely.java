@@ -2,9 +2,9 @@ package org.leat.pack;
 
 import java.util.List;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -12,7 +12,7 @@ import org.leat.design.Safeguards;
 import org.leat.design.StopWater;
 
 /** A way to stop the water that neither hammers the pipe nor unloads the runner. */
-final class PlantStopSafely implements Rule {
+final class PlantStopSafely implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("plant/stop-safely", Level.ERROR)
             .title("a way to stop the water that harms neither pipe nor runner")

@@ -5,8 +5,8 @@ import org.leat.check.Judgement;
 import org.leat.design.Buckets;
 import org.leat.design.Runner;
 import org.leat.law.Answer;
-import org.leat.plant.Jet;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
+import org.leat.plant.solve.Jet;
 import org.leat.quantity.Si;
 import org.leat.turbine.BucketLoadCycles;
 import org.leat.turbine.BucketRootStress;
@@ -27,7 +27,7 @@ final class PrintedInspection {
         BucketMaterial material = BucketMaterial.of(j);
         Runner runner = j.design().runner();
         Running running = j.cases().running().get(0);
-        double speed = running.operation().speed();
+        double speed = running.operatingPoint().speed();
         if (material == null || runner == null || runner.buckets() == null || !(speed > 0)) {
             return 0;
         }
@@ -67,7 +67,7 @@ final class PrintedInspection {
                 ? YEAR
                 : Si.of(runner.buckets().hoursPerYear(), YEAR);
         return BucketLoadCycles.of(
-                running.water().jets().size(), running.operation().speed(), time);
+                running.water().jets().size(), running.operatingPoint().speed(), time);
     }
 
     private static double stress(Judgement j, Buckets buckets, Running running, double speed) {

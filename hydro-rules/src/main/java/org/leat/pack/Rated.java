@@ -8,11 +8,12 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.pack.Search.Candidate;
+import org.leat.plant.numbers.Amount;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
@@ -35,6 +36,14 @@ final class Rated {
                 : spot.compare(Comparison.atMost(value, rating, kind), passing, failing, args);
     }
 
+    /** {@return the comparison, or open for the plant's reason where it knows no rating} */
+    static Outcome atMost(
+            Spot spot, double value, Amount rating, QuantityKind kind, String passing, String failing, Arg... args) {
+        return rating instanceof Amount.Known known
+                ? spot.compare(Comparison.atMost(value, known.value(), kind), passing, failing, args)
+                : Open.because(spot, rating);
+    }
+
     /** {@return a quantity in SI, null where it is not stated} */
     static @Nullable Double si(@Nullable Quantity<?> quantity) {
         return quantity == null ? null : Si.of(quantity);
@@ -42,7 +51,13 @@ final class Rated {
 
     /** {@return as {@link #larger}, where the field that failed is itself the limit: only ratings that reach the value} */
     static <Q extends Quantity<Q>> List<WayOut> raised(
-            Rule rule, Judgement j, Outcome failure, String message, String unit, Class<Q> type, double... ratings) {
+            LegacyRule rule,
+            Judgement j,
+            Outcome failure,
+            String message,
+            String unit,
+            Class<Q> type,
+            double... ratings) {
         double value = failure.comparison() == null
                 ? Double.NEGATIVE_INFINITY
                 : failure.comparison().value();
@@ -57,7 +72,13 @@ final class Rated {
      * rating}}
      */
     static <Q extends Quantity<Q>> List<WayOut> larger(
-            Rule rule, Judgement j, Outcome failure, String message, String unit, Class<Q> type, double... ratings) {
+            LegacyRule rule,
+            Judgement j,
+            Outcome failure,
+            String message,
+            String unit,
+            Class<Q> type,
+            double... ratings) {
         return Search.least(rule, j, failure, DoubleStream.of(ratings).mapToObj(rating -> {
                     Quantity<Q> quantity = Si.quantity(rating, unit, type);
                     return Candidate.of(

@@ -7,18 +7,18 @@ import javax.measure.quantity.ElectricPotential;
 import org.leat.check.Arg;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.design.Rectifier;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.LoadLost;
+import org.leat.plant.cases.LoadLost;
 import org.leat.quantity.QuantityKind;
 
 /** Capacitor behind the bridge against runaway. */
-final class RectifierCapacitor implements Rule {
+final class RectifierCapacitor implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("rectifier/capacitor", Level.ERROR)
             .title("capacitor behind the bridge against runaway")

@@ -8,19 +8,20 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
+import org.leat.plant.numbers.Amount;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** Bridge current against its rating. */
-final class RectifierCurrent implements Rule {
+final class RectifierCurrent implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("rectifier/current", Level.ERROR)
             .title("bridge current against its rating")
@@ -45,15 +46,16 @@ final class RectifierCurrent implements Rule {
         if (j.cases().running().isEmpty()) {
             return Open.unsolved(j);
         }
-        Running worst =
-                Worst.most(j.cases().running(), running -> running.operation().directCurrent());
+        Running worst = Worst.most(
+                j.cases().running(), running -> running.operatingPoint().directCurrent());
         Spot spot = j.at("/rectifier/average-current").during(worst.id());
-        Double rating = j.plant().numbers().rectifier().averageCurrentRating();
-        if (rating == null) {
-            return List.of(spot.notGiven("/rectifier/average-current"));
+        Amount stated = j.plant().numbers().rectifier().averageCurrentRating();
+        if (!(stated instanceof Amount.Known limited)) {
+            return List.of(Open.because(spot, stated));
         }
+        double rating = limited.value();
         return List.of(spot.compare(
-                Comparison.atMost(worst.operation().directCurrent(), rating, QuantityKind.CURRENT),
+                Comparison.atMost(worst.operatingPoint().directCurrent(), rating, QuantityKind.CURRENT),
                 "carried",
                 "overloaded"));
     }

@@ -5,18 +5,18 @@ import javax.measure.quantity.ElectricPotential;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
-import org.leat.plant.EnergyAccount;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
+import org.leat.plant.solve.EnergyAccount;
 import org.leat.quantity.QuantityKind;
 
 /** Share of the power that the diodes take. */
-final class RectifierDropShare implements Rule {
+final class RectifierDropShare implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("rectifier/drop-share", Level.NOTE)
             .title("share of the power that the diodes take")
@@ -44,14 +44,14 @@ final class RectifierDropShare implements Rule {
         }
         Running running = j.cases().running().get(0);
         Spot spot = j.at("/rectifier/drop-per-diode").during(running.id());
-        double power = running.operation().energy().at(EnergyAccount.Stage.TERMINALS);
+        double power = running.operatingPoint().energy().at(EnergyAccount.Stage.TERMINALS);
         if (!(power > 0)) {
             return List.of(spot.notApplicable("no-current"));
         }
         if (j.design().rectifier() == null || j.design().rectifier().dropPerDiode() == null) {
             return List.of(spot.notGiven(spot.path()));
         }
-        double loss = Diodes.loss(j, running.operation());
+        double loss = Diodes.loss(j, running.operatingPoint());
         return List.of(spot.compare(
                 Comparison.atMost(loss / power, j.limit("most")),
                 "small",

@@ -4,20 +4,20 @@ import java.util.List;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.design.Rectifier;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 import org.leat.quantity.ThermalResistance;
 
 /** Temperature inside the diodes. */
-final class RectifierJunctionTemperature implements Rule {
+final class RectifierJunctionTemperature implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("rectifier/junction-temperature", Level.ERROR)
             .title("temperature inside the diodes")
@@ -42,7 +42,7 @@ final class RectifierJunctionTemperature implements Rule {
         if (j.cases().running().isEmpty()) {
             return Open.unsolved(j);
         }
-        Running worst = Worst.most(j.cases().running(), r -> Diodes.loss(j, r.operation()));
+        Running worst = Worst.most(j.cases().running(), r -> Diodes.loss(j, r.operatingPoint()));
         Spot spot = j.at("/rectifier/junction-to-air").during(worst.id());
         Rectifier bridge = j.design().rectifier();
         if (bridge == null || bridge.junctionToAir() == null) {
@@ -51,7 +51,7 @@ final class RectifierJunctionTemperature implements Rule {
         if (bridge.junctionLimit() == null) {
             return List.of(spot.notGiven("/rectifier/junction-limit"));
         }
-        double loss = Diodes.loss(j, worst.operation());
+        double loss = Diodes.loss(j, worst.operatingPoint());
         double junction = j.plant().numbers().site().highestAirTemperature() + loss * Si.of(bridge.junctionToAir());
         return List.of(spot.compare(
                 Comparison.atMost(junction, Si.of(bridge.junctionLimit()), QuantityKind.TEMPERATURE),

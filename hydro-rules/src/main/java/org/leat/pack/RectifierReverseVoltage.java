@@ -7,18 +7,19 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.pack.Search.Candidate;
+import org.leat.plant.numbers.Amount;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** Diodes against the voltage of a runaway. */
-final class RectifierReverseVoltage implements Rule {
+final class RectifierReverseVoltage implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("rectifier/reverse-voltage", Level.ERROR)
             .title("diodes against the voltage of a runaway")
@@ -49,10 +50,11 @@ final class RectifierReverseVoltage implements Rule {
         }
         HighestBusVoltage highest = HighestBusVoltage.of(j.cases());
         Spot spot = j.at("/rectifier/repetitive-peak-reverse-voltage").during(highest.situation());
-        Double rating = j.plant().numbers().rectifier().reverseVoltageRating();
-        if (rating == null) {
-            return List.of(spot.notGiven("/rectifier/repetitive-peak-reverse-voltage"));
+        Amount stated = j.plant().numbers().rectifier().reverseVoltageRating();
+        if (!(stated instanceof Amount.Known limited)) {
+            return List.of(Open.because(spot, stated));
         }
+        double rating = limited.value();
         double peak = highest.volts();
         double least = j.limit("least-factor").value();
         boolean breaksDown = peak * least > rating;

@@ -7,9 +7,9 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -17,12 +17,12 @@ import org.leat.design.Bearings;
 import org.leat.design.Runner;
 import org.leat.law.Answer;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** Life of the bearing beside the runner under jet and weight. */
-final class RunnerBearingLife implements Rule {
+final class RunnerBearingLife implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("runner/bearing-life", Level.WARNING)
             .title("life of the bearing beside the runner")
@@ -67,7 +67,7 @@ final class RunnerBearingLife implements Rule {
         }
         Answer life = duty.life(bearings);
         if (life instanceof Answer.Outside outside) {
-            return List.of(spot.outside(outside));
+            return List.of(spot.outsideOf(outside));
         }
         return List.of(spot.compare(Comparison.atLeast(life.orThrow(), j.limit("life")), "lasts", "wears", load));
     }

@@ -6,21 +6,21 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.design.Runner;
 import org.leat.design.RunnerKind;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.Jet;
+import org.leat.plant.solve.Jet;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 import org.leat.turbine.TaygunBucketCount;
 
 /** Number of buckets against the rule for split double buckets. */
-final class RunnerBucketCount implements Rule {
+final class RunnerBucketCount implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("runner/bucket-count", Level.WARNING)
             .title("number of buckets")

@@ -9,9 +9,9 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -19,9 +19,9 @@ import org.leat.design.Buckets;
 import org.leat.design.Runner;
 import org.leat.law.Answer;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.Jet;
-import org.leat.plant.PlantNumbers;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
+import org.leat.plant.numbers.PlantNumbers;
+import org.leat.plant.solve.Jet;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 import org.leat.turbine.BucketRootStress;
@@ -29,7 +29,7 @@ import org.leat.turbine.CentrifugalForce;
 import org.leat.turbine.JetForce;
 
 /** Stress in the neck that carries one bucket: jammed once, and at every passing for years. */
-final class RunnerBucketRoot implements Rule {
+final class RunnerBucketRoot implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("runner/bucket-root", Level.ERROR)
             .title("stress in the bucket's neck")
@@ -104,7 +104,7 @@ final class RunnerBucketRoot implements Rule {
     private static double stress(Judgement j, Buckets buckets, Running running, boolean turning) {
         PlantNumbers numbers = j.plant().numbers();
         double radius = numbers.runner().pitchDiameter() / 2;
-        double speed = turning ? running.operation().speed() : 0;
+        double speed = turning ? running.operatingPoint().speed() : 0;
         double factor = Math.min(1, Math.max(0, numbers.runner().returnFactor()));
         double force = 0;
         for (Jet jet : running.water().jets()) {

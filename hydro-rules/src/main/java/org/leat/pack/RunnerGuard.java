@@ -4,17 +4,17 @@ import java.util.List;
 import org.leat.check.Arg;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.design.Safeguards;
-import org.leat.plant.LoadLost;
+import org.leat.plant.cases.LoadLost;
 import org.leat.quantity.QuantityKind;
 
 /** A fixed guard over what turns. */
-final class RunnerGuard implements Rule {
+final class RunnerGuard implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("runner/guard", Level.ERROR)
             .title("guard over rotating parts")

@@ -7,22 +7,22 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.design.Runner;
 import org.leat.design.RunnerKind;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.Jet;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
+import org.leat.plant.solve.Jet;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 import org.leat.turbine.RunnerType;
 
 /** Pitch diameter over jet diameter: a wheel too small for its jet. */
-final class RunnerPitchAgainstJet implements Rule {
+final class RunnerPitchAgainstJet implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("runner/pitch-against-jet", Level.WARNING)
             .title("pitch diameter against the jet")

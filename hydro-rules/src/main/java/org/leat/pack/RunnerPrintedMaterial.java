@@ -5,9 +5,9 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
@@ -17,7 +17,7 @@ import org.leat.design.Runner;
 import org.leat.quantity.QuantityKind;
 
 /** A printed wheel: heat, water and the direction of its layers, and when to look at it. */
-final class RunnerPrintedMaterial implements Rule {
+final class RunnerPrintedMaterial implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("runner/printed-material", Level.ERROR)
             .title("printed buckets in heat and water")

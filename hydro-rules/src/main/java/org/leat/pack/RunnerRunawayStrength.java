@@ -4,16 +4,16 @@ import java.util.List;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.design.Buckets;
 import org.leat.design.Runner;
 import org.leat.law.Answer;
-import org.leat.plant.LoadLost;
+import org.leat.plant.cases.LoadLost;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 import org.leat.turbine.BucketRootStress;
@@ -21,7 +21,7 @@ import org.leat.turbine.CentrifugalForce;
 import org.leat.turbine.RimStress;
 
 /** Stress of the spinning wheel at runaway against what its material may see once. */
-final class RunnerRunawayStrength implements Rule {
+final class RunnerRunawayStrength implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("runner/runaway-strength", Level.ERROR)
             .title("strength of the wheel at runaway")

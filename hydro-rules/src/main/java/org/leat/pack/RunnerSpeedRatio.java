@@ -5,20 +5,20 @@ import java.util.List;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Limit;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.WayOut;
 import org.leat.design.Runner;
 import org.leat.design.RunnerKind;
-import org.leat.plant.Operation;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
+import org.leat.plant.solve.OperatingPoint;
 import org.leat.quantity.QuantityKind;
 
 /** Bucket speed over jet speed at the solved operating point of each nozzle set. */
-final class RunnerSpeedRatio implements Rule {
+final class RunnerSpeedRatio implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("runner/speed-ratio", Level.WARNING)
             .canFailAs(Level.ERROR)
@@ -67,22 +67,22 @@ final class RunnerSpeedRatio implements Rule {
         double best = (low.value() + high.value()) / 2;
         List<Outcome> outcomes = new ArrayList<>();
         for (Running running : j.cases().running()) {
-            Operation operation = running.operation();
+            OperatingPoint operatingPoint = running.operatingPoint();
             var spot = j.at("/runner/pitch-diameter").during(running.id());
-            if (operation.hold() == Operation.Hold.BELOW_CUT_IN) {
+            if (operatingPoint.hold() == OperatingPoint.Hold.BELOW_CUT_IN) {
                 outcomes.add(spot.notApplicable("no-current"));
                 continue;
             }
-            double ratio = operation.speedRatio();
+            double ratio = operatingPoint.speedRatio();
             Level level = Math.abs(ratio - best) > gross * best ? Level.ERROR : Level.WARNING;
             outcomes.add(spot.compare(
                     level,
                     Comparison.within(ratio, low, high),
                     "matched",
                     "mismatched",
-                    Arg.of("speed", operation.speed(), QuantityKind.ROTATIONAL_SPEED),
+                    Arg.of("speed", operatingPoint.speed(), QuantityKind.ROTATIONAL_SPEED),
                     Arg.of("jet", running.water().jetVelocity(), QuantityKind.SPEED),
-                    Arg.of("power", operation.batteryPower(), QuantityKind.POWER)));
+                    Arg.of("power", operatingPoint.batteryPower(), QuantityKind.POWER)));
         }
         return outcomes.isEmpty() ? Open.unsolved(j) : outcomes;
     }

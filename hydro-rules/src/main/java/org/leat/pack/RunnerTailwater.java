@@ -9,22 +9,22 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.design.Runner;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.Jet;
+import org.leat.plant.solve.Jet;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 import org.leat.turbine.BucketProportions;
 import org.leat.turbine.TailwaterClearance;
 
 /** Height of the wheel over tail water, also in flood. */
-final class RunnerTailwater implements Rule {
+final class RunnerTailwater implements LegacyRule {
 
     private static final RuleCard CARD = RuleCard.of("runner/tailwater", Level.WARNING)
             .title("height of the wheel over tail water")

@@ -11,8 +11,8 @@ import org.leat.check.Edit;
 import org.leat.check.Identity;
 import org.leat.check.Judgement;
 import org.leat.check.Kind;
+import org.leat.check.LegacyRule;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.WayOut;
 import org.leat.design.ImpossibleValueException;
 
@@ -40,7 +40,7 @@ final class Search {
     }
 
     /** {@return the first candidate that makes the failure go away, as a way out} */
-    static Optional<WayOut> first(Rule rule, Judgement j, Outcome failure, Stream<Candidate> candidates) {
+    static Optional<WayOut> first(LegacyRule rule, Judgement j, Outcome failure, Stream<Candidate> candidates) {
         Iterator<Candidate> tried = candidates.iterator();
         while (tried.hasNext()) {
             Candidate candidate = tried.next();
@@ -60,7 +60,7 @@ final class Search {
      *
      * @param candidates from the least change to the greatest
      */
-    static Optional<WayOut> least(Rule rule, Judgement j, Outcome failure, Stream<Candidate> candidates) {
+    static Optional<WayOut> least(LegacyRule rule, Judgement j, Outcome failure, Stream<Candidate> candidates) {
         List<Candidate> ordered = candidates.toList();
         int low = -1;
         int high = ordered.size() - 1;
@@ -80,7 +80,7 @@ final class Search {
     }
 
     /** {@return whether the edits make this failure go away without a new one of the same rule} */
-    static boolean helps(Rule rule, Judgement j, Outcome failure, List<Edit> edits) {
+    static boolean helps(LegacyRule rule, Judgement j, Outcome failure, List<Edit> edits) {
         Judgement changed;
         try {
             changed = j.with(edits);

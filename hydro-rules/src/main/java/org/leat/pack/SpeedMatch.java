@@ -12,17 +12,17 @@ import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.WayOut;
 import org.leat.design.RegulatorKind;
 import org.leat.electrics.ReverseVoltage;
 import org.leat.pack.Search.Candidate;
-import org.leat.plant.AlternatorNumbers;
-import org.leat.plant.NozzleGroup;
-import org.leat.plant.Operation;
 import org.leat.plant.Plant;
-import org.leat.plant.RegulatorNumbers;
+import org.leat.plant.numbers.AlternatorNumbers;
+import org.leat.plant.numbers.NozzleGroup;
+import org.leat.plant.numbers.RegulatorNumbers;
+import org.leat.plant.solve.OperatingPoint;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
@@ -36,14 +36,14 @@ final class SpeedMatch {
     /** Share of the wanted ratio that is close enough: the wheel or winding is rounded afterwards anyway. */
     private static final double CLOSE = 0.02;
 
-    private final Rule rule;
+    private final LegacyRule rule;
     private final Judgement j;
     private final Outcome failure;
     private final NozzleGroup nozzles;
     private final double low;
     private final double high;
 
-    SpeedMatch(Rule rule, Judgement j, Outcome failure, NozzleGroup nozzles) {
+    SpeedMatch(LegacyRule rule, Judgement j, Outcome failure, NozzleGroup nozzles) {
         this.rule = rule;
         this.j = j;
         this.failure = failure;
@@ -123,7 +123,7 @@ final class SpeedMatch {
         double most = j.cases().running().stream()
                 .mapToDouble(running -> ReverseVoltage.LOAD_DUMP
                         * alternator.coldMagnetFactor()
-                        * alternator.peakLineVoltage(running.operation().alternatorSpeed()))
+                        * alternator.peakLineVoltage(running.operatingPoint().alternatorSpeed()))
                 .max()
                 .orElse(from);
         double to = Math.ceil(1.1 * most / 5) * 5;
@@ -158,17 +158,17 @@ final class SpeedMatch {
 
     /** The rule does not judge a wheel that drives no current: that is no way out. */
     private boolean suits(Plant plant) {
-        return suits(plant.running(nozzles).operation());
+        return suits(plant.running(nozzles).operatingPoint());
     }
 
-    private boolean suits(Operation operation) {
-        return operation.hold() == Operation.Hold.HELD
-                && operation.speedRatio() >= low
-                && operation.speedRatio() <= high;
+    private boolean suits(OperatingPoint operatingPoint) {
+        return operatingPoint.hold() == OperatingPoint.Hold.HELD
+                && operatingPoint.speedRatio() >= low
+                && operatingPoint.speedRatio() <= high;
     }
 
     private double ratio(Plant plant) {
-        return plant.running(nozzles).operation().speedRatio();
+        return plant.running(nozzles).operatingPoint().speedRatio();
     }
 
     private Optional<WayOut> tried(String message, List<Edit> edits, Arg... args) {
@@ -177,9 +177,9 @@ final class SpeedMatch {
         }
         return Search.first(rule, j, failure, Stream.of(new Candidate(message, edits, List.of(args))))
                 .flatMap(way -> {
-                    Operation now = j.plant().running(nozzles).operation();
-                    Operation then =
-                            j.with(way.edits()).plant().running(nozzles).operation();
+                    OperatingPoint now = j.plant().running(nozzles).operatingPoint();
+                    OperatingPoint then =
+                            j.with(way.edits()).plant().running(nozzles).operatingPoint();
                     List<Arg> all = new ArrayList<>(List.of(args));
                     all.add(Arg.of("ratio", then.speedRatio(), QuantityKind.RATIO));
                     all.add(Arg.of("power", then.batteryPower(), QuantityKind.POWER));

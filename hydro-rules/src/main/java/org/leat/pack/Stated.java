@@ -6,8 +6,8 @@ import org.jspecify.annotations.Nullable;
 import org.leat.check.Arg;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.check.WayOut;
 import org.leat.pack.Search.Candidate;
@@ -26,7 +26,8 @@ final class Stated {
     }
 
     /** {@return the way out of giving the field that failed another value; none if that does not help} */
-    static List<WayOut> otherwise(Rule rule, Judgement j, Outcome failure, String message, Object value, Arg... args) {
+    static List<WayOut> otherwise(
+            LegacyRule rule, Judgement j, Outcome failure, String message, Object value, Arg... args) {
         return Search.first(rule, j, failure, Stream.of(Candidate.of(message, new Edit(failure.path(), value), args)))
                 .map(List::of)
                 .orElse(List.of());

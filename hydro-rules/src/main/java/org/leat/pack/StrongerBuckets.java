@@ -7,8 +7,8 @@ import org.leat.catalogue.RunnerMaterial;
 import org.leat.check.Arg;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
+import org.leat.check.LegacyRule;
 import org.leat.check.Outcome;
-import org.leat.check.Rule;
 import org.leat.check.WayOut;
 import org.leat.design.Runner;
 import org.leat.pack.Search.Candidate;
@@ -19,7 +19,7 @@ final class StrongerBuckets {
     private StrongerBuckets() {}
 
     /** {@return the first tabled material that holds, printed ones before cast and machined ones} */
-    static Optional<WayOut> material(Rule rule, Judgement j, Outcome failure) {
+    static Optional<WayOut> material(LegacyRule rule, Judgement j, Outcome failure) {
         return Search.first(
                 rule,
                 j,

@@ -4,8 +4,8 @@ import org.leat.check.Judgement;
 import org.leat.design.InsulationClass;
 import org.leat.electrics.WindingTemperature;
 import org.leat.law.Answer;
-import org.leat.plant.EnergyAccount;
-import org.leat.plant.Operation;
+import org.leat.plant.solve.EnergyAccount;
+import org.leat.plant.solve.OperatingPoint;
 
 /**
  * Temperature of a winding from its losses, see {@link WindingTemperature}. Where the plant was solved with a temperature
@@ -19,13 +19,13 @@ final class WindingHeat {
     private WindingHeat() {}
 
     /** {@return K} Air as hot as it gets; thermal resistance of winding to air in K/W. */
-    static double temperature(Judgement j, Operation operation, double thermalResistance) {
-        if (j.plant().numbers().alternator().thermalResistance() != null) {
-            return operation.windingTemperature();
+    static double temperature(Judgement j, OperatingPoint operatingPoint, double thermalResistance) {
+        if (j.plant().numbers().alternator().thermalResistance().isKnown()) {
+            return operatingPoint.windingTemperature();
         }
-        double copper = operation.energy().lostBefore(EnergyAccount.Stage.TERMINALS);
-        double iron = operation.energy().lostBefore(EnergyAccount.Stage.AIR_GAP);
-        return settled(j, iron, copper, operation.windingTemperature(), thermalResistance);
+        double copper = operatingPoint.energy().lostBefore(EnergyAccount.Stage.TERMINALS);
+        double iron = operatingPoint.energy().lostBefore(EnergyAccount.Stage.AIR_GAP);
+        return settled(j, iron, copper, operatingPoint.windingTemperature(), thermalResistance);
     }
 
     /** {@return K} Losses in W, the copper's at a temperature of the winding, K; air as hot as it gets. */

@@ -2,7 +2,7 @@ package org.leat.report;
 
 import java.util.List;
 import org.leat.check.AssumedValue;
-import org.leat.plant.Assumption;
+import org.leat.plant.derive.Assumption;
 
 /** Assumptions for a person. */
 final class AssumptionText {

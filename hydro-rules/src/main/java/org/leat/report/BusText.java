@@ -6,17 +6,17 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.leat.check.Report;
-import org.leat.plant.Amount;
-import org.leat.plant.BatteryFull;
-import org.leat.plant.BatteryRemoved;
-import org.leat.plant.BrokenBridge;
-import org.leat.plant.BusHolder;
-import org.leat.plant.BusSituation;
-import org.leat.plant.Day;
-import org.leat.plant.DumpLost;
-import org.leat.plant.LoadLost;
-import org.leat.plant.ManagementOpens;
-import org.leat.plant.Running;
+import org.leat.plant.cases.BatteryFull;
+import org.leat.plant.cases.BatteryRemoved;
+import org.leat.plant.cases.BrokenBridge;
+import org.leat.plant.cases.BusHolder;
+import org.leat.plant.cases.BusSituation;
+import org.leat.plant.cases.Day;
+import org.leat.plant.cases.DumpLoadLost;
+import org.leat.plant.cases.LoadLost;
+import org.leat.plant.cases.ManagementOpens;
+import org.leat.plant.cases.Running;
+import org.leat.plant.numbers.Amount;
 import org.leat.quantity.QuantityKind;
 
 /** The highest voltage of the bus in each case, on the nozzle set that makes it, for a person. */
@@ -94,7 +94,7 @@ final class BusText {
         if (situation instanceof ManagementOpens) {
             return "battery management opens";
         }
-        if (situation instanceof DumpLost) {
+        if (situation instanceof DumpLoadLost) {
             return "dump load lost, battery full";
         }
         if (situation instanceof LoadLost) {

@@ -8,14 +8,14 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Comparison;
 import org.leat.check.Finding;
-import org.leat.check.Hanging;
 import org.leat.check.Kind;
 import org.leat.check.Limit;
 import org.leat.check.LimitChange;
 import org.leat.check.Outcome;
+import org.leat.check.RejectedChange;
 import org.leat.check.Report;
 import org.leat.check.RuleInForce;
-import org.leat.check.TriedInVain;
+import org.leat.check.SensitiveVerdict;
 import org.leat.check.WayOut;
 
 /** Findings for a person. */
@@ -52,7 +52,7 @@ final class FindingText {
             lines.add(INDENT + "way out: " + Plainly.of(wording.of(way, outcome))
                     + (gain == null ? "" : " (" + TextWriter.watts(gain) + ")"));
         }
-        for (TriedInVain tried : finding.inVain()) {
+        for (RejectedChange tried : finding.rejected()) {
             lines.add(INDENT + "tried in vain: " + Plainly.of(wording.of(tried.way(), outcome)) + " Then "
                     + tried.brings() + " fails.");
         }
@@ -112,7 +112,7 @@ final class FindingText {
         return finding.restsOn().size() < 2 ? "" : " (in all: " + fields(finding.restsOn()) + ")";
     }
 
-    private static String fields(List<Hanging> restsOn) {
+    private static String fields(List<SensitiveVerdict> restsOn) {
         return Plainly.of(restsOn.stream().map(h -> Wording.place(h.field())).collect(Collectors.joining(", ")));
     }
 

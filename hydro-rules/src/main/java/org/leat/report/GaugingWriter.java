@@ -6,15 +6,15 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Rulebook;
 import org.leat.design.Gauging;
 import org.leat.hydraulics.Estimate;
-import org.leat.law.Answer;
-import org.leat.plant.Amount;
-import org.leat.plant.Assumption;
-import org.leat.plant.Gaugings;
+import org.leat.plant.derive.Assumption;
+import org.leat.plant.derive.Gaugings;
+import org.leat.plant.numbers.Amount;
 import org.leat.quantity.QuantityKind;
 
 /** Writes what the readings of a stream come to: each method's value with its uncertainty, and all of them together. */
@@ -63,8 +63,8 @@ public final class GaugingWriter {
     private List<String> one(Method method, Gaugings.One one, QuantityKind kind) {
         List<String> lines = new ArrayList<>();
         lines.add("  " + method.name() + ": " + value(one.value(), one.plusMinus(), kind));
-        if (one.outside() != null) {
-            lines.add("      " + outside(one.outside()));
+        if (one.value() instanceof Amount.OutsideRange outside) {
+            lines.add("      " + outside(outside));
         }
         lines.add("      " + method.law() + "; " + method.source());
         for (Assumption assumed : one.assumptions()) {
@@ -76,18 +76,18 @@ public final class GaugingWriter {
         return lines;
     }
 
-    private String value(Amount amount, @Nullable Double plusMinus, QuantityKind kind) {
+    private String value(Amount amount, OptionalDouble plusMinus, QuantityKind kind) {
         if (amount instanceof Amount.Known known) {
             return UsualUnits.show(known.value(), kind)
-                    + (plusMinus == null
+                    + (plusMinus.isEmpty()
                             ? ", how well known these readings cannot tell"
-                            : " ± " + UsualUnits.alike(plusMinus, known.value(), kind));
+                            : " ± " + UsualUnits.alike(plusMinus.getAsDouble(), known.value(), kind));
         }
         String reason = ((Amount.Unknown) amount).reason();
         return "open: " + texts.getOrDefault(reason, reason);
     }
 
-    private static String outside(Answer.Outside o) {
+    private static String outside(Amount.OutsideRange o) {
         String unit = o.unit().equals("1") ? "" : " " + o.unit();
         String range = Double.isInfinite(o.high())
                 ? "from " + number(o.low()) + unit + " on"
@@ -169,13 +169,13 @@ public final class GaugingWriter {
         for (int i = 0; i < part.values().size(); i++) {
             Gaugings.One one = part.values().get(i);
             Method method = part.methods().get(i);
-            Answer.Outside o = one.outside();
+            Amount.OutsideRange o = one.value() instanceof Amount.OutsideRange outside ? outside : null;
             ones.add(new One(
                     method.name(),
                     method.law(),
                     method.source(),
                     one.value() instanceof Amount.Known known ? Numbers.of(known.value()) : null,
-                    Numbers.of(one.plusMinus()),
+                    one.plusMinus().isPresent() ? Numbers.of(one.plusMinus().getAsDouble()) : null,
                     one.value() instanceof Amount.Unknown unknown
                             ? texts.getOrDefault(unknown.reason(), unknown.reason())
                             : null,

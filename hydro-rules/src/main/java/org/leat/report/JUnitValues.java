@@ -3,7 +3,7 @@ package org.leat.report;
 import java.util.ArrayList;
 import java.util.List;
 import org.leat.check.Report;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
 import org.leat.quantity.QuantityKind;
 
 /** How a plant runs, as properties of its suite. */
@@ -22,9 +22,9 @@ final class JUnitValues {
             values.add(
                     new Value(set + "net head", UsualUnits.show(running.water().netHead(), QuantityKind.LENGTH)));
             values.add(new Value(
-                    set + "speed", UsualUnits.show(running.operation().speed(), QuantityKind.ROTATIONAL_SPEED)));
+                    set + "speed", UsualUnits.show(running.operatingPoint().speed(), QuantityKind.ROTATIONAL_SPEED)));
             values.add(new Value(
-                    set + "battery", UsualUnits.show(running.operation().batteryPower(), QuantityKind.POWER)));
+                    set + "battery", UsualUnits.show(running.operatingPoint().batteryPower(), QuantityKind.POWER)));
         }
         return values;
     }

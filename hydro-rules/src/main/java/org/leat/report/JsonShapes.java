@@ -20,11 +20,11 @@ import org.leat.file.Names;
 import org.leat.file.Position;
 import org.leat.file.Problem;
 import org.leat.file.ProblemText;
-import org.leat.plant.Amount;
-import org.leat.plant.BusSituation;
-import org.leat.plant.Operation;
-import org.leat.plant.PressureProfile;
-import org.leat.plant.Running;
+import org.leat.plant.cases.BusSituation;
+import org.leat.plant.cases.PressureProfile;
+import org.leat.plant.cases.Running;
+import org.leat.plant.numbers.Amount;
+import org.leat.plant.solve.OperatingPoint;
 import org.leat.quantity.QuantityText;
 
 /** Fills the shapes of {@link JsonModel}. */
@@ -108,9 +108,9 @@ final class JsonShapes {
                 compared(o.comparison()),
                 o.missing(),
                 f.waysOut().stream().map(way -> way(way, o)).toList(),
-                f.inVain().isEmpty()
+                f.rejected().isEmpty()
                         ? null
-                        : f.inVain().stream()
+                        : f.rejected().stream()
                                 .map(t -> new JsonModel.InVain(way(t.way(), o), t.brings()))
                                 .toList(),
                 f.restsOn().stream()
@@ -213,7 +213,7 @@ final class JsonShapes {
     }
 
     private static JsonModel.OperatingEntry operating(Running r) {
-        Operation o = r.operation();
+        OperatingPoint o = r.operatingPoint();
         return new JsonModel.OperatingEntry(
                 r.nozzles().name(),
                 r.nozzles().asBuilt(),

@@ -28,11 +28,11 @@ public final class MarkdownWriter implements ReportWriter {
     private final Wording wording;
     private final MarkdownFinding texts;
     private final Tally tally = new Tally();
-    private final Worst<Finding> dangers = new Worst<>(KEPT, Finding.WORST_FIRST);
-    private final Worst<Finding> failures = new Worst<>(KEPT, Finding.WORST_FIRST);
-    private final Worst<Finding> questions = new Worst<>(KEPT, Finding.WORST_FIRST);
-    private final Worst<Row> rows = new Worst<>(ROWS, Row.WORST_FIRST);
-    private final Worst<String> unreadable = new Worst<>(KEPT, Comparator.naturalOrder());
+    private final WorstFirst<Finding> dangers = new WorstFirst<>(KEPT, Finding.WORST_FIRST);
+    private final WorstFirst<Finding> failures = new WorstFirst<>(KEPT, Finding.WORST_FIRST);
+    private final WorstFirst<Finding> questions = new WorstFirst<>(KEPT, Finding.WORST_FIRST);
+    private final WorstFirst<Row> rows = new WorstFirst<>(ROWS, Row.WORST_FIRST);
+    private final WorstFirst<String> unreadable = new WorstFirst<>(KEPT, Comparator.naturalOrder());
 
     /** One design that needs attention. */
     private record Row(String file, String design, long errors, long warnings, long notes, long open, long uncounted) {
@@ -111,14 +111,14 @@ public final class MarkdownWriter implements ReportWriter {
     }
 
     private static <T> void section(
-            Bounded text, String title, Worst<T> items, java.util.function.Function<T, String> shown) {
+            Bounded text, String title, WorstFirst<T> items, java.util.function.Function<T, String> shown) {
         if (!items.isEmpty()) {
             text.ifFits("\n### " + title + "\n\n");
             list(text, items, shown);
         }
     }
 
-    private static <T> void list(Bounded text, Worst<T> items, java.util.function.Function<T, String> shown) {
+    private static <T> void list(Bounded text, WorstFirst<T> items, java.util.function.Function<T, String> shown) {
         int told = 0;
         for (T item : items.worstFirst()) {
             if (!text.ifFits(shown.apply(item))) {

@@ -7,9 +7,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Checker;
+import org.leat.check.Failures;
 import org.leat.check.Finding;
 import org.leat.check.Identity;
 import org.leat.check.Kind;
@@ -23,7 +23,7 @@ import org.leat.file.Reading;
  * Carries ways out into the text of a design file. Takes the worst failure first; of its ways out that change one value
  * in the file, the one that wins most power at the battery or loses least, without a number taken as none, among equals
  * the first that the rule names. The changed text is read and judged again before the next: a change stays only if its
- * failure is gone and nothing new fails as badly. No value is changed twice.
+ * failure is gone and nothing more fails as badly, in no case more than before. No value is changed twice.
  */
 public final class Mending {
 
@@ -133,12 +133,11 @@ public final class Mending {
         Reading after = reader.read(DesignEdit.apply(reading.text(), List.of(edit)));
         Report judged = checker.check(after);
         Level level = finding.outcome().level();
-        Set<String> now = failing(judged, level);
         boolean gone = judged.findings().stream()
                 .filter(f -> f.outcome().identity().equals(finding.outcome().identity()))
                 .allMatch(f -> f.outcome().kind() == Kind.PASS);
-        now.removeAll(failing(report, level));
-        if (!judged.readable() || judged.broke() || !gone || !now.isEmpty()) {
+        boolean worse = failures(judged).worseThan(failures(report), level).isPresent();
+        if (!judged.readable() || judged.broke() || !gone || worse) {
             return null;
         }
         changed.add(way.edits().get(0).path());
@@ -146,12 +145,8 @@ public final class Mending {
         return new Tried(after, judged);
     }
 
-    private static Set<String> failing(Report report, Level level) {
-        return report.findings().stream()
-                .map(Finding::outcome)
-                .filter(o -> o.kind() == Kind.FAIL && o.level().compareTo(level) >= 0)
-                .map(o -> o.rule() + o.path())
-                .collect(Collectors.toCollection(HashSet::new));
+    private static Failures failures(Report report) {
+        return Failures.of(report.findings().stream().map(Finding::outcome).toList());
     }
 
     private static String line(Reading reading, DesignEdit edit) {

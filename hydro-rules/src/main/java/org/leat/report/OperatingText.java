@@ -6,9 +6,9 @@ import java.util.Locale;
 import org.leat.check.Kind;
 import org.leat.check.Level;
 import org.leat.check.Report;
-import org.leat.plant.Amount;
-import org.leat.plant.Operation;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
+import org.leat.plant.numbers.Amount;
+import org.leat.plant.solve.OperatingPoint;
 import org.leat.quantity.QuantityKind;
 
 /** The operating table, and alternatives beside it, for a person. */
@@ -30,7 +30,7 @@ final class OperatingText {
         Table table = new Table();
         table.row("nozzle set", "flow", "net head", "speed", "bus", "current", "battery", "speed ratio", "");
         for (Running running : report.running()) {
-            Operation o = running.operation();
+            OperatingPoint o = running.operatingPoint();
             table.row(
                     Plainly.of(running.nozzles().name()) + (running.nozzles().asBuilt() ? " (open)" : ""),
                     show(running.water().flow(), QuantityKind.VOLUME_FLOW)
@@ -50,7 +50,7 @@ final class OperatingText {
         return lines;
     }
 
-    private static String hold(Operation.Hold hold) {
+    private static String hold(OperatingPoint.Hold hold) {
         return switch (hold) {
             case HELD -> "held";
             case NOT_HELD -> "not held";
@@ -79,7 +79,7 @@ final class OperatingText {
                 Long.toString(report.count(Kind.OPEN)),
                 report.running().isEmpty()
                         ? "unknown"
-                        : show(report.running().get(0).operation().batteryPower(), QuantityKind.POWER));
+                        : show(report.running().get(0).operatingPoint().batteryPower(), QuantityKind.POWER));
     }
 
     private static String show(double si, QuantityKind kind) {

@@ -3,8 +3,8 @@ package org.leat.report;
 import java.util.ArrayList;
 import java.util.List;
 import org.leat.check.Report;
-import org.leat.plant.Amount;
-import org.leat.plant.PressureProfile;
+import org.leat.plant.cases.PressureProfile;
+import org.leat.plant.numbers.Amount;
 import org.leat.quantity.QuantityKind;
 
 /** The pressures along the pipe, for a person. */

@@ -7,7 +7,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Arg;
 import org.leat.check.Finding;
-import org.leat.check.Hanging;
+import org.leat.check.SensitiveVerdict;
 import org.leat.design.ElementPath;
 import org.leat.file.Position;
 import org.leat.file.Reading;
@@ -38,7 +38,7 @@ final class SarifPlaces {
                 spokenOf.put(element.path(), "spoken of here");
             }
         }
-        for (Hanging assumed : finding.restsOn()) {
+        for (SensitiveVerdict assumed : finding.restsOn()) {
             spokenOf.put(assumed.field(), "assumed, because the file does not say");
         }
         spokenOf.remove(finding.outcome().path());

@@ -65,7 +65,7 @@ final class SarifResults {
                 new SarifModel.Message(text(finding), outcome.message().id(), wording.arguments(outcome)),
                 places.of(finding.position(), outcome.path()),
                 places.related(finding, reading),
-                Map.of(SarifFingerprint.KEY, SarifFingerprint.of(design, finding.lasting())),
+                Map.of(SarifFingerprint.KEY, SarifFingerprint.of(design, finding.stable())),
                 state == null ? null : state.word(),
                 SarifSuppressions.of(finding.suppressed(), places),
                 fixes(finding, reading),

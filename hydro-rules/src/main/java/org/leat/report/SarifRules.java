@@ -74,7 +74,7 @@ final class SarifRules {
     private static SarifModel.Descriptor descriptor(RuleInForce rule, Wording wording) {
         RuleCard card = rule.card();
         Map<String, SarifModel.Text> messages = new LinkedHashMap<>();
-        List<String> ids = new ArrayList<>(card.messages().keySet());
+        List<String> ids = new ArrayList<>(card.texts().keySet());
         ids.addAll(new TreeMap<>(CommonMessages.ARGUMENTS).keySet());
         for (String id : ids) {
             String template = wording.numbered(card.id(), id);

@@ -23,6 +23,9 @@ public final class Tally {
     private long absent;
     private long idle;
 
+    /** Nothing counted yet. */
+    public Tally() {}
+
     /** Counts one design's report; its alternatives are counted as such only. */
     public void add(Report report) {
         files++;

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import org.leat.check.Report;
 import org.leat.design.RegulatorKind;
-import org.leat.plant.EnergyAccount;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
+import org.leat.plant.solve.EnergyAccount;
 
 /** Where the power of each nozzle set goes, for a person. */
 final class WattsText {
@@ -24,7 +24,7 @@ final class WattsText {
         for (EnergyAccount.Stage stage : EnergyAccount.Stage.values()) {
             List<String> row = new ArrayList<>(List.of(name(stage, report.regulator())));
             for (Running running : report.running()) {
-                row.add(watts(running.operation().energy().at(stage)));
+                row.add(watts(running.operatingPoint().energy().at(stage)));
             }
             table.row(row.toArray(String[]::new));
         }

@@ -12,6 +12,7 @@ import org.leat.check.Finding;
 import org.leat.check.Message;
 import org.leat.check.Outcome;
 import org.leat.check.Paths;
+import org.leat.check.Placeholder;
 import org.leat.check.RuleInForce;
 import org.leat.check.Rulebook;
 import org.leat.check.WayOut;
@@ -22,7 +23,7 @@ import org.leat.check.WayOut;
  */
 public final class Wording {
 
-    static final Pattern PLACEHOLDER = Pattern.compile("\\{([a-zA-Z]+)(?::([^,{}]*))?(?:,([1-6]))?}");
+    static final Pattern PLACEHOLDER = Placeholder.PATTERN;
 
     private final Rulebook rulebook;
 
@@ -161,7 +162,7 @@ public final class Wording {
             return w.text();
         }
         if (value instanceof Arg.Phrase p) {
-            return phrase(p.key());
+            return p.text() == null ? phrase(p.key()) : p.text();
         }
         return value instanceof Arg.Element e ? place(e.path()) : value.toString();
     }

@@ -3,6 +3,7 @@ package org.leat.settings;
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.About;
+import org.leat.design.CanBeAbsent;
 import org.leat.design.DangerWord;
 import org.leat.design.ExcusedFinding;
 
@@ -24,18 +25,20 @@ public record FindingOfDesign(
         @About("whose finding") String rule,
         @About("element, as the report shows it") String at,
 
-        @About("case, as the report shows it; every case of the element if left out") @Nullable
+        @About("case, as the report shows it; every case of the element if left out") @CanBeAbsent @Nullable
         String during,
 
         @About("why") String reason,
 
-        @About("last day on which this holds; no end if left out") @Nullable
+        @About("last day on which this holds; no end if left out") @CanBeAbsent @Nullable
         LocalDate until,
 
-        @About("name of the person who answers for it; needed where the finding can hurt someone") @Nullable
+        @About("name of the person who answers for it; needed where the finding can hurt someone")
+        @CanBeAbsent
+        @Nullable
         String by,
 
-        @About("needed beside the name where the finding can hurt someone") @Nullable
+        @About("needed beside the name where the finding can hurt someone") @CanBeAbsent @Nullable
         DangerWord danger) {
 
     /** Refuses what an {@link ExcusedFinding} refuses. */

@@ -6,6 +6,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Level;
 import org.leat.design.About;
+import org.leat.design.CanBeAbsent;
 import org.leat.design.DangerWord;
 import org.leat.file.PlainValue;
 
@@ -23,19 +24,22 @@ import org.leat.file.PlainValue;
 public record RuleChange(
         @About("changed limits by name, each with its unit") Map<String, PlainValue> limits,
 
-        @About("level of the rule's ordinary failure; its worse and milder cases move by as many steps") @Nullable
+        @About("level of the rule's ordinary failure; its worse and milder cases move by as many steps")
+        @CanBeAbsent
+        @Nullable
         Level level,
 
-        @About("whether the rule does not run; false switches it on again") @Nullable
+        @About("whether the rule does not run; false switches it on again") @CanBeAbsent @Nullable
         Boolean off,
 
         @About("why") String reason,
 
         @About("name of the person who answers for it; needed to hide or play down errors that can hurt someone")
+        @CanBeAbsent
         @Nullable
         String by,
 
-        @About("needed beside the name to hide or play down errors that can hurt someone") @Nullable
+        @About("needed beside the name to hide or play down errors that can hurt someone") @CanBeAbsent @Nullable
         DangerWord danger) {
 
     public RuleChange {

@@ -7,6 +7,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Level;
 import org.leat.design.About;
+import org.leat.design.CanBeAbsent;
 import org.leat.design.Limits;
 
 /**
@@ -25,7 +26,7 @@ public record SettingsFile(
         @About("version of the file format") @Limits(atLeast = 1, atMost = 1)
         int format,
 
-        @About("free words for whoever reads the file next") @Nullable
+        @About("free words for whoever reads the file next") @CanBeAbsent @Nullable
         String notes,
 
         @About("settings files this one builds on, relative to it; this one wins, and of the list the later")
@@ -36,7 +37,7 @@ public record SettingsFile(
                         + " name of a pack on the class path")
         List<String> packs,
 
-        @About("least level that makes a run fail; error if no file says") @Nullable
+        @About("least level that makes a run fail; error if no file says") @CanBeAbsent @Nullable
         Level failOn,
 
         @About("what is changed, by rule id") Map<String, RuleChange> rules,

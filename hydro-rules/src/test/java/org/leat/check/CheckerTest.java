@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
 import org.leat.file.DesignReader;
@@ -14,86 +15,44 @@ import org.leat.quantity.Si;
 
 class CheckerTest {
 
-    private static RuleCard card(String id) {
-        return RuleCard.of(id, Level.WARNING)
-                .title("t")
-                .why("w")
-                .formula("f")
-                .judged("j")
-                .source(RuleCard.COMMON_PRACTICE)
-                .limit("most", QuantityKind.LENGTH, 1, "m", RuleCard.COMMON_PRACTICE)
-                .message("yes")
-                .message("no")
-                .message("way")
-                .build();
-    }
-
-    private record Made(String id, Function<Judgement, List<Outcome>> judging, List<Edit> way) implements Rule {
-        @Override
-        public RuleCard card() {
-            return CheckerTest.card(id);
-        }
-
-        @Override
-        public List<Outcome> judge(Judgement j) {
-            return judging.apply(j);
-        }
-
-        @Override
-        public List<WayOut> waysOut(Judgement j, Outcome failure) {
-            return way.isEmpty() ? List.of() : List.of(j.wayOut("way", way));
-        }
-    }
-
-    private static RulePack pack(Rule... rules) {
-        return new RulePack() {
-            @Override
-            public String name() {
-                return "test";
-            }
-
-            @Override
-            public List<Rule> rules() {
-                return List.of(rules);
-            }
-
-            @Override
-            public Map<String, String> texts() {
-                return Map.of();
-            }
-        };
+    private static Rule made(String id, Function<Judgement, List<Outcome>> judging, List<Edit> way) {
+        RuleBuilder rule = MadeRule.card(id, Level.WARNING, Level.WARNING)
+                .limit("metre", QuantityKind.LENGTH, 1, "m", RuleCard.COMMON_PRACTICE)
+                .judgeAll(judging);
+        return way.isEmpty()
+                ? rule.build()
+                : rule.wayOut("way", "Way.", (j, failure) -> Stream.of(Change.of(way)))
+                        .build();
     }
 
     private static Report check(Rule... rules) {
-        return Checker.of(List.of(pack(rules))).check(Samples.reading());
+        return Checker.of(List.of(MadeRule.pack(rules))).check(Samples.reading());
     }
 
     private static List<Outcome> openBoreAtMost(Judgement j, double limit) {
         double bore = Si.of(j.design().nozzles().open().get(0));
-        return List.of(
-                j.at("/nozzles/open[0]").compare(Comparison.atMost(bore, limit, QuantityKind.LENGTH), "yes", "no"));
+        return List.of(j.at("/nozzles/open[0]").atMost(bore, limit, QuantityKind.LENGTH));
     }
 
     @Test
     void a_way_out_that_makes_another_rule_fail_is_told_as_tried_in_vain() {
         Edit wider = new Edit("/nozzles/open[0]", Si.quantity(12, "mm", Length.class));
-        Rule atLeastElevenMillimetres = new Made(
+        Rule atLeastElevenMillimetres = made(
                 "a/wide",
                 j -> {
                     double bore = Si.of(j.design().nozzles().open().get(0));
-                    return List.of(j.at("/nozzles/open[0]")
-                            .compare(Comparison.atLeast(bore, 0.011, QuantityKind.LENGTH), "yes", "no"));
+                    return List.of(j.at("/nozzles/open[0]").atLeast(bore, 0.011, QuantityKind.LENGTH));
                 },
                 List.of(wider));
-        Rule atMostElevenMillimetres = new Made("a/narrow", j -> openBoreAtMost(j, 0.011), List.of());
+        Rule atMostElevenMillimetres = made("a/narrow", j -> openBoreAtMost(j, 0.011), List.of());
         Finding alone = check(atLeastElevenMillimetres).worstFirst(Kind.FAIL).get(0);
         assertThat(alone.waysOut()).hasSize(1);
-        assertThat(alone.inVain()).isEmpty();
+        assertThat(alone.rejected()).isEmpty();
         Finding both = check(atLeastElevenMillimetres, atMostElevenMillimetres)
                 .worstFirst(Kind.FAIL)
                 .get(0);
         assertThat(both.waysOut()).isEmpty();
-        assertThat(both.inVain()).singleElement().satisfies(tried -> {
+        assertThat(both.rejected()).singleElement().satisfies(tried -> {
             assertThat(tried.brings()).isEqualTo("a/narrow");
             assertThat(tried.way()).isEqualTo(alone.waysOut().get(0));
         });
@@ -102,15 +61,15 @@ class CheckerTest {
     @Test
     void a_rule_that_throws_is_open_with_its_cause_and_the_rest_goes_on() {
         Report report = check(
-                new Made(
+                made(
                         "a/throws",
                         j -> {
                             throw new IllegalStateException("boom");
                         },
                         List.of()),
-                new Made("a/loops", CheckerTest::forever, List.of()),
-                new Made("a/silent", j -> List.of(), List.of()),
-                new Made("a/works", j -> List.of(j.at("/").pass("yes")), List.of()));
+                made("a/loops", CheckerTest::forever, List.of()),
+                made("a/silent", j -> List.of(), List.of()),
+                made("a/works", j -> List.of(j.at("/").says("yes")), List.of()));
         assertThat(report.broke()).isTrue();
         assertThat(report.findings().stream().filter(Finding::broke))
                 .hasSize(3)
@@ -129,23 +88,17 @@ class CheckerTest {
 
     @Test
     void a_pass_that_fails_within_the_range_of_an_assumption_is_open_and_names_the_field() {
-        Report report = check(new Made(
+        Report report = check(made(
                 "a/roughness",
                 j -> List.of(j.at("/penstock")
-                        .compare(
-                                Comparison.atMost(
-                                        j.plant().numbers().penstock().last().roughness(),
-                                        0.04e-3,
-                                        QuantityKind.LENGTH),
-                                "yes",
-                                "no")),
+                        .atMost(j.plant().numbers().penstock().last().roughness(), 0.04e-3, QuantityKind.LENGTH)),
                 List.of()));
         Finding finding = report.findings().get(0);
         assertThat(finding.outcome().kind()).isEqualTo(Kind.OPEN);
         assertThat(finding.outcome().missing()).isEqualTo("/penstock/sections[run]/pipe/roughness");
         assertThat(finding.outcome().comparison()).isNotNull();
         assertThat(finding.restsOn())
-                .containsExactly(new Hanging("/penstock/sections[run]/pipe/roughness", Kind.PASS, Kind.FAIL));
+                .containsExactly(new SensitiveVerdict("/penstock/sections[run]/pipe/roughness", Kind.PASS, Kind.FAIL));
         assertThat(report.assumptions())
                 .filteredOn(a -> a.assumption().path().endsWith("roughness"))
                 .singleElement()
@@ -154,16 +107,10 @@ class CheckerTest {
 
     @Test
     void a_failure_that_an_assumption_could_turn_stays_one_and_says_so() {
-        Report report = check(new Made(
+        Report report = check(made(
                 "a/roughness",
                 j -> List.of(j.at("/penstock")
-                        .compare(
-                                Comparison.atMost(
-                                        j.plant().numbers().penstock().last().roughness(),
-                                        0.01e-3,
-                                        QuantityKind.LENGTH),
-                                "yes",
-                                "no")),
+                        .atMost(j.plant().numbers().penstock().last().roughness(), 0.01e-3, QuantityKind.LENGTH)),
                 List.of()));
         assertThat(report.findings().get(0).outcome().kind()).isEqualTo(Kind.FAIL);
         assertThat(report.findings().get(0).restsOn()).hasSize(1);
@@ -172,18 +119,14 @@ class CheckerTest {
     @Test
     void a_way_out_that_does_not_help_or_makes_another_rule_fail_is_left_out() {
         Edit smaller = new Edit("/nozzles/open[0]", Si.quantity(8, "mm", Length.class));
-        Made failing = new Made("a/bore", j -> openBoreAtMost(j, 0.009), List.of(smaller));
+        Rule failing = made("a/bore", j -> openBoreAtMost(j, 0.009), List.of(smaller));
         assertThat(check(failing).findings().get(0).waysOut()).hasSize(1);
-        Made hopeless = new Made("a/bore", j -> openBoreAtMost(j, 0.007), List.of(smaller));
+        Rule hopeless = made("a/bore", j -> openBoreAtMost(j, 0.007), List.of(smaller));
         assertThat(check(hopeless).findings().get(0).waysOut()).isEmpty();
-        Made guard = new Made(
+        Rule guard = made(
                 "a/guard",
                 j -> List.of(j.at("/nozzles")
-                        .compare(
-                                Comparison.atLeast(
-                                        Si.of(j.design().nozzles().open().get(0)), 0.009, QuantityKind.LENGTH),
-                                "yes",
-                                "no")),
+                        .atLeast(Si.of(j.design().nozzles().open().get(0)), 0.009, QuantityKind.LENGTH)),
                 List.of());
         assertThat(check(failing, guard).findings())
                 .allSatisfy(f -> assertThat(f.waysOut()).isEmpty());
@@ -191,42 +134,39 @@ class CheckerTest {
 
     @Test
     void a_limit_that_settings_change_is_in_force_and_names_who_changed_it() {
-        Made rule = new Made(
-                "a/limit",
-                j -> List.of(j.at("/").compare(Comparison.atMost(1.5, j.limit("most")), "yes", "no")),
-                List.of());
+        Rule rule = made("a/limit", j -> List.of(j.at("/").atMost(1.5, j.limit("metre"))), List.of());
         assertThat(check(rule).findings().get(0).outcome().kind()).isEqualTo(Kind.FAIL);
         Settings settings = new Settings(Map.of(
                 "a/limit",
                 new RuleSettings(
-                        Map.of("most", new LimitChange(2, "us", "why")),
+                        Map.of("metre", new LimitChange(2, "us", "why")),
                         new LevelChange(Level.NOTE, new Grounds("us", "why", "A. Example", true)),
                         null)));
-        Checker checker = Checker.of(List.of(pack(rule)), settings);
+        Checker checker = Checker.of(List.of(MadeRule.pack(rule)), settings);
         Outcome outcome = checker.check(Samples.reading()).findings().get(0).outcome();
         assertThat(outcome.kind()).isEqualTo(Kind.PASS);
         assertThat(outcome.level()).isEqualTo(Level.NOTE);
-        assertThat(checker.rulebook().rule("a/limit").limits().get("most").changedBy())
+        assertThat(checker.rulebook().rule("a/limit").limits().get("metre").changedBy())
                 .isEqualTo("us");
     }
 
     @Test
     void settings_that_name_what_is_not_there_are_refused() {
-        Made rule = new Made("a/limit", j -> List.of(), List.of());
+        Rule rule = made("a/limit", j -> List.of(), List.of());
         for (Settings settings : List.of(
                 new Settings(Map.of("a/other", RuleSettings.NONE)),
                 new Settings(Map.of(
                         "a/limit", new RuleSettings(Map.of("least", new LimitChange(2, "us", "")), null, null))))) {
-            assertThatIllegalArgumentException().isThrownBy(() -> Checker.of(List.of(pack(rule)), settings));
+            assertThatIllegalArgumentException().isThrownBy(() -> Checker.of(List.of(MadeRule.pack(rule)), settings));
         }
-        assertThatIllegalArgumentException().isThrownBy(() -> Checker.of(List.of(pack(rule, rule))));
+        assertThatIllegalArgumentException().isThrownBy(() -> Checker.of(List.of(MadeRule.pack(rule, rule))));
     }
 
     @Test
     void an_alternative_is_checked_as_a_design_of_its_own_beside_the_design() {
         String text = Samples.SHORT + "alternatives:\n  - name: small jet\n    nozzles: { open: [8 mm] }\n";
-        Made rule = new Made("a/bore", j -> openBoreAtMost(j, 0.009), List.of());
-        Report report = Checker.of(List.of(pack(rule))).check(DesignReader.read(text, "two.yaml"));
+        Rule rule = made("a/bore", j -> openBoreAtMost(j, 0.009), List.of());
+        Report report = Checker.of(List.of(MadeRule.pack(rule))).check(DesignReader.read(text, "two.yaml"));
         assertThat(report.count(Kind.FAIL)).isEqualTo(1);
         Report other = report.alternatives().get(0);
         assertThat(other.alternative()).isEqualTo("small jet");
@@ -236,7 +176,7 @@ class CheckerTest {
 
     @Test
     void a_finding_stands_where_its_value_stands() {
-        Made rule = new Made("a/bore", j -> openBoreAtMost(j, 0.009), List.of());
+        Rule rule = made("a/bore", j -> openBoreAtMost(j, 0.009), List.of());
         assertThat(check(rule).findings().get(0).position()).hasToString("sample.yaml:11:10");
     }
 }

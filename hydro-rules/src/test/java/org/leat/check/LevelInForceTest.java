@@ -20,8 +20,11 @@ class LevelInForceTest {
 
     /** A rule of the level WARNING that holds one case to be as bad as that. */
     private static Level found(Level own, Level set) {
-        MadeRule rule = MadeRule.of(
-                "a/b", Level.WARNING, Level.ERROR, j -> List.of(j.at("/").fail(own, "no")));
+        Rule rule = MadeRule.of(
+                "a/b",
+                Level.WARNING,
+                Level.ERROR,
+                j -> List.of(j.at("/").as(own).says("no")));
         return Checker.of(List.of(MadeRule.pack(rule)), level(set))
                 .check(Samples.design())
                 .findings()
@@ -48,7 +51,10 @@ class LevelInForceTest {
     @Property
     void a_case_never_becomes_milder_than_a_milder_one(
             @ForAll Level card, @ForAll Level set, @ForAll Level one, @ForAll Level other) {
-        RuleCard rule = MadeRule.card("a/b", card, Level.ERROR).build();
+        RuleCard rule = MadeRule.card("a/b", card, Level.ERROR)
+                .judgeAll(j -> List.of())
+                .build()
+                .card();
         RuleInForce inForce = RuleInForce.of(rule, "", level(set).rules().get("a/b"));
         if (one.compareTo(other) <= 0) {
             assertThat(inForce.inForce(one)).isLessThanOrEqualTo(inForce.inForce(other));
@@ -58,8 +64,11 @@ class LevelInForceTest {
 
     @Test
     void a_rule_that_answers_worse_than_its_card_says_is_broken_whatever_the_level() {
-        MadeRule rule = MadeRule.of(
-                "a/b", Level.NOTE, Level.NOTE, j -> List.of(j.at("/").fail(Level.ERROR, "no")));
+        Rule rule = MadeRule.of(
+                "a/b",
+                Level.NOTE,
+                Level.NOTE,
+                j -> List.of(j.at("/").as(Level.ERROR).says("no")));
         Finding finding = Checker.of(List.of(MadeRule.pack(rule)), level(Level.ERROR))
                 .check(Samples.design())
                 .findings()
@@ -70,10 +79,12 @@ class LevelInForceTest {
 
     @Test
     void errors_that_can_hurt_are_not_hidden_or_played_down_unless_someone_answers() {
-        MadeRule dangerous = MadeRule.of(
-                "a/b", Level.ERROR, Level.ERROR, j -> List.of(j.at("/").fail("no")));
-        MadeRule harmless = new MadeRule(
-                MadeRule.card("a/b", Level.ERROR, Level.ERROR).hurtsNobody().build(), dangerous.judging());
+        Rule dangerous = MadeRule.of(
+                "a/b", Level.ERROR, Level.ERROR, j -> List.of(j.at("/").says("no")));
+        Rule harmless = MadeRule.card("a/b", Level.ERROR, Level.ERROR)
+                .hurtsNobody()
+                .judgeAll(j -> List.of(j.at("/").says("no")))
+                .build();
         for (Grounds grounds : List.of(
                 Grounds.of("us", "why"),
                 new Grounds("us", "why", "A. Example", false),

@@ -1,33 +1,32 @@
 package org.leat.check;
 
 import java.util.List;
-import java.util.Map;
 import java.util.function.Function;
 import org.leat.quantity.QuantityKind;
 
 /** Rules made up for tests, in packs of their own. */
-record MadeRule(RuleCard card, Function<Judgement, List<Outcome>> judging) implements Rule {
+final class MadeRule {
 
-    static MadeRule of(String id, Level level, Level worst, Function<Judgement, List<Outcome>> judging) {
-        return new MadeRule(card(id, level, worst).build(), judging);
+    private MadeRule() {}
+
+    static Rule of(String id, Level level, Level worst, Function<Judgement, List<Outcome>> judging) {
+        return card(id, level, worst).judgeAll(judging).build();
     }
 
-    static RuleCardBuilder card(String id, Level level, Level worst) {
-        return RuleCard.of(id, level)
+    static Rule of(String id, Function<Judgement, List<Outcome>> judging) {
+        return of(id, Level.WARNING, Level.WARNING, judging);
+    }
+
+    static RuleBuilder card(String id, Level level, Level worst) {
+        return Rule.of(id, level, "t")
                 .canFailAs(worst)
-                .title("t")
                 .why("w")
                 .formula("f")
                 .judged("j")
                 .source(RuleCard.COMMON_PRACTICE)
                 .limit("most", QuantityKind.LENGTH, 9, "mm", RuleCard.COMMON_PRACTICE)
-                .message("yes")
-                .message("no");
-    }
-
-    @Override
-    public List<Outcome> judge(Judgement judgement) {
-        return judging.apply(judgement);
+                .passes("yes", "Yes.")
+                .fails("no", "No.");
     }
 
     static RulePack pack(Rule... rules) {
@@ -40,11 +39,6 @@ record MadeRule(RuleCard card, Function<Judgement, List<Outcome>> judging) imple
             @Override
             public List<Rule> rules() {
                 return List.of(rules);
-            }
-
-            @Override
-            public Map<String, String> texts() {
-                return Map.of();
             }
         };
     }

@@ -28,42 +28,14 @@ class PacksTest {
     @TempDir
     Path folder;
 
-    private static RuleCard card(String id) {
-        return RuleCard.of(id, Level.WARNING)
-                .title("t")
-                .why("w")
-                .formula("f")
-                .judged("j")
-                .source("s")
-                .message("yes")
-                .message("wordless")
-                .build();
-    }
-
     /** A pack of which each part can be replaced by one that misbehaves. */
     private static class Odd implements RulePack {
         Supplier<String> name = () -> "odd";
-        Supplier<RuleCard> card = () -> PacksTest.card("odd/one");
-        Function<Judgement, List<Outcome>> judge = j -> List.of(j.at("/").pass("yes"));
-        Supplier<Map<String, String>> texts = () -> Map.of("odd/one.yes", "Yes.", "odd/two.yes", "Yes.");
-        Supplier<List<Rule>> rules = () -> List.of(rule(() -> card.get(), j -> judge.apply(j)), sound());
+        Function<Judgement, List<Outcome>> judge = j -> List.of(j.at("/").says("yes"));
+        Supplier<List<Rule>> rules = () -> List.of(MadeRule.of("odd/one", j -> judge.apply(j)), sound());
 
         static Rule sound() {
-            return rule(() -> PacksTest.card("odd/two"), j -> List.of(j.at("/").pass("yes")));
-        }
-
-        static Rule rule(Supplier<RuleCard> card, Function<Judgement, List<Outcome>> judge) {
-            return new Rule() {
-                @Override
-                public RuleCard card() {
-                    return card.get();
-                }
-
-                @Override
-                public List<Outcome> judge(Judgement judgement) {
-                    return judge.apply(judgement);
-                }
-            };
+            return MadeRule.of("odd/two", j -> List.of(j.at("/").says("yes")));
         }
 
         @Override
@@ -74,11 +46,6 @@ class PacksTest {
         @Override
         public List<Rule> rules() {
             return rules.get();
-        }
-
-        @Override
-        public Map<String, String> texts() {
-            return texts.get();
         }
     }
 
@@ -132,11 +99,12 @@ class PacksTest {
         odd.put("it broke: Evil", j -> {
             throw new Evil();
         });
-        odd.put("its message wordless has no text", j -> List.of(j.at("/").pass("wordless")));
-        odd.put("its message unheard has no text", j -> List.of(j.at("/").pass("unheard")));
+        odd.put(
+                "it broke: IllegalStateException: odd/one has no text called unheard",
+                j -> List.of(j.at("/").says("unheard")));
         odd.put(
                 "it answered for another rule, odd/two",
-                j -> List.of(new Outcome("odd/two", Kind.PASS, Level.NOTE, "/", "", null, Message.of("yes"), null)));
+                j -> List.of(new Outcome.Pass(new Identity("odd/two", "/", ""), Level.NOTE, null, Message.of("yes"))));
         odd.forEach((cause, judge) -> {
             Odd pack = new Odd();
             pack.judge = judge;
@@ -196,14 +164,6 @@ class PacksTest {
         Odd looping = new Odd();
         looping.rules = () -> loop();
         assertThat(checked(looping)).containsEntry("pack/odd-rules", "odd rules did not end within 400 ms");
-        Odd card = new Odd();
-        card.card = () -> fail();
-        assertThat(checked(card)).containsKey("pack/odd-rule-1").containsEntry("odd/two", "pass");
-        Odd texts = new Odd();
-        texts.texts = () -> null;
-        assertThat(checked(texts))
-                .containsKey("pack/odd-texts")
-                .containsEntry("odd/two", "its message yes has no text");
     }
 
     @Test
@@ -211,11 +171,6 @@ class PacksTest {
         Odd pack = new Odd();
         pack.rules = () -> null;
         assertThat(causes(Checker.of(List.of(pack)).check(Samples.reading()))).containsOnlyKeys("pack/odd-rules");
-        Odd card = new Odd();
-        card.card = () -> null;
-        assertThat(causes(Checker.of(List.of(card)).check(Samples.reading())))
-                .containsKey("pack/odd-rule-1")
-                .containsEntry("odd/two", "pass");
     }
 
     @Test
@@ -227,16 +182,6 @@ class PacksTest {
                 .withMessage("two rules are called odd/one: in odd and in other");
     }
 
-    @Test
-    void no_pack_rewords_another() {
-        Odd other = new Odd();
-        other.rules = () -> List.of();
-        other.texts = () -> Map.of("odd/one.yes", "Changed.", "caution", "None.");
-        Rulebook book = Checker.of(List.of(new Odd(), other)).rulebook();
-        assertThat(book.texts()).containsEntry("odd/one.yes", "Yes.");
-        assertThat(book.texts().get("caution")).isNotEqualTo("None.");
-    }
-
     private Path jar(String body) throws IOException {
         return PackJar.jar(folder, "made.Pack", """
                 package made;
@@ -245,7 +190,6 @@ class PacksTest {
                 public class Pack implements RulePack {
                     public String name() { return "made"; }
                     public List<Rule> rules() { return List.of(); }
-                    public Map<String, String> texts() { return Map.of(); }
                     %s
                 }
                 """.replace("%s", body));
@@ -272,7 +216,6 @@ class PacksTest {
                 public class Pack implements RulePack {
                     public String name() { return "made"; }
                     public List<Rule> rules() { return List.of(); }
-                    public Map<String, String> texts() { return Map.of(); }
                 }
                 """, "made.Missing\nmade.Pack\n");
         assertThat(Packs.inJar(jar, SOON))

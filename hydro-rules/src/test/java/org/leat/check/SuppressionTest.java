@@ -16,21 +16,21 @@ class SuppressionTest {
 
     private static final LocalDate DAY = LocalDate.of(2031, 5, 30);
 
-    private static final MadeRule HARMLESS = MadeRule.of(
+    private static final Rule HARMLESS = MadeRule.of(
             "a/bore",
             Level.WARNING,
             Level.WARNING,
             j -> List.of(
-                    j.at("/nozzles/open[0]").during("shut").fail("no"),
-                    j.at("/site").during("shut").pass("yes")));
+                    j.at("/nozzles/open[0]").during("shut").says("no"),
+                    j.at("/site").during("shut").says("yes")));
 
-    private static final MadeRule DANGEROUS = MadeRule.of(
+    private static final Rule DANGEROUS = MadeRule.of(
             "a/burst",
             Level.ERROR,
             Level.ERROR,
-            j -> List.of(j.at("/penstock/sections[run]/pipe").fail("no")));
+            j -> List.of(j.at("/penstock/sections[run]/pipe").says("no")));
 
-    private static final MadeRule OPEN = MadeRule.of(
+    private static final Rule OPEN = MadeRule.of(
             "a/vent", Level.ERROR, Level.ERROR, j -> List.of(j.at("/intake").notGiven("/intake/vent")));
 
     private static Report check(String suppressions, LocalDate day) {

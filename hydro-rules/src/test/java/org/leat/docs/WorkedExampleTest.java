@@ -16,13 +16,13 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.leat.file.DesignReader;
-import org.leat.plant.Amount;
-import org.leat.plant.Cases;
-import org.leat.plant.Closing;
-import org.leat.plant.EnergyAccount;
 import org.leat.plant.Plant;
-import org.leat.plant.Running;
-import org.leat.plant.SectionFlow;
+import org.leat.plant.cases.Cases;
+import org.leat.plant.cases.Closing;
+import org.leat.plant.cases.Running;
+import org.leat.plant.numbers.Amount;
+import org.leat.plant.solve.EnergyAccount;
+import org.leat.plant.solve.SectionFlow;
 
 /**
  * The worked example of the docs: every step done here in plain arithmetic, without any of the program's laws, held
@@ -118,7 +118,7 @@ class WorkedExampleTest {
                 .filter(c -> c.cause() == Closing.Cause.NOZZLE_PLUGGED)
                 .findFirst()
                 .orElseThrow();
-        Amount given = cases.plant().numbers().penstock().last().waveSpeed();
+        Amount given = cases.numbers().penstock().last().waveSpeed();
         both("wave", wave, given.or(Double.NaN), 1);
         double surge = wave * v / G;
         both("surge", surge, plugged.surgeHead().or(Double.NaN), 2);
@@ -127,10 +127,10 @@ class WorkedExampleTest {
 
     private void wheelAndBridge(Cases cases) {
         var running = cases.running().get(0);
-        var operation = running.operation();
+        var operatingPoint = running.operatingPoint();
         double q = running.water().flow();
         double jet = running.water().jetVelocity();
-        double omega = operation.speed();
+        double omega = operatingPoint.speed();
         double radius = 0.08;
         double kappa = 2 * 0.80;
         say("kappa", kappa, 2);
@@ -138,10 +138,10 @@ class WorkedExampleTest {
         say("omega", omega, 3);
         double u = omega * radius;
         say("bucketSpeed", u, 3);
-        both("ratio", u / jet, operation.speedRatio(), 4);
+        both("ratio", u / jet, operatingPoint.speedRatio(), 4);
         double torque = 999.70 * q * radius * (jet - u) * kappa;
-        both("torque", torque, operation.torque(), 4);
-        both("shaft", torque * omega, operation.energy().at(EnergyAccount.Stage.SHAFT), 1);
+        both("torque", torque, operatingPoint.torque(), 4);
+        both("shaft", torque * omega, operatingPoint.energy().at(EnergyAccount.Stage.SHAFT), 1);
         both("runaway", rpm(jet / radius), rpm(cases.loadLost().get(0).speed()), 0);
 
         double emf = 13.5 * rpm(omega) / 1000 * Math.sqrt(2.0 / 3);
@@ -155,8 +155,8 @@ class WorkedExampleTest {
         say("reactance", x, 4);
         say("impedance", z, 4);
         say("psi", psi, 4);
-        double resting = operation.bus().batteryResting();
-        double ohm = cases.plant().numbers().busResistance().bridgeToRegulator() + 0.001;
+        double resting = operatingPoint.bus().batteryResting();
+        double ohm = cases.numbers().busResistance().bridgeToRegulator() + 0.001;
         say("resting", resting, 2);
         say("busOhm", ohm * 1000, 2);
         double current = 17;
@@ -186,19 +186,19 @@ class WorkedExampleTest {
         say("check", emf * Math.sin(delta), 2);
         say("third", clamp / 3, 2);
         assertThat(emf * Math.sin(delta)).isGreaterThan(clamp / 3);
-        both("current", current, operation.directCurrent(), 3);
+        both("current", current, operatingPoint.directCurrent(), 3);
         double squares = (Math.pow(emf * Math.cos(delta) - v1, 2) + Math.pow(emf * Math.sin(delta), 2)) / (z * z);
         for (int n : new int[] {5, 7, 11, 13}) {
             squares += v1 * v1 / (n * n) / (r * r + n * n * x * x);
         }
         double phase = Math.sqrt(squares / 2);
-        both("phase", phase, operation.phaseCurrent(), 3);
+        both("phase", phase, operatingPoint.phaseCurrent(), 3);
         double airGap = clamp * current + 3 * r * phase * phase;
-        both("airGap", airGap, operation.energy().at(EnergyAccount.Stage.AIR_GAP), 1);
+        both("airGap", airGap, operatingPoint.energy().at(EnergyAccount.Stage.AIR_GAP), 1);
         say("brake", airGap / omega, 4);
         assertThat(airGap / omega).isCloseTo(torque, within(0.005 * torque));
-        both("battery", (resting + 0.001 * current) * current, operation.batteryPower(), 1);
-        both("frequency", 10 * rpm(omega) / 60, operation.frequency(), 1);
+        both("battery", (resting + 0.001 * current) * current, operatingPoint.batteryPower(), 1);
+        both("frequency", 10 * rpm(omega) / 60, operatingPoint.frequency(), 1);
 
         double warm = Math.sqrt(2) * 13.5 * rpm(jet / radius) / 1000;
         say("openWarm", warm, 1);

@@ -3,14 +3,14 @@ package org.leat.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.leat.check.Arg;
 import org.leat.check.Checker;
 import org.leat.check.Comparison;
 import org.leat.check.Edit;
 import org.leat.check.Finding;
 import org.leat.check.Grounds;
-import org.leat.check.Hanging;
-import org.leat.check.Judgement;
+import org.leat.check.Identity;
 import org.leat.check.Kind;
 import org.leat.check.Level;
 import org.leat.check.LevelChange;
@@ -23,6 +23,7 @@ import org.leat.check.RuleCard;
 import org.leat.check.RulePack;
 import org.leat.check.RuleSettings;
 import org.leat.check.Rulebook;
+import org.leat.check.SensitiveVerdict;
 import org.leat.check.Settings;
 import org.leat.check.WayOut;
 import org.leat.file.DesignReader;
@@ -32,31 +33,17 @@ import org.leat.quantity.QuantityKind;
 /** Reports put together by hand, so that writers are tested without a plant. */
 final class MadeReports {
 
-    private static final RuleCard CARD = RuleCard.of("barrel/overflow", Level.ERROR)
-            .title("level in the barrel")
+    private static final Rule BARREL = Rule.of("barrel/overflow", Level.ERROR, "level in the barrel")
             .why("It spills.")
             .formula("h")
             .judged("raining")
             .source("Handbook of Barrels, p. 7")
             .limit("brim", QuantityKind.LENGTH, 0.9, "m", RuleCard.COMMON_PRACTICE)
-            .message("spills", "rain", "name")
-            .message("holds", "rain", "name")
-            .message("bigger", "height")
+            .fails("spills", "{name} spills at {rain:mm}: {value}, {limit}, {margin}.")
+            .passes("holds", "{name} holds {rain,2}.")
+            .judgeAll(j -> List.of())
+            .advice("bigger", "A barrel of {height:cm}.", (j, failure) -> Stream.empty())
             .build();
-
-    private MadeReports() {}
-
-    private static final class BarrelRule implements Rule {
-        @Override
-        public RuleCard card() {
-            return CARD;
-        }
-
-        @Override
-        public List<Outcome> judge(Judgement judgement) {
-            return List.of();
-        }
-    }
 
     static final RulePack PACK = new RulePack() {
         @Override
@@ -66,17 +53,11 @@ final class MadeReports {
 
         @Override
         public List<Rule> rules() {
-            return List.of(new BarrelRule());
-        }
-
-        @Override
-        public Map<String, String> texts() {
-            return Map.of(
-                    "barrel/overflow.spills", "{name} spills at {rain:mm}: {value}, {limit}, {margin}.",
-                    "barrel/overflow.holds", "{name} holds {rain,2}.",
-                    "barrel/overflow.bigger", "A barrel of {height:cm}.");
+            return List.of(BARREL);
         }
     };
+
+    private MadeReports() {}
 
     static Rulebook rulebook() {
         return Checker.of(List.of(PACK)).rulebook();
@@ -103,45 +84,25 @@ final class MadeReports {
         findings.add(finding(Kind.PASS, Level.ERROR, "/barrel[north]/height", "raining", fine, "holds", 9, false));
         findings.add(finding(Kind.OPEN, Level.ERROR, "/barrel[south]", "", null, "common.not-given", 11, false));
         findings.sort(null);
-        return new Report(
-                "dir with blank/ä:b.yaml",
-                "Barrels",
-                "",
-                List.of(),
+        return Report.of(
+                new Report.Subject("dir with blank/ä:b.yaml", "Barrels", ""),
                 findings,
-                List.of(),
-                List.of(),
-                List.of(),
-                org.leat.plant.PressureProfile.NONE,
-                org.leat.design.RegulatorKind.NONE,
-                org.leat.plant.BusSituations.NONE,
+                Report.SolvedPlant.NOTHING,
                 List.of());
     }
 
     static Report hostile() {
-        Outcome outcome = new Outcome(
-                "barrel/overflow",
-                Kind.FAIL,
+        Outcome outcome = new Outcome.Fail(
+                new Identity("barrel/overflow", "/barrel[\u001b[31mred\u202e]", ""),
                 Level.ERROR,
-                "/barrel[\u001b[31mred\u202e]",
-                "",
                 null,
                 Message.of(
-                        "spills", Arg.of("rain", 1, QuantityKind.LENGTH), Arg.of("name", "\u001b]0;x\u0007\r\nname")),
-                null);
-        Finding finding = new Finding(outcome, new Position("a\u001b.yaml", 1, 1, 1, 2), List.of(), List.of(), false);
-        return new Report(
-                "a\u001b.yaml",
-                "x\u0000y",
-                "",
-                List.of(),
+                        "spills", Arg.of("rain", 1, QuantityKind.LENGTH), Arg.of("name", "\u001b]0;x\u0007\r\nname")));
+        Finding finding = Finding.of(outcome, new Position("a\u001b.yaml", 1, 1, 1, 2));
+        return Report.of(
+                new Report.Subject("a\u001b.yaml", "x\u0000y", ""),
                 List.of(finding),
-                List.of(),
-                List.of(),
-                List.of(),
-                org.leat.plant.PressureProfile.NONE,
-                org.leat.design.RegulatorKind.NONE,
-                org.leat.plant.BusSituations.NONE,
+                Report.SolvedPlant.NOTHING,
                 List.of());
     }
 
@@ -155,8 +116,12 @@ final class MadeReports {
         Message said = message.startsWith("common")
                 ? Message.of(message, Arg.at("field", path))
                 : Message.of(message, Arg.of("rain", 0.03, QuantityKind.LENGTH), Arg.of("name", "east"));
-        Outcome outcome =
-                new Outcome("barrel/overflow", kind, level, path, during, c, said, kind == Kind.OPEN ? path : null);
+        Identity identity = new Identity("barrel/overflow", path, during);
+        Outcome outcome = switch (kind) {
+            case FAIL -> new Outcome.Fail(identity, level, c, said);
+            case PASS -> new Outcome.Pass(identity, level, c, said);
+            default -> new Outcome.Open(identity, level, c, said, path);
+        };
         List<WayOut> out = ways
                 ? List.of(new WayOut(
                         Message.of("bigger", Arg.of("height", 1.5, QuantityKind.LENGTH)),
@@ -164,7 +129,10 @@ final class MadeReports {
                                 path, org.leat.quantity.Si.quantity(1.5, "m", javax.measure.quantity.Length.class))),
                         -12.4))
                 : List.of();
-        List<Hanging> rests = ways ? List.of(new Hanging("/weather", Kind.PASS, Kind.FAIL)) : List.of();
-        return new Finding(outcome, new Position("dir with blank/ä:b.yaml", line, 13, line, 18), out, rests, false);
+        List<SensitiveVerdict> rests =
+                ways ? List.of(new SensitiveVerdict("/weather", Kind.PASS, Kind.FAIL)) : List.of();
+        return Finding.of(outcome, new Position("dir with blank/ä:b.yaml", line, 13, line, 18))
+                .with(out, List.of())
+                .restingOn(rests);
     }
 }

@@ -29,32 +29,13 @@ final class MadeStandings {
                 false);
         findings.set(0, standing(findings.get(0), word, null));
         findings.set(1, standing(findings.get(1), null, BaselineState.UNCHANGED));
-        return new Report(
-                made.file(),
-                made.design(),
-                "",
-                List.of(),
-                findings,
-                List.of(),
-                List.of(),
-                List.of(),
-                made.profile(),
-                made.regulator(),
-                made.bus(),
-                List.of());
+        return Report.of(
+                new Report.Subject(made.file(), made.design(), ""), findings, Report.SolvedPlant.NOTHING, List.of());
     }
 
     private static Finding standing(Finding f, Suppression word, BaselineState state) {
-        return new Finding(
-                f.outcome(),
-                f.position(),
-                f.waysOut(),
-                f.inVain(),
-                f.restsOn(),
-                false,
-                f.lasting(),
-                word != null,
-                word,
-                state);
+        Finding known = f.known(f.stable(), word != null);
+        Finding said = word == null ? known : known.suppressedBy(word);
+        return state == null ? said : said.against(state);
     }
 }

@@ -85,7 +85,7 @@ class SarifStandardTest {
                             .as(file + " " + fingerprint + " " + fix)
                             .noneMatch(f -> f.outcome().kind().word().equals("fail")
                                     && fingerprint.equals(
-                                            SarifFingerprint.of(after.design().name(), f.lasting())));
+                                            SarifFingerprint.of(after.design().name(), f.stable())));
                     tried++;
                 }
             }

@@ -9,7 +9,7 @@ import org.leat.check.Finding;
 import org.leat.check.Kind;
 import org.leat.check.Report;
 import org.leat.pack.BuiltInPack;
-import org.leat.plant.Running;
+import org.leat.plant.cases.Running;
 import org.leat.report.Wording;
 
 /** Offers a customer three pipes: what each would bring, and what the checker has against it. */
@@ -30,7 +30,7 @@ public final class Quote {
                 .map(this::line)
                 .toList();
         String pipe = String.format(Locale.ROOT, "%.0f mm SDR %.0f", outsideDiameterMm, standardDimensionRatio);
-        return new Offer(pipe, asBuilt.operation().batteryPower(), objections, report.count(Kind.OPEN));
+        return new Offer(pipe, asBuilt.operatingPoint().batteryPower(), objections, report.count(Kind.OPEN));
     }
 
     private String line(Finding finding) {

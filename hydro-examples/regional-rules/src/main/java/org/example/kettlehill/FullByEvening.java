@@ -8,8 +8,8 @@ import org.leat.check.Level;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.RuleCard;
-import org.leat.plant.BatteryNumbers;
-import org.leat.plant.Running;
+import org.leat.plant.numbers.BatteryNumbers;
+import org.leat.plant.cases.Running;
 import org.leat.quantity.QuantityKind;
 
 /** How long the plant takes to fill a half-empty bank: our customers are promised a full one by the next evening. */
@@ -43,7 +43,7 @@ final class FullByEvening implements Rule {
         }
         BatteryNumbers battery = j.plant().numbers().battery();
         double joules = battery.capacity() * battery.restingVoltage() / 2;
-        double watts = running.get(0).operation().batteryPower();
+        double watts = running.get(0).operatingPoint().batteryPower();
         // a plant that gives nothing never fills it
         double seconds = watts > 0 ? joules / watts : Double.POSITIVE_INFINITY;
         return List.of(j.at("/battery/capacity")

@@ -8,8 +8,11 @@ import java.util.List;
 import java.util.Objects;
 import java.util.ServiceLoader;
 import org.junit.jupiter.api.Test;
+import org.leat.check.Checker;
 import org.leat.check.RulePack;
-import org.leat.report.testing.RuleExamples;
+import org.leat.check.testing.Example;
+import org.leat.check.testing.RuleExamples;
+import org.leat.check.testing.RuleTestKit;
 import org.leat.rulefile.RuleFile;
 import org.leat.rulefile.RuleFileReading;
 import org.leat.settings.SettingsFiles;
@@ -86,6 +89,16 @@ class KettleHillTest {
         RuleExamples head = RuleExamples.of(written, "kettlehill/head-kept", DESIGN);
         head.passes();
         head.with("open: [10 mm]", "open: [20 mm, 20 mm]").fails();
+    }
+
+    @Test
+    void every_example_in_the_files_is_found_to_be_what_it_expects() throws Exception {
+        RulePack written =
+                Objects.requireNonNull(RuleFile.read(Path.of("rules/kettle-hill.yaml")).pack());
+        RuleTestKit kit = new RuleTestKit(Checker.of(List.of(java, written)));
+        for (Example example : RuleTestKit.examples(Path.of("src/test/examples"))) {
+            assertEquals(List.of(), kit.differences(example), example.id());
+        }
     }
 
     @Test

@@ -21,18 +21,18 @@ final class Bounds {
         List<ExpressionProblem> problems = new ArrayList<>();
         CelNavigableAst.fromAst(tree).getRoot().allNodes().forEach(node -> {
             CelExpr expr = node.expr();
-            String said = beyond(tree, expr);
+            List<String> said = beyond(tree, expr);
             if (said != null) {
-                Integer at = tree.getSource().getPositionsMap().get(expr.id());
-                problems.add(at(text, at == null ? 0 : at, said));
+                problems.add(at(tree, text, expr, said.get(0), said.get(1)));
             }
         });
         return problems;
     }
 
-    private static @Nullable String beyond(CelAbstractSyntaxTree tree, CelExpr expr) {
+    /** Found and expected. */
+    private static @Nullable List<String> beyond(CelAbstractSyntaxTree tree, CelExpr expr) {
         if (expr.getKind() == Kind.STRUCT) {
-            return "nothing can be made here";
+            return List.of("a thing that is made", "what the plant has");
         }
         if (expr.getKind() != Kind.CALL) {
             return null;
@@ -42,28 +42,33 @@ final class Bounds {
         List<String> overloads =
                 reference.isPresent() ? List.copyOf(reference.get().overloadIds()) : List.of();
         if (overloads.contains("add_string") || overloads.contains("add_bytes")) {
-            return "text is not joined";
+            return List.of("joined text", "text as it stands");
         }
         if (overloads.contains("add_list") && !accumulates(args.get(0))) {
-            return "lists are not joined";
+            return List.of("joined lists", "one list");
         }
         return switch (expr.call().function()) {
             case "_==_", "_!=_" ->
-                args.stream().anyMatch(a -> isLarge(tree, a)) ? "only single values are compared" : null;
-            case "@in" -> isLarge(tree, args.get(0)) ? "only single values are looked for" : null;
+                args.stream().anyMatch(a -> isLarge(tree, a))
+                        ? List.of("a list or a thing that is compared", "single values")
+                        : null;
+            case "@in" ->
+                isLarge(tree, args.get(0)) ? List.of("a list or a thing that is looked for", "a single value") : null;
             case "matches" -> pattern(args.get(args.size() - 1));
             default -> null;
         };
     }
 
     /** A counted repetition, nested, makes a pattern of any size from a few characters. */
-    private static @Nullable String pattern(CelExpr pattern) {
+    private static @Nullable List<String> pattern(CelExpr pattern) {
         boolean written =
                 pattern.getKind() == Kind.CONSTANT && pattern.constant().getKind() == CelConstant.Kind.STRING_VALUE;
         if (!written || pattern.constant().stringValue().length() > 200) {
-            return "a pattern is written out, in at most 200 characters";
+            return List.of("a pattern that is put together or long", "one written out, in at most 200 characters");
         }
-        return pattern.constant().stringValue().contains("{") ? "a pattern has no counted repetition { }" : null;
+        return pattern.constant().stringValue().contains("{")
+                ? List.of("a pattern with a counted repetition { }", "one without")
+                : null;
     }
 
     /** A macro gathers its list so; nobody can write that name. */
@@ -76,14 +81,15 @@ final class Bounds {
         return kind == CelKind.LIST || kind == CelKind.MAP || kind == CelKind.STRUCT || kind == CelKind.DYN;
     }
 
-    private static ExpressionProblem at(String text, int offset, String said) {
+    static ExpressionProblem at(CelAbstractSyntaxTree tree, String text, CelExpr expr, String found, String expected) {
+        Integer offset = tree.getSource().getPositionsMap().get(expr.id());
         int line = 1;
         int column = 1;
-        int[] points = text.codePoints().limit(offset).toArray();
+        int[] points = text.codePoints().limit(offset == null ? 0 : offset).toArray();
         for (int point : points) {
             column = point == '\n' ? 1 : column + 1;
             line += point == '\n' ? 1 : 0;
         }
-        return new ExpressionProblem(line, column, said);
+        return ExpressionProblem.of(line, column, found, expected);
     }
 }

@@ -160,9 +160,10 @@ final class DesignStructs {
         }
         return new Typed(ListType.create(item.type()), item.kind(), item.nested(), (v, path) -> {
             List<?> items = (List<?>) v;
-            List<Object> views = new ArrayList<>();
+            List<String> paths = ElementPath.items(path, items);
+            List<Object> views = new ArrayList<>(items.size());
             for (int i = 0; i < items.size(); i++) {
-                views.add(item.view().apply(items.get(i), ElementPath.item(path, items, i)));
+                views.add(item.view().apply(items.get(i), paths.get(i)));
             }
             return views;
         });

@@ -2,9 +2,10 @@ package org.leat.expression;
 
 import dev.cel.runtime.CelEvaluationException;
 import dev.cel.runtime.CelRuntime;
-import java.util.HashMap;
+import dev.cel.runtime.CelVariableResolver;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -36,44 +37,55 @@ public final class Expression {
      *
      * @param each what {@code each} stands for; null for nothing
      * @param limits in force, SI, by name
+     * @param budget what it may cost, with all else that spends of it
      * @throws MissingValueException where a value is not given or not known
      * @throws IllegalStateException where it cannot be computed, or not within its bounds
      */
-    public Object over(Plant plant, @Nullable View each, Map<String, Magnitude> limits) {
-        Map<String, MissingValueException> misses = new HashMap<>();
+    public Object over(Plant plant, @Nullable View each, Map<String, Magnitude> limits, Budget budget) {
+        Notes notes = new Notes(budget);
         Map<String, Object> values = new LinkedHashMap<>();
         limits.forEach((name, limit) -> values.put("limit." + name, Kinds.value(limit.kind(), limit.si())));
         if (each != null) {
-            values.put("each", View.noting(each, misses));
+            values.put("each", View.noting(each, notes));
         }
         Map<String, Object> read = new LinkedHashMap<>();
         try {
-            Object value = program.eval((dev.cel.runtime.CelVariableResolver) name -> {
+            CelVariableResolver resolver = name -> {
                 Vocabulary.Name known = names.get(name);
                 if (known == null) {
-                    return java.util.Optional.ofNullable(values.get(name));
+                    return Optional.ofNullable(values.get(name));
                 }
                 Object before = read.get(name);
                 if (before == null) {
-                    before = View.noting(known.read().apply(plant), misses);
+                    before = View.noting(known.read().apply(plant), notes);
                     read.put(name, before);
                 }
-                return java.util.Optional.of(before);
-            });
+                return Optional.of(before);
+            };
+            Object value = program.trace(resolver, (part, of) -> notes.spend(1));
             if (value == null) {
                 throw new IllegalStateException("the expression has no value");
             }
             return value;
         } catch (CelEvaluationException | RuntimeException e) {
-            MissingValueException missing = missing(e, misses);
+            MissingValueException missing = missing(e, notes);
             if (missing != null) {
                 throw missing;
             }
-            throw new IllegalStateException(Words.evaluation(String.valueOf(e.getMessage())), e);
+            throw new IllegalStateException(why(e), e);
         }
     }
 
-    private static @Nullable MissingValueException missing(Throwable e, Map<String, MissingValueException> misses) {
+    private static String why(Throwable e) {
+        for (Throwable cause = e; cause != null; cause = cause.getCause()) {
+            if (cause instanceof Budget.SpentException) {
+                return String.valueOf(cause.getMessage());
+            }
+        }
+        return CompilerWords.evaluation(String.valueOf(e.getMessage()));
+    }
+
+    private static @Nullable MissingValueException missing(Throwable e, Notes notes) {
         for (Throwable cause = e; cause != null; cause = cause.getCause()) {
             if (cause instanceof MissingValueException missing) {
                 return missing;
@@ -81,7 +93,7 @@ public final class Expression {
             // it asks whether there is such a key before it reads it
             Matcher absent = ABSENT.matcher(String.valueOf(cause.getMessage()));
             if (absent.find()) {
-                return misses.get(absent.group(1));
+                return notes.missing(absent.group(1));
             }
         }
         return null;

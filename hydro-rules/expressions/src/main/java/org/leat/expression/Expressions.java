@@ -5,6 +5,7 @@ import com.google.common.collect.ImmutableMap;
 import dev.cel.checker.CelStandardDeclarations;
 import dev.cel.checker.CelStandardDeclarations.StandardFunction;
 import dev.cel.common.CelAbstractSyntaxTree;
+import dev.cel.common.CelIssue;
 import dev.cel.common.CelOptions;
 import dev.cel.common.CelValidationResult;
 import dev.cel.common.types.CelKind;
@@ -35,9 +36,11 @@ public final class Expressions {
     /** The longest expression, code points. */
     public static final int LONGEST = 4000;
 
+    static final int DEEPEST = 40;
+
     private static final CelOptions OPTIONS = CelOptions.current()
             .maxExpressionCodePointSize(LONGEST)
-            .maxParseRecursionDepth(40)
+            .maxParseRecursionDepth(DEEPEST)
             .comprehensionMaxIterations(10_000)
             .enableHeterogeneousNumericComparisons(true)
             .enableHiddenAccumulatorVar(true)
@@ -121,7 +124,7 @@ public final class Expressions {
 
         /** {@return the type in words} */
         public String words() {
-            return Words.of(cel);
+            return CompilerWords.of(cel);
         }
     }
 
@@ -148,24 +151,33 @@ public final class Expressions {
         if (result.hasError()) {
             List<String> known = new ArrayList<>(vocabulary.names().keySet());
             limits.keySet().forEach(name -> known.add("limit." + name));
-            return new Refused(result.getErrors().stream()
-                    .map(issue -> new ExpressionProblem(
+            List<CelIssue> issues = result.getErrors();
+            boolean unparsed = CompilerWords.syntax(issues.get(0).getMessage());
+            return new Refused(issues.stream()
+                    .limit(unparsed ? 1 : issues.size())
+                    .map(issue -> CompilerWords.problem(
                             Math.max(1, issue.getSourceLocation().getLine()),
                             Math.max(0, issue.getSourceLocation().getColumn()) + 1,
-                            Words.problem(issue.getMessage(), known)))
+                            issue.getMessage(),
+                            known,
+                            vocabulary.fields()))
                     .distinct()
                     .toList());
         }
         try {
             CelAbstractSyntaxTree tree = result.getAst();
-            List<ExpressionProblem> beyond = Bounds.beyond(tree, text);
-            if (!beyond.isEmpty()) {
-                return new Refused(beyond);
+            List<ExpressionProblem> wrong = Bounds.beyond(tree, text);
+            if (wrong.isEmpty()) {
+                wrong = Constants.faults(tree, text, runtime);
+            }
+            if (!wrong.isEmpty()) {
+                return new Refused(wrong);
             }
             return new Understood(
                     new Expression(runtime.createProgram(tree), new Type(tree.getResultType()), vocabulary.names()));
         } catch (dev.cel.common.CelValidationException | CelEvaluationException e) {
-            return new Refused(List.of(new ExpressionProblem(1, 1, String.valueOf(e.getMessage()))));
+            return new Refused(List.of(ExpressionProblem.of(
+                    1, 1, CompilerWords.evaluation(String.valueOf(e.getMessage())), "what can be computed")));
         }
     }
 

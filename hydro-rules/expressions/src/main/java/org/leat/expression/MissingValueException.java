@@ -1,21 +1,28 @@
 package org.leat.expression;
 
+import org.jspecify.annotations.Nullable;
+import org.leat.plant.numbers.Amount;
+
 /** An expression met a value that the design does not give or the plant does not have. */
 public final class MissingValueException extends RuntimeException {
 
     private static final long serialVersionUID = 1;
 
     private final String path;
-    private final String reason;
+    private final transient Amount.@Nullable Unknown unknown;
 
-    /**
-     * @param path of the field of the design that would settle it
-     * @param reason key of the plant's reason; "" where the field is just not given
-     */
-    public MissingValueException(String path, String reason) {
+    /** @param path of the field of the design that would settle it, and that is just not given */
+    public MissingValueException(String path) {
         super(path);
         this.path = path;
-        this.reason = reason;
+        this.unknown = null;
+    }
+
+    /** @param unknown what the plant says instead of a number */
+    public MissingValueException(Amount.Unknown unknown) {
+        super(unknown.path());
+        this.path = unknown.path();
+        this.unknown = unknown;
     }
 
     /** {@return the path of the field that would settle it} */
@@ -23,8 +30,8 @@ public final class MissingValueException extends RuntimeException {
         return path;
     }
 
-    /** {@return the key of the plant's reason; "" where the field is just not given} */
-    public String reason() {
-        return reason;
+    /** {@return what the plant says instead of a number; null where the field is just not given} */
+    public Amount.@Nullable Unknown unknown() {
+        return unknown;
     }
 }

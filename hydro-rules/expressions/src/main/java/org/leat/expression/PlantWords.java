@@ -19,21 +19,21 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import org.leat.file.Names;
-import org.leat.plant.AlternatorNumbers;
-import org.leat.plant.Amount;
-import org.leat.plant.BatteryFull;
-import org.leat.plant.BatteryNumbers;
-import org.leat.plant.Closing;
-import org.leat.plant.EnergyAccount;
-import org.leat.plant.LoadLost;
-import org.leat.plant.Operation;
-import org.leat.plant.PenstockNumbers;
 import org.leat.plant.Plant;
-import org.leat.plant.RunnerNumbers;
-import org.leat.plant.Running;
-import org.leat.plant.SectionNumbers;
-import org.leat.plant.SiteNumbers;
-import org.leat.plant.Situation;
+import org.leat.plant.cases.BatteryFull;
+import org.leat.plant.cases.Closing;
+import org.leat.plant.cases.LoadLost;
+import org.leat.plant.cases.Running;
+import org.leat.plant.cases.Situation;
+import org.leat.plant.numbers.AlternatorNumbers;
+import org.leat.plant.numbers.Amount;
+import org.leat.plant.numbers.BatteryNumbers;
+import org.leat.plant.numbers.PenstockNumbers;
+import org.leat.plant.numbers.RunnerNumbers;
+import org.leat.plant.numbers.SectionNumbers;
+import org.leat.plant.numbers.SiteNumbers;
+import org.leat.plant.solve.EnergyAccount;
+import org.leat.plant.solve.OperatingPoint;
 import org.leat.quantity.QuantityKind;
 
 /** What expressions see of the plant as it is computed: each name once, with kind and meaning. */
@@ -91,7 +91,7 @@ final class PlantWords {
                     "staticPressure",
                     PRESSURE,
                     "highest, all nozzles shut, water cold",
-                    s -> s.plant().solve().shut().sections().get(s.index()))
+                    InPlant::staticPressure)
             .of("velocity", SPEED, "fastest of the nozzle sets, running", InPlant::velocity)
             .of(
                     "frictionLoss",
@@ -103,11 +103,10 @@ final class PlantWords {
 
     static final Struct PENSTOCK = new Struct.Filling<>("penstock", "pipe from intake to nozzles", Plant.class)
             .of("length", LENGTH, "of all sections", p -> p.numbers().penstock().length())
-            .of(
+            .amount(
                     "fittingsRating",
                     PRESSURE,
                     "working pressure of the weakest joint, valve or clamp",
-                    "rated-fittings",
                     p -> p.numbers().penstock().fittingsRating())
             .list("sections", SECTION, "from the intake down", InPlant::sections)
             .struct();
@@ -125,8 +124,8 @@ final class PlantWords {
             .of("gearRatio", RATIO, "alternator speed over runner speed", AlternatorNumbers::gearRatio)
             .of("phaseResistance", RESISTANCE, "at the running winding temperature", AlternatorNumbers::phaseResistance)
             .of("windingTemperature", TEMPERATURE, "while running", AlternatorNumbers::windingTemperature)
-            .of("currentLimit", CURRENT, "rms of one lead", "current-limit", AlternatorNumbers::currentLimit)
-            .of("speedLimit", ROTATIONAL_SPEED, "of its shaft", "speed-limit", AlternatorNumbers::speedLimit)
+            .amount("currentLimit", CURRENT, "rms of one lead", AlternatorNumbers::currentLimit)
+            .amount("speedLimit", ROTATIONAL_SPEED, "of its shaft", AlternatorNumbers::speedLimit)
             .struct();
 
     static final Struct BATTERY = new Struct.Filling<>("battery", "the whole bank", BatteryNumbers.class)
@@ -168,45 +167,57 @@ final class PlantWords {
             .yes(
                     "held",
                     "whether the alternator holds the runner",
-                    r -> r.operation().hold() == Operation.Hold.HELD)
-            .of("speed", ROTATIONAL_SPEED, "of the runner", r -> r.operation().speed())
+                    r -> r.operatingPoint().hold() == OperatingPoint.Hold.HELD)
+            .of(
+                    "speed",
+                    ROTATIONAL_SPEED,
+                    "of the runner",
+                    r -> r.operatingPoint().speed())
             .of(
                     "alternatorSpeed",
                     ROTATIONAL_SPEED,
                     "of the alternator",
-                    r -> r.operation().alternatorSpeed())
+                    r -> r.operatingPoint().alternatorSpeed())
             .of(
                     "speedRatio",
                     RATIO,
                     "bucket speed over jet velocity",
-                    r -> r.operation().speedRatio())
+                    r -> r.operatingPoint().speedRatio())
             .of(
                     "torque",
                     TORQUE,
                     "of the runner at its shaft",
-                    r -> r.operation().torque())
-            .of("frequency", FREQUENCY, "of the alternator", r -> r.operation().frequency())
-            .of("phaseCurrent", CURRENT, "rms of one lead", r -> r.operation().phaseCurrent())
+                    r -> r.operatingPoint().torque())
+            .of(
+                    "frequency",
+                    FREQUENCY,
+                    "of the alternator",
+                    r -> r.operatingPoint().frequency())
+            .of(
+                    "phaseCurrent",
+                    CURRENT,
+                    "rms of one lead",
+                    r -> r.operatingPoint().phaseCurrent())
             .of(
                     "directCurrent",
                     CURRENT,
                     "behind the bridge",
-                    r -> r.operation().directCurrent())
+                    r -> r.operatingPoint().directCurrent())
             .of(
                     "bridgeVoltage",
                     VOLTAGE,
                     "behind the bridge",
-                    r -> r.operation().bus().bridge())
+                    r -> r.operatingPoint().bus().bridge())
             .of(
                     "batteryVoltage",
                     VOLTAGE,
                     "at the battery's poles",
-                    r -> r.operation().bus().battery())
+                    r -> r.operatingPoint().bus().battery())
             .of(
                     "batteryPower",
                     POWER,
                     "at the battery's poles",
-                    r -> r.operation().energy().at(EnergyAccount.Stage.BATTERY))
+                    r -> r.operatingPoint().energy().at(EnergyAccount.Stage.BATTERY))
             .struct();
 
     static final Struct LOAD_LOST = new Struct.Filling<>(
@@ -266,8 +277,7 @@ final class PlantWords {
     /** An empty list would let a condition on all of them hold: a check that could not be made is no pass. */
     static void solved(Plant plant) {
         if (!plant.unsolvable().isEmpty()) {
-            Amount.Unknown first = plant.unsolvable().get(0);
-            throw new MissingValueException(first.path(), first.reason());
+            throw new MissingValueException(plant.unsolvable().get(0));
         }
     }
 
@@ -294,6 +304,11 @@ final class PlantWords {
         List<Running> running() {
             solved(plant);
             return plant.solve().running();
+        }
+
+        double staticPressure() {
+            solved(plant);
+            return plant.solve().shut().sections().get(index);
         }
 
         double velocity() {

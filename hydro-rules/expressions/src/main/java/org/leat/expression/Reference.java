@@ -27,7 +27,7 @@ public final class Reference {
                 | name | holds | meaning |
                 |---|---|---|
                 """);
-        vocabulary.names().forEach((name, known) -> row(page, name, Words.of(known.type()), known.meaning()));
+        vocabulary.names().forEach((name, known) -> row(page, name, CompilerWords.of(known.type()), known.meaning()));
         row(page, "each", "what for-each goes through", "the thing being judged");
         row(page, "limit.NAME", "a quantity", "a limit of the rule, as it is in force");
         functions(page);
@@ -37,7 +37,7 @@ public final class Reference {
             page.append("| name | holds | SI unit | meaning |\n|---|---|---|---|\n");
             for (Struct.Field field : struct.fields()) {
                 QuantityKind kind = field.kind();
-                page.append("| `").append(field.name()).append("` | ").append(Words.of(field.type()));
+                page.append("| `").append(field.name()).append("` | ").append(CompilerWords.of(field.type()));
                 page.append(" | ").append(kind == null ? "" : kind.siSymbol());
                 page.append(" | ").append(field.meaning()).append(" |\n");
             }

@@ -14,7 +14,7 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
-import org.leat.plant.Amount;
+import org.leat.plant.numbers.Amount;
 import org.leat.quantity.QuantityKind;
 
 /** What expressions see of one thing: named fields, each with a type and a way to read it from a Java object. */
@@ -129,18 +129,9 @@ final class Struct {
             return this;
         }
 
-        /** A number of the plant in SI; null where the design does not give the field that settles it. */
-        Filling<T> of(
-                String key, QuantityKind kind, String meaning, String settles, Function<T, @Nullable Double> read) {
-            return add(key, Kinds.type(kind), kind, null, meaning, settles, (o, path) -> {
-                Double si = read.apply(o);
-                return si == null ? null : Kinds.value(kind, si);
-            });
-        }
-
-        /** A number that every plant has. */
+        /** A number that every plant has, in SI. */
         Filling<T> of(String key, QuantityKind kind, String meaning, Function<T, Double> read) {
-            return of(key, kind, meaning, "", o -> read.apply(o));
+            return add(key, Kinds.type(kind), kind, null, meaning, "", (o, path) -> Kinds.value(kind, read.apply(o)));
         }
 
         /** A number that the plant has or says why it has not. */
@@ -148,7 +139,7 @@ final class Struct {
             return add(key, Kinds.type(kind), kind, null, meaning, "", (o, path) -> {
                 Amount amount = read.apply(o);
                 if (amount instanceof Amount.Unknown unknown) {
-                    throw new MissingValueException(unknown.path(), unknown.reason());
+                    throw new MissingValueException(unknown);
                 }
                 return Kinds.value(kind, ((Amount.Known) amount).value());
             });

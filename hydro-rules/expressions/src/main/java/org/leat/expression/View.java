@@ -18,28 +18,35 @@ public final class View extends AbstractMap<String, Object> {
     private final String path;
     private final String during;
 
-    private final Map<String, MissingValueException> misses;
+    private final @Nullable Notes notes;
+
+    /** What was read, while an expression is evaluated: it asks whether there is a value, then for the value. */
+    private final Map<String, Object> read = new HashMap<>();
 
     View(Struct struct, Object object, String path, String during) {
-        this(struct, object, path, during, new HashMap<>());
+        this(struct, object, path, during, null);
     }
 
-    private View(Struct struct, Object object, String path, String during, Map<String, MissingValueException> misses) {
+    private View(Struct struct, Object object, String path, String during, @Nullable Notes notes) {
         this.struct = struct;
         this.object = object;
         this.path = path;
         this.during = during;
-        this.misses = misses;
+        this.notes = notes;
     }
 
-    /** {@return the same thing, where it and what it holds note by name what was asked for and is not given} */
-    static Object noting(Object value, Map<String, MissingValueException> misses) {
+    /** {@return the same thing, where it and what it holds note what was asked for and is not given, and what it costs} */
+    static Object noting(Object value, @Nullable Notes notes) {
         if (value instanceof View view) {
-            return new View(view.struct, view.object, view.path, view.during, misses);
+            return new View(view.struct, view.object, view.path, view.during, notes);
         }
-        return value instanceof List<?> list
-                ? list.stream().map(item -> noting(item, misses)).toList()
-                : value;
+        if (!(value instanceof List<?> list)) {
+            return value;
+        }
+        if (notes != null) {
+            notes.spend(list.size());
+        }
+        return list.stream().map(item -> noting(item, notes)).toList();
     }
 
     /** {@return where it stands in the design} */
@@ -59,10 +66,12 @@ public final class View extends AbstractMap<String, Object> {
             return false;
         }
         try {
-            value(field);
+            get(field);
             return true;
         } catch (MissingValueException e) {
-            misses.put(field.name(), e);
+            if (notes != null) {
+                notes.missing(field.name(), e);
+            }
             return false;
         }
     }
@@ -71,13 +80,25 @@ public final class View extends AbstractMap<String, Object> {
     @Override
     public @Nullable Object get(@Nullable Object key) {
         Struct.Field field = struct.field(String.valueOf(key));
-        return field == null ? null : noting(value(field), misses);
+        return field == null ? null : get(field);
+    }
+
+    private Object get(Struct.Field field) {
+        Object before = notes == null ? null : read.get(field.name());
+        if (before != null) {
+            return before;
+        }
+        Object value = noting(value(field), notes);
+        if (notes != null) {
+            read.put(field.name(), value);
+        }
+        return value;
     }
 
     private Object value(Struct.Field field) {
         Object value = field.read().apply(object, path);
         if (value == null) {
-            throw new MissingValueException(ElementPath.field(path, field.settles()), "");
+            throw new MissingValueException(ElementPath.field(path, field.settles()));
         }
         return value;
     }

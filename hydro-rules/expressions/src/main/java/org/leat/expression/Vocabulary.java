@@ -87,6 +87,15 @@ final class Vocabulary {
         return Collections.unmodifiableMap(names);
     }
 
+    /** {@return the names of the fields of all things} */
+    List<String> fields() {
+        return structs.values().stream()
+                .flatMap(struct -> struct.fields().stream())
+                .map(Struct.Field::name)
+                .distinct()
+                .toList();
+    }
+
     /** {@return every type of thing, by name} */
     List<Struct> structs() {
         return new ArrayList<>(structs.values());

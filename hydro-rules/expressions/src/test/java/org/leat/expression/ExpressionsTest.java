@@ -51,7 +51,7 @@ class ExpressionsTest {
         }
         return ((Expressions.Understood) compiled)
                 .expression()
-                .over(PLANT, null, Map.of("most", new Magnitude(QuantityKind.PRESSURE, 5e5)));
+                .over(PLANT, null, Map.of("most", new Magnitude(QuantityKind.PRESSURE, 5e5)), new Budget());
     }
 
     private static List<ExpressionProblem> problems(String text) {
@@ -99,21 +99,21 @@ class ExpressionsTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-                    penstock.sections.all(s, s.staticPressure <= s.length) | 1 | 43 | "<=" does not go with (pressure, length)
-                    penstock.sections.all(s, s.staticPressur <= bar(4))    | 1 | 27 | undefined field 'staticPressur'
-                    running[0].netHead == running[0].flow                  | 1 | 20 | "==" does not go with (length, flow)
-                    running[0].netHead + 1 > 2.m()                         | 1 | 20 | "+" does not go with (length, int); a number may need a unit, as in 4.bar()
-                    site.highestAirTemperature + site.lowestAirTemperature > 1.K() | 1 | 28 | "+" does not go with (temperature, temperature)
+                    penstock.sections.all(s, s.staticPressure <= s.length) | 1 | 43 | found "<=" with (pressure, length); expected
+                    penstock.sections.all(s, s.staticPressur <= bar(4))    | 1 | 27 | nothing is called "staticPressur"; did you mean "staticPressure"?
+                    running[0].netHead == running[0].flow                  | 1 | 20 | found "==" with (length, flow); expected
+                    running[0].netHead + 1 > 2.m()                         | 1 | 20 | found "+" with (length, int); expected two of one kind; a number may need a unit, as in 4.bar()
+                    site.highestAirTemperature + site.lowestAirTemperature > 1.K() | 1 | 28 | found "+" with (temperature, temperature); expected what goes together
                     penstok.length > 1.m()                                 | 1 | 1 | nothing is called "penstok"; did you mean "penstock"?
                     limit.least > 1.bar()                                  | 1 | 1 | nothing is called "limit"
-                    'a' + 'b' == 'ab'                                      | 1 | 5 | text is not joined
-                    ([1] + [2]).size() == 2                                | 1 | 6 | lists are not joined
-                    [[1]] == [[1]]                                         | 1 | 7 | only single values are compared
-                    running[0].frictionShare * 2 > 1.0                     | 1 | 26 | "*" does not go with (double, int); write a whole number as 2.0
+                    'a' + 'b' == 'ab'                                      | 1 | 5 | found joined text; expected text as it stands
+                    ([1] + [2]).size() == 2                                | 1 | 6 | found joined lists; expected one list
+                    [[1]] == [[1]]                                         | 1 | 7 | found a list or a thing that is compared; expected single values
+                    running[0].frictionShare * 2 > 1.0                     | 1 | 26 | found "*" with (double, int); expected two numbers of one sort; write a whole number as 2.0
                     dyn(1) == 1                                            | 1 | 4 | nothing is called "dyn"
                     type(1) == int                                         | 1 | 5 | nothing is called "type"
                     java.lang.System.exit(1)                               | 1 | 1 | nothing is called "java"
-                    design.Pipe{kind: 'x'}.kind == 'x'                     | 1 | 12 | nothing can be made here
+                    design.Pipe{kind: 'x'}.kind == 'x'                     | 1 | 12 | found a thing that is made; expected what the plant has
                     """)
     void a_wrong_expression_is_refused_at_its_place(String text, int line, int column, String said) {
         assertThat(problems(text)).isNotEmpty();
@@ -177,7 +177,8 @@ class ExpressionsTest {
         assertThat(value("!'" + "a".repeat(3000) + "'.matches('(a+)+b')")).isEqualTo(true);
         assertThat(problems("'a'.matches('((a{900}){900}){900}')"))
                 .singleElement()
-                .satisfies(p -> assertThat(p.text()).isEqualTo("a pattern has no counted repetition { }"));
+                .satisfies(p -> assertThat(p.text())
+                        .isEqualTo("found a pattern with a counted repetition { }; expected one without"));
         assertThat(problems("'a'.matches(design.name)")).hasSize(1);
         StringBuilder doubling = new StringBuilder("v29 == v29");
         for (int i = 29; i > 0; i--) {
@@ -192,5 +193,71 @@ class ExpressionsTest {
         for (String text : List.of("", " ", "1 +", "a b", "'", "\u0000", "for (;;) {}", "\"\\xZZ\"")) {
             assertThat(problems(text)).as(text).isNotEmpty();
         }
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+                    1 +                        | 1:4  | found the end; expected a value
+                    true && true)              | 1:13 | found ")"; expected an opening ( before it
+                    (1 == 1                    | 1:8  | found the end; expected the closing )
+                    [1, 2                      | 1:6  | found the end; expected a comma, or the closing ]
+                    site.grossHead > 4 m       | 1:20 | found "m"; expected an operator before it, as + or &&
+                    true and true              | 1:6  | found "and"; expected &&
+                    1 = 1                      | 1:3  | found "="; expected ==
+                    'abc                       | 1:1  | found text that does not end; expected the closing quotation mark
+                    '\\q' == 'q'               | 1:1  | found an escape that is not known; expected
+                    site. > 1.m()              | 1:7  | found ". >"; expected a name
+                    if                         | 1:1  | found "if"; expected a name that is no reserved word
+                    true ? 1                   | 1:9  | found the end; expected a colon and what it is otherwise
+                    has(site)                  | 1:4  | found has() of what is no field; expected a field
+                    [1].all(1, true)           | 1:9  | found what is no name; expected a name for each thing
+                    site.grossHead.all(x, true) | 1:5 | found length; expected a list to go through
+                    99999999999999999999 > 1   | 1:1  | found 99999999999999999999; expected a number in reach
+                    """)
+    void what_cannot_be_parsed_is_told_once_in_our_own_words(String text, String at, String said) {
+        assertThat(problems(text))
+                .singleElement()
+                .satisfies(p ->
+                        assertThat(p.line() + ":" + p.column() + " " + p.text()).startsWith(at + " " + said));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+                    1 / 0 > 2                                  | 1:3  | found a division by 0
+                    site.grossHead / 0 > 2.m()                 | 1:16 | found a division by 0
+                    site.grossHead / (2 - 2) > 2.m()           | 1:16 | found a division by 0
+                    battery.cellsInSeries % 0 == 1             | 1:23 | found a division by 0
+                    site.grossHead / 0.m() > 2.0               | 1:16 | found a division by 0
+                    design.name.matches('(')                   | 1:20 | found a pattern that is no regular expression: missing closing )
+                    'a'.matches('[')                           | 1:12 | found a pattern that is no regular expression
+                    running.all(r, r.netHead > 1.m() && 1 % 0 == 1) | 1:39 | found a division by 0
+                    [1, 2][5] == 1                             | 1:7  | found a place beyond the list's end: 5
+                    int('a') == 1                              | 1:4  | found text that is no number
+                    9223372036854775807 + 1 > 1                | 1:21 | found a whole number out of reach
+                    1e400 > 1.0                                | 1:1  | found a number out of reach
+                    """)
+    void what_can_never_be_computed_is_told_when_it_is_read(String text, String at, String said) {
+        assertThat(problems(text))
+                .singleElement()
+                .satisfies(p ->
+                        assertThat(p.line() + ":" + p.column() + " " + p.text()).startsWith(at + " " + said));
+    }
+
+    @Test
+    void what_one_judgement_costs_is_bounded_over_all_its_expressions() {
+        Expression loop = ((Expressions.Understood) EXPRESSIONS.compile(
+                        "[0, 1, 2, 3, 4, 5, 6, 7, 8, 9].all(a, [0, 1, 2, 3, 4, 5, 6, 7, 8, 9].all(b, a + b >= 0))",
+                        null,
+                        Map.of()))
+                .expression();
+        Budget budget = new Budget();
+        assertThat(loop.over(PLANT, null, Map.of(), budget)).isEqualTo(true);
+        assertThatIllegalStateException()
+                .isThrownBy(() -> {
+                    for (int i = 0; i < Budget.STEPS; i++) {
+                        loop.over(PLANT, null, Map.of(), budget);
+                    }
+                })
+                .withMessage("the rule's expressions take more than " + Budget.STEPS + " steps");
     }
 }

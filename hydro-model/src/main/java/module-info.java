@@ -1,0 +1,34 @@
+/**
+ * What a plant is made of, the file that says so, and the plant solved as one machine. The laws are there for the rules
+ * of this project: they move as knowledge does, so nobody else sees their packages.
+ */
+module org.leat.model {
+    requires transitive java.measure;
+    requires com.fasterxml.jackson.databind;
+    requires com.fasterxml.jackson.dataformat.csv;
+    requires commons.math3;
+    requires org.snakeyaml.engine;
+    requires tech.units.indriya;
+    // marks the builders that the build writes
+    requires static transitive java.compiler;
+    requires static io.soabase.recordbuilder.core;
+    requires static org.apiguardian.api;
+    requires static transitive org.jspecify;
+
+    exports org.leat.catalogue;
+    exports org.leat.design;
+    exports org.leat.file;
+    exports org.leat.law;
+    exports org.leat.plant;
+    exports org.leat.plant.cases;
+    exports org.leat.plant.derive;
+    exports org.leat.plant.numbers;
+    exports org.leat.plant.solve;
+    exports org.leat.quantity;
+    exports org.leat.electrics to
+            org.leat.rules;
+    exports org.leat.hydraulics to
+            org.leat.rules;
+    exports org.leat.turbine to
+            org.leat.rules;
+}

@@ -1,0 +1,18 @@
+package org.leat.catalogue;
+
+/**
+ * A table that belongs to this artifact is not there or cannot be read: the artifact was repacked without it, or with
+ * another version of a library than it was built with.
+ */
+public final class CatalogueException extends IllegalStateException {
+
+    private static final long serialVersionUID = 1L;
+
+    CatalogueException(String table, String why) {
+        super("the table " + table + " of the catalogue cannot be read: " + why);
+    }
+
+    CatalogueException(String table, Throwable cause) {
+        super("the table " + table + " of the catalogue cannot be read: " + cause.getMessage(), cause);
+    }
+}

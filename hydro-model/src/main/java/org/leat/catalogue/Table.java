@@ -1,0 +1,37 @@
+package org.leat.catalogue;
+
+import java.util.List;
+import java.util.function.UnaryOperator;
+
+/**
+ * One table of this package, read when it is first asked for: a class that holds one loads without it, and a table that
+ * is missing takes down nothing but what needs it.
+ */
+final class Table<T> {
+
+    private final Once<List<T>> rows;
+
+    private Table(Once<List<T>> rows) {
+        this.rows = rows;
+    }
+
+    /** {@return the table of {@code name.csv}, not yet read} */
+    static <T> Table<T> of(String name, Class<T> row) {
+        return new Table<>(new Once<>(() -> DataFile.rows(name, row)));
+    }
+
+    /** {@return the table of {@code name.csv}, not yet read, each row as tabled turned into one in SI} */
+    static <T> Table<T> of(String name, Class<T> row, UnaryOperator<T> inSi) {
+        return new Table<>(
+                new Once<>(() -> DataFile.rows(name, row).stream().map(inSi).toList()));
+    }
+
+    /**
+     * {@return its rows, in order, unmodifiable}
+     *
+     * @throws CatalogueException if the table cannot be read
+     */
+    List<T> rows() {
+        return rows.get();
+    }
+}

@@ -1,0 +1,27 @@
+package org.leat.plant.cases;
+
+import org.leat.plant.numbers.Amount;
+import org.leat.plant.numbers.NozzleGroup;
+
+/**
+ * Battery removed while the turbine generates: its lead comes off, its fuse blows, a switch opens.
+ *
+ * <p>A tracking or series regulator has nothing left to give to, and a dump load at the battery's poles goes with it: the
+ * wheel runs away. A dump load on the bridge's side holds it if a voltage that the battery still stands switches it on, if
+ * it takes all there, and if its element stands its own power; that must be stated, not guessed.
+ *
+ * @param nozzles the set
+ * @param holder what is left to hold the bus
+ * @param lastingVoltage on the bus, V
+ * @param momentVoltage while the current of the winding dies away, V; magnets cold
+ * @param runnerSpeed rad/s
+ */
+public record BatteryRemoved(
+        NozzleGroup nozzles, BusHolder holder, double lastingVoltage, Amount momentVoltage, double runnerSpeed)
+        implements BusSituation {
+
+    @Override
+    public String id() {
+        return "battery-removed/" + nozzles.name();
+    }
+}

@@ -1,0 +1,46 @@
+package org.leat.plant.cases;
+
+import org.leat.electrics.BridgeFault;
+import org.leat.plant.numbers.NozzleGroup;
+
+/**
+ * Running on with one lead or winding interrupted, or with one diode that does not conduct: stepped in time at the speed at
+ * which the runner's torque meets what is left of the alternator's, searched upward from the working speed. Battery and
+ * regulator hold the bus as before; a tracking regulator is taken to keep its voltage.
+ *
+ * @param nozzles the set
+ * @param fault what is broken: {@code PHASE_OPEN} or {@code DIODE_OPEN}
+ * @param held whether a speed below the runaway was found at which the torques meet; the numbers below are of the runaway
+ *     speed where not
+ * @param runnerSpeed rad/s
+ * @param directCurrent behind the bridge, mean, A
+ * @param currentLeft of the direct current before, a share
+ * @param phaseCurrent rms of the lead that carries most, A
+ * @param rippleAtFrequency of the direct current at the alternator's frequency, A: one diode shows there
+ * @param rippleAtTwice at twice the frequency, A: one phase shows there
+ * @param lastingVoltage the highest behind the bridge within a period, V
+ */
+@SuppressWarnings("exports") // a law's own type: for the rules of this project
+public record BrokenBridge(
+        NozzleGroup nozzles,
+        BridgeFault fault,
+        boolean held,
+        double runnerSpeed,
+        double directCurrent,
+        double currentLeft,
+        double phaseCurrent,
+        double rippleAtFrequency,
+        double rippleAtTwice,
+        double lastingVoltage)
+        implements BusSituation {
+
+    @Override
+    public BusHolder holder() {
+        return BusHolder.BATTERY;
+    }
+
+    @Override
+    public String id() {
+        return (fault == BridgeFault.PHASE_OPEN ? "phase-open/" : "diode-open/") + nozzles.name();
+    }
+}

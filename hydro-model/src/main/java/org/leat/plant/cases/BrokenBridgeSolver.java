@@ -1,0 +1,101 @@
+package org.leat.plant.cases;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.leat.electrics.AlternatorConstants;
+import org.leat.electrics.BridgeFault;
+import org.leat.electrics.BridgeTimeStepper;
+import org.leat.electrics.BridgeWaveform;
+import org.leat.electrics.DcLoad;
+import org.leat.electrics.DiodeLine;
+import org.leat.plant.numbers.AlternatorNumbers;
+import org.leat.plant.numbers.PlantNumbers;
+import org.leat.plant.solve.Root;
+import org.leat.plant.solve.RunnerCharacteristic;
+
+/** Finds where a plant runs with part of its bridge broken. */
+final class BrokenBridgeSolver {
+
+    private static final int STEPS = 360;
+    private static final int MEASURED = 2;
+    private static final double UPWARD = 1.07;
+    private static final double TOLERANCE = 2e-3;
+
+    private final PlantNumbers numbers;
+    private final Running running;
+    private final BridgeFault fault;
+    private final AlternatorConstants machine;
+    private final DiodeLine diode;
+    private final DcLoad.Battery bus;
+    private final double lead;
+    private final RunnerCharacteristic runner;
+
+    private BrokenBridgeSolver(PlantNumbers numbers, Running running, BridgeFault fault) {
+        this.numbers = numbers;
+        this.running = running;
+        this.fault = fault;
+        this.machine = numbers.alternator()
+                .warmedTo(running.operatingPoint().windingTemperature())
+                .atWindingTemperature();
+        this.diode = new DiodeLine(
+                numbers.rectifier().threshold(), numbers.rectifier().slopeResistance());
+        this.bus = SteppedStart.bus(numbers, running.operatingPoint());
+        this.lead = numbers.busResistance().phase();
+        this.runner = new RunnerCharacteristic(numbers.runner(), numbers.water().density(), running.water());
+    }
+
+    /** {@return each fault; empty where no current flows or the winding has no inductance to step with} */
+    static List<BrokenBridge> of(PlantNumbers numbers, Running running) {
+        List<BrokenBridge> cases = new ArrayList<>();
+        if (running.operatingPoint().directCurrent() > 0
+                && running.operatingPoint().speed() > 0
+                && numbers.alternator().phaseInductance() > 0) {
+            for (BridgeFault fault : List.of(BridgeFault.PHASE_OPEN, BridgeFault.DIODE_OPEN)) {
+                cases.add(new BrokenBridgeSolver(numbers, running, fault).solved());
+            }
+        }
+        return cases;
+    }
+
+    private BrokenBridge solved() {
+        double runaway = runner.runawaySpeed();
+        double low = running.operatingPoint().speed();
+        double atLow = surplus(low);
+        double high = low;
+        double atHigh = atLow;
+        while (atHigh > 0 && high < runaway) {
+            low = high;
+            atLow = atHigh;
+            high = Math.min(runaway, high * UPWARD);
+            atHigh = high < runaway ? surplus(high) : Math.min(surplus(high), 0);
+        }
+        double speed =
+                atHigh < 0 && atLow > 0 ? Root.between(this::surplus, low, atLow, high, atHigh, TOLERANCE) : high;
+        BridgeWaveform wave = wave(speed);
+        return new BrokenBridge(
+                running.nozzles(),
+                fault,
+                speed < runaway,
+                speed,
+                wave.directCurrent(),
+                wave.directCurrent() / running.operatingPoint().directCurrent(),
+                wave.phaseCurrentRms(),
+                wave.rippleAtFrequency(),
+                wave.rippleAtTwice(),
+                wave.greatestDirectVoltage());
+    }
+
+    /** Torque that speeds the runner up, N·m. */
+    private double surplus(double speed) {
+        AlternatorNumbers a = numbers.alternator();
+        double idle = a.noLoadTorque() + a.noLoadTorquePerSpeed() * speed * a.gearRatio();
+        return runner.torque(speed) - a.gearRatio() * (wave(speed).torque() + idle);
+    }
+
+    private BridgeWaveform wave(double speed) {
+        double own = speed * numbers.alternator().gearRatio();
+        BridgeTimeStepper run = new BridgeTimeStepper(machine, lead, diode, own, bus, fault, STEPS);
+        run.run(SteppedStart.periods(numbers.alternator(), lead, machine.electricalSpeed(own) / (2 * Math.PI)));
+        return run.measure(MEASURED);
+    }
+}

@@ -1,0 +1,33 @@
+package org.leat.plant.cases;
+
+import org.leat.plant.numbers.Amount;
+import org.leat.plant.numbers.NozzleGroup;
+
+/**
+ * The battery's own management opens while the turbine generates: one full, one cold or one hot cell is enough. To the bus
+ * it is as if the battery were removed ({@link BatteryRemoved}); a dump load at the battery's poles is taken to go with it.
+ *
+ * @param nozzles the set
+ * @param holder what is left to hold the bus
+ * @param lastingVoltage on the bus, V
+ * @param momentVoltage while the current of the winding dies away, V; magnets cold
+ * @param runnerSpeed rad/s
+ */
+public record ManagementOpens(
+        NozzleGroup nozzles, BusHolder holder, double lastingVoltage, Amount momentVoltage, double runnerSpeed)
+        implements BusSituation {
+
+    static ManagementOpens of(BatteryRemoved removed) {
+        return new ManagementOpens(
+                removed.nozzles(),
+                removed.holder(),
+                removed.lastingVoltage(),
+                removed.momentVoltage(),
+                removed.runnerSpeed());
+    }
+
+    @Override
+    public String id() {
+        return "management-opens/" + nozzles.name();
+    }
+}

@@ -1,0 +1,230 @@
+package org.leat.plant.cases;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.leat.plant.numbers.NozzleGroup;
+import org.leat.plant.numbers.PlantNumbers;
+import org.leat.plant.numbers.StreamLevel;
+import org.leat.plant.solve.ElectricSide;
+import org.leat.plant.solve.Once;
+import org.leat.plant.solve.RunnerCharacteristic;
+import org.leat.plant.solve.TorqueCurve;
+import org.leat.plant.solve.WaterSide;
+import org.leat.plant.solve.WaterSolver;
+import org.leat.plant.solve.WindingHeatBalance;
+
+/** Solves a plant's numbers in each situation. What other numbers share with these is not solved again. */
+final class SituationSolver {
+
+    private final PlantNumbers numbers;
+    private final ElectricSide machine;
+    private final Once<List<WaterSide>> waters;
+    private final Once<TorqueCurve> atSetVoltage;
+    private final Once<TorqueCurve> onDumpAlone;
+    private final Once<List<Running>> running;
+    private final Once<List<Running>> overTheYear;
+    private final Once<List<Closing>> closing;
+
+    private SituationSolver(PlantNumbers numbers) {
+        this.numbers = numbers;
+        this.machine = new ElectricSide(numbers);
+        this.waters = new Once<>(this::everyWater);
+        this.running = new Once<>(this::everyRunning);
+        this.overTheYear = new Once<>(this::everyFlow);
+        this.closing = new Once<>(this::everyClosing);
+        this.atSetVoltage = new Once<>(this::full);
+        this.onDumpAlone = new Once<>(this::dumping);
+    }
+
+    /** Keeps of another solver what the numbers leave the same. */
+    private SituationSolver(PlantNumbers numbers, SituationSolver near) {
+        this.numbers = numbers;
+        boolean sameMachine = near.machine.sameAs(numbers);
+        boolean sameWater = near.sameWater(numbers);
+        boolean sameRunning = sameMachine && sameWater && near.sameWheelAndRegulator(numbers);
+        boolean sameWarmth = sameMachine
+                && (sameRunning || !numbers.alternator().thermalResistance().isKnown());
+        boolean sameFull = sameWarmth && near.numbers.fullVoltage() == numbers.fullVoltage();
+        boolean sameDump = sameWarmth && Objects.equals(near.numbers.dumpLoad(), numbers.dumpLoad());
+        this.machine = sameMachine ? near.machine : new ElectricSide(numbers);
+        this.waters = sameWater ? near.waters : new Once<>(this::everyWater);
+        this.running = sameRunning ? near.running : new Once<>(this::everyRunning);
+        this.overTheYear = sameRunning ? near.overTheYear : new Once<>(this::everyFlow);
+        this.closing = sameWater ? near.closing : new Once<>(this::everyClosing);
+        this.atSetVoltage = sameFull ? near.atSetVoltage : new Once<>(this::full);
+        this.onDumpAlone = sameDump ? near.onDumpAlone : new Once<>(this::dumping);
+    }
+
+    private TorqueCurve full() {
+        ElectricSide warm = warm();
+        return warm.curve(
+                warm.bus(numbers.fullVoltage(), numbers.busResistance().bridgeToRegulator()));
+    }
+
+    private TorqueCurve dumping() {
+        double element = Objects.requireNonNull(numbers.dumpLoad()).resistanceHot();
+        ElectricSide warm = warm();
+        return warm.curve(warm.bus(0, element + numbers.busResistance().bridgeToRegulator()));
+    }
+
+    static SituationSolver of(PlantNumbers numbers) {
+        return new SituationSolver(numbers);
+    }
+
+    SituationSolver with(PlantNumbers changed) {
+        return new SituationSolver(changed, this);
+    }
+
+    private boolean sameWater(PlantNumbers changed) {
+        return changed.site().equals(numbers.site())
+                && changed.water().equals(numbers.water())
+                && changed.penstock().equals(numbers.penstock())
+                && changed.nozzles().equals(numbers.nozzles());
+    }
+
+    private boolean sameWheelAndRegulator(PlantNumbers changed) {
+        return changed.runner().equals(numbers.runner())
+                && changed.regulator()
+                        .withoutInputLimit()
+                        .equals(numbers.regulator().withoutInputLimit());
+    }
+
+    private List<WaterSide> everyWater() {
+        List<WaterSide> solved = new ArrayList<>();
+        WaterSolver solver = new WaterSolver(numbers);
+        for (NozzleGroup nozzles : numbers.nozzles().sets()) {
+            solved.add(mostWater(solver, nozzles));
+        }
+        return solved;
+    }
+
+    private @Nullable StreamLevel most() {
+        List<StreamLevel> stream = numbers.site().stream();
+        return stream.isEmpty() ? null : stream.get(0);
+    }
+
+    /** The water with the most the stream has; a stream that is not stated keeps the pipe full. */
+    private WaterSide mostWater(WaterSolver solver, NozzleGroup nozzles) {
+        StreamLevel most = most();
+        return most == null ? solver.full(nozzles) : solver.solve(nozzles, most.available());
+    }
+
+    private boolean solvable() {
+        return numbers.site().falls();
+    }
+
+    List<Running> running() {
+        return running.get();
+    }
+
+    private List<Running> everyRunning() {
+        List<Running> cases = new ArrayList<>();
+        if (solvable()) {
+            for (int i = 0; i < numbers.nozzles().sets().size(); i++) {
+                cases.add(running(
+                        numbers.nozzles().sets().get(i), most(), waters.get().get(i)));
+            }
+        }
+        return List.copyOf(cases);
+    }
+
+    Running running(NozzleGroup nozzles) {
+        if (!solvable()) {
+            throw new IllegalStateException("the head is not above zero");
+        }
+        int known = numbers.nozzles().sets().indexOf(nozzles);
+        WaterSide water = known >= 0 ? waters.get().get(known) : mostWater(new WaterSolver(numbers), nozzles);
+        return running(nozzles, most(), water);
+    }
+
+    List<Running> overTheYear() {
+        return overTheYear.get();
+    }
+
+    private List<Running> everyFlow() {
+        List<Running> cases = new ArrayList<>();
+        if (solvable()) {
+            NozzleGroup built = numbers.nozzles().asBuilt();
+            WaterSolver solver = new WaterSolver(numbers);
+            for (StreamLevel level : numbers.site().stream()) {
+                cases.add(running(built, level, solver.solve(built, level.available())));
+            }
+        }
+        return List.copyOf(cases);
+    }
+
+    private Running running(NozzleGroup nozzles, @Nullable StreamLevel level, WaterSide water) {
+        RunnerCharacteristic runner =
+                new RunnerCharacteristic(numbers.runner(), numbers.water().density(), water);
+        return new Running(
+                nozzles, level, water, new WindingHeatBalance(numbers, machine, runner, water).operatingPoint());
+    }
+
+    /** {@return the machine as warm as it runs with the nozzles as built, where its temperature follows from its losses} */
+    private ElectricSide warm() {
+        return !numbers.alternator().thermalResistance().isKnown() || running().isEmpty()
+                ? machine
+                : machine.warmedTo(running().get(0).operatingPoint().windingTemperature());
+    }
+
+    Shut shut() {
+        return new ClosingSolver(numbers).shut();
+    }
+
+    List<Closing> closing() {
+        return closing.get();
+    }
+
+    private List<Closing> everyClosing() {
+        ClosingSolver water = new ClosingSolver(numbers);
+        List<Closing> cases = new ArrayList<>();
+        for (Running set : running()) {
+            cases.addAll(water.closing(set));
+        }
+        return List.copyOf(cases);
+    }
+
+    /** A stream measured on a dry day fills the pipe on a wet one: a runaway is that of the full pipe. */
+    private Running filled(NozzleGroup nozzles) {
+        return running(nozzles, null, new WaterSolver(numbers).full(nozzles));
+    }
+
+    List<LoadLost> loadLost(List<Running> running) {
+        List<LoadLost> cases = new ArrayList<>();
+        for (Running set : running) {
+            cases.add(LoadLostSolver.of(numbers, set.water().fullPipe() ? set : filled(set.nozzles())));
+        }
+        return List.copyOf(cases);
+    }
+
+    List<BatteryRemoved> batteryRemoved(List<Running> running, List<BatteryFull> full, List<LoadLost> lost) {
+        List<BatteryRemoved> cases = new ArrayList<>();
+        for (int i = 0; i < running.size(); i++) {
+            cases.add(BatteryRemovedSolver.removed(numbers, running.get(i), full.get(i), lost.get(i)));
+        }
+        return List.copyOf(cases);
+    }
+
+    List<DumpLoadLost> dumpLost(List<LoadLost> lost) {
+        return numbers.dumpLoad() == null
+                ? List.of()
+                : lost.stream()
+                        .map(each -> BatteryRemovedSolver.dumpLost(numbers, each))
+                        .toList();
+    }
+
+    List<BrokenBridge> broken(List<Running> running) {
+        return running.isEmpty() ? List.of() : List.copyOf(BrokenBridgeSolver.of(numbers, running.get(0)));
+    }
+
+    List<BatteryFull> batteryFull(List<Running> running, List<LoadLost> loadLost) {
+        List<BatteryFull> cases = new ArrayList<>();
+        BatteryFullSolver full = new BatteryFullSolver(numbers, atSetVoltage, onDumpAlone);
+        for (int i = 0; i < running.size(); i++) {
+            cases.add(full.of(running.get(i), loadLost.get(i)));
+        }
+        return List.copyOf(cases);
+    }
+}

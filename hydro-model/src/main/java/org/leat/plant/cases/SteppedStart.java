@@ -1,0 +1,36 @@
+package org.leat.plant.cases;
+
+import org.leat.electrics.DcLoad;
+import org.leat.plant.numbers.AlternatorNumbers;
+import org.leat.plant.numbers.PlantNumbers;
+import org.leat.plant.solve.OperatingPoint;
+
+/** What a time-stepped run of a plant begins with. */
+final class SteppedStart {
+
+    private static final double TIME_CONSTANTS = 6;
+    private static final double MOST_PERIODS = 80;
+
+    private SteppedStart() {}
+
+    /** {@return periods until a run that begins without current has settled} Frequency in Hz, lead in Ω. */
+    static double periods(AlternatorNumbers alternator, double lead, double frequency) {
+        double resistance = alternator.phaseResistance() + lead;
+        double constants =
+                resistance > 0 ? TIME_CONSTANTS * alternator.phaseInductance() / resistance * frequency : MOST_PERIODS;
+        return Math.min(MOST_PERIODS, 2 + Math.ceil(constants));
+    }
+
+    /** {@return the battery behind its cables, or the tracking regulator at the voltage it has chosen} */
+    static DcLoad.Battery bus(PlantNumbers numbers, OperatingPoint operatingPoint) {
+        double upper = numbers.busResistance().bridgeToRegulator();
+        OperatingPoint.Tracking tracking = operatingPoint.tracking();
+        return tracking != null
+                ? new DcLoad.Battery(tracking.voltage(), upper)
+                : new DcLoad.Battery(
+                        numbers.battery().restingVoltage(),
+                        numbers.battery().internalResistance()
+                                + upper
+                                + numbers.busResistance().regulatorToBattery());
+    }
+}

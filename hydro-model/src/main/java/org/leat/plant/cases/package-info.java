@@ -1,0 +1,8 @@
+/**
+ * The plant in each situation that matters: running, shut, the flow stopped, load lost, battery full or removed, the
+ * coldest and the hottest day. Uses the solvers and the numbers.
+ */
+@NullMarked
+package org.leat.plant.cases;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,9 @@
+/**
+ * From a design to the numbers of its plant. What the design does not state is taken from the catalogue or common practice
+ * and written down as an assumption with its range. Uses the design, the catalogue, the laws and the numbers; solves
+ * nothing.
+ */
+@NullMarked
+package org.leat.plant.derive;
+
+import org.jspecify.annotations.NullMarked;

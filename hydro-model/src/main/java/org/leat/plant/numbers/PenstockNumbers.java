@@ -1,0 +1,41 @@
+package org.leat.plant.numbers;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The penstock, in SI.
+ *
+ * @param sections from the intake down; at least one
+ * @param screenLoss head lost at the screen over flow squared, m/(m³/s)²; zero where no screen is stated
+ * @param fittingsRating working pressure of the weakest joint, valve or clamp, Pa
+ * @param inletClosingTime of a valve at the intake, s; empty where none is stated
+ * @param ventBelowValve whether a vent sits below that valve; false where that is not stated, null without a vent
+ */
+@Withers
+public record PenstockNumbers(
+        List<SectionNumbers> sections,
+        double screenLoss,
+        Amount fittingsRating,
+        OptionalDouble inletClosingTime,
+        @Nullable Boolean ventBelowValve)
+        implements PenstockNumbersBuilder.With {
+    public PenstockNumbers {
+        sections = List.copyOf(sections);
+    }
+
+    /** {@return the length of all sections, m} */
+    public double length() {
+        double sum = 0;
+        for (SectionNumbers s : sections) {
+            sum += s.length();
+        }
+        return sum;
+    }
+
+    /** {@return the last section, at the nozzles} */
+    public SectionNumbers last() {
+        return sections.get(sections.size() - 1);
+    }
+}

@@ -1,0 +1,64 @@
+package org.leat.plant.solve;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.leat.electrics.BridgeOperatingPoint;
+import org.leat.plant.numbers.AlternatorNumbers;
+import org.leat.plant.numbers.PlantNumbers;
+import org.leat.plant.solve.OperatingPoint.BusVolts;
+import org.leat.plant.solve.OperatingPoint.Crossing;
+import org.leat.plant.solve.OperatingPoint.Hold;
+import org.leat.plant.solve.OperatingPoint.Output;
+import org.leat.plant.solve.OperatingPoint.Shaft;
+import org.leat.plant.solve.OperatingPoint.TorquePeak;
+import org.leat.plant.solve.OperatingPoint.Tracking;
+
+/** The working point of one wheel on one bus. */
+final class OperatingPointSolver {
+
+    private OperatingPointSolver() {}
+
+    static OperatingPoint of(
+            PlantNumbers numbers,
+            WaterSide water,
+            RunnerCharacteristic runner,
+            TorqueCurve curve,
+            @Nullable Tracking tracking) {
+        List<Crossing> crossings = TorqueBalance.of(curve, runner);
+        Crossing first = TorqueBalance.first(crossings);
+        double speed = first == null ? 0 : first.speed();
+        BridgeOperatingPoint point = curve.pointAt(speed);
+        double peak = curve.peakSpeed();
+        Hold hold = Hold.HELD;
+        if (!(point.directCurrent() > 0)) {
+            hold = Hold.BELOW_CUT_IN;
+        } else if (speed > peak) {
+            hold = Hold.NOT_HELD;
+        }
+        double torque = first == null ? 0 : first.torque();
+        double busVoltage = curve.bus().busVoltage();
+        double busResistance = curve.bus().busResistance();
+        ChargingPath charging = ChargingPath.of(numbers, point, busVoltage, busResistance);
+        double bridge = busVoltage + busResistance * point.directCurrent();
+        BusVolts volts = new BusVolts(
+                bridge,
+                bridge - numbers.busResistance().bridgeToRegulator() * point.directCurrent(),
+                charging.voltage(),
+                numbers.battery().restingVoltage());
+        AlternatorNumbers alternator = numbers.alternator();
+        double alternatorSpeed = speed * alternator.gearRatio();
+        return new SolvedPoint(
+                hold,
+                new Shaft(speed, alternatorSpeed, runner.speedRatio(speed), torque),
+                new Output(
+                        alternator.polePairs() * alternatorSpeed / (2 * Math.PI),
+                        point.phaseCurrentRms(),
+                        point.directCurrent()),
+                curve.windingTemperature(),
+                volts,
+                new TorquePeak(peak, curve.torqueAt(peak), runner.torque(peak)),
+                crossings,
+                tracking,
+                EnergyAccounting.of(numbers, water, torque * speed, point, charging));
+    }
+}

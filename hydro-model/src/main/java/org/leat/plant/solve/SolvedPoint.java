@@ -1,0 +1,21 @@
+package org.leat.plant.solve;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** See {@link OperatingPoint}. */
+record SolvedPoint(
+        Hold hold,
+        Shaft shaft,
+        Output output,
+        double windingTemperature,
+        BusVolts bus,
+        TorquePeak peak,
+        List<Crossing> crossings,
+        @Nullable Tracking tracking,
+        EnergyAccount energy)
+        implements OperatingPoint {
+    SolvedPoint {
+        crossings = List.copyOf(crossings);
+    }
+}

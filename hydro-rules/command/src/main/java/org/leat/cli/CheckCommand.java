@@ -1,0 +1,188 @@
+package org.leat.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import org.leat.check.Checker;
+import org.leat.check.Kind;
+import org.leat.check.Report;
+import org.leat.check.Rulebook;
+import org.leat.file.Reading;
+import org.leat.report.Colours;
+import org.leat.report.JUnitWriter;
+import org.leat.report.JsonWriter;
+import org.leat.report.MarkdownWriter;
+import org.leat.report.Plainly;
+import org.leat.report.ReportWriter;
+import org.leat.report.SarifCall;
+import org.leat.report.SarifWriter;
+import org.leat.report.Tally;
+import org.leat.report.TextWriter;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** {@code leat check FILE…}. */
+@Command(
+        name = "check",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        description = "Checks design files and reports.")
+final class CheckCommand implements Callable<Integer> {
+
+    @Mixin
+    private DesignArguments designs = new DesignArguments();
+
+    @Option(
+            names = "--format",
+            paramLabel = "text|json|sarif|junit|markdown",
+            defaultValue = "text",
+            converter = OptionWords.OfFormat.class,
+            description = "What the report is written in; text if not said.")
+    private Format format = Format.TEXT;
+
+    @Option(
+            names = "--also",
+            paramLabel = "FORMAT=FILE",
+            converter = AlsoWritten.Converter.class,
+            description = "Writes the report to a file too. May be given several times.")
+    private List<AlsoWritten> also = new ArrayList<>();
+
+    @Option(names = "--judge-all", description = "Exit with 4 if anything could not be judged.")
+    private boolean judgeAll;
+
+    @Option(
+            names = "--problems-only",
+            description = "With sarif: failures, open questions and reviews only, for services that show every result.")
+    private boolean problemsOnly;
+
+    @Option(
+            names = "--colour",
+            paramLabel = "auto|always|never",
+            defaultValue = "auto",
+            converter = OptionWords.OfColour.class,
+            description = "Colour in text; auto: on a terminal, unless NO_COLOR is set.")
+    private Colour colour = Colour.AUTO;
+
+    @Mixin
+    private Judging judging = new Judging();
+
+    @Spec
+    @SuppressWarnings("NullAway.Init") // set by the command line parser
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws IOException {
+        if (problemsOnly && format != Format.SARIF && also.stream().noneMatch(a -> a.format() == Format.SARIF)) {
+            throw new ParameterException(spec.commandLine(), "--problems-only goes with the format sarif");
+        }
+        List<DesignSource> sources = designs.sources();
+        Map<Path, Format> files = files(sources);
+        Checker checker = judging.checker();
+        Tally tally = new Tally();
+        PrintWriter out = spec.commandLine().getOut();
+        try (Outputs outputs = Outputs.begin(
+                format, out, files, (f, to, person) -> writer(f, checker.rulebook(), to, person, tally))) {
+            check(checker, sources, outputs, tally);
+            outputs.end();
+        } catch (Outputs.CannotWriteException e) {
+            throw new ParameterException(spec.commandLine(), String.valueOf(e.getMessage()), e);
+        }
+        if (!designs.leftAside().isEmpty()) {
+            out.flush();
+            spec.commandLine()
+                    .getErr()
+                    .print("leat: left aside, for they hold no part of a plant: "
+                            + Plainly.of(DesignArguments.told(designs.leftAside())) + "\n");
+        }
+        return code(tally);
+    }
+
+    private void check(Checker checker, List<DesignSource> sources, ReportWriter writer, Tally tally)
+            throws IOException {
+        PrintWriter out = spec.commandLine().getOut();
+        Progress progress = new Progress(spec.commandLine().getErr(), sources.size(), Terminals.forErrorsOnly());
+        for (DesignSource source : sources) {
+            check(checker, source, writer, tally);
+            progress.step();
+            if (out.checkError()) {
+                break; // nobody reads on: a full disk, a reader that went away
+            }
+        }
+        progress.end();
+    }
+
+    private static void check(Checker checker, DesignSource source, ReportWriter writer, Tally tally)
+            throws IOException {
+        Reading reading;
+        Report report;
+        try {
+            reading = source.read();
+            report = checker.check(reading);
+        } catch (RuntimeException | StackOverflowError e) {
+            // one file never stops the rest
+            tally.addBroken();
+            writer.broken(source.name(), cause(e));
+            return;
+        }
+        tally.add(report);
+        writer.add(report, reading);
+    }
+
+    /** {@return what broke, without where} */
+    static String cause(Throwable e) {
+        String said = e.getMessage();
+        return e.getClass().getSimpleName() + (said == null ? "" : ": " + said);
+    }
+
+    private Map<Path, Format> files(List<DesignSource> sources) {
+        Map<Path, Format> files = new LinkedHashMap<>();
+        for (AlsoWritten one : also) {
+            Path file = one.file().toAbsolutePath().normalize();
+            boolean design = sources.stream()
+                    .map(DesignSource::file)
+                    .anyMatch(s -> s != null && s.toAbsolutePath().normalize().equals(file));
+            if (design || files.put(file, one.format()) != null) {
+                throw new ParameterException(
+                        spec.commandLine(),
+                        one.file() + (design ? " is a design that is checked" : " is to be written twice"));
+            }
+        }
+        return files;
+    }
+
+    private int code(Tally tally) {
+        if (tally.broke() || (judgeAll && tally.count(Kind.OPEN) > 0)) {
+            return ExitCode.NOT_JUDGED;
+        }
+        if (tally.unreadable() > 0) {
+            return ExitCode.UNREADABLE;
+        }
+        return tally.failsAt(judging.failOn()) ? ExitCode.FOUND : ExitCode.NOTHING;
+    }
+
+    private ReportWriter writer(Format as, Rulebook rulebook, Appendable to, boolean person, Tally tally)
+            throws IOException {
+        return switch (as) {
+            case TEXT -> new TextWriter(rulebook, to, person ? colour.colours(System.getenv()) : Colours.NONE);
+            case JSON -> new JsonWriter(rulebook, to);
+            case JUNIT -> new JUnitWriter(rulebook, to, judging.failOn());
+            case MARKDOWN -> new MarkdownWriter(rulebook, to);
+            case SARIF ->
+                new SarifWriter(
+                        rulebook,
+                        to,
+                        Version.number(),
+                        problemsOnly,
+                        new SarifCall(spec.commandLine().getParseResult().originalArgs(), () -> code(tally)));
+        };
+    }
+}

@@ -1,0 +1,21 @@
+/** The checker: rules, the built-in pack, settings files, and reports in several formats. */
+module org.leat.rules {
+    requires transitive org.leat.model;
+    requires com.fasterxml.jackson.databind;
+    requires java.xml;
+    requires org.snakeyaml.engine;
+    requires tech.units.indriya;
+    requires static org.apiguardian.api;
+    requires static transitive org.jspecify;
+
+    exports org.leat.check;
+    exports org.leat.pack;
+    exports org.leat.report;
+    exports org.leat.settings;
+
+    // records of settings files are filled by the reader of all files
+    opens org.leat.settings to
+            org.leat.model;
+
+    uses org.leat.check.RulePack;
+}

@@ -1,0 +1,44 @@
+package org.leat.pack.battery;
+
+import static org.leat.check.Level.NOTE;
+import static org.leat.check.RuleCard.COMMON_PRACTICE;
+import static org.leat.quantity.QuantityKind.RATIO;
+
+import org.leat.check.Judgement;
+import org.leat.check.Outcome;
+import org.leat.check.Rule;
+import org.leat.check.Spot;
+import org.leat.pack.kit.BankSizes;
+import org.leat.pack.kit.Lean;
+import org.leat.plant.cases.CycleYears;
+
+/** Years of the battery at its daily use. */
+final class BatteryCycleLife {
+
+    static final Rule RULE = Rule.of("battery/cycle-life", NOTE, "years of the battery at its daily use")
+            .why("The battery is what is bought again and again. How deep it goes every day settles how often.")
+            .formula(
+                    "years = cycles at the day's depth · temperature factor / 365.25; shallower than the table its age decides")
+            .judged("every day a day of full use at the flow of the year that gives least")
+            .source(
+                    "cycles against depth: makers' curves as tabled with the cells' properties; lead halves for 10 K above"
+                            + " 25 °C: a battery education text")
+            .limit("least-years", RATIO, 5, "", COMMON_PRACTICE)
+            .passes("lasts", "At {depth} a day the battery lasts {value} years by its cycles.")
+            .fails("short", "At {depth} a day the battery lasts {value} years by its cycles; good is {limit}.")
+            .passes("age-decides", "At {depth} a day its age decides, not its cycles.")
+            .judge(BatteryCycleLife::judge)
+            .wayOut("larger", "A bank of {capacity:Ah}.", BankSizes::larger)
+            .build();
+
+    private BatteryCycleLife() {}
+
+    private static Outcome judge(Judgement j) {
+        Spot spot = j.at("/battery/capacity").during(Lean.of(j));
+        CycleYears cycled = CycleYears.of(Lean.day(j, spot), j.numbers());
+        Spot told = spot.with("depth", cycled.depth(), RATIO);
+        return cycled.years().isEmpty()
+                ? told.says("age-decides")
+                : told.atLeast(cycled.years().getAsDouble(), j.limit("least-years"));
+    }
+}

@@ -1,0 +1,78 @@
+package org.leat.pack.battery;
+
+import static org.leat.check.Level.WARNING;
+import static org.leat.check.RuleCard.COMMON_PRACTICE;
+import static org.leat.quantity.QuantityKind.POWER;
+import static org.leat.quantity.QuantityKind.RATIO;
+import static org.leat.quantity.QuantityKind.TIME;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.leat.check.Change;
+import org.leat.check.Judgement;
+import org.leat.check.Outcome;
+import org.leat.check.Rule;
+import org.leat.check.Spot;
+import org.leat.pack.kit.BankSizes;
+import org.leat.pack.kit.Lead;
+import org.leat.pack.kit.Lean;
+import org.leat.pack.kit.NozzlesOnHand;
+import org.leat.pack.kit.Worst;
+import org.leat.plant.cases.FullDay;
+import org.leat.plant.numbers.BatteryNumbers;
+
+/** Lead that is never filled in some season of the year. */
+final class NeverFull {
+
+    static final Rule RULE = Rule.of(
+                    "battery/never-full", WARNING, "lead that is never filled in some season of the year")
+            .why(
+                    "Lead that does not reach its absorption voltage every week or two keeps its sulphate, loses capacity for good and"
+                            + " lets its electrolyte lie in layers. Where the stream leaves too little over in its dry season, that lasts for"
+                            + " months.")
+            .formula(
+                    "mean generation − mean use ≥ D · E/(η · days): what fills the bank from its daily depth of discharge D to"
+                            + " absorption in that time")
+            .judged("a day of full use at each flow of the year, the one that leaves least over")
+            .source("energy balance; energy efficiency of cells: battery education text and common practice")
+            .source(COMMON_PRACTICE)
+            .limit("days", TIME, 14, "d", COMMON_PRACTICE)
+            .passes("filled", "In the leanest season {value} are left over; {limit} fill the battery within {time:d}.")
+            .fails(
+                    "never",
+                    "In the leanest season {value} are left over; to fill the battery within {time:d} it takes"
+                            + " {limit}. At {share:%} of the year's flows it is never full, and sulphates.")
+            .notApplicable("not-lead", "Not judged: only lead must be filled.")
+            .judge(NeverFull::judge)
+            .wayOut("smaller", "A bank of {capacity:Ah}.", BankSizes::smaller)
+            .wayOut("larger-nozzle", "Open the {bore:mm} nozzle on hand.", NozzlesOnHand::larger)
+            .advice(
+                    "use-less",
+                    "Use {power} less, day and night, in the lean season; or fill the battery from a generator now"
+                            + " and then.",
+                    NeverFull::useLess)
+            .build();
+
+    private NeverFull() {}
+
+    private static Outcome judge(Judgement j) {
+        Spot spot = j.at("/battery/capacity");
+        if (!Lead.is(j)) {
+            return spot.says("not-lead");
+        }
+        List<FullDay> days = Lean.days(j, spot);
+        FullDay lean = Worst.least(days, FullDay::surplus);
+        BatteryNumbers battery = j.numbers().battery();
+        double filling = battery.usualDepthOfDischarge() * battery.storedEnergy() / battery.usualEnergyEfficiency();
+        double needed = filling / j.limit("days").value();
+        long dry = days.stream().filter(day -> day.surplus() < needed).count();
+        return spot.during(lean.running())
+                .with("share", (double) dry / days.size(), RATIO)
+                .with("time", j.limit("days").value(), TIME)
+                .atLeast(lean.surplus(), needed, POWER);
+    }
+
+    private static Stream<Change> useLess(Judgement j, Outcome.Fail failure) {
+        return Stream.of(Change.advice().with("power", failure.limit() - failure.value(), POWER));
+    }
+}

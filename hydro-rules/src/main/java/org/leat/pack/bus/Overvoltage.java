@@ -1,0 +1,79 @@
+package org.leat.pack.bus;
+
+import static org.leat.check.Level.ERROR;
+import static org.leat.quantity.QuantityKind.VOLTAGE;
+
+import java.util.List;
+import java.util.stream.Stream;
+import javax.measure.quantity.ElectricPotential;
+import org.leat.check.Arg;
+import org.leat.check.Change;
+import org.leat.check.Judgement;
+import org.leat.check.Outcome;
+import org.leat.check.Rule;
+import org.leat.check.Spot;
+import org.leat.pack.kit.BusPart;
+import org.leat.pack.kit.HighestBusVoltage;
+import org.leat.plant.cases.Cases;
+import org.leat.plant.numbers.Amount;
+import org.leat.quantity.Si;
+
+/** Highest bus voltage of any case against what everything on the bus stands. */
+final class Overvoltage {
+
+    static final Rule RULE = Rule.of("bus/overvoltage", ERROR, "highest bus voltage against what hangs on the bus")
+            .why("A battery that opens its own switch, a blown fuse or a regulator that lets go leaves the turbine with"
+                    + " nothing to push against: the voltage rises to that of the runaway and stays there while water"
+                    + " runs. Whatever is still connected must stand it.")
+            .formula("highest of: settled runaway voltage (peak line voltage, magnets cold), the moment a battery opens"
+                    + " under load (1.27 times the peak at the working speed with 470 µF behind the bridge; stepped in time"
+                    + " with less; open without), battery full")
+            .judged(
+                    "battery full, removed or opened by its management, dump load lost, load lost; each nozzle set on hand")
+            .source(
+                    "circuit simulation of a bridge whose battery opens: 1.261 times the EMF peak (taken as 1.27) from the energy in the"
+                            + " winding; ISO 16750-2 load dump for road vehicles as a parallel")
+            .passes("stands-it", "The bus reaches {value} ({cause}); the {part} stands {limit}.")
+            .fails("too-high", "The bus reaches {value} ({cause}); the {part} stands {limit}.")
+            .judgeAll(Overvoltage::judge)
+            .leastWayOut("higher-rating", "One that stands {voltage}.", Overvoltage::higherRating)
+            .advice(
+                    "clamp",
+                    "A dump load or clamp on the bridge's side of every fuse, triggered by voltage just above"
+                            + " {voltage}, sized for all the turbine gives.",
+                    Overvoltage::clamp)
+            .build();
+
+    private Overvoltage() {}
+
+    private static List<Outcome> judge(Judgement j) {
+        Cases cases = j.solved();
+        List<BusPart> parts = BusPart.withoutBattery(j.design());
+        return parts.isEmpty()
+                ? List.of(j.at("/").notGiven("/regulator/input-voltage-limit"))
+                : j.each(parts, part -> judge(j, cases, part));
+    }
+
+    private static Outcome judge(Judgement j, Cases cases, BusPart part) {
+        HighestBusVoltage highest = HighestBusVoltage.of(cases);
+        Spot spot = j.at(part.path()).during(highest.situation());
+        double rating = spot.si(part.rating());
+        Amount.Unknown moment = HighestBusVoltage.unknownMoment(cases);
+        if (moment != null && highest.volts() <= rating) {
+            spot.known(moment);
+        }
+        return spot.with(Arg.phrase("part", part.part()), Arg.phrase("cause", highest.cause()))
+                .atMost(highest.volts(), rating, VOLTAGE);
+    }
+
+    private static Stream<Change> higherRating(Judgement j, Outcome.Fail failure) {
+        return Stream.of(60, 75, 100, 150, 200, 250, 300, 400, 500, 600)
+                .filter(rating -> rating >= failure.value())
+                .map(rating -> Change.of(failure.path(), Si.quantity(rating, "V", ElectricPotential.class))
+                        .with("voltage", rating, VOLTAGE));
+    }
+
+    private static Stream<Change> clamp(Judgement j, Outcome.Fail failure) {
+        return Stream.of(Change.advice().with("voltage", j.numbers().battery().absorptionVoltage(), VOLTAGE));
+    }
+}

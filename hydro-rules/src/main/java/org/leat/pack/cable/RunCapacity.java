@@ -1,0 +1,42 @@
+package org.leat.pack.cable;
+
+import org.leat.catalogue.AmpacityCatalogue;
+import org.leat.catalogue.CableLaying;
+import org.leat.check.Judgement;
+import org.leat.check.Spot;
+import org.leat.design.Cable;
+import org.leat.design.ConductorMaterial;
+import org.leat.design.Installation;
+import org.leat.plant.cases.CableDuty;
+import org.leat.quantity.Si;
+
+/** What the conductors of a run carry for ever as they are laid. */
+final class RunCapacity {
+
+    private RunCapacity() {}
+
+    /** {@return what a loaded run carries; open at the spot where a field is not given that would tell} */
+    static CableDuty.Carries carries(Spot spot, CableDuty duty) {
+        String missing = duty instanceof CableDuty.NotStated unknown ? unknown.missing() : "/loads";
+        return spot.given(missing, duty instanceof CableDuty.Carries carries ? carries : null);
+    }
+
+    /** {@return capacity, A, all parallel cores together; nothing of the laying is taken for granted} */
+    static double capacity(Judgement j, Spot spot, CableDuty.Carries duty) {
+        Cable cable = j.design().cables().get(duty.cable().index());
+        Installation laid = cable.installation();
+        String path = duty.cable().path() + "/installation/";
+        ConductorMaterial material = cable.conductor().material();
+        CableLaying laying = new CableLaying(
+                material == null ? ConductorMaterial.COPPER : material,
+                spot.given(path + "method", laid == null ? null : laid.method()),
+                spot.given(path + "insulation", laid == null ? null : laid.insulation()),
+                duty.threePhase() ? 3 : 2,
+                spot.si(path + "ambient", laid == null ? null : laid.ambient()),
+                spot.given(path + "grouped-circuits", laid == null ? null : laid.groupedCircuits()));
+        int parallel =
+                cable.conductor().parallel() == null ? 1 : cable.conductor().parallel();
+        return parallel
+                * spot.known(AmpacityCatalogue.capacity(Si.of(cable.conductor().area()), laying));
+    }
+}

@@ -1,0 +1,123 @@
+package org.leat.pack.cable;
+
+import static org.leat.check.Level.ERROR;
+import static org.leat.quantity.QuantityKind.CURRENT;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import javax.measure.quantity.ElectricCurrent;
+import org.leat.check.Change;
+import org.leat.check.Comparison;
+import org.leat.check.Judgement;
+import org.leat.check.Outcome;
+import org.leat.check.Rule;
+import org.leat.check.Spot;
+import org.leat.design.Cable;
+import org.leat.design.DeviceKind;
+import org.leat.design.Place;
+import org.leat.design.ProtectiveDevice;
+import org.leat.design.ProtectiveDeviceBuilder;
+import org.leat.pack.kit.Devices;
+import org.leat.pack.kit.FieldChanges;
+import org.leat.pack.kit.Runs;
+import org.leat.plant.cases.CableDuty;
+import org.leat.plant.numbers.CableNumbers;
+import org.leat.plant.numbers.DeviceRatings;
+import org.leat.quantity.Si;
+
+/** A fuse or breaker in every run at the battery, between what flows and what the cable carries. */
+final class RunProtection {
+
+    static final Rule RULE = Rule.of("cable/protection", ERROR, "a fuse or breaker in every run at the battery")
+            .why("A battery drives thousands of amperes into a fault. A run without a fuse, or with one larger than the"
+                    + " cable stands, is a heating wire through the house.")
+            .formula("I_B ≤ I_n ≤ I_z and I_2 ≤ 1.45 I_z: lasting current, rating, capacity as laid, current that surely"
+                    + " opens the device")
+            .judged("each run that ends at the battery, at its greatest lasting current")
+            .source("IEC 60364-4-43 clause 433.1")
+            .source(
+                    "operating currents: breakers 1.45 I_n, IEC 60898-1; gG fuses 1.6 I_n from 16 A, IEC 60269 (from memory)")
+            .passes("protected", "The run {run} is protected by {device} of {value} ({current} flows).")
+            .fails("none", "The run {run} has neither fuse nor breaker.")
+            .fails(
+                    "too-small",
+                    "The run {run} carries {current}; its {device} of {value} opens in service ({limit} would fit).")
+            .fails(
+                    "too-large",
+                    "The {device} of {value} lets the run {run} burn before it opens ({limit} would fit, {current} flows).")
+            .fails(
+                    "cable-too-thin",
+                    "No rating fits the run {run}: {current} flows, and a device that protects the cable has {limit}, not"
+                            + " {value}.")
+            .notApplicable("none-at-battery", "Not judged: no run ends at the battery.")
+            .judgeAll(RunProtection::judge)
+            .leastWayOut("other-rating", "A device of {rating}.", RunProtection::otherRating)
+            .wayOut("add-fuse", "A fuse of {rating} at the battery's end.", RunProtection::addFuse)
+            .build();
+
+    private RunProtection() {}
+
+    private static List<Outcome> judge(Judgement j) {
+        List<CableDuty> all = j.solved().cableDuties();
+        j.at("/cables").given(all.isEmpty() ? null : all);
+        j.at("/protection")
+                .given(j.design().protection().isEmpty() ? null : j.design().protection());
+        List<CableDuty> duties =
+                all.stream().filter(d -> d.cable().joins(Place.BATTERY)).toList();
+        return duties.isEmpty()
+                ? List.of(j.at("/cables").says("none-at-battery"))
+                : j.each(duties, duty -> judge(j, duty));
+    }
+
+    private static Outcome judge(Judgement j, CableDuty duty) {
+        CableNumbers run = duty.cable();
+        Devices.Placed placed =
+                Devices.in(j.design(), j.design().cables().get(run.index()));
+        if (placed == null) {
+            return j.at(run.path()).with(Runs.arg("run", j.design(), run)).says("none");
+        }
+        Spot at = j.at(placed.path() + "/rated-current");
+        CableDuty.Carries carries = RunCapacity.carries(at, duty);
+        Spot spot = at.during(carries.during());
+        double current = carries.current();
+        double rating = Si.of(placed.device().ratedCurrent());
+        double greatest = DeviceRatings.greatestProtecting(
+                placed.device().kind(), rating, RunCapacity.capacity(j, spot, carries));
+        boolean thin = greatest < current;
+        return spot.with(Runs.arg("run", j.design(), run), placed.name())
+                .with("current", current, CURRENT)
+                .saying("protected", thin ? "cable-too-thin" : rating < current ? "too-small" : "too-large")
+                .compare(
+                        thin
+                                ? Comparison.atMost(rating, greatest, CURRENT)
+                                : Comparison.within(rating, current, greatest, CURRENT));
+    }
+
+    private static Stream<Change> otherRating(Judgement j, Outcome.Fail failure) {
+        Comparison comparison = failure.comparison();
+        return comparison == null
+                ? Stream.empty()
+                : DeviceRatings.standard().stream()
+                        .filter(a -> a <= comparison.high() && a >= comparison.low())
+                        .map(a -> FieldChanges.rated(failure.path(), a, "A", ElectricCurrent.class));
+    }
+
+    private static Stream<Change> addFuse(Judgement j, Outcome.Fail failure) {
+        if (!failure.says("none")) {
+            return Stream.empty();
+        }
+        Cable cable = Runs.at(j.design(), failure.path());
+        return DeviceRatings.standard().stream().map(rating -> {
+            List<ProtectiveDevice> devices = new ArrayList<>(j.design().protection());
+            devices.add(ProtectiveDeviceBuilder.builder()
+                    .name("fuse of the run " + Runs.name(cable))
+                    .kind(DeviceKind.FUSE)
+                    .from(cable.from())
+                    .to(cable.to())
+                    .ratedCurrent(Si.quantity(rating, "A", ElectricCurrent.class))
+                    .build());
+            return Change.of("/protection", devices).with("rating", rating, CURRENT);
+        });
+    }
+}

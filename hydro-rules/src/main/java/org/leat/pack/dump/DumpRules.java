@@ -1,0 +1,24 @@
+package org.leat.pack.dump;
+
+import java.util.List;
+import org.leat.check.Rule;
+
+/** The rules of the dump load. */
+public final class DumpRules {
+
+    private DumpRules() {}
+
+    /** {@return every one} */
+    public static List<Rule> all() {
+        return List.of(
+                AbsorbsAll.RULE,
+                AcSwitch.RULE,
+                ElementVoltage.RULE,
+                Heat.RULE,
+                Lost.RULE,
+                OwnRating.RULE,
+                SecondLine.RULE,
+                SideOfBridge.RULE,
+                SwitchRating.RULE);
+    }
+}

@@ -1,0 +1,49 @@
+package org.leat.pack.dump;
+
+import static org.leat.check.Level.ERROR;
+import static org.leat.check.Level.WARNING;
+
+import org.jspecify.annotations.Nullable;
+import org.leat.check.Judgement;
+import org.leat.check.Outcome;
+import org.leat.check.Rule;
+import org.leat.design.Safeguards;
+import org.leat.pack.kit.FieldChanges;
+import org.leat.pack.kit.Lead;
+
+/** An independent second means against overvoltage. */
+final class SecondLine {
+
+    static final Rule RULE = Rule.of("dump/second-line", WARNING, "an independent second means against overvoltage")
+            .canFailAs(ERROR)
+            .why(
+                    "One relay, one element, one setting stand between a full battery and the whole stream. Everything that"
+                            + " guards alone fails alone; with lithium the failure is a fire.")
+            .formula("a second means stated; an error where the battery is of lithium")
+            .judged("as built")
+            .source(
+                    "US NEC 690.72(B): a second, independent means against overcharge with diverted charge (from memory)")
+            .passes("stated", "A second means against overvoltage is stated.")
+            .fails("alone", "Nothing stands behind the one that limits the voltage.")
+            .judge(SecondLine::judge)
+            .wayOut(
+                    "fit",
+                    "A second, independent means: a second dump load with its own trigger, a clamp, a deflector"
+                            + " that drops in.",
+                    FieldChanges.to(true))
+            .build();
+
+    private SecondLine() {}
+
+    static final String PATH = "/safeguards/second-overvoltage-guard";
+
+    private static Outcome judge(Judgement j) {
+        return j.at(PATH).as(Lead.is(j) ? WARNING : ERROR).isSo(stated(j));
+    }
+
+    /** {@return whether there is a second means against overvoltage; null where the design does not say} */
+    static @Nullable Boolean stated(Judgement j) {
+        Safeguards safeguards = j.design().safeguards();
+        return safeguards == null ? null : safeguards.secondOvervoltageGuard();
+    }
+}

@@ -1,0 +1,5 @@
+/** Rules of the inverter. */
+@NullMarked
+package org.leat.pack.inverter;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,47 @@
+package org.leat.pack.kit;
+
+import java.util.ArrayList;
+import java.util.List;
+import javax.measure.Quantity;
+import javax.measure.quantity.ElectricPotential;
+import org.jspecify.annotations.Nullable;
+import org.leat.design.BatteryManagement;
+import org.leat.design.Design;
+
+/**
+ * A part on the bus and what it stands.
+ *
+ * @param part that it is
+ * @param path of the field that says what it stands
+ * @param rating null where it is not stated
+ */
+public record BusPart(Part part, String path, @Nullable Quantity<ElectricPotential> rating) {
+
+    /** {@return every part on the bus, the battery's management among them} */
+    public static List<BusPart> all(Design design) {
+        List<BusPart> parts = new ArrayList<>(withoutBattery(design));
+        BatteryManagement management = design.battery().management();
+        if (management != null) {
+            parts.add(new BusPart(Part.MANAGEMENT, "/battery/management/voltage-rating", management.voltageRating()));
+        }
+        return parts;
+    }
+
+    /** {@return the parts that stay on the bus when the battery is lost} */
+    public static List<BusPart> withoutBattery(Design design) {
+        List<BusPart> parts = new ArrayList<>();
+        if (design.regulator() != null) {
+            parts.add(new BusPart(
+                    Part.REGULATOR,
+                    "/regulator/input-voltage-limit",
+                    design.regulator().inputVoltageLimit()));
+        }
+        if (design.inverter() != null) {
+            parts.add(new BusPart(
+                    Part.INVERTER,
+                    "/inverter/input-voltage-limit",
+                    design.inverter().inputVoltageLimit()));
+        }
+        return parts;
+    }
+}

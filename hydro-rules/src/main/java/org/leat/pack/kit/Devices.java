@@ -1,0 +1,72 @@
+package org.leat.pack.kit;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.leat.check.Arg;
+import org.leat.design.Cable;
+import org.leat.design.Design;
+import org.leat.design.DeviceKind;
+import org.leat.design.ElementPath;
+import org.leat.design.Place;
+import org.leat.design.ProtectiveDevice;
+
+/** Fuses, breakers and switches of a design, by the runs they sit in. */
+public final class Devices {
+
+    private Devices() {}
+
+    /**
+     * A device with its place in the design.
+     *
+     * @param device as the design states it
+     * @param path of the device
+     */
+    public record Placed(ProtectiveDevice device, String path) {
+        public boolean joins(Place place) {
+            return device.from() == place || device.to() == place;
+        }
+
+        public boolean sitsIn(Cable cable) {
+            return (device.from() == cable.from() && device.to() == cable.to())
+                    || (device.from() == cable.to() && device.to() == cable.from());
+        }
+
+        /** {@return whether it opens by itself} */
+        public boolean opens() {
+            return device.kind() != DeviceKind.SWITCH;
+        }
+
+        public Arg name() {
+            return Arg.of("device", device.name());
+        }
+    }
+
+    /** {@return every device, in the design's order} */
+    public static List<Placed> all(Design design) {
+        List<Placed> placed = new ArrayList<>();
+        for (int i = 0; i < design.protection().size(); i++) {
+            placed.add(new Placed(design.protection().get(i), ElementPath.item("/protection", design.protection(), i)));
+        }
+        return placed;
+    }
+
+    /** {@return those that open by themselves in runs at the battery} */
+    public static List<Placed> atBattery(Design design) {
+        return all(design).stream()
+                .filter(d -> d.opens() && d.joins(Place.BATTERY))
+                .toList();
+    }
+
+    /** {@return fuse or breaker in a run; null where there is none} */
+    public static @Nullable Placed in(Design design, Cable cable) {
+        return all(design).stream()
+                .filter(d -> d.opens() && d.sitsIn(cable))
+                .findFirst()
+                .orElse(null);
+    }
+
+    public static boolean joins(Cable cable, Place place) {
+        return cable.from() == place || cable.to() == place;
+    }
+}

@@ -1,0 +1,45 @@
+package org.leat.pack.kit;
+
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
+import javax.measure.Quantity;
+import org.jspecify.annotations.Nullable;
+import org.leat.check.Change;
+import org.leat.check.Changes;
+import org.leat.quantity.QuantityKind;
+import org.leat.quantity.Si;
+
+/** Other values of the one field at which a rule failed. */
+public final class FieldChanges {
+
+    private FieldChanges() {}
+
+    /** {@return another value; null takes the field out} */
+    public static Changes to(@Nullable Object value) {
+        return (j, failure) -> Stream.of(Change.of(failure.path(), value));
+    }
+
+    /**
+     * {@return the ratings that can be bought, told with {@code rating}}
+     *
+     * @param sizes from the least change to the greatest
+     */
+    public static <Q extends Quantity<Q>> Changes ratings(String unit, Class<Q> type, double... sizes) {
+        return (j, failure) -> DoubleStream.of(sizes).mapToObj(rating -> rated(failure.path(), rating, unit, type));
+    }
+
+    /** {@return as {@link #ratings}, where the field that failed is itself the limit: only those that reach the value} */
+    public static <Q extends Quantity<Q>> Changes raised(String unit, Class<Q> type, double... sizes) {
+        return (j, failure) -> failure.comparison() == null
+                ? Stream.empty()
+                : DoubleStream.of(sizes)
+                        .filter(rating -> Si.of(Si.quantity(rating, unit, type)) >= failure.value())
+                        .mapToObj(rating -> rated(failure.path(), rating, unit, type));
+    }
+
+    /** {@return a change of a rating, told with its value} */
+    public static <Q extends Quantity<Q>> Change rated(String path, double rating, String unit, Class<Q> type) {
+        Quantity<Q> quantity = Si.quantity(rating, unit, type);
+        return Change.of(path, quantity).with("rating", Si.of(quantity), QuantityKind.of(type));
+    }
+}

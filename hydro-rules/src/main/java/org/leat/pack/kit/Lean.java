@@ -1,0 +1,45 @@
+package org.leat.pack.kit;
+
+import java.util.List;
+import org.leat.check.Judgement;
+import org.leat.check.Spot;
+import org.leat.plant.cases.FullDay;
+import org.leat.plant.cases.Running;
+import org.leat.plant.derive.LoadDerivation;
+import org.leat.plant.numbers.DailyUse;
+
+/** Days of full use through the year, and the season with least power. */
+public final class Lean {
+
+    private Lean() {}
+
+    /** {@return running at the flow of the year that gives least, else as built; open where the plant is not solved} */
+    public static Running of(Judgement j) {
+        return Worst.least(flows(j), running -> running.operatingPoint().batteryPower());
+    }
+
+    /** {@return what the loads take in a day; the spot is open where a field of theirs is not stated} */
+    public static DailyUse use(Judgement j, Spot spot) {
+        LoadDerivation.missing(j.design()).ifPresent(field -> spot.given(field, null));
+        return LoadDerivation.of(j.design());
+    }
+
+    /** {@return a day of full use where the year gives least; open as {@link #of} and {@link #use} are} */
+    public static FullDay day(Judgement j, Spot spot) {
+        return FullDay.of(of(j), use(j, spot), j.numbers().battery());
+    }
+
+    /** {@return a day of full use at each flow of the year, else as built; open as {@link #of} and {@link #use} are} */
+    public static List<FullDay> days(Judgement j, Spot spot) {
+        List<Running> flows = flows(j);
+        DailyUse use = use(j, spot);
+        return flows.stream()
+                .map(running -> FullDay.of(running, use, j.numbers().battery()))
+                .toList();
+    }
+
+    private static List<Running> flows(Judgement j) {
+        List<Running> year = j.solved().overTheYear();
+        return year.isEmpty() ? j.solved().running().subList(0, 1) : year;
+    }
+}

@@ -1,0 +1,70 @@
+package org.leat.pack.kit;
+
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.leat.check.Change;
+import org.leat.check.Judgement;
+import org.leat.check.Outcome;
+import org.leat.quantity.QuantityKind;
+import org.leat.quantity.Si;
+
+/** Other nozzles to open in every position: those on hand first, then what could be made in half millimetres. */
+public final class NozzlesOnHand {
+
+    private static final double SAME = 1e-6;
+    private static final double HALF_MILLIMETRE = 0.0005;
+    private static final int LEAST_HALF_MILLIMETRES = 4;
+
+    /** Wider nozzles are not tried one after another: a design that has them is far off anyway. */
+    private static final int MOST_HALF_MILLIMETRES = 200;
+
+    private NozzlesOnHand() {}
+
+    /** {@return candidates with bores below the largest open, largest first; told with {@code bore}} */
+    public static Stream<Change> smaller(Judgement j, Outcome.Fail failure) {
+        double open = bores(j).max(Comparator.naturalOrder()).orElseThrow();
+        Stream<Double> onHand = available(j).filter(bore -> bore < open - SAME).sorted(Comparator.reverseOrder());
+        Stream<Double> made = Stream.iterate(
+                        Math.min(MOST_HALF_MILLIMETRES, Math.floor((open - SAME) / HALF_MILLIMETRE)),
+                        n -> n >= LEAST_HALF_MILLIMETRES,
+                        n -> n - 1)
+                .map(n -> n * HALF_MILLIMETRE);
+        return Stream.concat(onHand, made).map(bore -> noneLarger(j, candidate(j, bore), bore));
+    }
+
+    /** Larger ones on hand would be fitted again some day: they go. */
+    private static Change noneLarger(Judgement j, Change candidate, double bore) {
+        List<Quantity<Length>> kept = j.design().nozzles().available().stream()
+                .filter(nozzle -> Si.of(nozzle) <= bore + SAME)
+                .toList();
+        if (kept.size() == j.design().nozzles().available().size()) {
+            return candidate;
+        }
+        return candidate.and("/nozzles/available", kept);
+    }
+
+    /** {@return candidates with bores on hand above the smallest open, smallest first; told with {@code bore}} */
+    public static Stream<Change> larger(Judgement j, Outcome.Fail failure) {
+        double open = bores(j).min(Comparator.naturalOrder()).orElseThrow();
+        return available(j).filter(bore -> bore > open + SAME).sorted().map(bore -> candidate(j, bore));
+    }
+
+    private static Stream<Double> bores(Judgement j) {
+        return j.design().nozzles().open().stream().map(Si::of);
+    }
+
+    private static Stream<Double> available(Judgement j) {
+        return j.design().nozzles().available().stream().map(Si::of);
+    }
+
+    private static Change candidate(Judgement j, double bore) {
+        int positions = j.design().nozzles().open().size();
+        double millimetres = Math.rint(bore * 1e5) / 100;
+        return Change.of("/nozzles/open", Collections.nCopies(positions, Si.quantity(millimetres, "mm", Length.class)))
+                .with("bore", bore, QuantityKind.LENGTH);
+    }
+}

@@ -1,0 +1,87 @@
+package org.leat.pack.kit;
+
+import static org.leat.check.Level.ERROR;
+import static org.leat.check.Level.WARNING;
+import static org.leat.quantity.QuantityKind.PRESSURE;
+import static org.leat.quantity.QuantityKind.RATIO;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.leat.check.Change;
+import org.leat.check.Judgement;
+import org.leat.check.NamedLimit;
+import org.leat.check.Outcome;
+import org.leat.check.Spot;
+import org.leat.design.Pipe;
+import org.leat.design.Section;
+import org.leat.plant.numbers.Amount;
+import org.leat.plant.numbers.OutsideLoad;
+import org.leat.plant.numbers.SectionNumbers;
+
+/** What a section's wall stands of pressure from outside, as the rules hold it against suction. */
+public final class OutsidePressure {
+
+    /** Of the pressure at which the wall buckles over what is allowed. */
+    public static final NamedLimit SAFETY = new NamedLimit("safety", RATIO, 2, "", "AWWA M55; PPI");
+
+    /** Of the pipe. */
+    public static final NamedLimit OVALITY =
+            new NamedLimit("ovality", RATIO, 0.03, "%", "coiled pipe, PPI Handbook of PE Pipe, ch. 6 (from memory)");
+
+    /** How much stiffer a plastic wall is under hours of load than under 50 years of it. */
+    public static final NamedLimit CREEP = new NamedLimit(
+            "creep", RATIO, 1.9, "", "PPI Handbook of PE Pipe, ch. 3 appendix: 100 hours over 50 years (from memory)");
+
+    /** What {@link #thickerWall} says. */
+    public static final String THICK_WALL = "A pipe with an outside diameter of no more than {ratio} walls.";
+
+    private OutsidePressure() {}
+
+    /** {@return the sections that no helix keeps open} */
+    public static List<SectionNumbers> soft(Judgement j) {
+        List<Section> sections = j.design().penstock().sections();
+        return IntStream.range(0, sections.size())
+                .filter(i -> !(sections.get(i).pipe() instanceof Pipe.Hose hose)
+                        || !Boolean.TRUE.equals(hose.suctionProof()))
+                .mapToObj(j.numbers().penstock().sections()::get)
+                .toList();
+    }
+
+    /** {@return the pressure at which the wall buckles under hours of load, Pa} */
+    public static Amount bucklingOfHours(Judgement j, SectionNumbers section) {
+        return buckling(
+                j, section, OutsideLoad.modulusOfHours(section, j.limit("creep").value()));
+    }
+
+    /** {@return the pressure at which the wall buckles, Pa} Modulus for the duration of the load, Pa. */
+    public static Amount buckling(Judgement j, SectionNumbers section, Amount modulus) {
+        return OutsideLoad.buckling(section, modulus, j.limit("ovality").value());
+    }
+
+    /** {@return suction of water that hangs in a section above the open nozzles, Pa; at most a vacuum} */
+    public static double hanging(Judgement j, SectionNumbers section) {
+        return OutsideLoad.suction(j.numbers(), -Math.max(section.fromElevation(), section.toElevation()));
+    }
+
+    /**
+     * {@return whether a wall stands a suction, Pa, with the safety factor} An error where it buckles, a warning where only
+     * the safety factor is short.
+     */
+    public static Outcome stands(Judgement j, Spot spot, double suction, Amount buckling) {
+        double safety = j.limit("safety").value();
+        double allowed = spot.known(buckling) / safety;
+        return spot.as(suction > allowed * safety ? ERROR : WARNING).atMost(suction, allowed, PRESSURE);
+    }
+
+    /** {@return the outside diameter over the wall that would stand it, told with {@code ratio}} */
+    public static Stream<Change> thickerWall(Judgement j, Outcome.Fail failure) {
+        SectionNumbers section = j.numbers().penstock().sections().get(PipeSizes.of(j, failure));
+        if (failure.comparison() == null || !(section.leastWall() > 0)) {
+            return Stream.empty();
+        }
+        double now = section.outsideDiameter() / section.leastWall();
+        double ratio = 1 + (now - 1) * Math.cbrt(failure.limit() / failure.value());
+        return Stream.of(Change.advice().with("ratio", ratio, RATIO));
+    }
+}

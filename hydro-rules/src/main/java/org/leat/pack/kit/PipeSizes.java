@@ -1,0 +1,104 @@
+package org.leat.pack.kit;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import javax.measure.quantity.Length;
+import org.leat.catalogue.PipeCatalogue;
+import org.leat.catalogue.PipeStandard;
+import org.leat.check.Change;
+import org.leat.check.Judgement;
+import org.leat.check.Outcome;
+import org.leat.design.Design;
+import org.leat.design.ElementPath;
+import org.leat.design.Pipe;
+import org.leat.plant.numbers.SectionNumbers;
+import org.leat.quantity.QuantityKind;
+import org.leat.quantity.Si;
+
+/** Other sizes of the pipe that a section is made of, as edits of the design. */
+public final class PipeSizes {
+
+    private PipeSizes() {}
+
+    /** {@return the path of a section} */
+    public static String path(Design design, int section) {
+        return ElementPath.item("/penstock/sections", design.penstock().sections(), section);
+    }
+
+    /** {@return the section at which, or at whose pipe or below, a rule failed} */
+    public static int of(Judgement j, Outcome failure) {
+        return IntStream.range(0, j.design().penstock().sections().size())
+                .filter(i -> (failure.path() + "/").startsWith(path(j.design(), i) + "/"))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no section at " + failure.path()));
+    }
+
+    /** {@return the longest section} */
+    public static int longest(Judgement j) {
+        List<SectionNumbers> sections = j.plant().numbers().penstock().sections();
+        return IntStream.range(0, sections.size())
+                .boxed()
+                .max(Comparator.comparingDouble(i -> sections.get(i).length()))
+                .orElse(0);
+    }
+
+    /** {@return candidates of the sizes above the one a section has, smallest first; none for what no standard tables} */
+    public static Stream<Change> larger(Judgement j, int section) {
+        double now = outsideDiameter(j.design(), section);
+        return sizes(j.design(), section).stream()
+                .filter(diameter -> diameter > now * 1.001)
+                .map(diameter -> to(j, section, diameter));
+    }
+
+    /** {@return candidates of the sizes below the one a section has, largest first; none for what no standard tables} */
+    public static Stream<Change> smaller(Judgement j, int section) {
+        return smallerDiameters(j, section).map(diameter -> to(j, section, diameter));
+    }
+
+    /** {@return the outside diameters below that of a section, m, largest first; none for what no standard tables} */
+    public static Stream<Double> smallerDiameters(Judgement j, int section) {
+        double now = outsideDiameter(j.design(), section);
+        return sizes(j.design(), section).stream()
+                .filter(diameter -> diameter < now * 0.999)
+                .sorted(Comparator.reverseOrder());
+    }
+
+    private static double outsideDiameter(Design design, int section) {
+        Pipe pipe = design.penstock().sections().get(section).pipe();
+        if (pipe instanceof Pipe.Polyethylene p) {
+            return Si.of(p.outsideDiameter());
+        }
+        return pipe instanceof Pipe.PvcU p ? Si.of(p.outsideDiameter()) : Double.POSITIVE_INFINITY;
+    }
+
+    private static List<Double> sizes(Design design, int section) {
+        return tabled(design.penstock().sections().get(section).pipe());
+    }
+
+    /** {@return a section of another outside diameter, m; told with {@code section} and {@code diameter}} */
+    public static Change to(Judgement j, int section, double diameter) {
+        Design design = j.design();
+        double millimetres = Math.rint(diameter * 1e4) / 10;
+        return Change.of(path(design, section) + "/pipe/outside-diameter", Si.quantity(millimetres, "mm", Length.class))
+                .with("section", design.penstock().sections().get(section).name())
+                .with("diameter", diameter, QuantityKind.LENGTH);
+    }
+
+    /** Only a pipe whose wall follows from its series: a measured wall belongs to the one pipe that was measured. */
+    private static List<Double> tabled(Pipe pipe) {
+        if (pipe instanceof Pipe.Polyethylene p && p.wall() == null) {
+            return PipeCatalogue.sizes(standard(p.standard(), PipeStandard.ISO_4427));
+        }
+        if (pipe instanceof Pipe.PvcU p && p.wall() == null) {
+            return PipeCatalogue.sizes(standard(p.standard(), PipeStandard.ISO_1452));
+        }
+        return List.of();
+    }
+
+    private static PipeStandard standard(@org.jspecify.annotations.Nullable String mark, PipeStandard usual) {
+        return Optional.ofNullable(mark).flatMap(PipeStandard::find).orElse(usual);
+    }
+}

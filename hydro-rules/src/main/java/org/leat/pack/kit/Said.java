@@ -1,0 +1,15 @@
+package org.leat.pack.kit;
+
+import java.util.stream.Stream;
+import org.leat.check.Changes;
+
+/** Changes that go with one of the texts in which a rule fails. */
+public final class Said {
+
+    private Said() {}
+
+    /** {@return the changes where a failure is said with that text, none where it is said with another} */
+    public static Changes only(String text, Changes changes) {
+        return (j, failure) -> failure.says(text) ? changes.of(j, failure) : Stream.empty();
+    }
+}

@@ -1,0 +1,38 @@
+package org.leat.pack.kit;
+
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import org.leat.check.Comparison;
+import org.leat.check.Outcome;
+
+/** The situation in which something is greatest or least: one finding for one fault, not one for each nozzle set. */
+public final class Worst {
+
+    private Worst() {}
+
+    /** {@return the first situation with the greatest value; the list is not empty} */
+    public static <S> S most(List<S> situations, ToDoubleFunction<S> value) {
+        S worst = situations.get(0);
+        for (S situation : situations) {
+            if (value.applyAsDouble(situation) > value.applyAsDouble(worst)) {
+                worst = situation;
+            }
+        }
+        return worst;
+    }
+
+    /** {@return the first situation with the least value; the list is not empty} */
+    public static <S> S least(List<S> situations, ToDoubleFunction<S> value) {
+        return most(situations, situation -> -value.applyAsDouble(situation));
+    }
+
+    /** {@return the first answer with the least margin; one without a comparison before all others} */
+    public static Outcome outcome(List<Outcome> outcomes) {
+        return least(outcomes, Worst::margin);
+    }
+
+    private static double margin(Outcome outcome) {
+        Comparison comparison = outcome.comparison();
+        return comparison == null ? Double.NEGATIVE_INFINITY : comparison.margin();
+    }
+}

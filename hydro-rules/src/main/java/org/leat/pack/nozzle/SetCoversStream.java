@@ -1,0 +1,84 @@
+package org.leat.pack.nozzle;
+
+import static org.leat.check.Level.WARNING;
+import static org.leat.check.RuleCard.COMMON_PRACTICE;
+import static org.leat.quantity.Quantities.mm;
+import static org.leat.quantity.QuantityKind.RATIO;
+import static org.leat.quantity.QuantityKind.VOLUME_FLOW;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.StringJoiner;
+import java.util.stream.Stream;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.leat.check.Change;
+import org.leat.check.Judgement;
+import org.leat.check.Outcome;
+import org.leat.check.Rule;
+import org.leat.check.Spot;
+import org.leat.pack.kit.StreamFlows;
+import org.leat.pack.kit.Worst;
+import org.leat.plant.cases.Cases;
+import org.leat.plant.cases.SeasonMatch;
+import org.leat.quantity.QuantityText;
+
+/** The nozzle sets on hand against what each flow of the stream could give. */
+final class SetCoversStream {
+
+    static final Rule RULE = Rule.of(
+                    "nozzle/set-covers-stream", WARNING, "nozzle sets on hand against the flows of the year")
+            .why(
+                    "A nozzle too wide for a dry month empties the pipe and loses the head, and power falls with the cube of the"
+                            + " flow. A nozzle costs little: have one for every season.")
+            .formula(
+                    "power of the best set on hand / power of a nozzle cut for that flow; full pipe: as solved; else the"
+                            + " nozzle passes what there is, P = ρ Q V²/2 with V = Q / jet area; no nozzle wider than the widest set on hand")
+            .judged("each flow of the stream, less what is kept; the worst is told")
+            .source("continuity: the nozzle passes what there is")
+            .source(COMMON_PRACTICE)
+            .limit("share", RATIO, 90, "%", COMMON_PRACTICE)
+            .passes(
+                    "covers",
+                    "At every flow a set on hand gives {value:%} or more of what a nozzle cut for it would;"
+                            + " least at {flow}.")
+            .fails(
+                    "misses",
+                    "At {flow} the best set on hand ({set}) gives {value:%} of what a nozzle cut for that"
+                            + " flow would; good is {limit}.")
+            .judge(SetCoversStream::judge)
+            .wayOut("add-bores", "Further nozzles of {bores}.", SetCoversStream::addBores)
+            .build();
+
+    private SetCoversStream() {}
+
+    private static Outcome judge(Judgement j) {
+        Cases cases = j.solved();
+        StreamFlows.of(j, "/nozzles");
+        List<SeasonMatch> seasons = SeasonMatch.all(cases);
+        Spot spot = j.at("/nozzles/available");
+        if (seasons.isEmpty()) {
+            return spot.notGiven("/site/stream/flow");
+        }
+        SeasonMatch worst = Worst.least(seasons, SeasonMatch::share);
+        return spot.with("flow", worst.flow(), VOLUME_FLOW)
+                .with("set", worst.set().name())
+                .atLeast(worst.share(), j.limit("share"));
+    }
+
+    private static Stream<Change> addBores(Judgement j, Outcome.Fail failure) {
+        if (!j.design().nozzles().sets().isEmpty()) {
+            return Stream.empty();
+        }
+        List<Quantity<Length>> bores = new ArrayList<>(j.design().nozzles().available());
+        StringJoiner added = new StringJoiner(", ");
+        for (SeasonMatch season : SeasonMatch.all(j.solved())) {
+            Quantity<Length> bore = mm(Math.rint(season.bestBore() * 2000) / 2);
+            if (season.share() < j.limit("share").value() && !bores.contains(bore)) {
+                bores.add(bore);
+                added.add(QuantityText.print(bore));
+            }
+        }
+        return Stream.of(Change.of("/nozzles/available", bores).with("bores", added.toString()));
+    }
+}

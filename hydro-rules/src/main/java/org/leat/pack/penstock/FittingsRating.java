@@ -1,0 +1,47 @@
+package org.leat.pack.penstock;
+
+import static org.leat.check.Level.ERROR;
+import static org.leat.quantity.QuantityKind.PRESSURE;
+
+import javax.measure.quantity.Pressure;
+import org.leat.check.Judgement;
+import org.leat.check.Outcome;
+import org.leat.check.Rule;
+import org.leat.check.Spot;
+import org.leat.pack.kit.FieldChanges;
+import org.leat.plant.cases.Cases;
+import org.leat.plant.cases.HighestPressure;
+
+/** Highest pressure of any case against the weakest joint, valve or clamp. */
+final class FittingsRating {
+
+    private static final String PATH = "/penstock/rated-fittings";
+
+    static final Rule RULE = Rule.of(
+                    "penstock/fittings-rating", ERROR, "weakest joint, valve or clamp against the highest pressure")
+            .why(
+                    "A penstock is as strong as its weakest coupler. Joints carry no allowance for surges as pipe does, and"
+                            + " one that lets go whips the pipe.")
+            .formula("highest pressure of any case ≤ working pressure of the weakest fitting")
+            .judged("standing, and the worst of every stop of the water, at the lowest point")
+            .source("EN 805: allowable maximum operating pressure of every component, surge included")
+            .passes("holds", "The weakest fitting sees {peak} at most; it may see {limit}.")
+            .fails("too-weak", "The weakest fitting sees {peak} at the worst; it may see {limit}.")
+            .judge(FittingsRating::judge)
+            .wayOut(
+                    "stronger",
+                    "Joints, valves and clamps of {rating:bar}.",
+                    FieldChanges.ratings("bar", Pressure.class, 6, 10, 16, 25, 40))
+            .build();
+
+    private FittingsRating() {}
+
+    private static Outcome judge(Judgement j) {
+        Cases cases = j.solved();
+        double rating = j.at("/penstock").known(j.numbers().penstock().fittingsRating());
+        HighestPressure highest = HighestPressure.anywhere(cases);
+        Spot spot = j.at(PATH).during(highest.during());
+        double peak = spot.known(highest.pressure());
+        return spot.with("peak", peak, PRESSURE).atMost(peak, rating, PRESSURE);
+    }
+}

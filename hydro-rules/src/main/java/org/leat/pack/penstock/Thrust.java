@@ -1,0 +1,51 @@
+package org.leat.pack.penstock;
+
+import static org.leat.check.Level.WARNING;
+import static org.leat.quantity.Quantities.newtons;
+import static org.leat.quantity.QuantityKind.FORCE;
+
+import java.util.stream.Stream;
+import org.leat.check.Change;
+import org.leat.check.Judgement;
+import org.leat.check.Outcome;
+import org.leat.check.Rule;
+import org.leat.check.Spot;
+import org.leat.plant.cases.AnchorThrust;
+import org.leat.plant.cases.Cases;
+
+/** Thrust at bends and at the end against what the anchors hold. */
+final class Thrust {
+
+    private static final String PATH = "/penstock/anchors";
+
+    static final Rule RULE = Rule.of("penstock/thrust", WARNING, "thrust at bends and end against the anchors")
+            .why(
+                    "Water under pressure pushes every bend outward and the end off the pipe, hardest in the moment of a surge."
+                            + " An anchor that gives lets joints slip out one by one.")
+            .formula("end: p A; bend: 2 (p A + ρ Q²/A) sin(θ/2); A of the outside diameter, p of the worst stop")
+            .judged("the worst stop of the water, at its highest pressure, wherever the bend lies in its section")
+            .source("EN 805; momentum theorem")
+            .passes("held", "The water pushes with {value} at section {place}; the anchors hold {limit}.")
+            .fails(
+                    "not-held",
+                    "The water pushes with {value} at section {place} in the worst stop; the anchors hold"
+                            + " {limit}.")
+            .judge(Thrust::judge)
+            .wayOut("anchor", "Anchors at bends and end that hold {force} each.", Thrust::anchor)
+            .build();
+
+    private Thrust() {}
+
+    private static Outcome judge(Judgement j) {
+        Cases cases = j.solved();
+        double held = j.at("/penstock").si(PATH, j.design().penstock().anchors());
+        AnchorThrust thrust = AnchorThrust.greatest(cases, j.design().penstock().sections());
+        Spot spot = j.at(PATH).during(thrust.during()).with("place", thrust.section());
+        return spot.atMost(spot.known(thrust.force()), held, FORCE);
+    }
+
+    private static Stream<Change> anchor(Judgement j, Outcome.Fail failure) {
+        double force = Math.ceil(failure.value() / 100) * 100;
+        return Stream.of(Change.of(PATH, newtons(force)).with("force", force, FORCE));
+    }
+}

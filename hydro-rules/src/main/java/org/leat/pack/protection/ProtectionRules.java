@@ -1,0 +1,26 @@
+package org.leat.pack.protection;
+
+import java.util.List;
+import org.leat.check.Rule;
+
+/** The rules of protection. */
+public final class ProtectionRules {
+
+    private ProtectionRules() {}
+
+    /** {@return every one} */
+    public static List<Rule> all() {
+        return List.of(
+                AlternatorCannotTrip.RULE,
+                BatteryFuse.RULE,
+                BreakingCapacity.RULE,
+                DcRated.RULE,
+                Earthing.RULE,
+                Isolator.RULE,
+                ShortCircuitBrake.RULE,
+                ShortTime.RULE,
+                SurgeArrester.RULE,
+                TurbineNotFusedOpen.RULE,
+                VoltageInReach.RULE);
+    }
+}

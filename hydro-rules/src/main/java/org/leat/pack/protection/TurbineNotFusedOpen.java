@@ -1,0 +1,109 @@
+package org.leat.pack.protection;
+
+import org.leat.plant.numbers.Amount;
+import static org.leat.check.Level.ERROR;
+import static org.leat.check.RuleCard.COMMON_PRACTICE;
+import static org.leat.quantity.QuantityKind.VOLTAGE;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.leat.check.Arg;
+import org.leat.check.Change;
+import org.leat.check.Judgement;
+import org.leat.check.Outcome;
+import org.leat.check.Rule;
+import org.leat.check.Spot;
+import org.leat.design.Place;
+import org.leat.pack.kit.Devices;
+import org.leat.pack.kit.Part;
+import org.leat.pack.kit.Worst;
+import org.leat.plant.cases.BusHolder;
+import org.leat.plant.cases.LoadLost;
+import org.leat.plant.numbers.RectifierNumbers;
+
+/** What is left of the turbine's side when a device opens it. */
+final class TurbineNotFusedOpen {
+
+    static final Rule RULE = Rule.of(
+                    "protection/turbine-not-fused-open",
+                    ERROR,
+                    "what is left of the turbine's side when a device opens it")
+            .why("A blown fuse or an open switch takes the load off the turbine: the wheel runs away and what is still"
+                    + " joined to it meets the full voltage for as long as water runs.")
+            .formula("settled runaway voltage ≤ least rating of diodes, capacitor and regulator on the turbine's side; or a"
+                    + " dump load there that takes everything")
+            .judged("load lost through each device between turbine and battery, the nozzle set that runs fastest")
+            .source(COMMON_PRACTICE)
+            .passes("stands-it", "When {device} opens, the turbine's side sees {value}; the {part} stand {limit}.")
+            .fails(
+                    "breaks-it",
+                    "When {device} opens, the wheel runs away and its side sees {value}; the {part} stand {limit}.")
+            .passes("dump-holds", "When {device} opens, the dump load on the bridge's side holds the turbine.")
+            .passes("winding-alone", "When {device} opens, nothing but the winding is left on the turbine's side.")
+            .notApplicable("nothing-opens", "Not judged: no device opens the turbine's side.")
+            .judgeAll(TurbineNotFusedOpen::judge)
+            .advice(
+                    "needed",
+                    "Parts for {voltage} there, or a dump load on the bridge's side of the device that takes everything.",
+                    (j, failure) -> Stream.of(Change.advice().with("voltage", failure.value(), VOLTAGE)))
+            .build();
+
+    private TurbineNotFusedOpen() {}
+
+    private static List<Outcome> judge(Judgement j) {
+        LoadLost worst = Worst.most(j.solved().loadLost(), LoadLost::directVoltage);
+        List<Devices.Placed> devices = Devices.all(j.design()).stream()
+                .filter(TurbineNotFusedOpen::onTheWay)
+                .toList();
+        return devices.isEmpty()
+                ? List.of(j.at("/protection").says("nothing-opens"))
+                : j.each(devices, device -> judge(j, device, worst));
+    }
+
+    private static boolean onTheWay(Devices.Placed device) {
+        return device.joins(Place.ALTERNATOR)
+                || (device.joins(Place.RECTIFIER) && !device.joins(Place.DUMP_LOAD))
+                || (device.joins(Place.REGULATOR) && device.joins(Place.BATTERY));
+    }
+
+    private static Outcome judge(Judgement j, Devices.Placed device, LoadLost worst) {
+        Spot spot = j.at(device.path()).during(worst).with(device.name());
+        boolean dumpHolds =
+                j.solved().batteryRemoved().stream().allMatch(removed -> removed.holder() == BusHolder.DUMP_LOAD);
+        if (device.joins(Place.ALTERNATOR)) {
+            return spot.says("winding-alone");
+        }
+        if (dumpHolds) {
+            return spot.says("dump-holds");
+        }
+        List<Joined> parts = parts(j, device);
+        Joined weakest = parts.stream()
+                .min(Comparator.comparingDouble(part -> spot.known(part.rating())))
+                .orElseThrow();
+        return spot.with(Arg.phrase("part", weakest.part()))
+                .atMost(worst.directVoltage(), spot.known(weakest.rating()), VOLTAGE);
+    }
+
+    /** A part that stays joined to the turbine, and what it stands, V. */
+    private record Joined(Part part, Amount rating) {}
+
+    private static List<Joined> parts(Judgement j, Devices.Placed device) {
+        RectifierNumbers bridge = j.numbers().rectifier();
+        List<Joined> parts = new ArrayList<>();
+        parts.add(new Joined(
+                Part.DIODES, bridge.reverseVoltageRating()));
+        if (bridge.capacitance() > 0) {
+            parts.add(new Joined(Part.CAPACITOR, bridge.capacitorVoltageRating()));
+        }
+        if (device.joins(Place.REGULATOR) && device.joins(Place.BATTERY)) {
+            parts.add(new Joined(
+                    Part.REGULATOR,
+                    j.numbers().regulator().inputVoltageLimit()));
+        }
+        return parts;
+    }
+}

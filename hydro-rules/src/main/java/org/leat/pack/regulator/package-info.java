@@ -1,0 +1,5 @@
+/** Rules of the charge regulator. */
+@NullMarked
+package org.leat.pack.regulator;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,9 @@
+/** What the tests of a rule's author need. */
+module org.leat.rules.testkit {
+    requires transitive org.leat.rules;
+    requires org.snakeyaml.engine;
+    requires static org.apiguardian.api;
+    requires static transitive org.jspecify;
+
+    exports org.leat.check.testing;
+}

@@ -1,0 +1,9 @@
+/**
+ * What the tests of a rule's author need, for this project's pack and for any other: examples of one line each, and files
+ * of examples with everything that is to be found in them. Uses the checker, the wording of reports and nothing of a test
+ * framework.
+ */
+@NullMarked
+package org.leat.check.testing;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,112 @@
+package org.leat.examples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.leat.check.Finding;
+import org.leat.check.Kind;
+import org.leat.check.Level;
+import org.leat.check.testing.Example;
+import org.leat.check.testing.RuleTestKit;
+
+/** A failing example breaks its own rule, and no other but where nature ties the two together. */
+class OnlyItsRuleTest {
+
+    private final RuleTestKit kit = new RuleTestKit(PackExamples.CHECKER);
+
+    private static final Set<String> WATER = Set.of("site", "intake", "penstock", "nozzle", "runner");
+
+    /**
+     * Rules that fail together with that of the example, and why no design of this kind can break it alone. Shrinks
+     * only. On the water side notes count too.
+     */
+    private static final Map<String, Set<String>> TIED = Map.ofEntries(
+            // water that loses a fiftieth of the fall in the holes goes through them faster than small creatures can
+            // swim
+            Map.entry("intake/screen-loss:fails", Set.of("intake/approach-velocity")),
+            // nozzles too large for the dry months take what is to stay in the stream
+            Map.entry("nozzle/set-covers-stream:fails", Set.of("site/kept-flow")),
+            // a pipe too wide for its money takes next to nothing of the fall
+            Map.entry("penstock/oversized:fails", Set.of("penstock/friction-share")),
+            // a root that holds a jet and a jam is many times what flying apart asks of it
+            Map.entry("runner/runaway-strength:fails", Set.of("runner/bucket-root")),
+            // to be below cut-in with a machine that suits the plant otherwise, the smallest nozzles take all water
+            // there is
+            Map.entry("alternator/cut-in:fails", Set.of("nozzle/set-covers-stream", "site/kept-flow")),
+            // a runner that is not held runs past the torque peak, off its best speed, and does not come back by itself
+            Map.entry(
+                    "alternator/holds-runner:fails",
+                    Set.of("alternator/torque-peak", "plant/restart", "runner/speed-ratio")),
+            // the wrong joints make the wrong volts per speed: the runner turns at the wrong share of the jet's
+            // velocity
+            Map.entry("alternator/star-or-delta:fails", Set.of("runner/speed-ratio")),
+            // near the peak a gust past it is not recovered
+            Map.entry("alternator/torque-peak:fails", Set.of("plant/restart")),
+            // the water side's plant sheds its load nowhere: its bus rises beyond any inverter
+            Map.entry("plant/maintenance-plan:fails", Set.of("inverter/input-window")),
+            // necks that must be looked at every day are those of a wheel that is weak and of the wrong stuff
+            Map.entry(
+                    "plant/maintenance-plan:fails-printed",
+                    Set.of("inverter/input-window", "runner/bucket-root", "runner/printed-material")),
+            Map.entry("plant/restart:fails", Set.of("alternator/torque-peak")),
+            // a bank of another voltage than the bus is also outside the inverter's window
+            Map.entry("battery/bus-voltage-match:fails", Set.of("inverter/input-window")),
+            // what never fills the bank is also too little to keep lead from sulphating
+            Map.entry("battery/never-full:fails", Set.of("battery/least-current")),
+            // the dump load is lost without harm only where a second line holds
+            Map.entry("dump/lost:fails", Set.of("dump/second-line")),
+            Map.entry("dump/second-line:fails", Set.of("dump/lost")),
+            // a fuse that leaves the turbine alone leaves it with its capacitor, and the dump load on the other side
+            Map.entry("protection/turbine-not-fused-open:fails", Set.of("rectifier/capacitor", "dump/side-of-bridge")));
+
+    @Test
+    void a_failing_example_breaks_its_own_rule_only() throws IOException {
+        Map<String, Set<String>> neighbours = new TreeMap<>();
+        List<Example> failing = PackExamples.failing().toList();
+        for (Example example : failing) {
+            boolean water = WATER.contains(component(example.rule()));
+            Set<String> failed = kit.check(example).findings().stream()
+                    .filter(finding -> finding.outcome().kind() == Kind.FAIL)
+                    .filter(finding -> isOf(example, finding) || counts(finding, water))
+                    .map(finding -> finding.outcome().rule())
+                    .collect(Collectors.toCollection(TreeSet::new));
+            assertThat(failed.remove(example.rule())).as(example.id()).isTrue();
+            if (!failed.isEmpty()) {
+                neighbours.put(example.id(), failed);
+            }
+        }
+        assertThat(failing).hasSizeGreaterThan(100);
+        assertThat(neighbours).isEqualTo(new TreeMap<>(TIED));
+    }
+
+    @Test
+    void what_is_tied_to_a_rule_of_the_electric_side_is_expected_with_it() throws IOException {
+        PackExamples.failing()
+                .filter(e -> !WATER.contains(component(e.rule())))
+                .filter(e -> !e.rule().equals("plant/maintenance-plan")) // a plant of the water side
+                .forEach(example -> assertThat(example.listed())
+                        .as(example.id())
+                        .containsAll(TIED.getOrDefault(example.id(), Set.of())));
+    }
+
+    private static boolean isOf(Example example, Finding finding) {
+        return finding.outcome().rule().equals(example.rule());
+    }
+
+    /** Notes on parts of the plant that the example says nothing of do not count. */
+    private static boolean counts(Finding finding, boolean water) {
+        return finding.outcome().level() != Level.NOTE
+                || (water && WATER.contains(component(finding.outcome().rule())));
+    }
+
+    private static String component(String rule) {
+        return rule.substring(0, rule.indexOf('/'));
+    }
+}
