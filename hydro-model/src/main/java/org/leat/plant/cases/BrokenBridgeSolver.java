@@ -10,7 +10,7 @@ import org.leat.electrics.DcLoad;
 import org.leat.electrics.DiodeLine;
 import org.leat.plant.numbers.AlternatorNumbers;
 import org.leat.plant.numbers.PlantNumbers;
-import org.leat.plant.solve.Root;
+import org.leat.plant.solve.FalsePosition;
 import org.leat.plant.solve.RunnerCharacteristic;
 
 /** Finds where a plant runs with part of its bridge broken. */
@@ -70,7 +70,7 @@ final class BrokenBridgeSolver {
             atHigh = high < runaway ? surplus(high) : Math.min(surplus(high), 0);
         }
         double speed =
-                atHigh < 0 && atLow > 0 ? Root.between(this::surplus, low, atLow, high, atHigh, TOLERANCE) : high;
+                atHigh < 0 && atLow > 0 ? FalsePosition.between(this::surplus, low, atLow, high, atHigh, TOLERANCE) : high;
         BridgeWaveform wave = wave(speed);
         return new BrokenBridge(
                 running.nozzles(),
