@@ -33,11 +33,11 @@ public final class TorqueBalance {
 
     /** {@return the crossings from slow to fast; empty where the jet does not turn the machine} */
     public static List<Crossing> of(TorqueCurve curve, RunnerCharacteristic runner) {
-        TorqueBalance meeting = new TorqueBalance(curve, runner);
+        TorqueBalance balance = new TorqueBalance(curve, runner);
         if (runner.torque(0) - curve.idle(0) > 0) {
-            meeting.scan(runner.runawaySpeed());
+            balance.scan(runner.runawaySpeed());
         }
-        return meeting.crossings;
+        return balance.crossings;
     }
 
     private void scan(double runaway) {
