@@ -69,8 +69,9 @@ final class BrokenBridgeSolver {
             high = Math.min(runaway, high * UPWARD);
             atHigh = high < runaway ? surplus(high) : Math.min(surplus(high), 0);
         }
-        double speed =
-                atHigh < 0 && atLow > 0 ? FalsePosition.between(this::surplus, low, atLow, high, atHigh, TOLERANCE) : high;
+        double speed = atHigh < 0 && atLow > 0
+                ? FalsePosition.between(this::surplus, low, atLow, high, atHigh, TOLERANCE)
+                : high;
         BridgeWaveform wave = wave(speed);
         return new BrokenBridge(
                 running.nozzles(),

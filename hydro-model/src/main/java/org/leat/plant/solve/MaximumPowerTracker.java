@@ -133,8 +133,9 @@ final class MaximumPowerTracker {
                 atHigh = atNear;
             }
         }
-        double found =
-                atHigh > 0 ? high : FalsePosition.between(s -> surplus(bus, s), low, atLow, high, atHigh, SPEED_TOLERANCE);
+        double found = atHigh > 0
+                ? high
+                : FalsePosition.between(s -> surplus(bus, s), low, atLow, high, atHigh, SPEED_TOLERANCE);
         guess = found;
         return found;
     }
