@@ -32,14 +32,8 @@ public final class CableInductance {
     /** {@return inductance of one conductor, H/m} Area in m². */
     public static Answer perConductor(Lay lay, double area) {
         Physical.positive("area", area);
-<<<<<<< HEAD
         List<Row> rows =
                 ROWS.rows().stream().filter(row -> row.laying().equals(lay.name())).toList();
-=======
-        List<Row> rows = ROWS.rows().stream()
-                .filter(row -> row.laying().equals(lay.name()))
-                .toList();
->>>>>>> 6e5be9e (Files are read as people write them where one thing is meant; else told the words to write)
         double low = rows.get(0).area() / 1e6;
         double high = rows.get(rows.size() - 1).area() / 1e6;
         if (area < low * 0.999 || area > high * 1.001) {

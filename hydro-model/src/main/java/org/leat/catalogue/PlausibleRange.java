@@ -43,13 +43,7 @@ public record PlausibleRange(
 
     /** {@return the range of a quantity; empty where none is tabled} */
     public static Optional<PlausibleRange> find(String quantity) {
-<<<<<<< HEAD
         return ALL.rows().stream().filter(range -> range.quantity().equals(quantity)).findFirst();
-=======
-        return ALL.rows().stream()
-                .filter(range -> range.quantity().equals(quantity))
-                .findFirst();
->>>>>>> 6e5be9e (Files are read as people write them where one thing is meant; else told the words to write)
     }
 
     /** {@return how a value strikes; both ends belong to their range} */

@@ -1,11 +1,8 @@
 package org.leat.file;
 
 import java.util.Collection;
-<<<<<<< HEAD
 import java.util.Comparator;
-=======
 import java.util.List;
->>>>>>> 6e5be9e (Files are read as people write them where one thing is meant; else told the words to write)
 import java.util.Locale;
 import java.util.Set;
 
