@@ -1,6 +1,7 @@
 package org.leat.file;
 
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -72,12 +73,14 @@ public final class Names {
         return begun.isEmpty() || least <= 1 ? best : begun;
     }
 
-    /** {@return the one known name that begins with what was given; empty where none or several do} */
+    /** {@return the shortest known name that begins with what was given, or empty} */
     private static String begun(String given, Collection<String> known) {
-        List<String> begun = given.length() < SHORTEST_BEGINNING
-                ? List.of()
-                : known.stream().filter(name -> name.startsWith(given)).limit(2).toList();
-        return begun.size() == 1 ? begun.get(0) : "";
+        return given.length() < SHORTEST_BEGINNING
+                ? ""
+                : known.stream()
+                        .filter(name -> name.startsWith(given))
+                        .min(Comparator.comparing(String::length).thenComparing(Comparator.naturalOrder()))
+                        .orElse("");
     }
 
     /** Whether a word of one is the contrary of a word of the other: a slip of the fingers does not make one of the other. */
