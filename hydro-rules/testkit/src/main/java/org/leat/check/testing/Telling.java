@@ -56,7 +56,10 @@ final class Telling {
         for (Edit edit : way.edits()) {
             edits.put(edit.path(), EditText.of(edit.value()));
         }
-        return new Told.Way(wording.of(way, outcome), way.gain().isPresent() ? watts(way.gain().getAsDouble()) : "", edits);
+        return new Told.Way(
+                wording.of(way, outcome),
+                way.gain().isPresent() ? watts(way.gain().getAsDouble()) : "",
+                edits);
     }
 
     /** To a tenth of a watt. */
