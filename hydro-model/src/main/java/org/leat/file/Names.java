@@ -1,12 +1,14 @@
 package org.leat.file;
 
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.Locale;
 
 /** Names in Java to names in files, and the nearest of several names. */
 public final class Names {
 
     private static final int LONGEST = 64;
+    private static final int SHORTEST_BEGINNING = 3;
 
     private Names() {}
 
@@ -34,6 +36,7 @@ public final class Names {
             return "";
         }
         String bare = bare(given);
+        String begun = begun(given, known);
         String best = "";
         int least = Math.max(1, given.length() / 3) + 1;
         for (String name : known) {
@@ -43,7 +46,17 @@ public final class Names {
                 best = name;
             }
         }
-        return best;
+        return begun.isEmpty() || least <= 1 ? best : begun;
+    }
+
+    /** {@return the shortest known name that begins with what was given, or empty} */
+    private static String begun(String given, Collection<String> known) {
+        return given.length() < SHORTEST_BEGINNING
+                ? ""
+                : known.stream()
+                        .filter(name -> name.startsWith(given))
+                        .min(Comparator.comparing(String::length).thenComparing(Comparator.naturalOrder()))
+                        .orElse("");
     }
 
     private static String bare(String name) {
