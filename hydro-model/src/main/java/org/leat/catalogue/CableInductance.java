@@ -15,7 +15,7 @@ import org.leat.law.Physical;
 public final class CableInductance {
 
     private static final double ANGULAR = 2 * Math.PI * 50;
-    private static final List<Row> ROWS = DataFile.rows("cable-reactance", Row.class);
+    private static final Table<Row> ROWS = Table.of("cable-reactance", Row.class);
 
     private CableInductance() {}
 
@@ -33,7 +33,7 @@ public final class CableInductance {
     public static Answer perConductor(Lay lay, double area) {
         Physical.positive("area", area);
         List<Row> rows =
-                ROWS.stream().filter(row -> row.laying().equals(lay.name())).toList();
+                ROWS.rows().stream().filter(row -> row.laying().equals(lay.name())).toList();
         double low = rows.get(0).area() / 1e6;
         double high = rows.get(rows.size() - 1).area() / 1e6;
         if (area < low * 0.999 || area > high * 1.001) {

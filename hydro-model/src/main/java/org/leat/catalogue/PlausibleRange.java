@@ -24,7 +24,7 @@ public record PlausibleRange(
         double absurdHigh,
         String source) {
 
-    private static final List<PlausibleRange> ALL = DataFile.rows("plausible-ranges", PlausibleRange.class);
+    private static final Table<PlausibleRange> ALL = Table.of("plausible-ranges", PlausibleRange.class);
 
     /** How a number strikes whoever knows such plants. */
     public enum Verdict {
@@ -38,12 +38,12 @@ public record PlausibleRange(
 
     /** {@return all of the table} */
     public static List<PlausibleRange> all() {
-        return ALL;
+        return ALL.rows();
     }
 
     /** {@return the range of a quantity; empty where none is tabled} */
     public static Optional<PlausibleRange> find(String quantity) {
-        return ALL.stream().filter(range -> range.quantity().equals(quantity)).findFirst();
+        return ALL.rows().stream().filter(range -> range.quantity().equals(quantity)).findFirst();
     }
 
     /** {@return how a value strikes; both ends belong to their range} */

@@ -15,7 +15,7 @@ import org.leat.law.Physical;
 public final class SupportSpan {
 
     private static final double ZERO_CELSIUS = 273.15;
-    private static final List<Row> ROWS = DataFile.rows("support-spans", Row.class);
+    private static final Table<Row> ROWS = Table.of("support-spans", Row.class);
 
     private SupportSpan() {}
 
@@ -52,7 +52,7 @@ public final class SupportSpan {
     }
 
     private static List<Row> rows(String material, String wall) {
-        return ROWS.stream()
+        return ROWS.rows().stream()
                 .filter(row -> row.material().equals(material) && row.wall().equals(wall))
                 .toList();
     }
