@@ -12,7 +12,7 @@ module org.leat.model {
     // marks the builders that the build writes
     requires static transitive java.compiler;
     requires static io.soabase.recordbuilder.core;
-    requires static org.apiguardian.api;
+    requires static transitive org.apiguardian.api;
     requires static transitive org.jspecify;
 
     exports org.leat.catalogue;
@@ -25,6 +25,10 @@ module org.leat.model {
     exports org.leat.plant.numbers;
     exports org.leat.plant.solve;
     exports org.leat.quantity;
+    // rows of tables are filled by the reader of tables
+    opens org.leat.catalogue to
+            com.fasterxml.jackson.databind;
+
     exports org.leat.electrics to
             org.leat.rules;
     exports org.leat.hydraulics to

@@ -5,7 +5,7 @@ module org.leat.rules {
     requires java.xml;
     requires org.snakeyaml.engine;
     requires tech.units.indriya;
-    requires static org.apiguardian.api;
+    requires static transitive org.apiguardian.api;
     requires static transitive org.jspecify;
 
     exports org.leat.check;
@@ -16,6 +16,10 @@ module org.leat.rules {
     // records of settings files are filled by the reader of all files
     opens org.leat.settings to
             org.leat.model;
+
+    // reports are written from records
+    opens org.leat.report to
+            com.fasterxml.jackson.databind;
 
     uses org.leat.check.RulePack;
 }

@@ -2,6 +2,7 @@ package org.leat.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
@@ -17,14 +18,14 @@ public final class Change {
     private final List<Arg> args;
     private final Predicate<Judgement> condition;
     private final Function<Judgement, List<Arg>> result;
-    private final @Nullable Double gain;
+    private final OptionalDouble gain;
 
     private Change(
             List<Edit> edits,
             List<Arg> args,
             Predicate<Judgement> condition,
             Function<Judgement, List<Arg>> result,
-            @Nullable Double gain) {
+            OptionalDouble gain) {
         this.edits = edits;
         this.args = args;
         this.condition = condition;
@@ -39,7 +40,7 @@ public final class Change {
 
     /** {@return a change of several values at once} */
     public static Change of(List<Edit> edits) {
-        return new Change(List.copyOf(edits), List.of(), j -> true, j -> List.of(), null);
+        return new Change(List.copyOf(edits), List.of(), j -> true, j -> List.of(), OptionalDouble.empty());
     }
 
     /** {@return advice that is no edit of the design, to be filled with what it says} */
@@ -91,7 +92,7 @@ public final class Change {
      * that of the plant so changed.
      */
     public Change gaining(double watts) {
-        return new Change(edits, args, condition, result, watts);
+        return new Change(edits, args, condition, result, OptionalDouble.of(watts));
     }
 
     /** {@return what is changed; empty for advice} */
@@ -99,9 +100,8 @@ public final class Change {
         return edits;
     }
 
-    @Nullable
-    Double gain(Judgement before, Judgement changed) {
-        return gain == null ? before.gain(changed.plant()) : gain;
+    OptionalDouble gain(Judgement before, Judgement changed) {
+        return gain.isPresent() ? gain : before.gain(changed.plant());
     }
 
     boolean isOfUse(Judgement changed) {

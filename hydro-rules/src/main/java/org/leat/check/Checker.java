@@ -64,14 +64,8 @@ public final class Checker {
                             "two rules are called " + card.id() + ": in " + other.told() + " and in " + pack.told());
                 }
                 byId.put(card.id(), new RuleRun(pack.rules().get(i), inForce));
-                card.texts().forEach((name, text) -> {
-                    if (!text.text().isEmpty()) {
-                        texts.put(card.id() + "." + name, text.text());
-                    }
-                });
+                card.texts().forEach((text, said) -> texts.put(card.id() + "." + text, said.text()));
             }
-            // no pack words what an earlier one says
-            pack.texts().forEach(texts::putIfAbsent);
         }
         settings.rules().forEach((id, change) -> known(byId.get(id), id, change));
         List<RuleRun> runs = List.copyOf(byId.values());
@@ -176,8 +170,7 @@ public final class Checker {
         List<Verdict> verdicts = Verdict.all(runs, plant);
         AssumptionRanges ranges = AssumptionRanges.explore(runs, plant, verdicts);
         List<Finding> findings = new ArrayList<>();
-        Failures before =
-                Failures.of(verdicts.stream().map(Verdict::outcome).toList());
+        Failures before = Failures.of(verdicts.stream().map(Verdict::outcome).toList());
         Map<String, String> lasting = new TreeMap<>();
         for (Verdict verdict : ranges.settled()) {
             Position position = positions.of(standsAt.apply(verdict.outcome().path()));

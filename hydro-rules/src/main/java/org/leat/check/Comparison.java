@@ -6,24 +6,12 @@ import org.leat.quantity.QuantityKind;
 
 /**
  * A value against its limit. Kept whether it holds or not, so that the tightest places of a sound design can be read.
- *
- * @param sense which side of the limit is right
- * @param value in the kind's SI unit; may be infinite
- * @param low the lower limit in SI; negative infinity for {@link Sense#AT_MOST}
- * @param high the upper limit in SI; infinity for {@link Sense#AT_LEAST}
- * @param kind what is compared
- * @param limits names of the rule's own limits that set {@code low} or {@code high}; null where the design sets it
+ * Values and limits are finite, in the kind's SI unit.
  */
-public record Comparison(
-        Sense sense,
-        double value,
-        double low,
-        double high,
-        QuantityKind kind,
-        @Nullable String limits) {
+public sealed interface Comparison {
 
     /** Which side of the limit is right. */
-    public enum Sense {
+    enum Sense {
         /** value ≤ high. */
         AT_MOST,
         /** value ≥ low. */
@@ -32,57 +20,160 @@ public record Comparison(
         WITHIN
     }
 
-    public Comparison {
-        if (Double.isNaN(value)
-                || (sense != Sense.AT_MOST && !Double.isFinite(low))
-                || (sense != Sense.AT_LEAST && !Double.isFinite(high))
-                || (sense == Sense.WITHIN && low > high)) {
-            throw new IllegalArgumentException(
-                    "cannot compare " + value + " with " + sense + " " + low + " to " + high);
+    /** {@return which side of the limit is right} */
+    Sense sense();
+
+    /** {@return the value, in the kind's SI unit} */
+    double value();
+
+    /** {@return what is compared} */
+    QuantityKind kind();
+
+    /** {@return names of the rule's own limits that set {@link #low} or {@link #high}; null where the design sets it} */
+    @Nullable
+    String limits();
+
+    /** {@return the lower limit} Throws {@link IllegalStateException} where there is none. */
+    default double low() {
+        throw new IllegalStateException("no lower limit");
+    }
+
+    /** {@return the upper limit} Throws {@link IllegalStateException} where there is none. */
+    default double high() {
+        throw new IllegalStateException("no upper limit");
+    }
+
+    /** {@return whether the value is on the right side} The limit itself is right. */
+    boolean holds();
+
+    /** {@return the same comparison, its limits being those of the rule with these names} */
+    Comparison setBy(@Nullable String names);
+
+    /** value ≤ high. */
+    record AtMost(
+            double value,
+            double high,
+            QuantityKind kind,
+            @Nullable String limits) implements Comparison {
+        public AtMost {
+            finite(value, high);
+        }
+
+        @Override
+        public Sense sense() {
+            return Sense.AT_MOST;
+        }
+
+        @Override
+        public boolean holds() {
+            return value <= high;
+        }
+
+        @Override
+        public AtMost setBy(@Nullable String names) {
+            return new AtMost(value, high, kind, names);
+        }
+    }
+
+    /** value ≥ low. */
+    record AtLeast(
+            double value,
+            double low,
+            QuantityKind kind,
+            @Nullable String limits) implements Comparison {
+        public AtLeast {
+            finite(value, low);
+        }
+
+        @Override
+        public Sense sense() {
+            return Sense.AT_LEAST;
+        }
+
+        @Override
+        public boolean holds() {
+            return value >= low;
+        }
+
+        @Override
+        public AtLeast setBy(@Nullable String names) {
+            return new AtLeast(value, low, kind, names);
+        }
+    }
+
+    /** low ≤ value ≤ high. */
+    record Within(
+            double value,
+            double low,
+            double high,
+            QuantityKind kind,
+            @Nullable String limits) implements Comparison {
+        public Within {
+            finite(value, low, high);
+            if (low > high) {
+                throw new IllegalArgumentException("no value lies within " + low + " to " + high);
+            }
+        }
+
+        @Override
+        public Sense sense() {
+            return Sense.WITHIN;
+        }
+
+        @Override
+        public boolean holds() {
+            return value >= low && value <= high;
+        }
+
+        @Override
+        public Within setBy(@Nullable String names) {
+            return new Within(value, low, high, kind, names);
         }
     }
 
     /** {@return value ≤ limit, the limit coming from the design or a table} */
-    public static Comparison atMost(double value, double limit, QuantityKind kind) {
-        return new Comparison(Sense.AT_MOST, value, Double.NEGATIVE_INFINITY, limit, kind, null);
+    static Comparison atMost(double value, double limit, QuantityKind kind) {
+        return new AtMost(value, limit, kind, null);
     }
 
     /** {@return value ≤ a limit of the rule} */
-    public static Comparison atMost(double value, Limit limit) {
-        return new Comparison(
-                Sense.AT_MOST, value, Double.NEGATIVE_INFINITY, limit.value(), limit.kind(), limit.name());
+    static Comparison atMost(double value, Limit limit) {
+        return new AtMost(value, limit.value(), limit.kind(), limit.name());
     }
 
     /** {@return value ≥ limit, the limit coming from the design or a table} */
-    public static Comparison atLeast(double value, double limit, QuantityKind kind) {
-        return new Comparison(Sense.AT_LEAST, value, limit, Double.POSITIVE_INFINITY, kind, null);
+    static Comparison atLeast(double value, double limit, QuantityKind kind) {
+        return new AtLeast(value, limit, kind, null);
     }
 
     /** {@return value ≥ a limit of the rule} */
-    public static Comparison atLeast(double value, Limit limit) {
-        return new Comparison(
-                Sense.AT_LEAST, value, limit.value(), Double.POSITIVE_INFINITY, limit.kind(), limit.name());
+    static Comparison atLeast(double value, Limit limit) {
+        return new AtLeast(value, limit.value(), limit.kind(), limit.name());
     }
 
     /** {@return low ≤ value ≤ high, the limits coming from the design or a table} */
-    public static Comparison within(double value, double low, double high, QuantityKind kind) {
-        return new Comparison(Sense.WITHIN, value, low, high, kind, null);
+    static Comparison within(double value, double low, double high, QuantityKind kind) {
+        return new Within(value, low, high, kind, null);
     }
 
     /** {@return low ≤ value ≤ high, both limits of the rule} */
-    public static Comparison within(double value, Limit low, Limit high) {
-        return new Comparison(
-                Sense.WITHIN, value, low.value(), high.value(), low.kind(), low.name() + ", " + high.name());
+    static Comparison within(double value, Limit low, Limit high) {
+        return new Within(value, low.value(), high.value(), low.kind(), low.name() + ", " + high.name());
     }
 
-    /** {@return whether a limit of the rule sets {@code low} or {@code high}} */
-    public boolean isSetBy(String limit) {
-        return limits != null && List.of(limits.split(", ", -1)).contains(limit);
+    /** {@return whether a limit of the rule sets {@link #low} or {@link #high}} */
+    default boolean isSetBy(String limit) {
+        String names = limits();
+        return names != null && List.of(names.split(", ", -1)).contains(limit);
     }
 
-    /** {@return whether the value is on the right side} The limit itself is right. */
-    public boolean holds() {
-        return value >= low && value <= high;
+    /** {@return the limit that the value is beyond or, where it holds, nearest to, in the kind's SI unit} */
+    default double nearestLimit() {
+        return switch (sense()) {
+            case AT_MOST -> high();
+            case AT_LEAST -> low();
+            case WITHIN -> share(high() - value(), high()) <= share(value() - low(), low()) ? high() : low();
+        };
     }
 
     /**
@@ -91,14 +182,24 @@ public record Comparison(
      * <p>A temperature's share is taken from 0 °C. Against a limit of zero the margin is 1 on the right side, −1 on the
      * wrong one, 0 on it.
      */
-    public double margin() {
-        double below = sense == Sense.AT_LEAST ? Double.POSITIVE_INFINITY : share(high - value, high);
-        double above = sense == Sense.AT_MOST ? Double.POSITIVE_INFINITY : share(value - low, low);
-        return Math.min(below, above);
+    default double margin() {
+        return switch (sense()) {
+            case AT_MOST -> share(high() - value(), high());
+            case AT_LEAST -> share(value() - low(), low());
+            case WITHIN -> Math.min(share(high() - value(), high()), share(value() - low(), low()));
+        };
     }
 
     private double share(double distance, double limit) {
-        double scale = Math.abs(kind == QuantityKind.TEMPERATURE ? limit - 273.15 : limit);
+        double scale = Math.abs(kind() == QuantityKind.TEMPERATURE ? limit - 273.15 : limit);
         return scale < 1e-12 ? Math.signum(distance) : distance / scale;
+    }
+
+    private static void finite(double... numbers) {
+        for (double number : numbers) {
+            if (!Double.isFinite(number)) {
+                throw new IllegalArgumentException("cannot compare " + number);
+            }
+        }
     }
 }

@@ -4,6 +4,7 @@ import java.util.Iterator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -14,9 +15,9 @@ import org.leat.design.ImpossibleValueException;
  *
  * @param message id of the text
  * @param search how the changes are tried
- * @param changes to try
+ * @param inTurn what to try; the next only where none of those before helps
  */
-record DeclaredWay(String message, Search search, Changes changes) {
+record DeclaredWay(String message, Search search, List<Changes> inTurn) {
 
     /** How changes are tried. */
     enum Search {
@@ -32,18 +33,24 @@ record DeclaredWay(String message, Search search, Changes changes) {
 
     /** {@return the way out of a failure, if there is one} */
     Optional<WayOut> find(Rule rule, Judgement j, Outcome.Fail failure, boolean foundBefore) {
+        return inTurn.stream()
+                .flatMap(changes -> find(rule, j, failure, changes, foundBefore).stream())
+                .findFirst();
+    }
+
+    private Optional<WayOut> find(Rule rule, Judgement j, Outcome.Fail failure, Changes changes, boolean foundBefore) {
         return switch (search) {
             case FIRST -> first(rule, j, failure, changes.of(j, failure));
             case LEAST -> least(rule, j, failure, changes.of(j, failure).toList());
-            case ADVICE -> advice(j, failure);
-            case LAST_ADVICE -> foundBefore ? Optional.empty() : advice(j, failure);
+            case ADVICE -> advice(j, failure, changes);
+            case LAST_ADVICE -> foundBefore ? Optional.empty() : advice(j, failure, changes);
         };
     }
 
-    private Optional<WayOut> advice(Judgement j, Outcome.Fail failure) {
+    private Optional<WayOut> advice(Judgement j, Outcome.Fail failure, Changes changes) {
         return changes.of(j, failure)
                 .findFirst()
-                .map(change -> new WayOut(new Message(message, change.args(j)), List.of(), null));
+                .map(change -> new WayOut(new Message(message, change.args(j)), List.of(), OptionalDouble.empty()));
     }
 
     private Optional<WayOut> first(Rule rule, Judgement j, Outcome.Fail failure, Stream<Change> tried) {

@@ -3,15 +3,16 @@ package org.leat.check;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.IntFunction;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
-import org.jspecify.annotations.Nullable;
 import org.leat.design.Design;
 import org.leat.plant.Plant;
 import org.leat.plant.cases.Cases;
-import org.leat.plant.cases.Running;
+import org.leat.plant.cases.Shut;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.PlantNumbers;
 
@@ -76,6 +77,15 @@ public final class Judgement {
         return each(IntStream.range(0, count).boxed().toList(), judge::apply);
     }
 
+    /** {@return the answer to a question; where an input is absent, what is made of the open answer} */
+    public <T> T answered(Supplier<T> question, Function<Outcome, T> open) {
+        try {
+            return question.get();
+        } catch (OpenQuestion absent) {
+            return open.apply(absent.answer());
+        }
+    }
+
     /** {@return the answers to several questions; one for which an input is absent is open and the others go on} */
     public List<Outcome> all(List<Supplier<Outcome>> questions) {
         return each(questions, Supplier::get);
@@ -91,9 +101,14 @@ public final class Judgement {
         return plant;
     }
 
-    /** {@return the plant in each situation, solved once} */
-    public Cases cases() {
-        return plant.solve();
+    /** {@return all nozzles shut, water standing; known also where the plant could not be solved} */
+    public Shut shut() {
+        return plant.solve().shut();
+    }
+
+    /** {@return every limit in force, by name} */
+    public Map<String, Limit> limits() {
+        return rule.limits();
     }
 
     /**
@@ -129,31 +144,19 @@ public final class Judgement {
         return new Judgement(rule, changed);
     }
 
-    /** {@return a way out by edits, with the watts it gains at the battery} The plant is solved again. */
-    public WayOut wayOut(String messageId, List<Edit> edits, Arg... args) {
-        List<Edit> same = List.copyOf(edits);
-        return new WayOut(Message.of(messageId, args), same, gain(with(same).plant()));
+    /** {@return battery-side watts of another plant more than of this one, nozzles open as built; empty if unknown} */
+    public OptionalDouble gain(Plant instead) {
+        OptionalDouble before = power(plant);
+        OptionalDouble after = power(instead);
+        return before.isEmpty() || after.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(after.getAsDouble() - before.getAsDouble());
     }
 
-    /** {@return a way out that is no edit of the design} */
-    public WayOut advice(String messageId, Arg... args) {
-        return new WayOut(Message.of(messageId, args), List.of(), null);
-    }
-
-    /** {@return a way out that is no edit of the design, with the watts that another plant gains} */
-    public WayOut advice(Plant instead, String messageId, Arg... args) {
-        return new WayOut(Message.of(messageId, args), List.of(), gain(instead));
-    }
-
-    /** {@return battery-side watts of another plant more than of this one, nozzles open as built; null if unknown} */
-    public @Nullable Double gain(Plant instead) {
-        Double before = power(plant);
-        Double after = power(instead);
-        return before == null || after == null ? null : after - before;
-    }
-
-    private static @Nullable Double power(Plant plant) {
-        List<Running> running = plant.solve().running();
-        return running.isEmpty() ? null : running.get(0).operatingPoint().batteryPower();
+    private static OptionalDouble power(Plant plant) {
+        return plant.solve().running().stream()
+                .limit(1)
+                .mapToDouble(asBuilt -> asBuilt.operatingPoint().batteryPower())
+                .findFirst();
     }
 }

@@ -15,8 +15,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param from where the pack was found; "" for one that was handed over
  */
-record LoadedPack(String name, String from, List<Rule> rules, Map<String, String> texts, Map<String, String> examples)
-        implements RulePack {
+record LoadedPack(String name, String from, List<Rule> rules, Map<String, String> examples) implements RulePack {
 
     /** {@return a pack that was handed over, asked here and now} */
     static LoadedPack of(RulePack pack) {
@@ -69,14 +68,13 @@ record LoadedPack(String name, String from, List<Rule> rules, Map<String, String
         }
 
         LoadedPack nothing() {
-            return new LoadedPack(from, from, List.copyOf(rules), Map.of(), Map.of());
+            return new LoadedPack(from, from, List.copyOf(rules), Map.of());
         }
 
         LoadedPack pack(RulePack pack) {
             String type = pack.getClass().getSimpleName();
             String named = ask(type + " name", pack::name);
             String name = named == null ? type : named;
-            Map<String, String> texts = texts(name + " texts", pack::texts);
             Map<String, String> examples = texts(name + " examples", pack::examples);
             List<Rule> given = ask(name + " rules", () -> new ArrayList<>(pack.rules()));
             for (int i = 0; given != null && i < given.size(); i++) {
@@ -86,7 +84,7 @@ record LoadedPack(String name, String from, List<Rule> rules, Map<String, String
                     rules.add(watch == null ? whole : WatchedRule.of(whole, watch));
                 }
             }
-            return new LoadedPack(name, from, List.copyOf(rules), texts, examples);
+            return new LoadedPack(name, from, List.copyOf(rules), examples);
         }
 
         private Map<String, String> texts(String what, Supplier<Map<String, String>> question) {

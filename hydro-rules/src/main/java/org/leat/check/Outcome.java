@@ -94,9 +94,7 @@ public sealed interface Outcome {
          * @throws IllegalStateException where nothing is compared
          */
         public double limit() {
-            return compared().value() > compared().high()
-                    ? compared().high()
-                    : compared().low();
+            return compared().nearestLimit();
         }
 
         /** {@return the comparison that does not hold} Throws {@link IllegalStateException} where nothing is compared. */

@@ -51,14 +51,10 @@ public final class Rule {
                 way.find(rule, j, failure, !found.isEmpty()).ifPresent(found::add);
             }
             if (byPower) {
-                found.sort(Comparator.comparingDouble(way -> way.gain() == null ? 0 : -way.gain()));
+                found.sort(Comparator.comparingDouble(way -> -way.gain().orElse(0)));
             }
             return found;
         });
-    }
-
-    public static Rule legacy(LegacyRule rule) {
-        return new Rule(rule.card(), rule::judge, (same, j, failure) -> rule.waysOut(j, failure));
     }
 
     /** {@return what the rule says about itself} */

@@ -145,9 +145,13 @@ public final class RuleBuilder {
         return way(textId, text, DeclaredWay.Search.FIRST, changes);
     }
 
-    /** A way out: of changes ordered from least to greatest, the least that takes the failure away, found by halving. */
-    public RuleBuilder leastWayOut(String textId, String text, Changes changes) {
-        return way(textId, text, DeclaredWay.Search.LEAST, changes);
+    /**
+     * A way out: of changes ordered from least to greatest, the least that takes the failure away, found by halving.
+     *
+     * @param instead changes of another kind, tried in the same manner where none of those before helps
+     */
+    public RuleBuilder leastWayOut(String textId, String text, Changes changes, Changes... instead) {
+        return way(textId, text, DeclaredWay.Search.LEAST, changes, instead);
     }
 
     /** Advice that is no edit of the design; none where the stream is empty. */
@@ -166,9 +170,12 @@ public final class RuleBuilder {
         return this;
     }
 
-    private RuleBuilder way(String textId, String text, DeclaredWay.Search search, Changes changes) {
+    private RuleBuilder way(
+            String textId, String text, DeclaredWay.Search search, Changes changes, Changes... instead) {
         text(null, textId, text);
-        ways.add(new DeclaredWay(textId, search, changes));
+        List<Changes> inTurn = new ArrayList<>(List.of(changes));
+        inTurn.addAll(List.of(instead));
+        ways.add(new DeclaredWay(textId, search, List.copyOf(inTurn)));
         return this;
     }
 

@@ -68,10 +68,6 @@ public final class RuleCard {
         return ID.matcher(text).matches();
     }
 
-    public static RuleCardBuilder of(String id, Level level) {
-        return new RuleCardBuilder(id, level);
-    }
-
     /** {@return component and what is judged, as in {@code penstock/static-pressure}} */
     public String id() {
         return id;

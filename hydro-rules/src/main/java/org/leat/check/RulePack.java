@@ -12,11 +12,6 @@ public interface RulePack {
     /** {@return its rules, each with an id of its own} */
     List<Rule> rules();
 
-    /** {@return texts of phrases and of rules not yet rewritten, by key} */
-    default Map<String, String> texts() {
-        return Map.of();
-    }
-
     /**
      * {@return for a rule's page: a piece of a design that fails and what is found in it, in Markdown, by rule id}
      *

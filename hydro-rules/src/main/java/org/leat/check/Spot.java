@@ -2,6 +2,9 @@ package org.leat.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
 import org.leat.law.Answer;
@@ -145,6 +148,24 @@ public final class Spot {
         return Si.of(given(field, quantity));
     }
 
+    /**
+     * {@return the row of a table that the field at this element names; where the table has none, the element is open and
+     * tells the names it has}
+     *
+     * @param name as the design states it
+     * @param found the row; empty where there is none
+     * @param known every name of the table
+     */
+    public <T> T tabled(String name, Optional<T> found, Stream<String> known) {
+        return found.orElseThrow(() -> new OpenQuestion(open(
+                path,
+                Message.of(
+                        CommonMessages.NOT_TABLED,
+                        Arg.at("field", path),
+                        Arg.of("found", name),
+                        Arg.of("known", known.collect(Collectors.joining(", ")))))));
+    }
+
     /** {@return a number of the plant in SI; where there is none, this element is open for the plant's reason} */
     public double known(Amount amount) {
         if (amount instanceof Amount.Known number) {
@@ -246,7 +267,8 @@ public final class Spot {
         return open(missing, Message.of(CommonMessages.NOT_GIVEN, Arg.at("field", missing)));
     }
 
-    Outcome.Open unknown(Amount.Unknown unknown) {
+    /** {@return an open question: the plant has no such number} For a rule that goes on; others ask with {@link #known}. */
+    public Outcome.Open unknown(Amount.Unknown unknown) {
         if (unknown instanceof Amount.OutsideRange outside) {
             return open(outside.path(), LawRange.message(outside));
         }
@@ -305,56 +327,5 @@ public final class Spot {
             throw new IllegalStateException(rule.card().id() + " says it cannot fail as " + level);
         }
         return rule.inForce(level);
-    }
-
-    // ---- as the rules not yet rewritten answer
-
-    /** {@return the level in force of the rule's ordinary failure} */
-    public Level level() {
-        return rule.level();
-    }
-
-    public Outcome compare(Comparison comparison, String passing, String failing, Arg... args) {
-        return saying(passing, failing).with(args).compare(comparison);
-    }
-
-    public Outcome compare(Level level, Comparison comparison, String passing, String failing, Arg... args) {
-        return as(level).saying(passing, failing).with(args).compare(comparison);
-    }
-
-    public Outcome pass(String messageId, Arg... args) {
-        return saying(messageId, messageId).with(args).holds(true);
-    }
-
-    public Outcome fail(String messageId, Arg... args) {
-        return saying(messageId, messageId).with(args).holds(false);
-    }
-
-    public Outcome fail(Level level, String messageId, Arg... args) {
-        return as(level).saying(messageId, messageId).with(args).holds(false);
-    }
-
-    public Outcome open(@Nullable String missing, String messageId, Arg... args) {
-        return new Outcome.Open(identity(), inForce(), null, with(args).message(messageId, null), missing);
-    }
-
-    public Outcome outsideOf(Answer.Outside outside) {
-        return outside(outside);
-    }
-
-    public Outcome unknownOf(Amount.Unknown unknown) {
-        return unknown(unknown);
-    }
-
-    public Outcome review(String messageId, Arg... args) {
-        return new Outcome.Review(identity(), inForce(), with(args).message(messageId, null));
-    }
-
-    public Outcome told(String messageId, Arg... args) {
-        return new Outcome.Told(identity(), inForce(), with(args).message(messageId, null));
-    }
-
-    public Outcome notApplicable(String messageId, Arg... args) {
-        return new Outcome.NotApplicable(identity(), inForce(), with(args).message(messageId, null));
     }
 }

@@ -1,17 +1,16 @@
 package org.leat.check;
 
 import java.util.List;
-import org.jspecify.annotations.Nullable;
+import java.util.OptionalDouble;
 
 /**
- * A computed way out of a failure. Made with {@link Judgement#wayOut}, which solves the plant again.
+ * A way out of a failure, found by the engine: its edits were carried out, the plant solved and the rule asked again.
  *
- * @param message what to do; one of the rule's messages
+ * @param message what to do; one of the rule's texts
  * @param edits the design with these is free of the failure; empty for advice that is no edit
- * @param gain battery-side watts won (negative: lost) with the nozzles open as built; null where it does not apply
+ * @param gain battery-side watts won (negative: lost) with the nozzles open as built; empty where it does not apply
  */
-public record WayOut(
-        Message message, List<Edit> edits, @Nullable Double gain) {
+public record WayOut(Message message, List<Edit> edits, OptionalDouble gain) {
 
     public WayOut {
         edits = List.copyOf(edits);

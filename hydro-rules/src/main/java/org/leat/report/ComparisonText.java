@@ -35,8 +35,11 @@ final class ComparisonText {
 
     /** As many digits as tell the value from the limit. */
     private static int enough(Comparison c, @Nullable String unit) {
-        double limit =
-                Double.isFinite(c.high()) && (!Double.isFinite(c.low()) || c.value() > c.high()) ? c.high() : c.low();
+        double limit = switch (c.sense()) {
+            case AT_MOST -> c.high();
+            case AT_LEAST -> c.low();
+            case WITHIN -> c.value() > c.high() ? c.high() : c.low();
+        };
         for (int digits = 3; digits < MOST_DIGITS; digits++) {
             if (c.value() == limit
                     || !show(c.value(), c.kind(), unit, digits).equals(show(limit, c.kind(), unit, digits))) {
@@ -60,12 +63,13 @@ final class ComparisonText {
 
     String limit(@Nullable String otherUnit, int otherDigits) {
         int d = Math.max(digits, otherDigits);
-        String low = show(comparison.low(), comparison.kind(), otherUnit, d);
-        String high = show(comparison.high(), comparison.kind(), otherUnit, d);
         return switch (comparison.sense()) {
-            case AT_MOST -> "at most " + high;
-            case AT_LEAST -> "at least " + low;
-            case WITHIN -> low + " to " + high;
+            case AT_MOST -> "at most " + show(comparison.high(), comparison.kind(), otherUnit, d);
+            case AT_LEAST -> "at least " + show(comparison.low(), comparison.kind(), otherUnit, d);
+            case WITHIN ->
+                show(comparison.low(), comparison.kind(), otherUnit, d)
+                        + " to "
+                        + show(comparison.high(), comparison.kind(), otherUnit, d);
         };
     }
 

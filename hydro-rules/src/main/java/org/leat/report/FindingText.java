@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Comparison;
@@ -48,9 +49,9 @@ final class FindingText {
         }
         lines.add(INDENT + "source " + source(wording.rule(outcome.rule()), outcome.comparison()));
         for (WayOut way : finding.waysOut()) {
-            Double gain = way.gain();
+            OptionalDouble gain = way.gain();
             lines.add(INDENT + "way out: " + Plainly.of(wording.of(way, outcome))
-                    + (gain == null ? "" : " (" + TextWriter.watts(gain) + ")"));
+                    + (gain.isEmpty() ? "" : " (" + TextWriter.watts(gain.getAsDouble()) + ")"));
         }
         for (RejectedChange tried : finding.rejected()) {
             lines.add(INDENT + "tried in vain: " + Plainly.of(wording.of(tried.way(), outcome)) + " Then "

@@ -161,8 +161,8 @@ final class JsonShapes {
         return new JsonModel.Compared(
                 Names.ofConstant(c.sense()),
                 Numbers.of(c.value()),
-                Numbers.of(c.low()),
-                Numbers.of(c.high()),
+                c.sense() == Comparison.Sense.AT_MOST ? null : Numbers.of(c.low()),
+                c.sense() == Comparison.Sense.AT_LEAST ? null : Numbers.of(c.high()),
                 Numbers.of(c.margin()),
                 c.kind().label(),
                 c.kind().siSymbol());
@@ -172,7 +172,7 @@ final class JsonShapes {
         return new JsonModel.Way(
                 message(way.message(), wording.of(way, outcome)),
                 way.edits().stream().map(JsonShapes::edit).toList(),
-                Numbers.of(way.gain()));
+                way.gain().isEmpty() ? null : Numbers.of(way.gain().getAsDouble()));
     }
 
     private static JsonModel.EditEntry edit(Edit edit) {
@@ -238,7 +238,7 @@ final class JsonShapes {
                 s.id(),
                 s.nozzles().name(),
                 Numbers.of(s.lastingVoltage()),
-                Numbers.of(s.momentVoltage().or(Double.NaN)),
+                Numbers.of(s.momentVoltage()),
                 Numbers.of(s.runnerSpeed()),
                 Names.ofConstant(s.holder()));
     }
@@ -256,9 +256,9 @@ final class JsonShapes {
                                 Numbers.of(p.elevation()),
                                 Numbers.of(p.standing()),
                                 Numbers.of(p.running()),
-                                Numbers.of(p.highest().or(Double.NaN)),
-                                Numbers.of(p.lowest().or(Double.NaN)),
-                                Numbers.of(p.ratingHot().or(Double.NaN))))
+                                Numbers.of(p.highest()),
+                                Numbers.of(p.lowest()),
+                                Numbers.of(p.ratingHot())))
                         .toList());
     }
 }

@@ -1,6 +1,7 @@
 package org.leat.report;
 
 import java.io.IOException;
+import java.util.OptionalDouble;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
 import org.leat.check.Rulebook;
@@ -37,9 +38,9 @@ public final class MendedText {
             line("  - " + step.lineBefore().strip());
             line("  + " + step.lineAfter().strip());
             line("    " + outcome.level().word() + " " + outcome.rule() + ": " + wording.of(outcome));
-            Double gain = step.way().gain();
+            OptionalDouble gain = step.way().gain();
             line("    way out: " + wording.of(step.way(), outcome)
-                    + (gain == null ? "" : " (" + TextWriter.watts(gain) + ")"));
+                    + (gain.isEmpty() ? "" : " (" + TextWriter.watts(gain.getAsDouble()) + ")"));
         }
         if (!mended.left().isEmpty()) {
             line("  Left as it is:");

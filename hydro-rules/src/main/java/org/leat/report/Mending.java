@@ -30,7 +30,7 @@ public final class Mending {
     private static final int MOST = 50;
 
     private static final Comparator<WayOut> BEST_FIRST =
-            Comparator.comparingDouble((WayOut way) -> way.gain() == null ? 0 : -way.gain());
+            Comparator.comparingDouble((WayOut way) -> -way.gain().orElse(0));
 
     private final Checker checker;
     private final Reader reader;

@@ -120,11 +120,10 @@ class MendingTest {
         String text = Files.readString(Path.of("..", "hydro-examples", "designs", "orchard-sluice.yaml"));
         Mended mended = mend(text, "penstock/friction-share");
         Mended.Step step = mended.steps().get(0);
-        double gain = step.way().gain() == null ? 0 : step.way().gain();
+        double gain = step.way().gain().orElse(0);
         assertThat(step.finding().waysOut()).hasSizeGreaterThan(1);
         assertThat(step.finding().waysOut())
-                .allMatch(way ->
-                        way.gain() == null || way.gain() <= gain || way.edits().size() != 1);
+                .allMatch(way -> way.gain().orElse(0) <= gain || way.edits().size() != 1);
     }
 
     @Test

@@ -13,6 +13,7 @@ import org.leat.file.DesignReader;
 import org.leat.file.ProblemText;
 import org.leat.file.Reading;
 import org.leat.pack.BuiltInPack;
+import org.leat.report.JsonWriter;
 import org.leat.report.Wording;
 import org.leat.rulefile.RuleFile;
 import org.leat.rulefile.RuleFileReading;
@@ -55,6 +56,20 @@ public final class Register {
                 .map(finding -> finding.outcome().rule() + ": " + wording.of(finding))
                 .toList();
         return new Answer(reasons.isEmpty(), reasons, report.count(Kind.OPEN));
+    }
+
+    /** The whole report of a design, for the valley's own programs. */
+    public String file(String design) {
+        StringBuilder out = new StringBuilder();
+        try {
+            JsonWriter writer = new JsonWriter(checker.rulebook(), out);
+            Reading reading = DesignReader.read(design, "handed-in.yaml");
+            writer.add(checker.check(reading), reading);
+            writer.end();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return out.toString();
     }
 
     private static String valleyRules() {

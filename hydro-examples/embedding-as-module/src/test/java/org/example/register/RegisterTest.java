@@ -62,6 +62,11 @@ class RegisterTest {
     }
 
     @Test
+    void the_report_is_written_for_programs() {
+        assertTrue(register.file(SHORT).contains("\"valley/kept-flow\""));
+    }
+
+    @Test
     void a_mistake_is_told_at_its_line() {
         assertTrue(register.enter(SHORT.replace("63 mm", "63 bar")).reasons().get(0).startsWith("handed-in.yaml:8:"));
     }

@@ -1,70 +1,53 @@
 package org.example.kettlehill;
 
+import static org.leat.check.Level.NOTE;
+import static org.leat.quantity.QuantityKind.LENGTH;
+import static org.leat.quantity.QuantityKind.RATIO;
+
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.leat.check.Arg;
-import org.leat.check.Comparison;
-import org.leat.check.Edit;
+import org.leat.check.Change;
 import org.leat.check.Judgement;
-import org.leat.check.Level;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
-import org.leat.check.RuleCard;
-import org.leat.check.WayOut;
-import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** A smaller nozzle in the drawer for a dry summer. */
-final class SpareNozzle implements Rule {
+final class SpareNozzle {
 
-    static final Map<String, String> TEXTS = Map.of(
-            "kettlehill/spare-nozzle.there", "The smallest nozzle on hand is {value} of the smallest open.",
-            "kettlehill/spare-nozzle.none",
-                    "The smallest nozzle on hand is {value} of the smallest open; for a dry summer have {limit}.",
-            "kettlehill/spare-nozzle.drill", "A nozzle of {bore} in the drawer.");
+    private static final String PATH = "/nozzles/available";
 
-    private static final RuleCard CARD = RuleCard.of("kettlehill/spare-nozzle", Level.NOTE)
-            .title("smallest nozzle on hand against the smallest open")
+    static final Rule RULE = Rule.of("kettlehill/spare-nozzle", NOTE, "smallest nozzle on hand against the smallest open")
             .why("In a dry summer a pipe that does not stay full gives next to nothing; a smaller nozzle does.")
             .formula("d_hand / d_open")
             .judged("as built")
             .source("Kettle Hill works manual, chapter 4")
-            .limit("share", QuantityKind.RATIO, 0.8, "", "Kettle Hill works manual, chapter 4")
-            .message("there")
-            .message("none")
-            .message("drill", "bore")
+            .limit("share", RATIO, 0.8, "", "Kettle Hill works manual, chapter 4")
+            .passes("there", "The smallest nozzle on hand is {value} of the smallest open.")
+            .fails("none", "The smallest nozzle on hand is {value} of the smallest open; for a dry summer have {limit}.")
+            .judge(SpareNozzle::judge)
+            .wayOut("drill", "A nozzle of {bore} in the drawer.", SpareNozzle::drilled)
             .build();
 
-    private static final String PATH = "/nozzles/available";
+    private SpareNozzle() {}
 
-    @Override
-    public RuleCard card() {
-        return CARD;
+    private static Outcome judge(Judgement j) {
+        List<Quantity<Length>> onHand = j.design().nozzles().available();
+        j.at("/nozzles").given(PATH, onHand.isEmpty() ? null : onHand);
+        return j.at(PATH)
+                .atMost(least(onHand) / least(j.design().nozzles().open()), j.limit("share"));
     }
 
-    @Override
-    public List<Outcome> judge(Judgement j) {
-        if (j.design().nozzles().available().isEmpty()) {
-            return List.of(j.at("/nozzles").notGiven(PATH));
-        }
-        double share = least(j.design().nozzles().available())
-                / least(j.design().nozzles().open());
-        return List.of(j.at(PATH).compare(Comparison.atMost(share, j.limit("share")), "there", "none"));
-    }
-
-    @Override
-    public List<WayOut> waysOut(Judgement j, Outcome failure) {
+    private static Stream<Change> drilled(Judgement j, Outcome.Fail failure) {
         double millimetres = Math.floor(1000 * j.limit("share").value() * least(j.design().nozzles().open()));
-        if (millimetres < 1) {
-            return List.of();
-        }
         List<Quantity<Length>> bores = new ArrayList<>(j.design().nozzles().available());
         bores.add(Si.quantity(millimetres, "mm", Length.class));
-        return List.of(j.wayOut(
-                "drill", List.of(new Edit(PATH, bores)), Arg.of("bore", millimetres / 1000, QuantityKind.LENGTH)));
+        return millimetres < 1
+                ? Stream.empty()
+                : Stream.of(Change.of(PATH, bores).with("bore", millimetres / 1000, LENGTH));
     }
 
     private static double least(List<Quantity<Length>> bores) {

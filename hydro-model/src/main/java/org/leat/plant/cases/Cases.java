@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.leat.design.Design;
+import org.leat.lazy.Once;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.NozzleGroup;
 import org.leat.plant.numbers.PlantNumbers;
-import org.leat.plant.solve.Once;
 
 /**
  * The plant solved in each situation, each once. Safe to share between threads.
@@ -211,6 +211,16 @@ public final class Cases {
             all.addAll(days());
             return List.copyOf(all);
         });
+    }
+
+    /** {@return the thickest jet of all nozzle sets against the wheel; one set at least is solved} */
+    public JetOnRunner thickestJet() {
+        return JetOnRunner.thickest(numbers, running());
+    }
+
+    /** {@return the window of a tracking regulator that would suit; the plant is solved} */
+    public TrackingWindow trackingWindow() {
+        return TrackingWindow.of(numbers, running());
     }
 
     /** {@return the highest voltages of any situation that last: not those of a moment} */

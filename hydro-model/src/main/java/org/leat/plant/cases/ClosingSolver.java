@@ -9,6 +9,7 @@ import org.leat.hydraulics.LowerEnd;
 import org.leat.hydraulics.NozzleOpening;
 import org.leat.hydraulics.UpperEnd;
 import org.leat.law.Gravity;
+import org.leat.lazy.Once;
 import org.leat.plant.cases.Closing.Cause;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.NozzleGroup;
@@ -18,7 +19,6 @@ import org.leat.plant.numbers.ValveNumbers;
 import org.leat.plant.numbers.WaterNumbers;
 import org.leat.plant.solve.Jet;
 import org.leat.plant.solve.NodePressure;
-import org.leat.plant.solve.Once;
 import org.leat.plant.solve.SurgeRun;
 import org.leat.plant.solve.WaterSide;
 import org.leat.plant.solve.WaterSolver;
@@ -120,11 +120,10 @@ final class ClosingSolver {
             highest.add(Amount.of(standing(lowest(section)) + weight * surge * share));
         }
         boolean bounds = highest.size() == 1 && (!slow || stop.followedByFlow(fastest));
-        return new Closing(
-                nozzles, cause, stop, critical, change, Amount.of(surge), highest, bounds, new Once<>(() -> {
-                    double time = waves.get().followed(stop.time());
-                    return waves.get().atNozzles(new LowerEnd.Nozzles(stop.opening(time)), time);
-                }));
+        return new Closing(nozzles, cause, stop, critical, change, Amount.of(surge), highest, bounds, new Once<>(() -> {
+            double time = waves.get().followed(stop.time());
+            return waves.get().atNozzles(new LowerEnd.Nozzles(stop.opening(time)), time);
+        }));
     }
 
     /** Shut at the top, the pressure rises nowhere above the standing one as long as the column holds. */

@@ -31,10 +31,9 @@ public record HighestPressure(Amount pressure, String during) {
     }
 
     private HighestPressure or(HighestPressure other) {
-        return other.value() > value() ? other : this;
-    }
-
-    private double value() {
-        return pressure.or(Double.POSITIVE_INFINITY);
+        if (!(pressure instanceof Amount.Known here)) {
+            return this;
+        }
+        return other.pressure instanceof Amount.Known there && there.value() <= here.value() ? this : other;
     }
 }

@@ -90,4 +90,10 @@ public record BatteryNumbers(
         double full = cellsInSeries * CellChemistryCatalogue.openCircuitVoltage(chemistry, 1);
         return BatteryFaultCurrent.at(full, internalResistance, loop);
     }
+
+    /** {@return the same bank as empty as loads may leave it} */
+    public BatteryNumbers flat() {
+        double empty = cellsInSeries * CellChemistryCatalogue.usual(chemistry, CellProperty.LOW_VOLTAGE_DISCONNECT);
+        return withStateOfCharge(0).withRestingVoltage(Math.min(empty, restingVoltage));
+    }
 }

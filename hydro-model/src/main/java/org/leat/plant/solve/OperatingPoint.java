@@ -85,7 +85,13 @@ public sealed interface OperatingPoint permits SolvedPoint {
      * @param torque at the runner's shaft, no-load torque included, N·m
      * @param runnerTorque of the runner at that speed, N·m
      */
-    record TorquePeak(double speed, double torque, double runnerTorque) {}
+    record TorquePeak(double speed, double torque, double runnerTorque) {
+
+        /** {@return greatest torque over the runner's; {@link Double#MAX_VALUE} where the runner does not push there} */
+        public double overRunner() {
+            return runnerTorque <= 0 ? Double.MAX_VALUE : torque / runnerTorque;
+        }
+    }
 
     /**
      * Voltages along the bus.
@@ -156,6 +162,11 @@ public sealed interface OperatingPoint permits SolvedPoint {
     /** {@return speed over the speed of the greatest torque; above one the point lies past it} */
     default double ofPeakSpeed() {
         return speed() / peak().speed();
+    }
+
+    /** {@return whether current flows} */
+    default boolean loaded() {
+        return hold() != Hold.BELOW_CUT_IN;
     }
 
     /** {@return charging power at the battery's poles, W} */

@@ -73,27 +73,26 @@ public final class RuleFile {
         if (file.rules().size() > FileOfRules.MOST) {
             String path = "/rules[" + FileOfRules.MOST + "]";
             wrong.add(ProblemKind.TOO_MANY_VALUES, path, "", "at most " + FileOfRules.MOST + " rules");
-            return new Written(file.name(), List.of(), Map.of());
+            return new Written(file.name(), List.of());
         }
         List<Rule> rules = new ArrayList<>();
-        Map<String, String> texts = new LinkedHashMap<>();
         Map<String, Integer> lines = new LinkedHashMap<>();
         Expressions expressions = new Expressions();
         for (int i = 0; i < file.rules().size(); i++) {
             RuleText text = file.rules().get(i);
             String path = "/rules[" + i + "]";
-            WrittenRule rule = new RuleReader(text, path, expressions, wrong, texts).rule();
+            Rule rule = new RuleReader(text, path, expressions, wrong).rule();
             Integer first =
                     lines.putIfAbsent(text.id(), positions.of(path + "/id").line());
             if (first != null) {
                 wrong.add(ProblemKind.DUPLICATE_FIELD, path + "/id", text.id(), "each rule once", "" + first);
             } else if (rule != null) {
-                rules.add(Rule.legacy(rule));
+                rules.add(rule);
             }
         }
-        return new Written(file.name(), List.copyOf(rules), texts);
+        return new Written(file.name(), List.copyOf(rules));
     }
 
     /** A pack of a file. */
-    private record Written(String name, List<Rule> rules, Map<String, String> texts) implements RulePack {}
+    private record Written(String name, List<Rule> rules) implements RulePack {}
 }

@@ -7,8 +7,9 @@ import java.util.Map;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.NamedLimit;
+import org.leat.check.Rule;
+import org.leat.check.RuleBuilder;
 import org.leat.check.RuleCard;
-import org.leat.check.RuleCardBuilder;
 import org.leat.design.ElementPath;
 import org.leat.expression.Expression;
 import org.leat.expression.ExpressionProblem;
@@ -27,20 +28,18 @@ final class RuleReader {
     private final String path;
     private final Expressions expressions;
     private final Wrong wrong;
-    private final Map<String, String> texts;
     private final Map<String, QuantityKind> kinds = new LinkedHashMap<>();
 
-    RuleReader(RuleText text, String path, Expressions expressions, Wrong wrong, Map<String, String> texts) {
+    RuleReader(RuleText text, String path, Expressions expressions, Wrong wrong) {
         this.text = text;
         this.path = path;
         this.expressions = expressions;
         this.wrong = wrong;
-        this.texts = texts;
     }
 
     /** {@return the rule; null after a problem} */
     @Nullable
-    WrittenRule rule() {
+    Rule rule() {
         int before = wrong.count();
         words();
         List<NamedLimit> limits = limits();
@@ -61,9 +60,8 @@ final class RuleReader {
         if (wrong.count() > before) {
             return null;
         }
-        texts(value != null);
-        RuleCard card = card(limits, shown);
-        return new WrittenRule(card, each, at, when, value, atMost, atLeast, limitNames(), must, shown);
+        WrittenRule written = new WrittenRule(each, at, when, value, atMost, atLeast, limitNames(), must, shown);
+        return rule(limits, written);
     }
 
     private void words() {
@@ -112,31 +110,22 @@ final class RuleReader {
         return limits;
     }
 
-    private RuleCard card(List<NamedLimit> limits, Map<String, Expression> shown) {
-        List<String> arguments = new ArrayList<>(List.of("at"));
-        arguments.addAll(shown.keySet());
-        String[] names = arguments.toArray(String[]::new);
-        RuleCardBuilder card = RuleCard.of(text.id(), text.level())
-                .title(text.title().strip())
+    private Rule rule(List<NamedLimit> limits, WrittenRule written) {
+        String plainly = written.value() == null ? "Holds." : "{value} against {limit}.";
+        RuleBuilder rule = Rule.of(text.id(), text.level(), text.title().strip())
                 .why(text.why().strip())
                 .judged(text.judged().strip())
                 .formula(text.computed() == null ? written() : text.computed().strip())
                 .source(text.source());
-        text.furtherSources().forEach(card::source);
-        limits.forEach(card::limit);
-        return card.message(WrittenRule.PASSES, names)
-                .message(WrittenRule.FAILS, names)
-                .message(WrittenRule.NOTHING)
+        text.furtherSources().forEach(rule::source);
+        limits.forEach(rule::limit);
+        return rule.passes(
+                        WrittenRule.PASSES,
+                        text.passes() == null ? plainly : text.passes().strip())
+                .fails(WrittenRule.FAILS, text.fails().strip())
+                .notApplicable(WrittenRule.NOTHING, "The design has nothing here for this rule to judge.")
+                .judgeAll(written::judge)
                 .build();
-    }
-
-    private void texts(boolean compared) {
-        String passes = compared ? "{value} against {limit}." : "Holds.";
-        texts.put(
-                text.id() + "." + WrittenRule.PASSES,
-                text.passes() == null ? passes : text.passes().strip());
-        texts.put(text.id() + "." + WrittenRule.FAILS, text.fails().strip());
-        texts.put(text.id() + "." + WrittenRule.NOTHING, "The design has nothing here for this rule to judge.");
     }
 
     /** What is computed, as it is written. */

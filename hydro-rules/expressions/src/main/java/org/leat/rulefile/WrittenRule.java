@@ -4,25 +4,23 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
-import org.leat.check.LegacyRule;
-import org.leat.check.Limit;
 import org.leat.check.Outcome;
-import org.leat.check.RuleCard;
 import org.leat.check.Spot;
 import org.leat.expression.Budget;
 import org.leat.expression.Expression;
 import org.leat.expression.Magnitude;
 import org.leat.expression.MissingValueException;
 import org.leat.expression.View;
+import org.leat.quantity.QuantityKind;
 
 /**
- * A rule of a rule file.
+ * How a rule of a rule file judges.
  *
- * @param card what it says of itself
  * @param each what it is judged for, one after the other; null for the plant as a whole
  * @param at where it is answered, without {@code each}
  * @param when it applies; null for always
@@ -34,7 +32,6 @@ import org.leat.expression.View;
  * @param shown what else its texts show, by name
  */
 record WrittenRule(
-        RuleCard card,
         @Nullable Expression each,
         String at,
         @Nullable Expression when,
@@ -43,84 +40,80 @@ record WrittenRule(
         @Nullable Expression atLeast,
         @Nullable String limits,
         @Nullable Expression must,
-        Map<String, Expression> shown)
-        implements LegacyRule {
+        Map<String, Expression> shown) {
 
     static final String PASSES = "passes";
     static final String FAILS = "fails";
     static final String NOTHING = "does-not-apply";
 
-    @Override
-    public List<Outcome> judge(Judgement j) {
+    /** What the expressions of one judgement see and may spend. */
+    private record Sight(Judgement judgement, Map<String, Magnitude> limits, Budget budget) {
+        Object of(Expression expression, @Nullable View view) {
+            return expression.over(judgement.plant(), view, limits, budget);
+        }
+    }
+
+    List<Outcome> judge(Judgement j) {
         Map<String, Magnitude> inForce = new LinkedHashMap<>();
-        for (String name : card.limits().keySet()) {
-            Limit limit = j.limit(name);
-            inForce.put(name, new Magnitude(limit.kind(), limit.value()));
-        }
-        Budget budget = new Budget();
+        j.limits().forEach((name, limit) -> inForce.put(name, new Magnitude(limit.kind(), limit.value())));
+        Sight sight = new Sight(j, inForce, new Budget());
         if (each == null) {
-            return List.of(answer(j, j.at(at), null, inForce, budget));
+            return List.of(answer(sight, j.at(at), null));
         }
-        List<Outcome> outcomes = new ArrayList<>();
+        List<View> views = new ArrayList<>();
         try {
-            for (Object item : (List<?>) each.over(j.plant(), null, inForce, budget)) {
-                View view = (View) item;
-                Spot spot = j.at(view.path());
-                outcomes.add(
-                        answer(j, view.during().isEmpty() ? spot : spot.during(view.during()), view, inForce, budget));
+            for (Object item : (List<?>) sight.of(each, null)) {
+                views.add((View) item);
             }
         } catch (MissingValueException e) {
             return List.of(missing(j.at(at), e));
         }
-        return outcomes.isEmpty() ? List.of(j.at(at).notApplicable(NOTHING)) : outcomes;
+        return views.isEmpty()
+                ? List.of(j.at(at).says(NOTHING))
+                : j.each(views, view -> {
+                    Spot spot = j.at(view.path());
+                    return answer(sight, view.during().isEmpty() ? spot : spot.during(view.during()), view);
+                });
     }
 
-    private Outcome answer(Judgement j, Spot spot, @Nullable View view, Map<String, Magnitude> inForce, Budget budget) {
+    private Outcome answer(Sight sight, Spot spot, @Nullable View view) {
         try {
-            if (when != null && !truth(when, j, view, inForce, budget)) {
-                return spot.notApplicable(NOTHING);
+            if (when != null && !(Boolean) sight.of(when, view)) {
+                return spot.says(NOTHING);
             }
-            Arg[] args = args(j, spot, view, inForce, budget);
-            if (must != null) {
-                return truth(must, j, view, inForce, budget) ? spot.pass(PASSES, args) : spot.fail(FAILS, args);
-            }
-            return spot.compare(comparison(j, view, inForce, budget), PASSES, FAILS, args);
+            Spot telling = spot.with(args(sight, spot, view));
+            return must == null
+                    ? telling.compare(comparison(sight, view))
+                    : telling.holds((Boolean) sight.of(must, view));
         } catch (MissingValueException e) {
             return missing(spot, e);
         }
     }
 
     private static Outcome missing(Spot spot, MissingValueException e) {
-        return e.unknown() == null ? spot.notGiven(e.path().isEmpty() ? "/" : e.path()) : spot.unknownOf(e.unknown());
+        return e.unknown() == null ? spot.notGiven(e.path().isEmpty() ? "/" : e.path()) : spot.unknown(e.unknown());
     }
 
-    private static boolean truth(
-            Expression condition, Judgement j, @Nullable View view, Map<String, Magnitude> inForce, Budget budget) {
-        return (Boolean) condition.over(j.plant(), view, inForce, budget);
-    }
-
-    private Comparison comparison(Judgement j, @Nullable View view, Map<String, Magnitude> inForce, Budget budget) {
-        if (value == null) {
-            throw new IllegalStateException("nothing to compare");
+    private Comparison comparison(Sight sight, @Nullable View view) {
+        Object found = sight.of(Objects.requireNonNull(value), view);
+        double si = Expression.si(found);
+        QuantityKind kind = Expression.kind(found);
+        if (atMost == null) {
+            return Comparison.atLeast(si, Expression.si(sight.of(Objects.requireNonNull(atLeast), view)), kind)
+                    .setBy(limits);
         }
-        Object found = value.over(j.plant(), view, inForce, budget);
-        double high = atMost == null
-                ? Double.POSITIVE_INFINITY
-                : Expression.si(atMost.over(j.plant(), view, inForce, budget));
-        double low = atLeast == null
-                ? Double.NEGATIVE_INFINITY
-                : Expression.si(atLeast.over(j.plant(), view, inForce, budget));
-        Comparison.Sense sense = atMost == null
-                ? Comparison.Sense.AT_LEAST
-                : atLeast == null ? Comparison.Sense.AT_MOST : Comparison.Sense.WITHIN;
-        return new Comparison(sense, Expression.si(found), low, high, Expression.kind(found), limits);
+        double most = Expression.si(sight.of(atMost, view));
+        return (atLeast == null
+                        ? Comparison.atMost(si, most, kind)
+                        : Comparison.within(si, Expression.si(sight.of(atLeast, view)), most, kind))
+                .setBy(limits);
     }
 
-    private Arg[] args(Judgement j, Spot spot, @Nullable View view, Map<String, Magnitude> inForce, Budget budget) {
+    private Arg[] args(Sight sight, Spot spot, @Nullable View view) {
         List<Arg> args = new ArrayList<>();
         args.add(Arg.at("at", spot.path()));
         shown.forEach((name, expression) -> {
-            Object found = expression.over(j.plant(), view, inForce, budget);
+            Object found = sight.of(expression, view);
             if (found instanceof Long count) {
                 args.add(Arg.of(name, count));
             } else if (found instanceof Magnitude || found instanceof Double) {

@@ -28,10 +28,7 @@ final class ChargeCurrent {
             .fails("too-much", "The battery is charged with {value}; it takes {limit}.")
             .judge(ChargeCurrent::judge)
             .leastWayOut("larger-bank", "A bank of {capacity:Ah}.", ChargeCurrent::largerBank)
-            .leastWayOut(
-                    "smaller-nozzle",
-                    "Nozzles of {bore:mm} in every open position, none larger on hand.",
-                    NozzlesOnHand::smaller)
+            .leastWayOut("smaller-nozzle", NozzlesOnHand.NONE_LARGER, NozzlesOnHand::smaller)
             .build();
 
     private ChargeCurrent() {}

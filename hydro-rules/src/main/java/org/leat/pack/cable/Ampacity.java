@@ -26,7 +26,10 @@ final class Ampacity {
             .fails("overloaded", "The run {run} carries {value}; as laid it may carry {limit}.")
             .notApplicable("not-loaded", "Not judged: the design does not say what flows here.")
             .judgeAll(Ampacity::judge)
-            .leastWayOut("thicker", "Conductors of {area:mm²}.", (j, failure) -> Conductors.thicker(j.design(), failure.path()))
+            .leastWayOut(
+                    "thicker",
+                    "Conductors of {area:mm²}.",
+                    (j, failure) -> Conductors.thicker(j.design(), failure.path()))
             .build();
 
     private Ampacity() {}

@@ -36,7 +36,10 @@ final class VoltageLost {
                     "The run {run} loses {drop} ({value} of the battery's voltage, {power}); good is {limit}.")
             .notApplicable("not-loaded", "Not judged: the design does not say what flows here.")
             .judgeAll(VoltageLost::judge)
-            .leastWayOut("thicker", "Conductors of {area:mm²}.", (j, failure) -> Conductors.thicker(j.design(), failure.path()))
+            .leastWayOut(
+                    "thicker",
+                    "Conductors of {area:mm²}.",
+                    (j, failure) -> Conductors.thicker(j.design(), failure.path()))
             .build();
 
     private VoltageLost() {}

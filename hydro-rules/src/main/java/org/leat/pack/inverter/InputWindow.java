@@ -89,6 +89,6 @@ final class InputWindow {
     }
 
     private static boolean nothingLimits(Judgement j, Outcome.Fail failure) {
-        return failure.says("trips") && HighestChargingVoltage.of(j.cases()).cause() == Cause.OVERCHARGED;
+        return failure.says("trips") && HighestChargingVoltage.of(j.solved()).cause() == Cause.OVERCHARGED;
     }
 }

@@ -15,6 +15,9 @@ import org.leat.quantity.Si;
 /** Other nozzles to open in every position: those on hand first, then what could be made in half millimetres. */
 public final class NozzlesOnHand {
 
+    /** What {@link #smaller} says. */
+    public static final String NONE_LARGER = "Nozzles of {bore:mm} in every open position, none larger on hand.";
+
     private static final double SAME = 1e-6;
     private static final double HALF_MILLIMETRE = 0.0005;
     private static final int LEAST_HALF_MILLIMETRES = 4;

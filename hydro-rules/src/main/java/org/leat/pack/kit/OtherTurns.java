@@ -19,6 +19,10 @@ import org.leat.quantity.Si;
  */
 public final class OtherTurns {
 
+    /** What {@link #fewerWithWheel} and {@link #more} say. */
+    public static final String WITH_WHEEL =
+            "A winding with {turns} times the turns in the same copper space, and a wheel of {diameter:mm} to suit.";
+
     private OtherTurns() {}
 
     /**

@@ -2,6 +2,7 @@ package org.leat.pack.kit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
@@ -65,17 +66,20 @@ public record WornOpen(@Nullable String missing, List<Quantity<Length>> bores, d
         return null;
     }
 
-    /** {@return running time in which the fastest growing has grown by a share of its area, s} The times are told. */
-    public static double time(Judgement j, double share) {
+    /**
+     * {@return running time in which the fastest growing has grown by a share of its area, s; empty where none has grown} The
+     * times are told.
+     */
+    public static OptionalDouble time(Judgement j, double share) {
         NozzleSet nozzles = j.design().nozzles();
-        double least = Double.POSITIVE_INFINITY;
-        for (WornNozzle worn : nozzles.worn()) {
-            double growth = Math.pow(Si.of(worn.measured(), 0) / Si.of(worn.drilled()), 2) - 1;
-            if (isOpen(nozzles, worn) && growth > 0) {
-                least = Math.min(least, Si.of(worn.runningTime(), 0) * share / growth);
-            }
-        }
-        return least;
+        return nozzles.worn().stream()
+                .filter(worn -> isOpen(nozzles, worn) && growth(worn) > 0)
+                .mapToDouble(worn -> Si.of(worn.runningTime(), 0) * share / growth(worn))
+                .min();
+    }
+
+    private static double growth(WornNozzle worn) {
+        return Math.pow(Si.of(worn.measured(), 0) / Si.of(worn.drilled()), 2) - 1;
     }
 
     /** {@return whether a nozzle of that bore is open as built} */

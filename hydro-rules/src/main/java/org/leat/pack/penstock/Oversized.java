@@ -55,8 +55,7 @@ final class Oversized {
             return spot.says("smallest");
         }
         Change narrower = PipeSizes.to(j, longest, diameter.get());
-        Double gain = j.gain(j.with(narrower.edits()).plant());
-        double earned = gain == null ? power : -gain;
+        double earned = -j.gain(j.with(narrower.edits()).plant()).orElse(-power);
         return spot.with("power", earned, POWER)
                 .with("energy", earned * YEAR, ENERGY)
                 .with("price", price, RATIO)

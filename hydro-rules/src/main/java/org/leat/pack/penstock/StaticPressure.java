@@ -40,7 +40,7 @@ final class StaticPressure {
 
     private static List<Outcome> judge(Judgement j) {
         List<SectionNumbers> sections = j.numbers().penstock().sections();
-        Shut shut = j.cases().shut();
+        Shut shut = j.shut();
         return j.eachOf(sections.size(), i -> {
             SectionNumbers section = sections.get(i);
             Spot spot = j.at(PipeSizes.path(j.design(), i) + "/pipe")

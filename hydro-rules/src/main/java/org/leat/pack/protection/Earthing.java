@@ -6,7 +6,6 @@ import java.util.List;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
-import org.leat.check.Spot;
 import org.leat.design.Safeguards;
 import org.leat.pack.kit.FieldChanges;
 
@@ -14,8 +13,9 @@ import org.leat.pack.kit.FieldChanges;
 final class Earthing {
 
     static final Rule RULE = Rule.of("protection/earthing", WARNING, "earthing of frame and of one pole")
-            .why("A frame that is not bonded can become live unseen. Whether a pole is earthed, and where, is settled by"
-                    + " the local code; two earthed points make a current path through the ground.")
+            .why(
+                    "A frame that is not bonded can become live unseen. Whether a pole is earthed, and where, is settled by"
+                            + " the local code; two earthed points make a current path through the ground.")
             .formula("frame bonded; one pole earthed at one point, or knowingly none")
             .judged("as built")
             .source("IEC 60364-5-54 and IEC 60364-4-41; the local code goes before")

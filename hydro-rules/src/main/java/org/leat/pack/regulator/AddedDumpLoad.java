@@ -23,7 +23,7 @@ final class AddedDumpLoad {
     private AddedDumpLoad() {}
 
     static Stream<Change> changes(Judgement j, Outcome.Fail failure) {
-        List<BatteryFull> full = j.cases().batteryFull();
+        List<BatteryFull> full = j.solved().batteryFull();
         double current = full.isEmpty()
                 ? 0
                 : Worst.most(full, BatteryFull::turbineCurrent).turbineCurrent();

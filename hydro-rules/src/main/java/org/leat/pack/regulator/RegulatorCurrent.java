@@ -37,10 +37,7 @@ final class RegulatorCurrent {
                     "larger",
                     "A regulator for {rating}.",
                     FieldChanges.raised("A", ElectricCurrent.class, 10, 15, 20, 30, 40, 50, 60, 80, 100, 150, 200))
-            .wayOut(
-                    "smaller-nozzle",
-                    "Nozzles of {bore:mm} in every open position, none larger on hand.",
-                    NozzlesOnHand::smaller)
+            .wayOut("smaller-nozzle", NozzlesOnHand.NONE_LARGER, NozzlesOnHand::smaller)
             .build();
 
     private RegulatorCurrent() {}

@@ -1,0 +1,72 @@
+package org.leat.pack.alternator;
+
+import static org.leat.check.Level.ERROR;
+import static org.leat.quantity.QuantityKind.TEMPERATURE;
+import static org.leat.quantity.QuantityKind.TEMPERATURE_DIFFERENCE;
+import static org.leat.quantity.QuantityKind.THERMAL_RESISTANCE;
+
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.leat.check.Change;
+import org.leat.check.Judgement;
+import org.leat.check.Outcome;
+import org.leat.check.Rule;
+import org.leat.check.Spot;
+import org.leat.design.Alternator;
+import org.leat.design.InsulationClass;
+import org.leat.pack.kit.NozzlesOnHand;
+import org.leat.plant.cases.Cases;
+import org.leat.plant.cases.SettledWinding;
+import org.leat.quantity.Si;
+import org.leat.quantity.ThermalResistance;
+
+/** Winding temperature against the class of its insulation. */
+final class WindingInsulation {
+
+    private static final String COOLING = "/alternator/thermal-resistance";
+
+    static final Rule RULE = Rule.of(
+                    "alternator/winding-temperature", ERROR, "winding temperature against the class of its insulation")
+            .why(
+                    "A stream turns day and night: the winding reaches its full temperature and stays there. Past the class of"
+                            + " its insulation it ages by half for every ten kelvins, then shorts.")
+            .formula("T = T_air + R_th (P_fe + P_cu (234.5 + T)/(234.5 + T_w)), plus the hot spot's allowance ≤ class")
+            .judged("running in the hottest air, the nozzle set with the hottest winding")
+            .source("IEC 60085 thermal classes")
+            .source("IEC 60034-1 table 8, allowance between mean and hot spot (from memory)")
+            .limit("hot-spot", TEMPERATURE_DIFFERENCE, 10, "K", "IEC 60034-1 table 8 (from memory)")
+            .passes("cool-enough", "The hottest spot of the winding reaches {value} ({mean} in the mean).")
+            .fails(
+                    "too-hot",
+                    "The hottest spot of the winding reaches {value} ({mean} in the mean); its insulation of class"
+                            + " {insulation} stands {limit}.")
+            .judge(WindingInsulation::judge)
+            .wayOut(
+                    "cooler",
+                    "Cooling that brings winding to air down to {resistance}: fins, a fan, a metal housing.",
+                    WindingInsulation::cooler)
+            .leastWayOut("smaller-nozzle", NozzlesOnHand.NONE_LARGER, NozzlesOnHand::smaller)
+            .build();
+
+    private WindingInsulation() {}
+
+    private static Outcome judge(Judgement j) {
+        Cases cases = j.solved();
+        Alternator alternator = j.design().alternator();
+        SettledWinding hottest = SettledWinding.hottest(cases, j.at(COOLING).si(alternator.thermalResistance()));
+        Spot spot = j.at("/alternator/insulation-class").during(hottest.running());
+        InsulationClass insulation = spot.given(alternator.insulationClass());
+        double spotTemperature = hottest.temperature() + j.limit("hot-spot").value();
+        return spot.with("mean", hottest.temperature(), TEMPERATURE)
+                .with("insulation", insulation)
+                .atMost(spotTemperature, SettledWinding.limit(insulation), TEMPERATURE);
+    }
+
+    private static Stream<Change> cooler(Judgement j, Outcome.Fail failure) {
+        double now = j.at(COOLING).si(j.design().alternator().thermalResistance());
+        return IntStream.rangeClosed(1, 40)
+                .mapToDouble(n -> Math.round(now * (1 - n / 42.0) * 100) / 100.0)
+                .mapToObj(resistance -> Change.of(COOLING, Si.quantity(resistance, "K/W", ThermalResistance.class))
+                        .with("resistance", resistance, THERMAL_RESISTANCE));
+    }
+}

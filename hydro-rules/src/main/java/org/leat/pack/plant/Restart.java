@@ -1,0 +1,69 @@
+package org.leat.pack.plant;
+
+import static org.leat.check.Level.WARNING;
+import static org.leat.check.RuleCard.COMMON_PRACTICE;
+import static org.leat.quantity.QuantityKind.POWER;
+import static org.leat.quantity.QuantityKind.RATIO;
+
+import java.util.stream.Stream;
+import org.leat.check.Change;
+import org.leat.check.Judgement;
+import org.leat.check.Outcome;
+import org.leat.check.Rule;
+import org.leat.check.Spot;
+import org.leat.pack.kit.NozzlesOnHand;
+import org.leat.pack.kit.OtherTurns;
+import org.leat.pack.kit.Said;
+import org.leat.plant.cases.Running;
+import org.leat.plant.solve.OperatingPoint;
+
+/** Whether the plant comes back on a flat battery. */
+final class Restart {
+
+    static final Rule RULE = Rule.of("plant/restart", WARNING, "whether the plant comes back on a flat battery")
+            .why(
+                    "After days with a blocked intake the battery is flat when the water returns, and nobody is there. On a low"
+                            + " bus the alternator pushes more current and holds less torque.")
+            .formula(
+                    "greatest alternator torque on the bus of an empty battery / runner torque at the same speed ≥ limit")
+            .judged("running on the nozzles open as built, battery at the voltage at which loads are shed")
+            .source("three-mode bridge model, held against circuit simulation")
+            .source(COMMON_PRACTICE)
+            .limit("least", RATIO, 1.1, "", COMMON_PRACTICE)
+            .passes(
+                    "comes-back",
+                    "On a flat battery the plant comes back with {power}; the alternator can make {value} times the torque of"
+                            + " the runner.")
+            .fails(
+                    "slips",
+                    "On a flat battery the alternator can make only {value} times the torque of the runner (safe is {limit}):"
+                            + " the wheel slips away.")
+            .fails("asleep", "On a flat battery no current flows: the plant does not come back by itself.")
+            .judge(Restart::judge)
+            .leastWayOut("smaller-nozzle", NozzlesOnHand.NONE_LARGER, Said.only("slips", NozzlesOnHand::smaller))
+            .leastWayOut(
+                    "other-turns",
+                    OtherTurns.WITH_WHEEL,
+                    Said.only("slips", OtherTurns::fewerWithWheel),
+                    Said.only("slips", OtherTurns::more))
+            .advice(
+                    "wake",
+                    "A regulator that wakes by the turbine's voltage.",
+                    Said.only("asleep", (j, failure) -> Stream.of(Change.advice())))
+            .build();
+
+    private Restart() {}
+
+    private static Outcome judge(Judgement j) {
+        Running built = j.solved().running().get(0);
+        OperatingPoint flat = j.plant()
+                .withBattery(j.numbers().battery().flat())
+                .running(built.nozzles())
+                .operatingPoint();
+        Spot spot = j.at("/battery").during("battery-flat");
+        return flat.loaded()
+                ? spot.with("power", flat.batteryPower(), POWER)
+                        .atLeast(flat.peak().overRunner(), j.limit("least"))
+                : spot.says("asleep");
+    }
+}

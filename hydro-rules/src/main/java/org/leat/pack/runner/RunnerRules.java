@@ -1,0 +1,24 @@
+package org.leat.pack.runner;
+
+import java.util.List;
+import org.leat.check.Rule;
+
+/** The rules of the runner. */
+public final class RunnerRules {
+
+    private RunnerRules() {}
+
+    /** {@return every one} */
+    public static List<Rule> all() {
+        return List.of(
+                BearingBesideRunner.RULE,
+                BucketCount.RULE,
+                BucketRoot.RULE,
+                Guard.RULE,
+                PitchAgainstJet.RULE,
+                PrintedMaterial.RULE,
+                RunawayStrength.RULE,
+                BucketSpeedRatio.RULE,
+                TailwaterHeight.RULE);
+    }
+}

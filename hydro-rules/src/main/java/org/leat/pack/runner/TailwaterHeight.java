@@ -1,0 +1,67 @@
+package org.leat.pack.runner;
+
+import static org.leat.check.Level.WARNING;
+import static org.leat.check.RuleCard.COMMON_PRACTICE;
+import static org.leat.quantity.QuantityKind.LENGTH;
+
+import java.util.List;
+import java.util.stream.Stream;
+import javax.measure.quantity.Length;
+import org.leat.check.Change;
+import org.leat.check.Judgement;
+import org.leat.check.Outcome;
+import org.leat.check.Rule;
+import org.leat.check.Spot;
+import org.leat.design.Buckets;
+import org.leat.design.Runner;
+import org.leat.pack.kit.Wheel;
+import org.leat.plant.cases.JetOnRunner;
+import org.leat.quantity.Si;
+
+/** Height of the wheel over tail water, also in flood. */
+final class TailwaterHeight {
+
+    private static final String USUAL = "/runner/tailwater-clearance";
+    private static final String FLOOD = "/runner/flood-clearance";
+
+    static final Rule RULE = Rule.of("runner/tailwater", WARNING, "height of the wheel over tail water")
+            .why(
+                    "Spent water must fall free. A wheel whose buckets touch tail water or its splash is braked by it, and in"
+                            + " flood stands in it together with the alternator.")
+            .formula("clear height ≥ 4 jet diameters + half a bucket")
+            .judged("the thickest jet of all sets on hand; usual tail water, and flood")
+            .source(COMMON_PRACTICE)
+            .passes("clear", "The wheel hangs {value:mm} clear; a jet of {jet:mm} asks for {limit:mm}.")
+            .fails("too-low", "The wheel hangs {value:mm} clear; a jet of {jet:mm} asks for {limit:mm}.")
+            .judgeAll(TailwaterHeight::judge)
+            .wayOut(
+                    "raise",
+                    "The wheel raised to {height:mm} clear, or tail water led away lower.",
+                    TailwaterHeight::raised)
+            .build();
+
+    private TailwaterHeight() {}
+
+    private static List<Outcome> judge(Judgement j) {
+        Runner runner = j.at("/").given(USUAL, j.design().runner());
+        JetOnRunner jet = j.solved().thickestJet();
+        Spot usual = j.at(USUAL).with("jet", jet.diameter(), LENGTH);
+        Spot flood = usual.at(FLOOD);
+        return j.all(List.of(
+                () -> usual.atLeast(usual.si(runner.tailwaterClearance()), least(j), LENGTH),
+                () -> flood.atLeast(flood.si(runner.floodClearance()), least(j), LENGTH)));
+    }
+
+    private static double least(Judgement j) {
+        JetOnRunner jet = j.solved().thickestJet();
+        Buckets buckets = Wheel.buckets(j);
+        double usual = jet.usualBucketLength();
+        return jet.leastTailwaterClearance(buckets == null ? usual : Si.of(buckets.length(), usual));
+    }
+
+    private static Stream<Change> raised(Judgement j, Outcome.Fail failure) {
+        double millimetres = Math.ceil(least(j) * 100 - 1e-9) * 10;
+        return Stream.of(Change.of(failure.path(), Si.quantity(millimetres, "mm", Length.class))
+                .with("height", millimetres / 1000, LENGTH));
+    }
+}
