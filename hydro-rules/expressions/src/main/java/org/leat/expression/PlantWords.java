@@ -320,10 +320,7 @@ final class PlantWords {
             solved(plant);
             List<Amount> all = new ArrayList<>();
             for (Closing stop : plant.solve().closing()) {
-                if (stop.parts() != null) {
-                    return stop.parts();
-                }
-                all.add(stop.sections().get(index));
+                all.add(stop.peak(index).highest());
             }
             return highest(all);
         }
