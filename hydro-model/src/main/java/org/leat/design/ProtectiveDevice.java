@@ -30,12 +30,15 @@ public record ProtectiveDevice(
         @About("whether a switch may be opened while current flows") @CanBeAbsent @Nullable
         Boolean breaksLoad,
 
-        @About("of a breaker: whether it breaks only a current that flows one way, as its terminals marked plus and minus say")
+        @About(
+                "of a breaker: whether it breaks only a current that flows one way, as its terminals marked plus and minus say")
         @CanBeAbsent
         @Nullable
         Boolean polarised,
 
-        @About("whether it is listed to carry all of its rating for ever, in the housing it sits in") @CanBeAbsent @Nullable
+        @About("whether it is listed to carry all of its rating for ever, in the housing it sits in")
+        @CanBeAbsent
+        @Nullable
         Boolean listedAtFullLoad,
 
         @About("of alternating current that its maker names") @Limits(above = 0) @CanBeAbsent @Nullable

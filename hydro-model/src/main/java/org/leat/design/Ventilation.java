@@ -18,7 +18,8 @@ public record Ventilation(
         @About("whether people sleep or sparks occur in the same air") @CanBeAbsent @Nullable
         Boolean livingSpace,
 
-        @About("from the nearest vent of a cell to what glows or sparks: relay, switch, fuse, brushes") @Limits(atLeast = 0)
+        @About("from the nearest vent of a cell to what glows or sparks: relay, switch, fuse, brushes")
+        @Limits(atLeast = 0)
         @CanBeAbsent
         @Nullable
         Quantity<Length> sparkDistance,
@@ -30,6 +31,7 @@ public record Ventilation(
         Integer cellsBehindOneVent) {
 
     public Ventilation {
-        Demand.limits(Ventilation.class, openingArea, airFlow, livingSpace, sparkDistance, cellsBehindOneVent).hold();
+        Demand.limits(Ventilation.class, openingArea, airFlow, livingSpace, sparkDistance, cellsBehindOneVent)
+                .hold();
     }
 }

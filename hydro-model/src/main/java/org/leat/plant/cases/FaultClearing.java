@@ -53,8 +53,7 @@ public record FaultClearing(double current, boolean cleared, Answer leastArea) {
                 .filter(tabled -> tabled >= rating)
                 .findFirst()
                 .map(tabled -> fuse(current, tabled, k))
-                .orElseGet(() ->
-                        new FaultClearing(current, true, FuseGates.current(FuseGates.Time.MELTS_5_S, rating)));
+                .orElseGet(() -> new FaultClearing(current, true, FuseGates.current(FuseGates.Time.MELTS_5_S, rating)));
     }
 
     private static FaultClearing fuse(double current, double tabled, double k) {

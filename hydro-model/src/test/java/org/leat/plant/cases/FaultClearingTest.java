@@ -74,9 +74,13 @@ class FaultClearingTest {
     @Test
     void a_breaker_on_direct_current_trips_at_once_no_sooner_than_makers_say() {
         // makers: C from 7 to 14 times on direct current, IEC 60898-2: 15; on alternating current 10
-        assertThat(clearing(50, 14 * 50, DeviceKind.BREAKER, TripCurve.C).cleared()).isFalse();
-        assertThat(clearing(50, 15 * 50, DeviceKind.BREAKER, TripCurve.C).cleared()).isTrue();
-        assertThat(clearing(50, 7 * 50, DeviceKind.BREAKER, TripCurve.B).cleared()).isTrue();
-        assertThat(clearing(50, 5 * 50, DeviceKind.BREAKER, TripCurve.B).cleared()).isFalse();
+        assertThat(clearing(50, 14 * 50, DeviceKind.BREAKER, TripCurve.C).cleared())
+                .isFalse();
+        assertThat(clearing(50, 15 * 50, DeviceKind.BREAKER, TripCurve.C).cleared())
+                .isTrue();
+        assertThat(clearing(50, 7 * 50, DeviceKind.BREAKER, TripCurve.B).cleared())
+                .isTrue();
+        assertThat(clearing(50, 5 * 50, DeviceKind.BREAKER, TripCurve.B).cleared())
+                .isFalse();
     }
 }

@@ -31,11 +31,17 @@ final class SparkDistance {
             .formula(
                     "d ≥ 28.8 mm · ∛(N I), N cells behind one vent, I gas current of one string in mA at the highest charge stage"
                             + " that is set")
-            .judged("absorption, or equalising where it is set; with nothing that limits the voltage, all the turbine gives")
-            .source("IEC 62485-2 clause 7.6 (from memory); currents of the stages from its table 1 and EN 50272-3 (read in"
-                    + " reproductions)")
-            .passes("far-enough", "What glows or sparks is {value} from the vents; {limit} are needed (gas current {gas}).")
-            .fails("too-near", "What glows or sparks is {value} from the vents; {limit} are needed (gas current {gas}).")
+            .judged(
+                    "absorption, or equalising where it is set; with nothing that limits the voltage, all the turbine gives")
+            .source(
+                    "IEC 62485-2 clause 7.6 (from memory); currents of the stages from its table 1 and EN 50272-3 (read in"
+                            + " reproductions)")
+            .passes(
+                    "far-enough",
+                    "What glows or sparks is {value} from the vents; {limit} are needed (gas current {gas}).")
+            .fails(
+                    "too-near",
+                    "What glows or sparks is {value} from the vents; {limit} are needed (gas current {gas}).")
             .fails(
                     "equalising",
                     "What glows or sparks is {value} from the vents; while equalising {limit} are needed (gas current {gas}).")
@@ -48,7 +54,8 @@ final class SparkDistance {
             .wayOut(
                     "no-equalising",
                     "Equalising switched off.",
-                    Said.only("equalising", (j, failure) -> Stream.of(Change.of("/regulator/equalising-voltage", null))))
+                    Said.only(
+                            "equalising", (j, failure) -> Stream.of(Change.of("/regulator/equalising-voltage", null))))
             .build();
 
     private SparkDistance() {}

@@ -47,13 +47,17 @@ final class BranchProtection {
             .why(
                     "The dump load takes its current day and night as long as the battery is full. A fuse as large as that current"
                             + " tires and opens; one too large lets the cable burn; one for alternating current burns on.")
-            .formula("factor · V/R_cold ≤ I_n ≤ greatest rating that protects the cable; rated for the highest direct voltage")
+            .formula(
+                    "factor · V/R_cold ≤ I_n ≤ greatest rating that protects the cable; rated for the highest direct voltage")
             .judged("battery full, the nozzle set with the highest voltage; its opening is judged by dump/lost")
-            .source("NEC 210.20(A) and 215.3: loads of three hours and more (read in a maker's bulletin); IEC 60364 has no such rule")
+            .source(
+                    "NEC 210.20(A) and 215.3: loads of three hours and more (read in a maker's bulletin); IEC 60364 has no such rule")
             .source("IEC 60364-4-43 clause 433.1")
             .source(COMMON_PRACTICE)
             .limit("factor", RATIO, 1.25, "", "NEC 210.20(A) and 215.3")
-            .passes("fits", "The dump load draws {current} through {device} of {value}; its cable is protected by {limit}.")
+            .passes(
+                    "fits",
+                    "The dump load draws {current} through {device} of {value}; its cable is protected by {limit}.")
             .passes("breaks", "The bus reaches {value} ({cause}); the fuse of the dump load is made for {limit} d.c.")
             .fails(
                     "too-small",
@@ -66,9 +70,7 @@ final class BranchProtection {
                     "cable-too-thin",
                     "No rating fits the dump load's branch: {current} flows day and night through {device} of {value}, and"
                             + " none that is made is large enough for that and still protects the cable ({protecting}).")
-            .fails(
-                    "too-low",
-                    "The bus reaches {value} ({cause}); the fuse of the dump load is made for {limit} d.c.")
+            .fails("too-low", "The bus reaches {value} ({cause}); the fuse of the dump load is made for {limit} d.c.")
             .notApplicable("none", Dumped.NONE)
             .judgeAll(BranchProtection::judge)
             .wayOut("larger", "One of {rating} for direct current.", Said.only("too-small", BranchProtection::larger))
@@ -113,7 +115,10 @@ final class BranchProtection {
         BatteryFull most = Worst.most(j.solved().batteryFull(), BatteryFull::dumpVoltage);
         double current = Dumped.numbers(j).currentCold(most.dumpVoltage());
         double least = branch.listed() ? current : j.limit("factor").value() * current;
-        Spot spot = j.at(branch.path()).during(most).with("current", current, CURRENT).with(branch.name());
+        Spot spot = j.at(branch.path())
+                .during(most)
+                .with("current", current, CURRENT)
+                .with(branch.name());
         if (branch.rating() < least) {
             // where the laying is not told, that a device is too small is known all the same
             double protecting = j.answered(() -> greatest(j, spot, branch), open -> Double.POSITIVE_INFINITY);
@@ -146,7 +151,11 @@ final class BranchProtection {
     private static Branch branch(Spot spot, DumpLoad dump, Devices.@Nullable Placed placed) {
         if (placed == null) {
             return new Branch(
-                    spot.path(), spot.si(dump.fuse()), DeviceKind.FUSE, false, Arg.of("device", "the fuse of its branch"));
+                    spot.path(),
+                    spot.si(dump.fuse()),
+                    DeviceKind.FUSE,
+                    false,
+                    Arg.of("device", "the fuse of its branch"));
         }
         return new Branch(
                 placed.path() + "/rated-current",

@@ -25,12 +25,14 @@ final class BreakerFrequency {
                     "protection/frequency",
                     WARNING,
                     "a breaker between alternator and bridge at the frequency it meets there")
-            .why("A breaker is made for 50 and 60 Hz. A machine of many poles makes several hundred: its coil trips at a higher"
-                    + " current, its metal heats, and what it still breaks nobody but its maker can say.")
+            .why(
+                    "A breaker is made for 50 and 60 Hz. A machine of many poles makes several hundred: its coil trips at a higher"
+                            + " current, its metal heats, and what it still breaks nobody but its maker can say.")
             .formula("f = p n ≤ highest frequency the maker names")
             .judged("running, the nozzle set that turns fastest")
-            .source("IEC 60898-1 clause 1: 50 Hz and 60 Hz; trip factors 1.1, 1.2, 1.5 at 100, 200, 400 Hz by makers (from"
-                    + " memory)")
+            .source(
+                    "IEC 60898-1 clause 1: 50 Hz and 60 Hz; trip factors 1.1, 1.2, 1.5 at 100, 200, 400 Hz by makers (from"
+                            + " memory)")
             .passes("made-for-it", "{device} meets {value}; it is made for {limit}.")
             .fails("too-high", "{device} meets {value}; it is made for {limit}.")
             .notApplicable("none", "Not judged: no breaker sits between alternator and bridge.")
@@ -53,7 +55,8 @@ final class BreakerFrequency {
         }
         Running worst = Worst.most(j.solved().running(), r -> r.operatingPoint().frequency());
         return j.each(breakers, breaker -> {
-            Spot spot = j.at(breaker.path() + "/highest-frequency").during(worst).with(breaker.name());
+            Spot spot =
+                    j.at(breaker.path() + "/highest-frequency").during(worst).with(breaker.name());
             return spot.atMost(
                     worst.operatingPoint().frequency(), spot.si(breaker.device().highestFrequency()), FREQUENCY);
         });

@@ -17,12 +17,14 @@ final class BreakerPolarity {
 
     static final Rule RULE = Rule.of(
                     "protection/polarity", ERROR, "breakers that break one way only, where current goes both ways")
-            .why("A breaker with marked poles blows its arc into the chamber with a magnet. When the current turns, the magnet"
-                    + " blows the arc the other way and the breaker burns. Between turbine and battery the charge flows one"
-                    + " way and the battery's fault current the other.")
+            .why(
+                    "A breaker with marked poles blows its arc into the chamber with a magnet. When the current turns, the magnet"
+                            + " blows the arc the other way and the breaker burns. Between turbine and battery the charge flows one"
+                            + " way and the battery's fault current the other.")
             .formula("no breaker bound to its polarity between alternator and battery, as stated")
             .judged("running, and a short circuit on the turbine's side, fed by the battery")
-            .source("IEC 60947-2: makers mark breakers that are bound to a polarity; makers' instructions (from memory)")
+            .source(
+                    "IEC 60947-2: makers mark breakers that are bound to a polarity; makers' instructions (from memory)")
             .passes("both-ways", "{device} breaks current that flows either way.")
             .fails(
                     "one-way",
@@ -31,7 +33,10 @@ final class BreakerPolarity {
             .fails("alternating", "{device} breaks current that flows one way only; here it alternates.")
             .notApplicable("none", "Not judged: no breaker sits between the turbine and the battery.")
             .judgeAll(BreakerPolarity::judge)
-            .wayOut("either-way", "A breaker for direct current that is not bound to a polarity.", FieldChanges.to(false))
+            .wayOut(
+                    "either-way",
+                    "A breaker for direct current that is not bound to a polarity.",
+                    FieldChanges.to(false))
             .build();
 
     private BreakerPolarity() {}

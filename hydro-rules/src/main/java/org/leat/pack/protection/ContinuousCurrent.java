@@ -32,13 +32,16 @@ final class ContinuousCurrent {
                     WARNING,
                     "fuses and breakers that carry the turbine's current day and night")
             .canFailAs(ERROR)
-            .why("A stream never stops. A fuse or breaker at nearly its rating, in a box with others, ages and opens one"
-                    + " day for no fault at all, and lets the turbine go.")
+            .why(
+                    "A stream never stops. A fuse or breaker at nearly its rating, in a box with others, ages and opens one"
+                            + " day for no fault at all, and lets the turbine go.")
             .formula("I_n ≥ factor · I_B; I_n ≥ I_B where it is listed for all of its rating")
-            .judged("running on the nozzle set with most current; an error where what is left joined to the turbine does not"
-                    + " stand that the device opens")
-            .source("NEC 210.20(A) and 215.3: loads of three hours and more (read in a maker's bulletin); IEC 60364 has no"
-                    + " such rule")
+            .judged(
+                    "running on the nozzle set with most current; an error where what is left joined to the turbine does not"
+                            + " stand that the device opens")
+            .source(
+                    "NEC 210.20(A) and 215.3: loads of three hours and more (read in a maker's bulletin); IEC 60364 has no"
+                            + " such rule")
             .limit("factor", RATIO, 1.25, "", "NEC 210.20(A) and 215.3")
             .passes("room", "{device} of {value} carries {current} day and night; that takes {limit}.")
             .fails("tired", "{device} of {value} carries {current} day and night; that takes {limit}.")
@@ -46,6 +49,7 @@ final class ContinuousCurrent {
                     "lets-go",
                     "{device} of {value} carries {current} day and night; that takes {limit}, and when it opens more voltage"
                             + " follows than what is joined to the turbine stands.")
+            .open("no-run", "Cannot be judged: {device} sits in no run that the design names.")
             .notApplicable("none", "Not judged: no fuse or breaker carries the turbine's current.")
             .judgeAll(ContinuousCurrent::judge)
             .wayOut("larger", "A device of {rating}.", ContinuousCurrent::larger)
@@ -70,12 +74,13 @@ final class ContinuousCurrent {
 
     private static Outcome judge(Judgement j, Devices.Placed device) {
         Spot at = j.at(device.path() + "/rated-current");
-        CableDuty duty = at.given(
-                "/cables",
-                j.solved().cableDuties().stream()
-                        .filter(d -> device.sitsIn(j.design().cables().get(d.cable().index())))
-                        .findFirst()
-                        .orElse(null));
+        CableDuty duty = j.solved().cableDuties().stream()
+                .filter(d -> device.sitsIn(cable(j, d.cable())))
+                .findFirst()
+                .orElse(null);
+        if (duty == null) {
+            return at.with(device.name()).open("/cables", "no-run");
+        }
         CableDuty.Carries carries = RunCapacity.carries(at, duty);
         boolean listed = Boolean.TRUE.equals(device.device().listedAtFullLoad());
         double least = (listed ? 1 : j.limit("factor").value()) * carries.current();

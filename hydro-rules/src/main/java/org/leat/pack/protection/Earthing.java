@@ -19,10 +19,12 @@ final class Earthing {
 
     static final Rule RULE = Rule.of("protection/earthing", WARNING, "earthing of frame and of one pole")
             .canFailAs(ERROR)
-            .why("A frame that is not bonded can become live unseen. Whether a pole is earthed, and where, is settled by"
-                    + " the local code; two earthed points make a current path through the ground.")
+            .why(
+                    "A frame that is not bonded can become live unseen. Whether a pole is earthed, and where, is settled by"
+                            + " the local code; two earthed points make a current path through the ground.")
             .formula("frame bonded, an error above extra-low voltage; one pole earthed at one point, or knowingly none")
-            .judged("as built; the highest lasting bus voltage and the voltage between the alternator's leads, of any case")
+            .judged(
+                    "as built; the highest lasting bus voltage and the voltage between the alternator's leads, of any case")
             .source("IEC 60364-5-54 and IEC 60364-4-41, 411.3.1 (from memory); the local code goes before")
             .limit("extra-low", VOLTAGE, 120, "V", "IEC 60364-4-41 cl. 414")
             .limit("extra-low-alternating", VOLTAGE, 50, "V", "IEC 60364-4-41 cl. 414")

@@ -74,7 +74,8 @@ final class TurbineNotFusedOpen {
         if (!onTheWay(device) || device.joins(Place.ALTERNATOR) || dumpHolds(j)) {
             return false;
         }
-        double volts = Worst.most(j.solved().loadLost(), LoadLost::directVoltage).directVoltage();
+        double volts =
+                Worst.most(j.solved().loadLost(), LoadLost::directVoltage).directVoltage();
         return parts(j, device).stream()
                 .anyMatch(part -> part.rating() instanceof Amount.Known stands && volts > stands.value());
     }
