@@ -44,7 +44,7 @@ public record HighestPressure(Amount pressure, String during, boolean rejoined) 
 
     private HighestPressure or(HighestPressure other, DoublePredicate holds) {
         int rank = Integer.compare(other.rank(holds), rank(holds));
-        return rank > 0 || rank == 0 && other.pressure.or(0) > pressure.or(0) ? other : this;
+        return rank > 0 || (rank == 0 && other.pressure.or(0) > pressure.or(0)) ? other : this;
     }
 
     private int rank(DoublePredicate holds) {
