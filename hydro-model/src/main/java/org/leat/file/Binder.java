@@ -264,6 +264,10 @@ final class Binder {
             known.add(0, "kind");
         }
         Position at = map.keys().getOrDefault(key, map.at());
+        if (problems.full()) {
+            problems.add(ProblemKind.UNKNOWN_FIELD, at, path, key, "");
+            return "";
+        }
         String meant = FieldSlips.meant(key, known);
         String nearest = meant.isEmpty() ? Names.nearest(key, known) : meant;
         String cure = FieldSlips.cure(shape.type(), key, map.fields().get(key));

@@ -1,7 +1,6 @@
 package org.leat.file;
 
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -73,14 +72,12 @@ public final class Names {
         return begun.isEmpty() || least <= 1 ? best : begun;
     }
 
-    /** {@return the shortest known name that begins with what was given, or empty} */
+    /** {@return the one known name that begins with what was given; empty where none or several do} */
     private static String begun(String given, Collection<String> known) {
-        return given.length() < SHORTEST_BEGINNING
-                ? ""
-                : known.stream()
-                        .filter(name -> name.startsWith(given))
-                        .min(Comparator.comparing(String::length).thenComparing(Comparator.naturalOrder()))
-                        .orElse("");
+        List<String> begun = given.length() < SHORTEST_BEGINNING
+                ? List.of()
+                : known.stream().filter(name -> name.startsWith(given)).limit(2).toList();
+        return begun.size() == 1 ? begun.get(0) : "";
     }
 
     /** Whether a word of one is the contrary of a word of the other: a slip of the fingers does not make one of the other. */

@@ -63,7 +63,7 @@ final class Scalars {
 
     private Object fail(ProblemKind kind, Node.Scalar node, String path, ValueType type) {
         String cells = path.endsWith("/cells-in-series") ? FieldSlips.cells(node.text()) : "";
-        String cure = cells.isEmpty() ? Cure.plain(type, node.text()) : cells;
+        String cure = problems.full() ? "" : cells.isEmpty() ? Cure.plain(type, node.text()) : cells;
         problems.add(kind, node.at(), path, node.text(), type.label(), cure, List.of());
         return Binder.Failed.ONE;
     }
@@ -79,7 +79,7 @@ final class Scalars {
         }
         List<String> words = List.copyOf(type.words().keySet());
         problems.add(
-                ProblemKind.UNKNOWN_WORD, node.at(), path, text, "one of the words", Names.nearest(text, words), words);
+                ProblemKind.UNKNOWN_WORD, node.at(), path, text, "one of the words", problems.full() ? "" : Names.nearest(text, words), words);
         return Binder.Failed.ONE;
     }
 
@@ -153,7 +153,7 @@ final class Scalars {
             String hint = why == ProblemKind.WRONG_UNIT ? measured(text) : "";
             if (hint.isEmpty()) {
                 why = why == ProblemKind.WRONG_UNIT ? ProblemKind.UNKNOWN_UNIT : why;
-                hint = Cure.quantity(text, kind, type.measured());
+                hint = problems.full() ? "" : Cure.quantity(text, kind, type.measured());
             }
             List<String> choices = switch (why) {
                 case NO_UNIT, UNKNOWN_UNIT, WRONG_UNIT, NOT_A_QUANTITY -> refused.fitting();

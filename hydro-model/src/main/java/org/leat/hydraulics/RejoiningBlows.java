@@ -1,5 +1,6 @@
 package org.leat.hydraulics;
 
+import java.util.Arrays;
 import java.util.List;
 import org.leat.law.Answer;
 
@@ -76,6 +77,17 @@ public final class RejoiningBlows {
         double most = met.stream().mapToDouble(head -> head).max().orElse(Double.NEGATIVE_INFINITY);
         double least = met.stream().mapToDouble(head -> head).min().orElse(most);
         return new Peak(most, met.isEmpty() ? 0 : most - least);
+    }
+
+    /** {@return highest pressure head, m, that each grid reaches in a section in one of some blows} Minus infinity where one has none. */
+    public double agreed(int section, Blow... blows) {
+        return grids.stream()
+                .mapToDouble(g -> Arrays.stream(blows)
+                        .mapToDouble(blow -> g.highest(section, blow.from, blow.to))
+                        .max()
+                        .orElse(Double.NEGATIVE_INFINITY))
+                .min()
+                .orElseThrow();
     }
 
     /** {@return the blow that is judged highest in a section} */

@@ -26,6 +26,9 @@ final class Everything {
                 + cases.shut().nodes().size();
         for (Closing closing : cases.closing()) {
             asked += closing.surge() == null ? 0 : 1;
+            for (int i = 0; i < closing.sections().size(); i++) {
+                asked += closing.peak(i).rejoined() ? 1 : 0;
+            }
         }
         asked += cases.pressureProfile().points().size()
                 + cases.loadLost().size()

@@ -108,7 +108,7 @@ record DeclaredWay(String message, Search search, List<Changes> inTurn) {
     private static Set<Identity> bad(List<Outcome> outcomes) {
         Set<Identity> bad = new LinkedHashSet<>();
         for (Outcome outcome : outcomes) {
-            if (outcome.kind() == Kind.FAIL || outcome.kind() == Kind.OPEN) {
+            if (outcome.kind() == Kind.FAIL || outcome.kind() == Kind.OPEN || outcome.kind() == Kind.REVIEW) {
                 bad.add(outcome.identity());
             }
         }

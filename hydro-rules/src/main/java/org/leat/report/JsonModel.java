@@ -136,6 +136,7 @@ final class JsonModel {
     record PressureEntry(
             @Nullable String highestDuring,
             @Nullable String lowestDuring,
+            boolean columnRejoins,
             @Nullable String notTheLastWord,
             List<PressurePoint> points) {}
 

@@ -248,6 +248,7 @@ final class JsonShapes {
         return new JsonModel.PressureEntry(
                 profile.highestDuring(),
                 profile.lowestDuring(),
+                profile.rejoined(),
                 parts == null ? null : parts.reason(),
                 profile.points().stream()
                         .map(p -> new JsonModel.PressurePoint(

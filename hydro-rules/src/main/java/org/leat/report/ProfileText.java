@@ -36,7 +36,8 @@ final class ProfileText {
         }
         List<String> lines = new ArrayList<>(table.lines());
         if (profile.highestDuring() != null && profile.lowestDuring() != null) {
-            lines.add("highest in " + Plainly.of(profile.highestDuring()) + ", lowest in "
+            String how = profile.rejoined() ? ", as the water column, having parted, rejoins" : "";
+            lines.add("highest in " + Plainly.of(profile.highestDuring()) + how + ", lowest in "
                     + Plainly.of(profile.lowestDuring()));
         }
         Amount.Unknown parts = profile.parts();

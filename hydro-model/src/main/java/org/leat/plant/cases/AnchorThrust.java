@@ -1,6 +1,7 @@
 package org.leat.plant.cases;
 
 import java.util.List;
+import java.util.function.DoublePredicate;
 import org.leat.design.Fitting;
 import org.leat.design.Section;
 import org.leat.hydraulics.BendThrust;
@@ -15,23 +16,38 @@ import org.leat.quantity.Si;
  * @param force N; unknown where a pressure is
  * @param section in which the bend lies, or which ends at the nozzles; "" where nothing pushes
  * @param during id of the case; "" where nothing pushes
+ * @param rejoined whether it is the blow of a water column that parted and rejoins
  */
-public record AnchorThrust(Amount force, String section, String during) {
+public record AnchorThrust(Amount force, String section, String during, boolean rejoined) {
 
-    /** {@return the greatest thrust} There is a set that runs. */
-    public static AnchorThrust greatest(Cases cases, List<Section> sections) {
-        AnchorThrust greatest = new AnchorThrust(Amount.of(0), "", "");
+    private static final double ANY_PRESSURE = 1e5;
+
+    /**
+     * {@return the greatest thrust; one that is too much before one that is not known} There is a set that runs.
+     *
+     * @param held by each anchor, N
+     */
+    public static AnchorThrust greatest(Cases cases, List<Section> sections, double held) {
+        AnchorThrust greatest = new AnchorThrust(Amount.of(0), "", "", false);
+        AnchorThrust unknown = null;
         for (int i = 0; i < sections.size(); i++) {
-            HighestPressure highest = HighestPressure.of(cases, i);
+            if (force(cases, sections, i, ANY_PRESSURE) == 0) {
+                continue;
+            }
+            int index = i;
+            DoublePredicate holds = p -> force(cases, sections, index, Math.max(0, p)) <= held;
+            HighestPressure highest = HighestPressure.of(cases, i, holds);
             if (!(highest.pressure() instanceof Amount.Known pressure)) {
-                return new AnchorThrust(highest.pressure(), "", "");
+                unknown = new AnchorThrust(highest.pressure(), "", highest.during(), false);
+                continue;
             }
             double force = force(cases, sections, i, Math.max(0, pressure.value()));
             if (force > greatest.force().or(0)) {
-                greatest = new AnchorThrust(Amount.of(force), sections.get(i).name(), highest.during());
+                String name = sections.get(i).name();
+                greatest = new AnchorThrust(Amount.of(force), name, highest.during(), highest.rejoined());
             }
         }
-        return greatest;
+        return unknown == null || greatest.force().or(0) > held ? greatest : unknown;
     }
 
     private static double force(Cases cases, List<Section> sections, int index, double pressure) {

@@ -9,17 +9,19 @@ import org.leat.lazy.Once;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.NozzleGroup;
 import org.leat.plant.numbers.ValveNumbers;
+import org.leat.plant.solve.Rejoining;
 import org.leat.plant.solve.Surge;
 
 /**
  * The flow of one nozzle set stopped, at the nozzles or at the intake. Immutable; the method of characteristics runs when
  * first asked for, and once.
  *
- * <p>The highest pressures are the larger of two models. The closed form (Joukowsky within 2L/a above the intake's level, so
+ * <p>The highest pressures are the larger of two models, and of a third. The closed form (Joukowsky within 2L/a above the intake's level, so
  * that line packing is in it; Michaud beyond, with the {@link #effectiveTime} in which the valve stops the flow) can be followed by
  * hand and bounds a stop in one pipe, a slow one as long as a V0/(g H) is 2 or less. Else the method of characteristics is asked
- * too, which is void once the water column parts: what it says before counts.
- * Which of the two gave a section's pressure is told by {@link #model}.
+ * too, which is void once the water column parts: what it says before counts. Where it parts after a stop at the nozzles, the blow of
+ * its rejoining is asked of gas cavities: {@link #peak}.
+ * Which of them gave a section's pressure is told by {@link #model}.
  */
 public final class Closing implements Situation {
 
@@ -33,6 +35,8 @@ public final class Closing implements Situation {
     private final List<Amount> closedForm;
     private final boolean bounds;
     private final @Nullable Once<Surge> surge;
+    private final @Nullable Once<Rejoining> rejoining;
+    private final boolean damped;
 
     Closing(
             NozzleGroup nozzles,
@@ -43,7 +47,9 @@ public final class Closing implements Situation {
             Amount surgeHead,
             List<Amount> closedForm,
             boolean bounds,
-            @Nullable Once<Surge> surge) {
+            @Nullable Once<Surge> surge,
+            @Nullable Once<Rejoining> rejoining,
+            boolean damped) {
         this.nozzles = nozzles;
         this.cause = cause;
         this.stop = stop;
@@ -54,6 +60,8 @@ public final class Closing implements Situation {
         this.closedForm = List.copyOf(closedForm);
         this.bounds = bounds;
         this.surge = surge;
+        this.rejoining = rejoining;
+        this.damped = damped;
     }
 
     /** What stops the water. */
@@ -80,7 +88,9 @@ public final class Closing implements Situation {
         /** Joukowsky, or Michaud, above the intake's level. */
         CLOSED_FORM,
         /** waves followed along the pipe in time. */
-        CHARACTERISTICS
+        CHARACTERISTICS,
+        /** gas cavities along the pipe: the blow of a column that parted and rejoins. */
+        REJOINING
     }
 
     /** {@return the set that was open} */
@@ -145,8 +155,8 @@ public final class Closing implements Situation {
     }
 
     /**
-     * {@return highest pressure in each section by the model that gives more, in order, Pa; unknown where a wave speed is}
-     * Where {@link #parts} is not null a closing column may surpass it: it can then prove a pipe too weak, not strong enough.
+     * {@return highest pressure in each section before a parted column rejoins, by the model that gives more, in order, Pa; unknown
+     * where a wave speed is} Where {@link #parts} is not null it can prove a pipe too weak, not strong enough: see {@link #peak}.
      */
     public List<Amount> sections() {
         Surge run = bounding();
@@ -167,8 +177,22 @@ public final class Closing implements Situation {
         return run == null || !run.highestHolds() ? null : run;
     }
 
+    /**
+     * {@return the highest pressure of a section, the blow of a column that parts and rejoins included} The gas cavities run when
+     * first needed, and once.
+     */
+    public StopPeak peak(int section) {
+        Amount before = sections().get(section);
+        return parts() == null || rejoining == null
+                ? StopPeak.whole(before)
+                : StopPeak.parted(before, rejoining.get(), section, bounding() != null || bounds, damped);
+    }
+
     /** {@return the model that gives the highest pressure of a section} */
     public Model model(int section) {
+        if (peak(section).rejoined()) {
+            return Model.REJOINING;
+        }
         Surge run = bounding();
         return run != null
                         && closedForm.get(section) instanceof Amount.Known closed

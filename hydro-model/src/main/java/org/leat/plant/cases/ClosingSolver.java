@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.leat.catalogue.PipeMaterial;
 import org.leat.hydraulics.Joukowsky;
 import org.leat.hydraulics.LowerEnd;
 import org.leat.hydraulics.NozzleOpening;
@@ -99,7 +100,7 @@ final class ClosingSolver {
         double change = stopped / numbers.penstock().last().area();
         if (!(critical() instanceof Amount.Known critical)) {
             Amount unknown = critical();
-            return new Closing(nozzles, cause, stop, unknown, change, unknown, everywhere(unknown), false, null);
+            return new Closing(nozzles, cause, stop, unknown, change, unknown, everywhere(unknown), false, null, null, false);
         }
         double fastest = 0;
         double momentum = 0;
@@ -120,10 +121,32 @@ final class ClosingSolver {
             highest.add(Amount.of(standing(lowest(section)) + weight * surge * share));
         }
         boolean bounds = highest.size() == 1 && (!slow || stop.followedByFlow(fastest));
-        return new Closing(nozzles, cause, stop, critical, change, Amount.of(surge), highest, bounds, new Once<>(() -> {
-            double time = waves.get().followed(stop.time());
-            return waves.get().atNozzles(new LowerEnd.Nozzles(stop.opening(time)), time);
-        }));
+        return new Closing(
+                nozzles,
+                cause,
+                stop,
+                critical,
+                change,
+                Amount.of(surge),
+                highest,
+                bounds,
+                new Once<>(() -> {
+                    double time = waves.get().followed(stop.time());
+                    return waves.get().atNozzles(new LowerEnd.Nozzles(stop.opening(time)), time);
+                }),
+                new Once<>(() -> waves.get()
+                        .rejoining(stop.opening(waves.get().followedToParting(stop.time())), stopped)),
+                damped());
+    }
+
+    /** Whether the wall damps later blows more than friction does: most of the line is polyethylene. */
+    private boolean damped() {
+        double length = 0;
+        for (SectionNumbers section : numbers.penstock().sections()) {
+            PipeMaterial material = section.material();
+            length += material == PipeMaterial.PE80 || material == PipeMaterial.PE100 ? section.length() : 0;
+        }
+        return length > numbers.penstock().length() / 2;
     }
 
     /** Shut at the top, the pressure rises nowhere above the standing one as long as the column holds. */
@@ -149,7 +172,9 @@ final class ClosingSolver {
                             double time = waves.get().followed(stop.effectiveTime());
                             UpperEnd upper = vented ? new UpperEnd.ShuttingVented(time) : new UpperEnd.Shutting(time);
                             return waves.get().atIntake(upper, open, time);
-                        }));
+                        }),
+                null,
+                false);
     }
 
     /** 2 L/a of the whole penstock, s; unknown where a wave speed is. */

@@ -2,6 +2,7 @@ package org.leat.plant.cases;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.leat.law.Gravity;
 import org.leat.plant.numbers.Amount;
@@ -15,16 +16,18 @@ import org.leat.plant.solve.Surge;
  *
  * @param highestDuring id of the stop at the nozzles that presses most; null where no wave speed is known
  * @param lowestDuring id of the stop that sucks most; null where no wave speed is known
+ * @param rejoined whether the highest pressure is that of the water column as it rejoins after it has parted
  * @param parts why the extremes are not the last word: the water column parts in one of the two; null where it holds
  * @param points at the intake and at each section's end, from the intake down
  */
 public record PressureProfile(
         @Nullable String highestDuring,
         @Nullable String lowestDuring,
+        boolean rejoined,
         Amount.@Nullable Unknown parts,
         List<Point> points) {
     /** Of a plant that could not be solved. */
-    public static final PressureProfile NONE = new PressureProfile(null, null, null, List.of());
+    public static final PressureProfile NONE = new PressureProfile(null, null, false, null, List.of());
 
     public PressureProfile {
         points = List.copyOf(points);
@@ -85,20 +88,43 @@ public record PressureProfile(
                     standing.elevation(),
                     standing.pressure(),
                     built.water().nodes().get(i).pressure(),
-                    pressing == null ? unknown : Amount.of(highest(pressing, numbers, standing, i)),
+                    pressing == null ? unknown : highest(pressing, numbers, standing, i),
                     sucking == null ? unknown : lowest(sucking, i),
                     numbers.penstock().sections().get(Math.max(0, i - 1)).ratingHot()));
         }
-        Amount.Unknown parts = pressing == null || pressing.parts() == null
-                ? sucking == null ? null : sucking.parts()
-                : pressing.parts();
+        Amount.Unknown parts = pressing == null ? null : unknown(pressing);
         return new PressureProfile(
-                pressing == null ? null : pressing.id(), sucking == null ? null : sucking.id(), parts, points);
+                pressing == null ? null : pressing.id(),
+                sucking == null ? null : sucking.id(),
+                pressing != null && rejoined(pressing),
+                parts != null || sucking == null ? parts : sucking.parts(),
+                points);
+    }
+
+    /** Whether what makes the highest pressure of a stop anywhere is a rejoined column. */
+    private static boolean rejoined(Closing stop) {
+        double top = top(stop);
+        return places(stop)
+                .mapToObj(stop::peak)
+                .anyMatch(peak -> peak.rejoined() && peak.highest().or(Double.POSITIVE_INFINITY) >= top);
+    }
+
+    private static Amount.@Nullable Unknown unknown(Closing stop) {
+        return places(stop)
+                .mapToObj(i -> stop.peak(i).highest())
+                .filter(Amount.Unknown.class::isInstance)
+                .map(Amount.Unknown.class::cast)
+                .findFirst()
+                .orElse(null);
+    }
+
+    private static IntStream places(Closing stop) {
+        return IntStream.range(0, stop.sections().size());
     }
 
     private static double top(Closing stop) {
-        return stop.sections().stream()
-                .mapToDouble(section -> section.or(0))
+        return places(stop)
+                .mapToDouble(i -> stop.peak(i).highest().or(Double.POSITIVE_INFINITY))
                 .max()
                 .orElse(0);
     }
@@ -108,8 +134,19 @@ public record PressureProfile(
         return other == null || surge.deepest().lowest() < other.deepest().lowest();
     }
 
-    /** The larger of the two models, as in {@link Closing#sections}; at the open intake that of the waves. */
-    private static double highest(Closing stop, PlantNumbers numbers, NodePressure standing, int point) {
+    /**
+     * The larger of the models, as in {@link Closing#peak}: of a rejoined column the highest in the section that ends here; at the open
+     * intake that of the waves.
+     */
+    private static Amount highest(Closing stop, PlantNumbers numbers, NodePressure standing, int point) {
+        double before = before(stop, numbers, standing, point);
+        StopPeak peak = stop.peak(Math.max(0, point - 1));
+        return point == 0 || !peak.rejoined()
+                ? Amount.of(before)
+                : peak.highest().map(rejoining -> Math.max(before, rejoining));
+    }
+
+    private static double before(Closing stop, PlantNumbers numbers, NodePressure standing, int point) {
         Surge surge = stop.surge();
         double waves = surge == null || !(surge.highestHolds() || point == 0)
                 ? standing.pressure()

@@ -87,11 +87,7 @@ final class PlantWords {
                     "allowed for a surge at its hottest wall",
                     s -> s.numbers().surgeRatingHot())
             .amount("waveSpeed", SPEED, "of pressure", s -> s.numbers().waveSpeed())
-            .of(
-                    "staticPressure",
-                    PRESSURE,
-                    "highest, all nozzles shut, water cold",
-                    InPlant::staticPressure)
+            .of("staticPressure", PRESSURE, "highest, all nozzles shut, water cold", InPlant::staticPressure)
             .of("velocity", SPEED, "fastest of the nozzle sets, running", InPlant::velocity)
             .of(
                     "frictionLoss",
@@ -324,10 +320,7 @@ final class PlantWords {
             solved(plant);
             List<Amount> all = new ArrayList<>();
             for (Closing stop : plant.solve().closing()) {
-                if (stop.parts() != null) {
-                    return stop.parts();
-                }
-                all.add(stop.sections().get(index));
+                all.add(stop.peak(index).highest());
             }
             return highest(all);
         }

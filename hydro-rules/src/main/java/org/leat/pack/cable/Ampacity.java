@@ -9,6 +9,7 @@ import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.pack.kit.Conductors;
+import org.leat.pack.kit.RunCapacity;
 import org.leat.pack.kit.Runs;
 import org.leat.plant.cases.CableDuty;
 

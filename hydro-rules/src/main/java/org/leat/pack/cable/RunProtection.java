@@ -20,6 +20,7 @@ import org.leat.design.ProtectiveDevice;
 import org.leat.design.ProtectiveDeviceBuilder;
 import org.leat.pack.kit.Devices;
 import org.leat.pack.kit.FieldChanges;
+import org.leat.pack.kit.RunCapacity;
 import org.leat.pack.kit.Runs;
 import org.leat.plant.cases.CableDuty;
 import org.leat.plant.numbers.CableNumbers;

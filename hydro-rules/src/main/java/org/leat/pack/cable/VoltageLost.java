@@ -13,6 +13,7 @@ import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.Place;
 import org.leat.pack.kit.Conductors;
+import org.leat.pack.kit.RunCapacity;
 import org.leat.pack.kit.Runs;
 import org.leat.plant.cases.CableDuty;
 

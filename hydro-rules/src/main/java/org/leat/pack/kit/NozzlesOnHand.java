@@ -3,6 +3,7 @@ package org.leat.pack.kit;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
@@ -17,6 +18,12 @@ public final class NozzlesOnHand {
 
     /** What {@link #smaller} says. */
     public static final String NONE_LARGER = "Nozzles of {bore:mm} in every open position, none larger on hand.";
+
+    /** What {@link #more} says. */
+    public static final String MORE = "{count} nozzles of {bore:mm}, none larger on hand: one of them plugged stops less of the water.";
+
+    /** Jets round one wheel at most: common practice. */
+    private static final int MOST_JETS = 6;
 
     private static final double SAME = 1e-6;
     private static final double HALF_MILLIMETRE = 0.0005;
@@ -50,6 +57,20 @@ public final class NozzlesOnHand {
         return candidate.and("/nozzles/available", kept);
     }
 
+    /** {@return candidates with more nozzles, of no more area together; told with {@code count} and {@code bore}} */
+    public static Stream<Change> more(Judgement j) {
+        double area = bores(j).mapToDouble(bore -> bore * bore).sum();
+        int open = j.design().nozzles().open().size();
+        return IntStream.rangeClosed(open + 1, MOST_JETS).boxed().flatMap(count -> {
+            long halves = (long) Math.floor(Math.sqrt(area / count) / HALF_MILLIMETRE + SAME);
+            return halves < LEAST_HALF_MILLIMETRES ? Stream.empty() : Stream.of(jets(j, count, halves * HALF_MILLIMETRE));
+        });
+    }
+
+    private static Change jets(Judgement j, int count, double bore) {
+        return noneLarger(j, candidate(count, bore), bore).with("count", (long) count);
+    }
+
     /** {@return candidates with bores on hand above the smallest open, smallest first; told with {@code bore}} */
     public static Stream<Change> larger(Judgement j, Outcome.Fail failure) {
         double open = bores(j).min(Comparator.naturalOrder()).orElseThrow();
@@ -65,7 +86,10 @@ public final class NozzlesOnHand {
     }
 
     private static Change candidate(Judgement j, double bore) {
-        int positions = j.design().nozzles().open().size();
+        return candidate(j.design().nozzles().open().size(), bore);
+    }
+
+    private static Change candidate(int positions, double bore) {
         double millimetres = Math.rint(bore * 1e5) / 100;
         return Change.of("/nozzles/open", Collections.nCopies(positions, Si.quantity(millimetres, "mm", Length.class)))
                 .with("bore", bore, QuantityKind.LENGTH);

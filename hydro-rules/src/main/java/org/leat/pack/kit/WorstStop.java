@@ -2,14 +2,13 @@ package org.leat.pack.kit;
 
 import static org.leat.quantity.QuantityKind.PRESSURE;
 
-import java.util.List;
-import java.util.Objects;
 import java.util.OptionalDouble;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
 import org.leat.design.Safeguards;
 import org.leat.design.StopWater;
 import org.leat.plant.cases.Closing;
+import org.leat.plant.cases.StopPeak;
 import org.leat.plant.numbers.Amount;
 
 /**
@@ -17,31 +16,35 @@ import org.leat.plant.numbers.Amount;
  * what is not known, and that before any pass: it may be worse.
  *
  * @param closing the stop
- * @param pressure the highest, Pa; unknown where a wave speed is, or where the water column parts and what follows when it
- *     closes again can be more than any wave before
+ * @param pressure the highest, the blow of a water column that parts and rejoins included, Pa; unknown where a wave speed is, or where
+ *     what is computed of that blow does not tell whether the rating holds
  * @param rating what the section may see for a moment, Pa
+ * @param peak what is known of the pressure
  */
-public record WorstStop(Closing closing, Amount pressure, Amount rating) {
+public record WorstStop(Closing closing, Amount pressure, Amount rating, StopPeak peak) {
 
-    /** {@return the worst stop of a section; the plant is solved} Follows no waves that other stops already outdo. */
+    /** What is said of {@link StopPeak#DAMPED}; told with {@code allowed}. */
+    public static final String DAMPED = "The water column parts and rejoins. Up to the blow after the first cavity {allowed} is not"
+            + " exceeded; the blows after it exceed it in a computation that leaves out how polyethylene damps them. Somebody who can"
+            + " compute or measure that must look.";
+
+    /** {@return the worst stop of a section; the plant is solved} */
     public static WorstStop of(Judgement j, int section) {
         Amount rating = j.numbers().penstock().sections().get(section).surgeRatingHot();
-        List<WorstStop> stops = j.solved().closing().stream()
-                .map(closing -> new WorstStop(closing, closing.sections().get(section), rating))
-                .toList();
-        List<WorstStop> failing =
-                stops.stream().filter(stop -> stop.margin().orElse(0) < 0).toList();
-        if (!failing.isEmpty()) {
-            return Worst.least(failing, WorstStop::rank);
-        }
-        WorstStop worst = null;
-        for (WorstStop stop : stops) {
-            if (worst == null || worst.margin().isPresent()) {
-                WorstStop followed = stop.followed();
-                worst = worst == null || followed.rank() < worst.rank() ? followed : worst;
-            }
-        }
-        return Objects.requireNonNull(worst);
+        return Worst.least(
+                j.solved().closing().stream()
+                        .map(closing -> of(closing, section, rating))
+                        .toList(),
+                WorstStop::rank);
+    }
+
+    /** {@return one stop against what a section may see for a moment} */
+    public static WorstStop of(Closing closing, int section, Amount rating) {
+        StopPeak peak = closing.peak(section);
+        Amount pressure = rating instanceof Amount.Known allowed
+                ? peak.against(seen -> margin(seen, allowed.value()) >= 0)
+                : peak.highest();
+        return new WorstStop(closing, pressure, rating, peak);
     }
 
     /** {@return whether a valve is said to stop the water of several nozzles at once, but is not among the fittings} */
@@ -62,19 +65,16 @@ public record WorstStop(Closing closing, Amount pressure, Amount rating) {
     /** {@return what is left up to the rating, as a share of it, below zero beyond it; empty where one is not known} */
     public OptionalDouble margin() {
         return pressure instanceof Amount.Known seen && rating instanceof Amount.Known allowed
-                ? OptionalDouble.of(Comparison.atMost(seen.value(), allowed.value(), PRESSURE)
-                        .margin())
+                ? OptionalDouble.of(margin(seen.value(), allowed.value()))
                 : OptionalDouble.empty();
+    }
+
+    private static double margin(double seen, double allowed) {
+        return Comparison.atMost(seen, allowed, PRESSURE).margin();
     }
 
     private double rank() {
         OptionalDouble margin = margin();
         return margin.isEmpty() ? 0.5 : margin.getAsDouble() + (margin.getAsDouble() < 0 ? 0 : 1);
-    }
-
-    /** Of a stop that nobody times the first blow is judged. */
-    private WorstStop followed() {
-        Amount.Unknown parts = margin().isPresent() && timed(closing) ? closing.parts() : null;
-        return parts == null ? this : new WorstStop(closing, parts, rating);
     }
 }

@@ -16,8 +16,9 @@ import org.leat.check.Spot;
 import org.leat.design.Pipe;
 import org.leat.design.Section;
 import org.leat.pack.kit.PipeSizes;
-import org.leat.plant.cases.Cases;
+import org.leat.pack.kit.WorstStop;
 import org.leat.plant.cases.HighestPressure;
+import org.leat.plant.cases.StopPeak;
 import org.leat.plant.numbers.Amount;
 
 /** Hose in place of pipe: its burst pressure against the highest pressure of any case. */
@@ -28,7 +29,7 @@ final class HoseRating {
             .why("A hose bursts at a fold, a clamp or a place the sun has hardened, long before a new one on the test"
                     + " bench. A hose without marks is not a pressure hose.")
             .formula("burst pressure / highest pressure of any case")
-            .judged("standing, and the worst of every stop of the water")
+            .judged("standing, and the worst of every stop of the water, the blow of a parted column included")
             .source(COMMON_PRACTICE)
             .source("ISO 7751: ratios of burst to working pressure of hoses (from memory)")
             .limit("ratio", RATIO, 3, "", COMMON_PRACTICE)
@@ -37,6 +38,14 @@ final class HoseRating {
                     "too-weak",
                     "Hose {section} bursts at {value} times the {peak} it sees at the worst; good is {limit}"
                             + " times.")
+            .passes(
+                    "holds-rejoined",
+                    "Hose {section} bursts at {value} times the {peak} it sees at most as a parted water column rejoins.")
+            .fails(
+                    "rejoins-too-weak",
+                    "Hose {section} bursts at {value} times the {peak} it may see as the water column, parted by the worst stop,"
+                            + " rejoins; good is {limit} times.")
+            .review("damped", "Hose {section}: " + WorstStop.DAMPED)
             .notApplicable("no-hose", "No hose under pressure.")
             .judgeAll(HoseRating::judge)
             .advice("needed", "A hose marked to burst at {burst:bar} or more, or pipe.", HoseRating::needed)
@@ -45,7 +54,6 @@ final class HoseRating {
     private HoseRating() {}
 
     private static List<Outcome> judge(Judgement j) {
-        Cases cases = j.solved();
         List<Section> sections = j.design().penstock().sections();
         List<Integer> hoses = IntStream.range(0, sections.size())
                 .filter(i -> sections.get(i).pipe() instanceof Pipe.Hose)
@@ -53,26 +61,31 @@ final class HoseRating {
                 .toList();
         return hoses.isEmpty()
                 ? List.of(j.at("/penstock").says("no-hose"))
-                : j.each(hoses, i -> judge(j, i, (Pipe.Hose) sections.get(i).pipe(), HighestPressure.of(cases, i)));
+                : j.each(hoses, i -> judge(j, i, (Pipe.Hose) sections.get(i).pipe()));
     }
 
-    private static Outcome judge(Judgement j, int index, Pipe.Hose hose, HighestPressure highest) {
+    private static Outcome judge(Judgement j, int index, Pipe.Hose hose) {
         String path = PipeSizes.path(j.design(), index) + "/pipe";
         double burst = j.at(path).si(path + "/burst-pressure", hose.burstPressure());
-        Spot spot = j.at(path).during(highest.during());
+        double ratio = j.limit("ratio").value();
+        HighestPressure highest = HighestPressure.of(j.solved(), index, p -> p <= 0 || burst / p >= ratio);
+        String name = j.numbers().penstock().sections().get(index).name();
+        Spot spot = j.at(path).during(highest.during()).with("section", name);
+        if (highest.pressure().equals(StopPeak.DAMPED)) {
+            return spot.with("allowed", burst / ratio, PRESSURE).says("damped");
+        }
         double peak = spot.known(highest.pressure());
-        return peak > 0
-                ? spot.with(
-                                "section",
-                                j.numbers().penstock().sections().get(index).name())
-                        .with("peak", peak, PRESSURE)
-                        .atLeast(burst / peak, j.limit("ratio"))
-                : spot.says("no-hose");
+        if (peak <= 0) {
+            return spot.says("no-hose");
+        }
+        Spot told = highest.rejoined() ? spot.saying("holds-rejoined", "rejoins-too-weak") : spot;
+        return told.with("peak", peak, PRESSURE).atLeast(burst / peak, j.limit("ratio"));
     }
 
     private static Stream<Change> needed(Judgement j, Outcome.Fail failure) {
-        Amount highest =
-                HighestPressure.of(j.solved(), PipeSizes.of(j, failure)).pressure();
-        return Stream.of(Change.advice().with("burst", highest.or(0) * failure.limit(), PRESSURE));
+        HighestPressure highest = HighestPressure.of(j.solved(), PipeSizes.of(j, failure), p -> true);
+        return highest.pressure() instanceof Amount.Known most
+                ? Stream.of(Change.advice().with("burst", most.value() * failure.limit(), PRESSURE))
+                : Stream.empty();
     }
 }

@@ -15,9 +15,11 @@ import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
+import org.leat.pack.kit.NozzlesOnHand;
 import org.leat.pack.kit.PipeSizes;
 import org.leat.pack.kit.WorstStop;
 import org.leat.plant.cases.Closing;
+import org.leat.plant.cases.StopPeak;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.SectionNumbers;
 import org.leat.plant.numbers.ValveNumbers;
@@ -35,25 +37,39 @@ final class SurgePressure {
             .formula("within 2L/a: p = ρ g (intake level − elevation) + ρ a ΔV (Joukowsky);"
                     + " slower: Δh = 2 L ΔV / (g t_e) (Michaud), t_e the time in which"
                     + " the valve stops the flow: most of it goes in the last of its travel; waves followed in time where"
-                    + " this is no bound; limit = rating at the hottest wall · surge allowance")
+                    + " this is no bound; where the column parts and rejoins: gas cavities along the pipe on three grids, the largest"
+                    + " and their spread on top, at most the first blow + 2 ρ g (intake level − vapour head) in one pipe with a"
+                    + " surge up to twice the least head; limit = rating at the hottest wall · surge allowance")
             .judged(
                     "the worst of: valve shut by hand, nozzle shut, one nozzle plugged at once, on each nozzle set on hand;"
-                            + " of a plugged nozzle the first blow, not what follows where the water column parts")
+                            + " where the water column parts, the blows of its rejoining too")
             .source("Joukowsky 1898; Michaud 1878; Wylie and Streeter, Fluid Transients in Systems, ch. 1-2")
             .source(
                     "loss of valves part open: Weisbach, in King and Brater, Handbook of Hydraulics (from memory); Perry's"
                             + " Chemical Engineers' Handbook")
+            .source("column separation: Simpson and Wylie, J. Hydr. Eng. 117 (1991) 1310; Wylie, J. Fluids Eng. 106 (1984) 307"
+                    + " (both from memory)")
             .source("surge allowance: PE100+ Association technical guidance (PE), AWWA C906 and C900")
             .passes("holds", "Section {section} sees {value} at the worst stop; its pipe may see {limit} for a moment.")
             .fails(
                     "too-high",
                     "Section {section} sees {value} when the water is stopped in {time:s} ({surge:m} of"
                             + " hammer); its pipe may see {limit} for a moment.")
+            .passes(
+                    "holds-rejoined",
+                    "Section {section} sees {value} at most as its water column, parted by the worst stop, rejoins;"
+                            + " before that {first}. Its pipe may see {limit} for a moment.")
+            .fails(
+                    "rejoins-too-high",
+                    "Section {section} sees up to {value} as its water column, parted when the water is stopped in {time:s}, rejoins;"
+                            + " before that {first}. Its pipe may see {limit} for a moment.")
+            .review("damped", "Section {section}: " + WorstStop.DAMPED)
             .judgeAll(SurgePressure::judge)
             .leastWayOut(
                     "slower",
                     "Shut no faster than in {time:s}: a valve of many turns, not a lever.",
                     SurgePressure::slower)
+            .wayOut("more-nozzles", NozzlesOnHand.MORE, SurgePressure::moreNozzles)
             .wayOut("thicker", StrongerPipe.THICKER, StrongerPipe::thickerForRating)
             .wayOut("stronger-grade", StrongerPipe.STRONGER_GRADE, StrongerPipe::strongerGradeForRating)
             .lastAdvice("needed", "A pipe rated {rating:bar} at 20 °C.", SurgePressure::needed)
@@ -76,7 +92,14 @@ final class SurgePressure {
         Spot spot = at.during(stop.closing())
                 .with("surge", stop.closing().surgeHead().or(0), LENGTH)
                 .with("time", stop.closing().effectiveTime(), TIME);
-        return spot.atMost(spot.known(stop.pressure()), spot.known(stop.rating()), PRESSURE);
+        if (stop.pressure().equals(StopPeak.DAMPED)) {
+            return spot.with("allowed", spot.known(stop.rating()), PRESSURE).says("damped");
+        }
+        Spot told = stop.peak().rejoined(stop.pressure().or(0))
+                ? spot.with("first", spot.known(stop.peak().before()), PRESSURE)
+                        .saying("holds-rejoined", "rejoins-too-high")
+                : spot;
+        return told.atMost(told.known(stop.pressure()), told.known(stop.rating()), PRESSURE);
     }
 
     private static Stream<Change> slower(Judgement j, Outcome.Fail failure) {
@@ -102,18 +125,21 @@ final class SurgePressure {
         Amount rating = j.numbers().penstock().sections().get(section).surgeRatingHot();
         return j.solved().closing().stream()
                 .filter(closing -> closing.cause() == Closing.Cause.NOZZLE_PLUGGED)
-                .anyMatch(closing -> new WorstStop(closing, closing.sections().get(section), rating)
-                                .margin()
-                                .orElse(0)
-                        < 0);
+                .anyMatch(closing -> WorstStop.of(closing, section, rating).margin().orElse(0) < 0);
+    }
+
+    /** One of several nozzles plugged stops less of the water. */
+    private static Stream<Change> moreNozzles(Judgement j, Outcome.Fail failure) {
+        return plugFails(j, PipeSizes.of(j, failure)) ? NozzlesOnHand.more(j) : Stream.empty();
     }
 
     /** The rating at 20 °C that would do, by the ratio of what the pipe sees to what it may see. */
     private static Stream<Change> needed(Judgement j, Outcome.Fail failure) {
         Amount rating =
                 j.numbers().penstock().sections().get(PipeSizes.of(j, failure)).rating();
-        return rating instanceof Amount.Known known
-                ? Stream.of(Change.advice().with("rating", known.value() * failure.value() / failure.limit(), PRESSURE))
+        Amount seen = WorstStop.of(j, PipeSizes.of(j, failure)).peak().highest();
+        return rating instanceof Amount.Known known && seen instanceof Amount.Known most
+                ? Stream.of(Change.advice().with("rating", known.value() * most.value() / failure.limit(), PRESSURE))
                 : Stream.empty();
     }
 }

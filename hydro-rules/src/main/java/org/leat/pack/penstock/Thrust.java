@@ -10,8 +10,10 @@ import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
+import org.leat.pack.kit.WorstStop;
 import org.leat.plant.cases.AnchorThrust;
 import org.leat.plant.cases.Cases;
+import org.leat.plant.cases.StopPeak;
 
 /** Thrust at bends and at the end against what the anchors hold. */
 final class Thrust {
@@ -30,6 +32,15 @@ final class Thrust {
                     "not-held",
                     "The water pushes with {value} at section {place} in the worst stop; the anchors hold"
                             + " {limit}.")
+            .passes(
+                    "held-rejoined",
+                    "The water pushes with {value} at most at section {place}, as a parted water column rejoins; the anchors hold"
+                            + " {limit}.")
+            .fails(
+                    "rejoins-not-held",
+                    "The water pushes with {value} at section {place} as the water column, parted by the worst stop, rejoins; the"
+                            + " anchors hold {limit}.")
+            .review("damped", WorstStop.DAMPED)
             .judge(Thrust::judge)
             .wayOut("anchor", "Anchors at bends and end that hold {force} each.", Thrust::anchor)
             .build();
@@ -39,13 +50,20 @@ final class Thrust {
     private static Outcome judge(Judgement j) {
         Cases cases = j.solved();
         double held = j.at("/penstock").si(PATH, j.design().penstock().anchors());
-        AnchorThrust thrust = AnchorThrust.greatest(cases, j.design().penstock().sections());
+        AnchorThrust thrust = AnchorThrust.greatest(cases, j.design().penstock().sections(), held);
         Spot spot = j.at(PATH).during(thrust.during()).with("place", thrust.section());
+        if (thrust.force().equals(StopPeak.DAMPED)) {
+            return spot.with("allowed", held, FORCE).says("damped");
+        } else if (thrust.rejoined()) {
+            spot = spot.saying("held-rejoined", "rejoins-not-held");
+        }
         return spot.atMost(spot.known(thrust.force()), held, FORCE);
     }
 
     private static Stream<Change> anchor(Judgement j, Outcome.Fail failure) {
-        double force = Math.ceil(failure.value() / 100) * 100;
+        AnchorThrust most =
+                AnchorThrust.greatest(j.solved(), j.design().penstock().sections(), Double.MAX_VALUE);
+        double force = Math.ceil(most.force().or(failure.value()) / 100) * 100;
         return Stream.of(Change.of(PATH, newtons(force)).with("force", force, FORCE));
     }
 }

@@ -38,11 +38,12 @@ final class ShortTime {
             .why("Until the fuse opens the conductor takes all the heat of the fault. A thin cable behind a large fuse"
                     + " loses its insulation first; a current too small for the fuse goes on for ever.")
             .formula(
-                    "S ≥ I √t / k, I = V_full/(R_battery + loop); gG fuse: t = 0.1 s at 10 I_n and at the same I²t above, 5 s"
-                            + " down to 5 I_n; breaker: 0.1 s from the multiple of its curve, nothing sure below it")
+                    "S ≥ I √t / k, I = V_full/(R_battery + loop); gG fuse: t = 0.1 s at the gate of its rating and at the same I²t"
+                            + " above, 5 s down to the gate for 5 s; breaker: 0.1 s from the multiple of its curve, nothing sure below it")
             .judged("short circuit at the far end of each run at the battery")
             .source("IEC 60364-4-43 clause 434.5.2, k from table 43A")
-            .source("IEC 60269-1 gates of gG fuses: 0.1 s near 10 I_n, 5 s near 5 I_n (from memory)")
+            .source(
+                    "IEC 60269-1 gates of gG fuses by size: 50 A 250 A for 5 s and 610 A for 0.1 s, 200 A 1250 A and 3420 A (from memory)")
             .source(
                     "IEC 60898-1 table 7 and IEC 60898-2: instantaneous trip of curves B and C on direct current, Z and D in"
                             + " proportion, IEC 60947-2 (from memory)")

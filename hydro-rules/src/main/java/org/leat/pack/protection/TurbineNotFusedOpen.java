@@ -69,14 +69,27 @@ final class TurbineNotFusedOpen {
                 || (device.joins(Place.REGULATOR) && device.joins(Place.BATTERY));
     }
 
+    /** {@return whether it is known that what stays joined to the turbine does not stand that a device opens} */
+    static boolean breaksSomething(Judgement j, Devices.Placed device) {
+        if (!onTheWay(device) || device.joins(Place.ALTERNATOR) || dumpHolds(j)) {
+            return false;
+        }
+        double volts =
+                Worst.most(j.solved().loadLost(), LoadLost::directVoltage).directVoltage();
+        return parts(j, device).stream()
+                .anyMatch(part -> part.rating() instanceof Amount.Known stands && volts > stands.value());
+    }
+
+    private static boolean dumpHolds(Judgement j) {
+        return j.solved().batteryRemoved().stream().allMatch(removed -> removed.holder() == BusHolder.DUMP_LOAD);
+    }
+
     private static Outcome judge(Judgement j, Devices.Placed device, LoadLost worst) {
         Spot spot = j.at(device.path()).during(worst).with(device.name());
-        boolean dumpHolds =
-                j.solved().batteryRemoved().stream().allMatch(removed -> removed.holder() == BusHolder.DUMP_LOAD);
         if (device.joins(Place.ALTERNATOR)) {
             return spot.says("winding-alone");
         }
-        if (dumpHolds) {
+        if (dumpHolds(j)) {
             return spot.says("dump-holds");
         }
         List<Joined> parts = parts(j, device);
