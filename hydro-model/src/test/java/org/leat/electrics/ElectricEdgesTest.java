@@ -15,7 +15,12 @@ class ElectricEdgesTest {
 
     @ParameterizedTest
     @CsvSource({
-        "30, BARE_WET", "30.0001, BARE_DRY", "60, BARE_DRY", "60.0001, COVERED", "120, COVERED", "120.0001, LOW_VOLTAGE"
+        "30, BARE_WET",
+        "30.0001, BARE_DRY",
+        "60, BARE_DRY",
+        "60.0001, COVERED",
+        "120, COVERED",
+        "120.0001, LOW_VOLTAGE"
     })
     void a_limit_of_direct_voltage_belongs_to_the_band_below(double voltage, Band band) {
         assertThat(TouchVoltageLimits.ofDirect(voltage)).isEqualTo(band);
@@ -36,9 +41,12 @@ class ElectricEdgesTest {
     @Test
     void a_device_that_just_fits_protects() {
         assertThat(ProtectiveDeviceCoordination.of(16, 16, 16, 1.45).holds()).isTrue();
-        assertThat(ProtectiveDeviceCoordination.of(16.1, 16, 20, 1.45).carriesLoad()).isFalse();
-        assertThat(ProtectiveDeviceCoordination.of(10, 20.1, 20, 1.1).withinCapacity()).isFalse();
-        assertThat(ProtectiveDeviceCoordination.of(10, 20, 20, 1.6).opensInTime()).isFalse();
+        assertThat(ProtectiveDeviceCoordination.of(16.1, 16, 20, 1.45).carriesLoad())
+                .isFalse();
+        assertThat(ProtectiveDeviceCoordination.of(10, 20.1, 20, 1.1).withinCapacity())
+                .isFalse();
+        assertThat(ProtectiveDeviceCoordination.of(10, 20, 20, 1.6).opensInTime())
+                .isFalse();
         assertThat(ProtectiveDeviceCoordination.greatestRating(32, 1.6)).isCloseTo(29, within(1e-12));
         assertThat(ProtectiveDeviceCoordination.greatestRating(32, 1.2)).isEqualTo(32);
     }
@@ -56,7 +64,8 @@ class ElectricEdgesTest {
         }
         assertThat(greatest).isCloseTo(ShortCircuitTorque.peak(machine), within(1e-4));
         assertThat(ShortCircuitTorque.torque(machine, 0)).isZero();
-        assertThat(ShortCircuitTorque.inductance(10, 10 / Math.sqrt(2) / 0.2, 0.2, 100)).isCloseTo(0, within(1e-9));
+        assertThat(ShortCircuitTorque.inductance(10, 10 / Math.sqrt(2) / 0.2, 0.2, 100))
+                .isCloseTo(0, within(1e-9));
     }
 
     @Test

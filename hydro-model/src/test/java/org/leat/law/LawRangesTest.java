@@ -90,8 +90,7 @@ class LawRangesTest {
         laws.put("KindsvaterShen,head/crestHeight", x -> KindsvaterShen.fullyContracted(1, x, 1, 10));
         laws.put("KindsvaterShen,head/channelWidth", x -> KindsvaterShen.fullyContracted(1, x, 1, 1));
         laws.put("LaminarFriction,reynolds", LaminarFriction::frictionFactor);
-        laws.put(
-                "LossCoefficient.contraction,includedAngle", x -> LossCoefficient.gradualContraction(0.08, 0.05, x));
+        laws.put("LossCoefficient.contraction,includedAngle", x -> LossCoefficient.gradualContraction(0.08, 0.05, x));
         laws.put("LossCoefficient.enlargement,includedAngle", x -> LossCoefficient.gradualEnlargement(0.05, 0.08, x));
         laws.put("ManningPipe,flow", x -> ManningPipe.normalDepthRatio(x, 0.1, 0.01, 0.01));
         laws.put("Michaud,closingTime", x -> Michaud.head(300, 1, x, 300));

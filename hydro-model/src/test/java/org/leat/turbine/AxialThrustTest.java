@@ -12,7 +12,8 @@ class AxialThrustTest {
 
     @Test
     void it_is_what_the_jet_brings_less_what_the_water_takes_away() {
-        // along the wheel 20 cos 20° − 9 = 9.7939, across 20 sin 20° = 6.8404, relative 11.9462 m/s; leaves 0.9 of it at 15°
+        // along the wheel 20 cos 20° − 9 = 9.7939, across 20 sin 20° = 6.8404, relative 11.9462 m/s; leaves 0.9 of it
+        // at 15°
         double brought = 1000 * 0.01 * 6.840403;
         double taken = 1000 * 0.01 * 0.9 * 11.946168 * 0.258819;
         assertThat(AxialThrust.of(1000, 0.01, 20, 9, ANGLE, 0.9, Math.toRadians(15)))

@@ -184,8 +184,7 @@ class ImpulseRunnerTest {
 
     @Test
     void turned_backwards_bearing_and_air_drag_forwards() {
-        ImpulseRunner runner =
-                new ImpulseRunner(new RunnerParameters(0.1, 0.9, 0.8, 0, 0.1, 0.3, 2e-4, 1000));
+        ImpulseRunner runner = new ImpulseRunner(new RunnerParameters(0.1, 0.9, 0.8, 0, 0.1, 0.3, 2e-4, 1000));
         assertThat(runner.torque(0, 10, -50)).isCloseTo(0.3 + 2e-4 * 2500, within(1e-12));
         assertThat(runner.torque(0, 10, 50)).isCloseTo(-0.3 - 2e-4 * 2500, within(1e-12));
     }
