@@ -58,12 +58,16 @@ class RejoiningStopTest {
         StopPeak peak = plugged.peak(0);
         assertThat(peak.before().or(0) / BAR).isCloseTo(first, within(0.1)).isLessThan(rating);
         assertThat(peak.certain() / BAR).as("on every grid").isGreaterThan(rating);
-        assertThat(second).isBetween(peak.certain() / BAR, peak.enough() / BAR);
+        assertThat(second).isBetween(peak.certain() / BAR - 0.1, peak.enough() / BAR + 0.1);
         assertThat(peak.against(rating * BAR)).isEqualTo(Amount.of(peak.enough()));
         assertThat(plugged.model(0)).isEqualTo(Model.REJOINING);
-        double[] other = vapourCavities(plant, 20);
-        assertThat(other[0] / BAR).as("first blow, computed otherwise").isCloseTo(first, within(0.1));
-        assertThat(other[1] / BAR).as("all blows, computed otherwise").isBetween(rating, 1.15 * peak.enough() / BAR);
+        double largest = 0;
+        for (int reaches : new int[] {32, 48, 64}) {
+            double[] other = vapourCavities(plant, reaches);
+            assertThat(other[0] / BAR).as("first blow, computed otherwise").isCloseTo(first, within(0.1));
+            largest = Math.max(largest, other[1] / BAR);
+        }
+        assertThat(largest).as("all blows, computed otherwise").isBetween(rating, 1.15 * peak.enough() / BAR);
     }
 
     /**
