@@ -12,7 +12,7 @@ module org.leat.model {
     // marks the builders that the build writes
     requires static transitive java.compiler;
     requires static io.soabase.recordbuilder.core;
-    requires static org.apiguardian.api;
+    requires static transitive org.apiguardian.api;
     requires static transitive org.jspecify;
 
     exports org.leat.catalogue;

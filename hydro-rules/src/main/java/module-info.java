@@ -5,7 +5,7 @@ module org.leat.rules {
     requires java.xml;
     requires org.snakeyaml.engine;
     requires tech.units.indriya;
-    requires static org.apiguardian.api;
+    requires static transitive org.apiguardian.api;
     requires static transitive org.jspecify;
 
     exports org.leat.check;

@@ -4,7 +4,7 @@
  */
 module org.leat.rules.expressions {
     requires transitive org.leat.rules;
-    requires static org.apiguardian.api;
+    requires static transitive org.apiguardian.api;
     requires static transitive org.jspecify;
 
     exports org.leat.rulefile;

@@ -2,7 +2,7 @@
 module org.leat.rules.testkit {
     requires transitive org.leat.rules;
     requires org.snakeyaml.engine;
-    requires static org.apiguardian.api;
+    requires static transitive org.apiguardian.api;
     requires static transitive org.jspecify;
 
     exports org.leat.check.testing;

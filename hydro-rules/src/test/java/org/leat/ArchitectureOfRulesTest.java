@@ -32,6 +32,15 @@ class ArchitectureOfRulesTest {
             .because("a rule formats no text");
 
     @ArchTest
+    static final ArchRule rules_call_no_laws = noClasses()
+            .that()
+            .resideInAPackage("org.leat.pack..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("org.leat.hydraulics..", "org.leat.turbine..", "org.leat.electrics..")
+            .because("what a rule needs is a number of the plant or of a case");
+
+    @ArchTest
     static final ArchRule reports_know_no_pack = noClasses()
             .that()
             .resideInAPackage("org.leat.report..")

@@ -8,6 +8,7 @@ import java.util.stream.DoubleStream;
 import org.leat.design.CableInsulation;
 import org.leat.law.Answer;
 import org.leat.law.Physical;
+import org.leat.lazy.Once;
 
 /**
  * Current a cable carries for ever, I_z, in A: the tables of IEC 60364-5-52:2009 (B.52.2 to B.52.5, B.52.10 and

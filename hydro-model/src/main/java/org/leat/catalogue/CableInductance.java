@@ -32,8 +32,9 @@ public final class CableInductance {
     /** {@return inductance of one conductor, H/m} Area in m². */
     public static Answer perConductor(Lay lay, double area) {
         Physical.positive("area", area);
-        List<Row> rows =
-                ROWS.rows().stream().filter(row -> row.laying().equals(lay.name())).toList();
+        List<Row> rows = ROWS.rows().stream()
+                .filter(row -> row.laying().equals(lay.name()))
+                .toList();
         double low = rows.get(0).area() / 1e6;
         double high = rows.get(rows.size() - 1).area() / 1e6;
         if (area < low * 0.999 || area > high * 1.001) {

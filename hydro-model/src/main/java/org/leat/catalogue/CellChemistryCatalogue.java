@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.leat.design.Chemistry;
 import org.leat.law.Answer;
 import org.leat.law.Physical;
+import org.leat.lazy.Once;
 
 /**
  * What cells of each chemistry want where their maker says nothing else, from {@code cell-chemistries.csv},

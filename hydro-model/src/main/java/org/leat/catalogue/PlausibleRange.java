@@ -43,7 +43,9 @@ public record PlausibleRange(
 
     /** {@return the range of a quantity; empty where none is tabled} */
     public static Optional<PlausibleRange> find(String quantity) {
-        return ALL.rows().stream().filter(range -> range.quantity().equals(quantity)).findFirst();
+        return ALL.rows().stream()
+                .filter(range -> range.quantity().equals(quantity))
+                .findFirst();
     }
 
     /** {@return how a value strikes; both ends belong to their range} */

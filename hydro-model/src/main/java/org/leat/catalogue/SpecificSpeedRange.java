@@ -15,17 +15,16 @@ import java.util.Optional;
  */
 public record SpecificSpeedRange(String kind, String measure, double low, double high, String origin) {
 
-    private static final List<SpecificSpeedRange> ALL =
-            DataFile.rows("specific-speed-ranges", SpecificSpeedRange.class);
+    private static final Table<SpecificSpeedRange> ALL = Table.of("specific-speed-ranges", SpecificSpeedRange.class);
 
     /** {@return all of the table} */
     public static List<SpecificSpeedRange> all() {
-        return ALL;
+        return ALL.rows();
     }
 
     /** {@return the range of a kind in a measure; empty where none is tabled} */
     public static Optional<SpecificSpeedRange> find(String kind, String measure) {
-        return ALL.stream()
+        return ALL.rows().stream()
                 .filter(range -> range.kind().equals(kind) && range.measure().equals(measure))
                 .findFirst();
     }

@@ -2,6 +2,7 @@ package org.leat.catalogue;
 
 import java.util.List;
 import java.util.function.UnaryOperator;
+import org.leat.lazy.Once;
 
 /**
  * One table of this package, read when it is first asked for: a class that holds one loads without it, and a table that

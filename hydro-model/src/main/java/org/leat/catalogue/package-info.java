@@ -3,7 +3,9 @@
  * hoses, conductors and their capacity, battery cells. Each table is a CSV file whose header lines name its source; it is read when it is first asked for, once, and never changes. Numbers leave
  * in SI. A {@link org.leat.catalogue.Catalogue} is what a plant is derived with: the tables shipped, or some of one's own. May use {@code law} and {@code design}.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 @NullMarked
 package org.leat.catalogue;
 
+import org.apiguardian.api.API;
 import org.jspecify.annotations.NullMarked;

@@ -4,7 +4,9 @@ package org.leat.design;
 @About("What a conductor is made of")
 public enum ConductorMaterial {
     /** plain copper. */
+    @AlsoWritten("Cu")
     COPPER,
     /** aluminium. */
+    @AlsoWritten({"Al", "Alu", "aluminum"})
     ALUMINIUM
 }

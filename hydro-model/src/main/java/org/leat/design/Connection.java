@@ -4,7 +4,9 @@ package org.leat.design;
 @About("How the three windings are joined")
 public enum Connection {
     /** three ends joined. */
+    @AlsoWritten({"Y", "wye"})
     STAR,
     /** in a ring. */
+    @AlsoWritten({"triangle", "Δ", "mesh"})
     DELTA
 }

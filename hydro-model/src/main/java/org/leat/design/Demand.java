@@ -160,7 +160,7 @@ public final class Demand {
     private static @Nullable String tolerance(@Nullable Limits limits, Measured<?> m) {
         double size = m.plusMinusSi();
         QuantityKind kind = kind(m);
-        if (limits != null && limits.above() == 0 && size >= m.si()) {
+        if (limits != null && (limits.above() == 0 || limits.atLeast() > 0) && size >= m.si()) {
             return "a tolerance smaller than the value: what cannot be zero is known to be more";
         }
         return kind == null || size == 0 || (size >= kind.least() && size <= kind.greatest())

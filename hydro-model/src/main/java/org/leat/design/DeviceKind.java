@@ -6,7 +6,9 @@ public enum DeviceKind {
     /** fuse. */
     FUSE,
     /** circuit breaker. */
+    @AlsoWritten({"circuit breaker", "MCB"})
     BREAKER,
     /** switch or isolator. */
+    @AlsoWritten({"isolator", "disconnector"})
     SWITCH
 }

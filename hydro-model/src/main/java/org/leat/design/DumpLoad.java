@@ -38,7 +38,10 @@ public record DumpLoad(
         Boolean guardedAndVented,
 
         @About("in its branch") @Limits(above = 0) @CanBeAbsent @Nullable
-        Quantity<ElectricCurrent> fuse) {
+        Quantity<ElectricCurrent> fuse,
+
+        @About("that the fuse in its branch can break") @Limits(above = 0) @CanBeAbsent @Nullable
+        Quantity<ElectricPotential> fuseDirectVoltage) {
 
     public DumpLoad {
         Demand.limits(
@@ -52,7 +55,8 @@ public record DumpLoad(
                         side,
                         alternatingCurrentSwitch,
                         guardedAndVented,
-                        fuse)
+                        fuse,
+                        fuseDirectVoltage)
                 .that(
                         resistance != null || (powerRating != null && ratedVoltage != null),
                         "resistance",

@@ -13,7 +13,11 @@ public record Load(
         @About("how many; one if left out") @Limits(atLeast = 1) @CanBeAbsent @Nullable
         Integer count,
 
-        @About("running time") @Limits(atLeast = 0, atMost = 24) @CanBeAbsent @Nullable
+        @About("running time")
+        @AlsoWritten({"# h", "# h/d", "# h/day", "# hr", "# hrs", "# hours", "# hours/day"})
+        @Limits(atLeast = 0, atMost = 24)
+        @CanBeAbsent
+        @Nullable
         Double hoursPerDay,
 
         @About("starting over running power") @Limits(atLeast = 1) @CanBeAbsent @Nullable

@@ -4,7 +4,9 @@ package org.leat.design;
 @About("What a load is fed from")
 public enum LoadSupply {
     /** alternating current. */
+    @AlsoWritten("AC")
     INVERTER,
     /** the battery's direct current. */
+    @AlsoWritten("DC")
     BUS
 }

@@ -4,6 +4,7 @@ package org.leat.design;
 @About("How a part was made")
 public enum Making {
     /** printed in layers. */
+    @AlsoWritten("3D printed")
     PRINTED,
     /** cast or moulded. */
     CAST,

@@ -13,6 +13,7 @@ public sealed interface Pipe {
 
     /** Polyethylene pressure pipe. */
     @About("Polyethylene pressure pipe")
+    @AlsoWritten({"PE", "HDPE", "MDPE", "PE80", "PE100"})
     public record Polyethylene(
             @About("the standard the pipe is marked with") @CanBeAbsent @Nullable
             String standard,
@@ -22,7 +23,11 @@ public sealed interface Pipe {
             @About("nominal, as marked") @Limits(atLeast = 0.01, atMost = 10)
             Quantity<Length> outsideDiameter,
 
-            @About("outside diameter over wall, as marked") @Limits(above = 3, atMost = 100) @CanBeAbsent @Nullable
+            @About("outside diameter over wall, as marked")
+            @AlsoWritten("SDR #")
+            @Limits(above = 3, atMost = 100)
+            @CanBeAbsent
+            @Nullable
             Double sdr,
 
             @About("least wall, where marked or measured") @Limits(atLeast = 1e-5, atMost = 1) @CanBeAbsent @Nullable
@@ -56,6 +61,7 @@ public sealed interface Pipe {
 
     /** Unplasticised PVC pressure pipe. */
     @About("Unplasticised PVC pressure pipe")
+    @AlsoWritten({"uPVC", "PVCU"})
     public record PvcU(
             @About("the standard the pipe is marked with") @CanBeAbsent @Nullable
             String standard,
@@ -91,6 +97,7 @@ public sealed interface Pipe {
 
     /** Steel tube. */
     @About("Steel tube")
+    @AlsoWritten({"galvanised steel", "galvanized steel"})
     public record Steel(
             @About("the standard the tube is made to") @CanBeAbsent @Nullable
             String standard,

@@ -3,6 +3,7 @@ package org.leat.design;
 import javax.measure.Quantity;
 import javax.measure.quantity.ElectricCurrent;
 import javax.measure.quantity.ElectricPotential;
+import javax.measure.quantity.Frequency;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 
@@ -27,7 +28,21 @@ public record ProtectiveDevice(
         @About("of a breaker") @CanBeAbsent @Nullable TripCurve tripCurve,
 
         @About("whether a switch may be opened while current flows") @CanBeAbsent @Nullable
-        Boolean breaksLoad) {
+        Boolean breaksLoad,
+
+        @About(
+                "of a breaker: whether it breaks only a current that flows one way, as its terminals marked plus and minus say")
+        @CanBeAbsent
+        @Nullable
+        Boolean polarised,
+
+        @About("whether it is listed to carry all of its rating for ever, in the housing it sits in")
+        @CanBeAbsent
+        @Nullable
+        Boolean listedAtFullLoad,
+
+        @About("of alternating current that its maker names") @Limits(above = 0) @CanBeAbsent @Nullable
+        Quantity<Frequency> highestFrequency) {
 
     public ProtectiveDevice {
         Demand.limits(
@@ -41,7 +56,10 @@ public record ProtectiveDevice(
                         breakingCapacity,
                         distanceFromBattery,
                         tripCurve,
-                        breaksLoad)
+                        breaksLoad,
+                        polarised,
+                        listedAtFullLoad,
+                        highestFrequency)
                 .that(
                         tripCurve == null || kind == DeviceKind.BREAKER,
                         "tripCurve",

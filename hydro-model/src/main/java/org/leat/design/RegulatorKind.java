@@ -8,7 +8,9 @@ public enum RegulatorKind {
     /** it disconnects or throttles the source. */
     SERIES,
     /** it diverts the surplus into a dump load. */
+    @AlsoWritten("diversion")
     SHUNT,
     /** it chooses the voltage of most power and throttles when full. */
+    @AlsoWritten({"MPPT", "MPP", "maximum power point tracking"})
     TRACKING
 }

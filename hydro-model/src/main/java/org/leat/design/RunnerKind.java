@@ -4,8 +4,10 @@ package org.leat.design;
 @About("How a runner turns the jet")
 public enum RunnerKind {
     /** split double buckets. */
+    @AlsoWritten("Pelton wheel")
     PELTON,
     /** buckets the jet enters from the side. */
+    @AlsoWritten("Turgo wheel")
     TURGO,
     /** simple round cups. */
     CUPS,

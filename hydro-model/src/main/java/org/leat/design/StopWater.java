@@ -4,6 +4,7 @@ package org.leat.design;
 @About("What stops the water from the jet")
 public enum StopWater {
     /** a plate swung into the jet. */
+    @AlsoWritten("jet deflector")
     DEFLECTOR,
     /** a gate or needle valve shut by many turns. */
     SLOW_VALVE,

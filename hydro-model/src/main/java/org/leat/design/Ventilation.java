@@ -2,6 +2,7 @@ package org.leat.design;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
+import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.leat.quantity.VolumeFlow;
 
@@ -15,9 +16,22 @@ public record Ventilation(
         Quantity<VolumeFlow> airFlow,
 
         @About("whether people sleep or sparks occur in the same air") @CanBeAbsent @Nullable
-        Boolean livingSpace) {
+        Boolean livingSpace,
+
+        @About("from the nearest vent of a cell to what glows or sparks: relay, switch, fuse, brushes")
+        @Limits(atLeast = 0)
+        @CanBeAbsent
+        @Nullable
+        Quantity<Length> sparkDistance,
+
+        @About("that gas through one vent: one of a cell of its own, six of a block with a common vent")
+        @Limits(atLeast = 1)
+        @CanBeAbsent
+        @Nullable
+        Integer cellsBehindOneVent) {
 
     public Ventilation {
-        Demand.limits(Ventilation.class, openingArea, airFlow, livingSpace).hold();
+        Demand.limits(Ventilation.class, openingArea, airFlow, livingSpace, sparkDistance, cellsBehindOneVent)
+                .hold();
     }
 }

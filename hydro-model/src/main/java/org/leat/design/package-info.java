@@ -7,6 +7,7 @@
  * <p>For designs built in code every record has a builder, {@code PenstockBuilder.builder()} for {@link Penstock}: what
  * is not set is absent, lists are empty, and {@code build()} refuses a record that lacks what it needs.
  */
+@API(status = API.Status.STABLE, since = "0.1")
 @NullMarked
 @RecordBuilder.Include({
     Alternative.class,
@@ -77,4 +78,5 @@
 package org.leat.design;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.NullMarked;

@@ -4,12 +4,16 @@ import org.leat.law.Physical;
 
 /**
  * A dump load that takes everything the source gives while the bus stands at its regulation voltage: R ≤ V/(m I), with a margin m
- * over the greatest current I; it must be rated for P ≥ m V I and its switch for m I. Margin 1.10 to 1.25 [common practice]; US
- * NEC 690.72(B) asks 1.5 of the source's rating and a second, independent means against overcharge (from memory).
+ * over the greatest current I; it must be rated for P ≥ m V I and its switch for m I. Margin 1.10 to 1.25 [common practice]; one
+ * code asks 1.5 of the source's rating and a second, independent means against overcharge: NEC 690.72(B) in issues to 2014, since then in
+ * article 706 (from memory).
  *
  * <p>Source: Ohm's law. The resistance counts hot; cold it takes more, which the switch must stand.
  */
 public final class DumpSizing {
+
+    /** Margin that NEC asks over the rating of the source. */
+    public static final double CODE_MARGIN = 1.5;
 
     private DumpSizing() {}
 

@@ -5,7 +5,9 @@
  * <p>Conventions: EMF is the phase value of the equivalent star, peak; phase resistance and inductance are half of what is
  * measured between two leads, whatever the real connection; phase current is rms; d.c. values are means over a period.
  */
+@API(status = API.Status.INTERNAL, since = "0.1")
 @NullMarked
 package org.leat.electrics;
 
+import org.apiguardian.api.API;
 import org.jspecify.annotations.NullMarked;

@@ -46,6 +46,10 @@ final class Binder {
 
     /** {@return the bound value, or {@link Failed} after a problem} */
     Object bind(ValueType type, Node node, String path) {
+        return bind(type, node, path, null);
+    }
+
+    private Object bind(ValueType type, Node node, String path, @Nullable String around) {
         positions.put(path, node.at());
         if (++values > MOST_VALUES) {
             if (values == MOST_VALUES + 1) {
@@ -54,7 +58,9 @@ final class Binder {
             return Failed.ONE;
         }
         if (type instanceof ValueType.OfList list) {
-            return node instanceof Node.Items items ? list(list, items, path) : wrongShape(type, node, path);
+            return node instanceof Node.Items items
+                    ? list(list, items, path)
+                    : single(list.item(), node) ? one(list, node, path) : wrongShape(type, node, path);
         }
         if (type instanceof ValueType.OfNames names) {
             return node instanceof Node.Fields map ? names(names, map, path) : wrongShape(type, node, path);
@@ -67,7 +73,24 @@ final class Binder {
         if (type instanceof ValueType.OfChoice choice) {
             return choice(choice, node, path);
         }
-        return node instanceof Node.Scalar scalar ? scalars.bind(type, scalar, path) : wrongShape(type, node, path);
+        return node instanceof Node.Scalar scalar
+                ? scalars.bind(type, scalar, path, around)
+                : wrongShape(type, node, path);
+    }
+
+    /** Whether a value that is no list can only be meant as the one item of one. */
+    private static boolean single(ValueType item, Node node) {
+        boolean mapping = item instanceof ValueType.OfRecord || item instanceof ValueType.OfChoice;
+        return mapping ? node instanceof Node.Fields : node instanceof Node.Scalar s && !s.isNull();
+    }
+
+    private Object one(ValueType.OfList type, Node node, String path) {
+        String list = node instanceof Node.Scalar scalar ? Cure.list(type.item(), scalar.text()) : "";
+        if (!list.isEmpty()) {
+            problems.add(ProblemKind.WRONG_SHAPE, node.at(), path, shown(node), type.label(), list, List.of());
+            return Failed.ONE;
+        }
+        return list(type, new Node.Items(List.of(node), node.at()), path);
     }
 
     private Object wrongShape(ValueType type, Node node, String path) {
@@ -76,7 +99,14 @@ final class Binder {
                 problems.add(ProblemKind.NO_VALUE, node.at(), path, "", type.label());
             }
         } else {
-            problems.add(ProblemKind.WRONG_SHAPE, node.at(), path, shown(node), type.label());
+            problems.add(
+                    ProblemKind.WRONG_SHAPE,
+                    node.at(),
+                    path,
+                    shown(node),
+                    type.label(),
+                    Cure.shape(type, node),
+                    List.of());
         }
         return Failed.ONE;
     }
@@ -102,6 +132,15 @@ final class Binder {
         boolean failed = false;
         for (int i = 0; i < node.items().size(); i++) {
             Node item = node.items().get(i);
+            if (i + 1 < node.items().size()
+                    && Commas.inList(
+                            type.item(), item, node.items().get(i + 1), ElementPath.named(path, null, i), problems)) {
+                failed = true;
+                bound.add(null);
+                bound.add(null);
+                i++;
+                continue;
+            }
             String name = named ? name(item) : null;
             if (name != null && !names.add(name)) {
                 name = null;
@@ -138,7 +177,7 @@ final class Binder {
     private Object choice(ValueType.OfChoice choice, Node node, String path) {
         if (choice.plain() != null && node instanceof Node.Scalar scalar && !scalar.isNull()) {
             Shape plain = Shape.of(choice.plain());
-            Object value = scalars.bind(plain.fields().get(0).type(), scalar, path);
+            Object value = scalars.bind(plain.fields().get(0).type(), scalar, path, null);
             return value instanceof Failed ? value : make(plain, new Object[] {value}, path, true);
         }
         if (!(node instanceof Node.Fields given)) {
@@ -159,6 +198,9 @@ final class Binder {
         positions.put(kindPath, kind.at());
         String word = shown(kind);
         Class<?> type = choice.kinds().get(word);
+        if (type == null && kind instanceof Node.Scalar) {
+            type = Wording.meant(choice.ways(), word);
+        }
         if (type == null) {
             String nearest = Names.nearest(word, kinds);
             problems.add(ProblemKind.UNKNOWN_WORD, kind.at(), kindPath, word, "the kind", nearest, kinds);
@@ -178,8 +220,9 @@ final class Binder {
 
     private Object record(Shape shape, Node.Fields map, String path, boolean hasKind, boolean whole) {
         Map<String, Node> meant = new HashMap<>();
+        Set<String> spoilt = Commas.inFields(shape, map, path, problems);
         map.fields().forEach((key, value) -> {
-            if (!shape.byKey().containsKey(key) && !(hasKind && key.equals("kind"))) {
+            if (!spoilt.contains(key) && !shape.byKey().containsKey(key) && !(hasKind && key.equals("kind"))) {
                 meant.put(unknown(shape, map, key, path, hasKind), value);
             }
         });
@@ -187,8 +230,10 @@ final class Binder {
         boolean complete = whole && !broken;
         for (Shape.Field field : shape.fields()) {
             Node node = map.fields().get(field.key());
-            if (node != null) {
-                Object value = bind(field.type(), node, ElementPath.field(path, field.key()));
+            if (node != null && spoilt.contains(field.key())) {
+                complete = false;
+            } else if (node != null) {
+                Object value = bind(field.type(), node, ElementPath.field(path, field.key()), field.around());
                 bound[field.index()] = value;
                 complete &= !(value instanceof Failed);
             } else if (field.type() instanceof ValueType.OfList && !field.required()) {
@@ -219,9 +264,15 @@ final class Binder {
             known.add(0, "kind");
         }
         Position at = map.keys().getOrDefault(key, map.at());
-        String nearest = Names.nearest(key, known);
-        problems.add(ProblemKind.UNKNOWN_FIELD, at, ElementPath.field(path, key), key, "", nearest, known);
-        return nearest;
+        if (problems.full()) {
+            problems.add(ProblemKind.UNKNOWN_FIELD, at, path, key, "");
+            return "";
+        }
+        String meant = FieldSlips.meant(key, known);
+        String nearest = meant.isEmpty() ? Names.nearest(key, known) : meant;
+        String cure = FieldSlips.cure(shape.type(), key, map.fields().get(key));
+        problems.add(ProblemKind.UNKNOWN_FIELD, at, ElementPath.field(path, key), key, cure, nearest, known);
+        return FieldSlips.other(key) ? "" : nearest;
     }
 
     private void missing(Shape.Field field, Node.Fields map, String path) {

@@ -30,11 +30,13 @@ public final class DesignFiles {
      *
      * @param designs in it and below, by name; also what cannot be looked into, so that it is not passed over in silence
      * @param leftAside YAML and JSON files that hold no part of a plant, by name
+     * @param noFiles pipes, devices and the like that are called as designs are, by name; they are not opened
      */
-    public record Found(List<Path> designs, List<Path> leftAside) {
+    public record Found(List<Path> designs, List<Path> leftAside, List<Path> noFiles) {
         public Found {
             designs = List.copyOf(designs);
             leftAside = List.copyOf(leftAside);
+            noFiles = List.copyOf(noFiles);
         }
     }
 
@@ -46,6 +48,7 @@ public final class DesignFiles {
     public static Found in(Path folder) throws IOException {
         List<Path> designs = new ArrayList<>();
         List<Path> leftAside = new ArrayList<>();
+        List<Path> noFiles = new ArrayList<>();
         Files.walkFileTree(folder, new SimpleFileVisitor<>() {
             @Override
             public FileVisitResult preVisitDirectory(Path dir, BasicFileAttributes attributes) {
@@ -55,7 +58,9 @@ public final class DesignFiles {
             @Override
             public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
                 if (named(file) && !hidden(file) && !Files.isDirectory(file)) {
-                    (holdsPlant(file) ? designs : leftAside).add(file);
+                    // a link that leads nowhere is taken for a design: reading it will tell why
+                    boolean other = Files.exists(file) && !Files.isRegularFile(file);
+                    (other ? noFiles : holdsPlant(file) ? designs : leftAside).add(file);
                 }
                 return FileVisitResult.CONTINUE;
             }
@@ -71,7 +76,8 @@ public final class DesignFiles {
         });
         designs.sort(BY_NAME);
         leftAside.sort(BY_NAME);
-        return new Found(designs, leftAside);
+        noFiles.sort(BY_NAME);
+        return new Found(designs, leftAside, noFiles);
     }
 
     private static String name(Path path) {

@@ -3,11 +3,11 @@ package org.leat.file;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.About;
 import org.leat.design.Design;
@@ -62,11 +62,20 @@ public final class DesignSchema {
         ObjectNode properties = out.putObject("properties");
         ArrayNode required = NODES.arrayNode();
         if (kind != null) {
-            properties.putObject("kind").put("const", kind).put("description", about);
+            properties.set(
+                    "kind", pattern(Wording.expressions(kind, shape.type())).put("description", about));
             required.add("kind");
         }
         for (Shape.Field field : shape.fields()) {
             ObjectNode property = value(field.type(), field.limits());
+            String around = field.around();
+            if (around != null) {
+                ObjectNode number = property;
+                property = NODES.objectNode();
+                property.putArray("anyOf")
+                        .add(number)
+                        .add(NODES.objectNode().put("type", "string").put("pattern", Wording.schema(around)));
+            }
             if (field.key().equals("name") && field.type() == ValueType.Simple.TEXT) {
                 property.put("maxLength", Texts.LONGEST_NAME);
             }
@@ -103,7 +112,12 @@ public final class DesignSchema {
             }
             out.put("maxItems", list.most());
             out.set("items", value(list.item(), limits));
-            return out;
+            if (limits != null && limits.items() > 1) {
+                return out;
+            }
+            ObjectNode oneOrList = NODES.objectNode();
+            oneOrList.putArray("anyOf").add(out).add(value(list.item(), limits));
+            return oneOrList;
         }
         if (type instanceof ValueType.OfNames names) {
             ObjectNode out = NODES.objectNode().put("type", "object");
@@ -157,8 +171,10 @@ public final class DesignSchema {
         ObjectNode mapping = NODES.objectNode();
         mapping.put("type", "object");
         ObjectNode kind = mapping.putObject("properties").putObject("kind");
-        ArrayNode words = kind.putArray("enum");
+        ArrayNode ways = kind.putArray("anyOf");
+        ArrayNode words = ways.addObject().putArray("enum");
         choice.kinds().keySet().forEach(words::add);
+        choice.kinds().forEach((word, type) -> ways.add(pattern(Wording.expressions(word, type))));
         ArrayNode either = mapping.putArray("anyOf");
         either.addObject().putArray("required").add("kind");
         either.addObject().putArray("required").add(Parts.KEY);
@@ -166,7 +182,7 @@ public final class DesignSchema {
         choice.kinds().forEach((word, type) -> {
             ObjectNode rule = all.addObject();
             ObjectNode condition = rule.putObject("if");
-            condition.putObject("properties").putObject("kind").put("const", word);
+            condition.putObject("properties").set("kind", pattern(Wording.expressions(word, type)));
             condition.putArray("required").add("kind");
             rule.set("then", ref(named(type, () -> record(Shape.of(type), word))));
         });
@@ -187,11 +203,17 @@ public final class DesignSchema {
             ArrayNode either = out.putArray("anyOf");
             ArrayNode words = either.addObject().putArray("enum");
             word.words().keySet().forEach(words::add);
-            String anyCase =
-                    word.words().keySet().stream().map(SchemaText::anyCase).collect(Collectors.joining("|"));
-            either.addObject().put("type", "string").put("pattern", "^(" + anyCase + ")$");
+            List<String> ways = new ArrayList<>();
+            word.words()
+                    .forEach((name, constant) ->
+                            ways.addAll(Wording.expressions(name, ValueType.element((Enum<?>) constant))));
+            either.add(pattern(ways));
             return out;
         });
+    }
+
+    private static ObjectNode pattern(List<String> ways) {
+        return NODES.objectNode().put("type", "string").put("pattern", "^(" + String.join("|", ways) + ")$");
     }
 
     /** A quantity's text; a kind that cannot be negative refuses the sign. */

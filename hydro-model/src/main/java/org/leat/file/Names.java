@@ -1,12 +1,34 @@
 package org.leat.file;
 
 import java.util.Collection;
+import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 
 /** Names in Java to names in files, and the nearest of several names. */
 public final class Names {
 
     private static final int LONGEST = 64;
+    private static final int SHORTEST_BEGINNING = 3;
+
+    private static final List<Set<String>> OPPOSITES = List.of(
+            Set.of("inside", "outside", "inner", "outer", "internal", "external"),
+            Set.of("lowest", "highest", "least", "greatest", "most", "low", "high", "min", "max", "minimum", "maximum"),
+            Set.of("from", "to"),
+            Set.of("above", "below", "over", "under"),
+            Set.of("input", "output", "in", "out"),
+            Set.of("upper", "lower", "top", "bottom"),
+            Set.of("open", "shut", "closed"),
+            Set.of("first", "second"),
+            Set.of("series", "shunt", "parallel"),
+            Set.of("star", "delta"),
+            Set.of("hot", "cold", "warm"),
+            Set.of("air", "water", "wall"),
+            Set.of("voltage", "current", "power", "resistance"),
+            Set.of("length", "width", "depth", "height", "diameter"),
+            Set.of("entrance", "exit"),
+            Set.of("before", "after", "behind"),
+            Set.of("charge", "discharge"));
 
     private Names() {}
 
@@ -34,16 +56,48 @@ public final class Names {
             return "";
         }
         String bare = bare(given);
+        String begun = begun(given, known);
         String best = "";
         int least = Math.max(1, given.length() / 3) + 1;
         for (String name : known) {
+            if (opposite(given, name)) {
+                continue;
+            }
             int distance = bare.equals(bare(name)) ? 0 : distance(given, name);
             if (distance < least) {
                 least = distance;
                 best = name;
             }
         }
-        return best;
+        return begun.isEmpty() || least <= 1 ? best : begun;
+    }
+
+    /** {@return the one known name that begins with what was given; empty where none or several do} */
+    private static String begun(String given, Collection<String> known) {
+        List<String> begun = given.length() < SHORTEST_BEGINNING
+                ? List.of()
+                : known.stream().filter(name -> name.startsWith(given)).limit(2).toList();
+        return begun.size() == 1 ? begun.get(0) : "";
+    }
+
+    /** Whether a word of one is the contrary of a word of the other: a slip of the fingers does not make one of the other. */
+    private static boolean opposite(String a, String b) {
+        List<String> one = words(a);
+        List<String> other = words(b);
+        for (Set<String> pair : OPPOSITES) {
+            for (String word : pair) {
+                if (one.contains(word)
+                        && !other.contains(word)
+                        && other.stream().anyMatch(w -> !w.equals(word) && pair.contains(w))) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private static List<String> words(String name) {
+        return List.of(name.toLowerCase(Locale.ROOT).split("[-_. ]", -1));
     }
 
     private static String bare(String name) {

@@ -60,14 +60,19 @@ final class OutermostFields {
                 while (end < text.length() && text.charAt(end) != '"') {
                     end += text.charAt(end) == '\\' ? 2 : 1;
                 }
-                if (depth == 1
-                        && text.substring(Math.min(end + 1, text.length()))
-                                .stripLeading()
-                                .startsWith(":")) {
+                if (depth == 1 && colonFollows(text, end + 1)) {
                     names.add(text.substring(i + 1, Math.min(end, text.length())));
                 }
                 i = end;
             }
         }
+    }
+
+    private static boolean colonFollows(String text, int from) {
+        int at = from;
+        while (at < text.length() && Character.isWhitespace(text.charAt(at))) {
+            at++;
+        }
+        return at < text.length() && text.charAt(at) == ':';
     }
 }

@@ -2,7 +2,10 @@ package org.leat.file;
 
 import java.util.Locale;
 
-/** What can be wrong with a design file, a settings file, a rule file or a log. */
+/**
+ * What can be wrong with a design file, a settings file, a rule file or a log. Of values that are not understood the hint
+ * is the very words to write in their place, where they can be known.
+ */
 public enum ProblemKind {
     /** The file cannot be opened or is no ordinary file; expected: why. */
     UNREADABLE,
@@ -34,7 +37,7 @@ public enum ProblemKind {
     MISSING_FORMAT,
     /** A version of the format that is not read; expected: the one read. */
     UNSUPPORTED_FORMAT,
-    /** Hint: the nearest known field; choices: the known fields. */
+    /** Hint: the field that was probably meant; expected: another way to tell it; choices: the known fields. */
     UNKNOWN_FIELD,
     /** Expected: what belongs there. */
     MISSING_FIELD,

@@ -44,27 +44,33 @@ public final class ProblemText {
                 found + " is given twice" + (p.hint().isEmpty() ? "" : ", first in line " + p.hint());
             case MISSING_FORMAT -> "the version of the file format is missing; write " + p.expected();
             case UNSUPPORTED_FORMAT -> "format " + p.found() + " is not read here; expected " + p.expected();
-            case UNKNOWN_FIELD -> "no field is called " + found + meant(p, "known here");
+            case UNKNOWN_FIELD ->
+                "no field is called " + found + meant(p, "known here")
+                        + (p.expected().isEmpty() ? "" : " Write " + p.expected());
             case MISSING_FIELD -> "missing; expected " + p.expected() + about(p) + listed(": ", p.choices());
             case MISSING_CHOICE -> "missing; expected " + p.expected();
-            case WRONG_SHAPE -> "found " + p.found() + "; expected " + p.expected();
+            case WRONG_SHAPE -> "found " + p.found() + "; expected " + p.expected() + write(p);
             case NO_VALUE -> "has no value; expected " + p.expected() + ", or leave the field out";
             case UNKNOWN_WORD -> "found " + found + meant(p, "expected one of");
             case NOT_A_QUANTITY ->
-                "found " + found + "; expected " + p.expected() + ", a number with a unit" + listed(": ", p.choices());
+                "found " + found + "; expected " + p.expected() + ", a number with a unit" + listed(": ", p.choices())
+                        + write(p);
             case NO_UNIT ->
-                "found " + found + " without a unit; expected " + p.expected() + listed(" in ", p.choices());
+                "found " + found + " without a unit; expected " + p.expected() + listed(" in ", p.choices()) + write(p);
             case UNKNOWN_UNIT ->
-                "found " + found + ", a unit not known; expected " + p.expected() + listed(" in ", p.choices());
+                "found " + found + ", a unit not known; expected " + p.expected() + listed(" in ", p.choices())
+                        + write(p);
             case WRONG_UNIT ->
                 "found " + found + ", " + p.hint() + ", where " + p.expected() + " belongs" + listed(": ", p.choices());
-            case DECIMAL_COMMA -> "found " + found + "; write a decimal point, no comma";
-            case TOLERANCE -> "found " + found + "; no tolerance belongs here";
-            case NEGATIVE_TOLERANCE -> "found " + found + "; a tolerance cannot be negative";
+            case DECIMAL_COMMA -> "found " + found + "; a decimal point belongs there, no comma" + write(p);
+            case TOLERANCE -> "found " + found + "; no tolerance belongs here" + write(p);
+            case NEGATIVE_TOLERANCE -> "found " + found + "; a tolerance cannot be negative" + write(p);
             case NOT_FINITE -> "found " + found + ", which is no finite number in reach; expected " + p.expected();
-            case NOT_A_NUMBER, NOT_WHOLE, NOT_YES_NO -> "found " + found + "; expected " + p.expected();
-            case NOT_TEXT -> "found " + found + "; expected text: put it in quotation marks";
-            case NOT_A_DAY -> "found " + found + "; expected " + p.expected();
+            case NOT_A_NUMBER, NOT_WHOLE, NOT_YES_NO -> "found " + found + "; expected " + p.expected() + write(p);
+            case NOT_TEXT ->
+                "found " + found + "; expected text: "
+                        + (p.hint().isEmpty() ? "put it in quotation marks" : "write " + p.hint());
+            case NOT_A_DAY -> "found " + found + "; expected " + p.expected() + write(p);
             case UNKNOWN_RULE -> "no rule is called " + found + meant(p, "known");
             case UNKNOWN_LIMIT -> "the rule has no limit called " + found + meant(p, "known here");
             case NOTHING_CHANGED -> "nothing is changed here; expected " + p.expected();
@@ -90,6 +96,11 @@ public final class ProblemText {
                         + p.expected();
             case MORE_PROBLEMS -> "more problems follow; the first " + p.found() + " are listed";
         };
+    }
+
+    /** The very words, where they are known. */
+    private static String write(Problem p) {
+        return p.hint().isEmpty() ? "" : "; write \"" + p.hint() + "\"";
     }
 
     private static String about(Problem p) {

@@ -50,6 +50,11 @@ final class Problems {
         }
     }
 
+    /** {@return whether no more are listed, so that nothing need be thought of to say about them} */
+    boolean full() {
+        return list.size() >= LIMIT;
+    }
+
     boolean none() {
         return list.isEmpty();
     }

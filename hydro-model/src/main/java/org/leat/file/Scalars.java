@@ -12,6 +12,7 @@ import org.leat.quantity.QuantityKind;
 import org.leat.quantity.QuantityText;
 import org.leat.quantity.TradeUnits;
 import org.snakeyaml.engine.v2.nodes.Tag;
+import org.snakeyaml.engine.v2.resolver.CoreScalarResolver;
 
 /** Binds plain values, strictly by YAML's core schema. */
 final class Scalars {
@@ -19,6 +20,8 @@ final class Scalars {
     private static final Pattern DECIMAL_COMMA = Pattern.compile("[+-]?\\d+,\\d+.{0,20}");
     private static final Pattern ENDLESS = Pattern.compile("[+-]?(\\.?inf(inity)?|\\.?nan)\\b.{0,20}");
     private static final Pattern DAY = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
+    private static final Pattern WHOLE = Pattern.compile("[+-]?\\d{1,9}\\.0+");
+    private static final CoreScalarResolver TYPES = new CoreScalarResolver(false);
     private static final int LONGEST_NUMBER = 40;
 
     private final Problems problems;
@@ -27,7 +30,11 @@ final class Scalars {
         this.problems = problems;
     }
 
-    Object bind(ValueType type, Node.Scalar node, String path) {
+    /** @param around what may stand around a plain number in this field; null for nothing */
+    Object bind(ValueType type, Node.Scalar given, String path, @Nullable String around) {
+        String bare = type == ValueType.Simple.NUMBER ? Wording.number(around, given.text()) : null;
+        Node.Scalar node =
+                bare == null ? given : new Node.Scalar(bare, TYPES.resolve(bare, true), given.inline(), given.at());
         if (node.isNull()) {
             problems.add(ProblemKind.NO_VALUE, node.at(), path, "", type.label());
             return Binder.Failed.ONE;
@@ -55,26 +62,31 @@ final class Scalars {
     }
 
     private Object fail(ProblemKind kind, Node.Scalar node, String path, ValueType type) {
-        problems.add(kind, node.at(), path, node.text(), type.label());
+        String cells = path.endsWith("/cells-in-series") ? FieldSlips.cells(node.text()) : "";
+        String cure = problems.full() ? "" : cells.isEmpty() ? Cure.plain(type, node.text()) : cells;
+        problems.add(kind, node.at(), path, node.text(), type.label(), cure, List.of());
         return Binder.Failed.ONE;
     }
 
     private Object word(ValueType.OfWord type, Node.Scalar node, String path) {
         String text = node.text();
         Object constant = type.words().get(text);
-        if (constant == null && text.length() <= LONGEST_NUMBER) {
-            constant = type.words().get(text.toLowerCase(Locale.ROOT)); // PE100 and XLPE as they are marked
+        if (constant == null) {
+            constant = Wording.meant(type.ways(), text); // PE100, XLPE, MPPT as people write them
         }
         if (constant != null) {
             return constant;
         }
         List<String> words = List.copyOf(type.words().keySet());
         problems.add(
-                ProblemKind.UNKNOWN_WORD, node.at(), path, text, "one of the words", Names.nearest(text, words), words);
+                ProblemKind.UNKNOWN_WORD, node.at(), path, text, "one of the words", problems.full() ? "" : Names.nearest(text, words), words);
         return Binder.Failed.ONE;
     }
 
     private Object whole(Node.Scalar node, String path) {
+        if (node.tag().equals(Tag.FLOAT) && WHOLE.matcher(node.text()).matches()) {
+            return whole(new Node.Scalar(node.text().replaceFirst("\\.0+$", ""), Tag.INT, false, node.at()), path);
+        }
         if (!node.tag().equals(Tag.INT)) {
             return fail(wrongNumber(node, ProblemKind.NOT_WHOLE), node, path, ValueType.Simple.WHOLE);
         }
@@ -139,6 +151,10 @@ final class Scalars {
         if (reading instanceof QuantityText.Refused refused) {
             ProblemKind why = why(refused.why(), text);
             String hint = why == ProblemKind.WRONG_UNIT ? measured(text) : "";
+            if (hint.isEmpty()) {
+                why = why == ProblemKind.WRONG_UNIT ? ProblemKind.UNKNOWN_UNIT : why;
+                hint = problems.full() ? "" : Cure.quantity(text, kind, type.measured());
+            }
             List<String> choices = switch (why) {
                 case NO_UNIT, UNKNOWN_UNIT, WRONG_UNIT, NOT_A_QUANTITY -> refused.fitting();
                 default -> List.of();
@@ -151,7 +167,8 @@ final class Scalars {
             return measured;
         }
         if (measured.plusMinus() != null) {
-            problems.add(ProblemKind.TOLERANCE, at, path, text, label);
+            String value = QuantityText.print(measured.value());
+            problems.add(ProblemKind.TOLERANCE, at, path, text, label, value, List.of());
             return Binder.Failed.ONE;
         }
         return measured.value();

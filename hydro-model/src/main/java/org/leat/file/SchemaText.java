@@ -2,7 +2,6 @@ package org.leat.file;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.QuantityText;
@@ -13,7 +12,7 @@ import org.leat.quantity.TradeUnits;
 final class SchemaText {
 
     private static final String NUMBER = "[0-9]{1,15}(\\.[0-9]{1,33})?([eE][+-]?[0-9]{1,4})?";
-    private static final String WIRE_GAUGE = "AWG ([0-9]{1,2}|[1-4]/0)|([0-9]{1,2}|[1-4]/0) ?AWG";
+    private static final String WIRE_GAUGE = "AWG ?([0-9]{1,2}|[1-4]/0)|([0-9]{1,2}|[1-4]/0) ?AWG";
 
     private SchemaText() {}
 
@@ -32,6 +31,9 @@ final class SchemaText {
         }
         if (kind == QuantityKind.AREA && !tolerance) {
             value = value + "|" + WIRE_GAUGE;
+        }
+        if (kind == QuantityKind.PRESSURE) {
+            value = value + "|PN ?[0-9]{1,2}(\\.[0-9]{1,2})?";
         }
         return "^\\s*(" + value + ")\\s*$";
     }
@@ -52,14 +54,5 @@ final class SchemaText {
 
     private static String escaped(String spelling) {
         return spelling.replaceAll("([.*+?^${}()|\\[\\]\\\\/])", "\\\\$1");
-    }
-
-    /** {@return an expression that matches a word in small and capital letters} */
-    static String anyCase(String word) {
-        return word.codePoints()
-                .mapToObj(c -> Character.isLetter(c)
-                        ? "[" + Character.toString(c) + Character.toString(c).toUpperCase(Locale.ROOT) + "]"
-                        : Character.toString(c))
-                .collect(Collectors.joining());
     }
 }

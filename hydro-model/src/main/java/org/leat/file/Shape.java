@@ -47,6 +47,12 @@ record Shape(Class<?> type, List<Field> fields, Map<String, Field> byKey, Method
             return about == null ? "" : about.value();
         }
 
+        /** {@return what may stand around a number here, see {@link Wording#aroundNumber}; null for nothing} */
+        @Nullable
+        String around() {
+            return Wording.aroundNumber(component);
+        }
+
         /** {@return the limits written at the component, or null} */
         @Nullable
         Limits limits() {

@@ -9,6 +9,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.Limits;
@@ -59,8 +60,12 @@ sealed interface ValueType {
         }
     }
 
-    /** One word of several. */
-    record OfWord(Class<?> type, Map<String, Object> words) implements ValueType {
+    /**
+     * One word of several.
+     *
+     * @param ways the same by every way in which it may stand in a file
+     */
+    record OfWord(Class<?> type, Map<String, Object> words, Map<Pattern, Object> ways) implements ValueType {
         @Override
         public String label() {
             return "one of the words " + String.join(", ", words.keySet());
@@ -78,11 +83,13 @@ sealed interface ValueType {
     /**
      * A mapping told apart by its kind.
      *
+     * @param ways the same by every way in which the kind may stand in a file
      * @param plain the choice written as a plain value, or null
      */
     record OfChoice(
             Class<?> type,
             Map<String, Class<?>> kinds,
+            Map<Pattern, Class<?>> ways,
             @Nullable Class<?> plain) implements ValueType {
         @Override
         public String label() {
@@ -154,10 +161,13 @@ sealed interface ValueType {
     private static ValueType ofOwn(Class<?> type) {
         if (type.isEnum()) {
             Map<String, Object> words = new LinkedHashMap<>();
+            Map<Pattern, Object> ways = new LinkedHashMap<>();
             for (Object constant : type.getEnumConstants()) {
-                words.put(Names.ofConstant((Enum<?>) constant), constant);
+                String word = Names.ofConstant((Enum<?>) constant);
+                words.put(word, constant);
+                ways.put(Wording.pattern(Wording.expressions(word, element((Enum<?>) constant))), constant);
             }
-            return new OfWord(type, Collections.unmodifiableMap(words));
+            return new OfWord(type, Collections.unmodifiableMap(words), Collections.unmodifiableMap(ways));
         }
         if (type.isRecord()) {
             return new OfRecord(type);
@@ -167,13 +177,29 @@ sealed interface ValueType {
         }
         List<Class<?>> plain = new ArrayList<>();
         Map<String, Class<?>> kinds = new LinkedHashMap<>();
+        Map<Pattern, Class<?>> ways = new LinkedHashMap<>();
         for (Class<?> choice : type.getPermittedSubclasses()) {
             if (((AnnotatedElement) choice).isAnnotationPresent(Plain.class)) {
                 plain.add(choice);
             } else {
-                kinds.put(Names.ofComponent(choice.getSimpleName()), choice);
+                String kind = Names.ofComponent(choice.getSimpleName());
+                kinds.put(kind, choice);
+                ways.put(Wording.pattern(Wording.expressions(kind, choice)), choice);
             }
         }
-        return new OfChoice(type, Collections.unmodifiableMap(kinds), plain.isEmpty() ? null : plain.get(0));
+        return new OfChoice(
+                type,
+                Collections.unmodifiableMap(kinds),
+                Collections.unmodifiableMap(ways),
+                plain.isEmpty() ? null : plain.get(0));
+    }
+
+    /** {@return where the annotations of a constant stand} */
+    static AnnotatedElement element(Enum<?> constant) {
+        try {
+            return constant.getDeclaringClass().getField(constant.name());
+        } catch (NoSuchFieldException e) {
+            throw new IllegalStateException(e); // a constant is a field of its class
+        }
     }
 }

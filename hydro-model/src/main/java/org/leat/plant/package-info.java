@@ -3,7 +3,9 @@
  * ({@code derive}, {@code numbers}), and solves it in each situation that matters ({@code solve}, {@code cases}). Uses the
  * design, the catalogue and the laws of water, runner and electricity; knows no file.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 @NullMarked
 package org.leat.plant;
 
+import org.apiguardian.api.API;
 import org.jspecify.annotations.NullMarked;

@@ -20,7 +20,8 @@ public final class QuantityText {
     private static final String NUMBER = "[+-]?\\d{1,15}(?:\\.\\d{1,33})?(?:[eE][+-]?\\d{1,4})?";
     private static final Pattern QUANTITY = Pattern.compile("(" + NUMBER + ")[ \\u00a0\\u202f]?(\\D.{0,15}|)");
     private static final Pattern PLUS_MINUS = Pattern.compile("\\s*(?:\\u00b1|\\+/-|\\+-)\\s*");
-    private static final Pattern WIRE_GAUGE = Pattern.compile("(?:AWG (\\d{1,2}|[1-4]/0)|(\\d{1,2}|[1-4]/0) ?AWG)");
+    private static final Pattern WIRE_GAUGE = Pattern.compile("(?:AWG ?(\\d{1,2}|[1-4]/0)|(\\d{1,2}|[1-4]/0) ?AWG)");
+    private static final Pattern NOMINAL_PRESSURE = Pattern.compile("PN ?(\\d{1,2}(?:\\.\\d{1,2})?)");
 
     private QuantityText() {}
 
@@ -137,6 +138,13 @@ public final class QuantityText {
                 && text.contains("AWG")
                 && WIRE_GAUGE.matcher(text).matches()) {
             return wireGauge(text);
+        }
+        if (kind == QuantityKind.PRESSURE && text.startsWith("PN")) {
+            Matcher nominal = NOMINAL_PRESSURE.matcher(text);
+            if (nominal.matches()) {
+                TradeUnit bar = TradeUnits.find(QuantityKind.PRESSURE, "bar");
+                return ofUnit(new BigDecimal(nominal.group(1)), Objects.requireNonNull(bar));
+            }
         }
         Matcher m = QUANTITY.matcher(text);
         if (!m.matches()) {

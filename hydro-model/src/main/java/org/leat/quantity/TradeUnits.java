@@ -120,33 +120,87 @@ public final class TradeUnits {
         final Map<Unit<?>, TradeUnit> byUnit = new LinkedHashMap<>();
 
         void fill() {
-            add(QuantityKind.LENGTH, METRE, "1", "1", "m");
-            add(QuantityKind.LENGTH, MILLI(METRE), "1", "1000", "mm");
-            add(QuantityKind.LENGTH, CENTI(METRE), "1", "100", "cm");
-            add(QuantityKind.LENGTH, KILO(METRE), "1000", "1", "km");
+            add(QuantityKind.LENGTH, METRE, "1", "1", "m", "metre", "metres", "meter", "meters", "M");
+            add(
+                    QuantityKind.LENGTH,
+                    MILLI(METRE),
+                    "1",
+                    "1000",
+                    "mm",
+                    "MM",
+                    "millimetre",
+                    "millimetres",
+                    "millimeter",
+                    "millimeters");
+            add(
+                    QuantityKind.LENGTH,
+                    CENTI(METRE),
+                    "1",
+                    "100",
+                    "cm",
+                    "CM",
+                    "centimetre",
+                    "centimetres",
+                    "centimeter",
+                    "centimeters");
+            add(QuantityKind.LENGTH, KILO(METRE), "1000", "1", "km", "KM", "Km");
             add(QuantityKind.LENGTH, MICRO(METRE), "1", "1e6", "\u00B5m", "\u03BCm", "um");
-            add(QuantityKind.LENGTH, METRE.multiply(254).divide(10_000), "0.0254", "1", "in");
-            add(QuantityKind.LENGTH, METRE.multiply(3048).divide(10_000), "0.3048", "1", "ft");
-            add(QuantityKind.AREA, SQUARE_METRE, "1", "1", "m²", "m2");
-            add(QuantityKind.AREA, MILLI(METRE).pow(2), "1", "1e6", "mm²", "mm2");
-            add(QuantityKind.AREA, CENTI(METRE).pow(2), "1", "1e4", "cm²", "cm2");
-            add(QuantityKind.VOLUME, CUBIC_METRE, "1", "1", "m³", "m3");
-            add(QuantityKind.VOLUME, LITRE, "1", "1000", "L", "l");
-            add(QuantityKind.VOLUME_FLOW, CUBIC_METRE.divide(SECOND), "1", "1", "m³/s", "m3/s");
-            add(QuantityKind.VOLUME_FLOW, LITRE.divide(SECOND), "1", "1000", "L/s", "l/s");
-            add(QuantityKind.VOLUME_FLOW, LITRE.divide(MINUTE), "1", "60000", "L/min", "l/min");
-            add(QuantityKind.VOLUME_FLOW, CUBIC_METRE.divide(HOUR), "1", "3600", "m³/h", "m3/h");
+            add(QuantityKind.LENGTH, METRE.multiply(254).divide(10_000), "0.0254", "1", "in", "inch", "inches");
+            add(QuantityKind.LENGTH, METRE.multiply(3048).divide(10_000), "0.3048", "1", "ft", "foot", "feet");
+            add(QuantityKind.AREA, SQUARE_METRE, "1", "1", "m²", "m2", "m^2", "sq m");
+            add(QuantityKind.AREA, MILLI(METRE).pow(2), "1", "1e6", "mm²", "mm2", "mm^2", "sq mm", "sqmm", "qmm");
+            add(QuantityKind.AREA, CENTI(METRE).pow(2), "1", "1e4", "cm²", "cm2", "cm^2", "sq cm");
+            add(QuantityKind.VOLUME, CUBIC_METRE, "1", "1", "m³", "m3", "m^3");
+            add(QuantityKind.VOLUME, LITRE, "1", "1000", "L", "l", "litre", "litres", "liter", "liters");
+            add(QuantityKind.VOLUME_FLOW, CUBIC_METRE.divide(SECOND), "1", "1", "m³/s", "m3/s", "m^3/s");
+            add(
+                    QuantityKind.VOLUME_FLOW,
+                    LITRE.divide(SECOND),
+                    "1",
+                    "1000",
+                    "L/s",
+                    "l/s",
+                    "L/S",
+                    "L/sec",
+                    "l/sec",
+                    "lps",
+                    "LPS",
+                    "litre/s",
+                    "litres/s",
+                    "liter/s",
+                    "liters/s");
+            add(
+                    QuantityKind.VOLUME_FLOW,
+                    LITRE.divide(MINUTE),
+                    "1",
+                    "60000",
+                    "L/min",
+                    "l/min",
+                    "lpm",
+                    "LPM",
+                    "litres/min",
+                    "liters/min");
+            add(
+                    QuantityKind.VOLUME_FLOW,
+                    CUBIC_METRE.divide(HOUR),
+                    "1",
+                    "3600",
+                    "m³/h",
+                    "m3/h",
+                    "m^3/h",
+                    "m3/hr",
+                    "m³/hr");
             add(
                     QuantityKind.VOLUME_FLOW,
                     LITRE.multiply(3_785_411_784L).divide(1_000_000_000L).divide(MINUTE),
                     "0.003785411784",
                     "60",
                     "gal/min");
-            add(QuantityKind.SPEED, METRE.divide(SECOND), "1", "1", "m/s");
+            add(QuantityKind.SPEED, METRE.divide(SECOND), "1", "1", "m/s", "m/sec");
             add(QuantityKind.PRESSURE, PASCAL, "1", "1", "Pa");
-            add(QuantityKind.PRESSURE, PASCAL.multiply(100_000), "1e5", "1", "bar");
+            add(QuantityKind.PRESSURE, PASCAL.multiply(100_000), "1e5", "1", "bar", "Bar", "BAR", "bars", "Bars");
             add(QuantityKind.PRESSURE, PASCAL.multiply(100), "100", "1", "mbar");
-            add(QuantityKind.PRESSURE, KILO(PASCAL), "1000", "1", "kPa");
+            add(QuantityKind.PRESSURE, KILO(PASCAL), "1000", "1", "kPa", "kpa", "KPa", "KPA");
             add(QuantityKind.PRESSURE, MEGA(PASCAL), "1e6", "1", "MPa");
             add(QuantityKind.PRESSURE, PASCAL.multiply(1_000_000_000L), "1e9", "1", "GPa");
             add(
@@ -154,34 +208,105 @@ public final class TradeUnits {
                     PASCAL.multiply(6_894_757_293_168L).divide(1_000_000_000L),
                     "6894.757293168",
                     "1",
-                    "psi");
-            add(QuantityKind.PRESSURE, PASCAL.multiply(980_665).divide(100), "9806.65", "1", "m of water", "mH2O");
+                    "psi",
+                    "PSI",
+                    "Psi");
+            add(
+                    QuantityKind.PRESSURE,
+                    PASCAL.multiply(980_665).divide(100),
+                    "9806.65",
+                    "1",
+                    "m of water",
+                    "mH2O",
+                    "mH₂O",
+                    "m H2O",
+                    "mWC");
             add(QuantityKind.TEMPERATURE, KELVIN, "1", "1", "K");
-            addOffset(QuantityKind.TEMPERATURE, CELSIUS, "273.15", "°C", "degC", "℃");
-            add(QuantityKind.TEMPERATURE_DIFFERENCE, KELVIN, "1", "1", "K");
-            add(QuantityKind.TIME, SECOND, "1", "1", "s");
+            addOffset(
+                    QuantityKind.TEMPERATURE,
+                    CELSIUS,
+                    "273.15",
+                    "°C",
+                    "degC",
+                    "℃",
+                    "C",
+                    "°c",
+                    "ºC",
+                    "deg C",
+                    "celsius",
+                    "Celsius");
+            add(QuantityKind.TEMPERATURE_DIFFERENCE, KELVIN, "1", "1", "K", "°C", "degC");
+            add(QuantityKind.TIME, SECOND, "1", "1", "s", "sec", "secs", "second", "seconds");
             add(QuantityKind.TIME, MILLI(SECOND), "1", "1000", "ms");
-            add(QuantityKind.TIME, MINUTE, "60", "1", "min");
-            add(QuantityKind.TIME, HOUR, "3600", "1", "h");
-            add(QuantityKind.TIME, SECOND.multiply(86_400), "86400", "1", "d");
-            add(QuantityKind.MASS, KILOGRAM, "1", "1", "kg");
-            add(QuantityKind.MASS, GRAM, "1", "1000", "g");
-            add(QuantityKind.FORCE, NEWTON, "1", "1", "N");
+            add(QuantityKind.TIME, MINUTE, "60", "1", "min", "mins", "minute", "minutes");
+            add(QuantityKind.TIME, HOUR, "3600", "1", "h", "hr", "hrs", "hour", "hours");
+            add(QuantityKind.TIME, SECOND.multiply(86_400), "86400", "1", "d", "day", "days");
+            add(QuantityKind.MASS, KILOGRAM, "1", "1", "kg", "Kg", "KG", "kgs", "kilogram", "kilograms");
+            add(QuantityKind.MASS, GRAM, "1", "1000", "g", "gram", "grams");
+            add(QuantityKind.FORCE, NEWTON, "1", "1", "N", "newton", "newtons");
             add(QuantityKind.FORCE, KILO(NEWTON), "1000", "1", "kN");
-            add(QuantityKind.TORQUE, NEWTON.multiply(METRE), "1", "1", "N·m", "Nm", "N.m");
-            add(QuantityKind.POWER, WATT, "1", "1", "W");
-            add(QuantityKind.POWER, KILO(WATT), "1000", "1", "kW");
+            add(QuantityKind.TORQUE, NEWTON.multiply(METRE), "1", "1", "N·m", "Nm", "N.m", "N m", "N*m");
+            add(QuantityKind.POWER, WATT, "1", "1", "W", "w", "watt", "watts", "Watt", "Watts");
+            add(QuantityKind.POWER, KILO(WATT), "1000", "1", "kW", "KW", "kw", "Kw", "kilowatt", "kilowatts");
             add(QuantityKind.ENERGY, JOULE, "1", "1", "J");
-            add(QuantityKind.ENERGY, WATT.multiply(HOUR), "3600", "1", "Wh", "W·h");
-            add(QuantityKind.ENERGY, KILO(WATT).multiply(HOUR), "3.6e6", "1", "kWh", "kW·h");
-            add(QuantityKind.CURRENT, AMPERE, "1", "1", "A");
+            add(QuantityKind.ENERGY, WATT.multiply(HOUR), "3600", "1", "Wh", "W·h", "wh", "WH");
+            add(
+                    QuantityKind.ENERGY,
+                    KILO(WATT).multiply(HOUR),
+                    "3.6e6",
+                    "1",
+                    "kWh",
+                    "kW·h",
+                    "kwh",
+                    "KWh",
+                    "KWH",
+                    "Kwh");
+            add(QuantityKind.CURRENT, AMPERE, "1", "1", "A", "amp", "amps", "Amp", "Amps", "ampere", "amperes");
             add(QuantityKind.CURRENT, MILLI(AMPERE), "1", "1000", "mA");
             add(QuantityKind.CURRENT, KILO(AMPERE), "1000", "1", "kA");
-            add(QuantityKind.VOLTAGE, VOLT, "1", "1", "V");
+            add(
+                    QuantityKind.VOLTAGE,
+                    VOLT,
+                    "1",
+                    "1",
+                    "V",
+                    "v",
+                    "volt",
+                    "volts",
+                    "Volt",
+                    "Volts",
+                    "VDC",
+                    "Vdc",
+                    "V DC",
+                    "V dc");
             add(QuantityKind.VOLTAGE, MILLI(VOLT), "1", "1000", "mV");
             add(QuantityKind.VOLTAGE, KILO(VOLT), "1000", "1", "kV");
-            add(QuantityKind.RESISTANCE, OHM, "1", "1", "\u03A9", "\u2126", "ohm");
-            add(QuantityKind.RESISTANCE, MILLI(OHM), "1", "1000", "m\u03A9", "m\u2126", "mohm");
+            add(
+                    QuantityKind.RESISTANCE,
+                    OHM,
+                    "1",
+                    "1",
+                    "\u03A9",
+                    "\u2126",
+                    "ohm",
+                    "Ohm",
+                    "OHM",
+                    "ohms",
+                    "Ohms",
+                    "OHMS");
+            add(
+                    QuantityKind.RESISTANCE,
+                    MILLI(OHM),
+                    "1",
+                    "1000",
+                    "m\u03A9",
+                    "m\u2126",
+                    "mohm",
+                    "mOhm",
+                    "mohms",
+                    "mOhms",
+                    "milliohm",
+                    "milliohms");
             add(QuantityKind.INDUCTANCE, HENRY, "1", "1", "H");
             add(QuantityKind.INDUCTANCE, MILLI(HENRY), "1", "1000", "mH");
             add(QuantityKind.INDUCTANCE, MICRO(HENRY), "1", "1e6", "\u00B5H", "\u03BCH", "uH");
@@ -189,23 +314,56 @@ public final class TradeUnits {
             add(QuantityKind.CAPACITANCE, MILLI(FARAD), "1", "1000", "mF");
             add(QuantityKind.CAPACITANCE, MICRO(FARAD), "1", "1e6", "\u00B5F", "\u03BCF", "uF");
             add(QuantityKind.CHARGE, AMPERE.multiply(SECOND), "1", "1", "As", "A·s");
-            add(QuantityKind.CHARGE, AMPERE.multiply(HOUR), "3600", "1", "Ah", "A·h");
+            add(
+                    QuantityKind.CHARGE,
+                    AMPERE.multiply(HOUR),
+                    "3600",
+                    "1",
+                    "Ah",
+                    "A·h",
+                    "AH",
+                    "ah",
+                    "amp-hours",
+                    "amp hours");
             add(QuantityKind.CHARGE, MILLI(AMPERE).multiply(HOUR), "3.6", "1", "mAh");
-            add(QuantityKind.FREQUENCY, HERTZ, "1", "1", "Hz");
+            add(QuantityKind.FREQUENCY, HERTZ, "1", "1", "Hz", "hz", "HZ", "hertz");
             add(QuantityKind.FREQUENCY, KILO(HERTZ), "1000", "1", "kHz");
             Unit<?> radianPerSecond = RADIAN.divide(SECOND);
             Unit<?> revolutionPerMinute = RADIAN.multiply(2 * Math.PI).divide(MINUTE);
             add(QuantityKind.ROTATIONAL_SPEED, radianPerSecond, "1", "1", "rad/s");
-            add(QuantityKind.ROTATIONAL_SPEED, revolutionPerMinute, PI, "30", "rpm", "r/min", "1/min");
+            add(
+                    QuantityKind.ROTATIONAL_SPEED,
+                    revolutionPerMinute,
+                    PI,
+                    "30",
+                    "rpm",
+                    "r/min",
+                    "1/min",
+                    "RPM",
+                    "Rpm",
+                    "rev/min",
+                    "U/min",
+                    "min-1",
+                    "min⁻¹");
             add(QuantityKind.ANGLE, RADIAN, "1", "1", "rad");
-            add(QuantityKind.ANGLE, RADIAN.multiply(Math.PI).divide(180), PI, "180", "°", "deg");
+            add(QuantityKind.ANGLE, RADIAN.multiply(Math.PI).divide(180), PI, "180", "°", "deg", "degree", "degrees");
             add(QuantityKind.RATIO, ONE, "1", "1", "");
-            add(QuantityKind.RATIO, PERCENT, "1", "100", "%");
-            add(QuantityKind.THERMAL_RESISTANCE, KELVIN.divide(WATT), "1", "1", "K/W");
+            add(QuantityKind.RATIO, PERCENT, "1", "100", "%", "percent", "per cent");
+            add(QuantityKind.THERMAL_RESISTANCE, KELVIN.divide(WATT), "1", "1", "K/W", "°C/W", "degC/W");
             add(QuantityKind.SPEED_PER_VOLTAGE, radianPerSecond.divide(VOLT), "1", "1", "rad/s/V");
-            add(QuantityKind.SPEED_PER_VOLTAGE, revolutionPerMinute.divide(VOLT), PI, "30", "rpm/V");
-            add(QuantityKind.VOLTAGE_PER_TEMPERATURE, VOLT.divide(KELVIN), "1", "1", "V/K");
-            add(QuantityKind.VOLTAGE_PER_TEMPERATURE, MILLI(VOLT).divide(KELVIN), "1", "1000", "mV/K");
+            add(
+                    QuantityKind.SPEED_PER_VOLTAGE,
+                    revolutionPerMinute.divide(VOLT),
+                    PI,
+                    "30",
+                    "rpm/V",
+                    "RPM/V",
+                    "rpm/v",
+                    "KV",
+                    "Kv",
+                    "kv");
+            add(QuantityKind.VOLTAGE_PER_TEMPERATURE, VOLT.divide(KELVIN), "1", "1", "V/K", "V/°C");
+            add(QuantityKind.VOLTAGE_PER_TEMPERATURE, MILLI(VOLT).divide(KELVIN), "1", "1000", "mV/K", "mV/°C");
             add(QuantityKind.CONDUCTIVITY, SIEMENS.divide(METRE), "1", "1", "S/m");
             add(
                     QuantityKind.CONDUCTIVITY,
@@ -217,8 +375,20 @@ public final class TradeUnits {
                     "uS/cm");
             add(QuantityKind.CONDUCTIVITY, MILLI(SIEMENS).divide(CENTI(METRE)), "1", "10", "mS/cm");
             add(QuantityKind.SHARE_PER_TEMPERATURE, ONE.divide(KELVIN), "1", "1", "1/K");
-            add(QuantityKind.SHARE_PER_TEMPERATURE, PERCENT.divide(KELVIN), "1", "100", "%/K");
-            add(QuantityKind.INERTIA, KILOGRAM.multiply(SQUARE_METRE), "1", "1", "kg·m²", "kg.m²", "kg·m2", "kg.m2");
+            add(QuantityKind.SHARE_PER_TEMPERATURE, PERCENT.divide(KELVIN), "1", "100", "%/K", "%/°C");
+            add(
+                    QuantityKind.INERTIA,
+                    KILOGRAM.multiply(SQUARE_METRE),
+                    "1",
+                    "1",
+                    "kg·m²",
+                    "kg.m²",
+                    "kg·m2",
+                    "kg.m2",
+                    "kgm2",
+                    "kgm²",
+                    "kg m2",
+                    "kg m²");
             add(QuantityKind.INERTIA, KILOGRAM.multiply(CENTI(METRE).pow(2)), "1", "1e4", "kg·cm²", "kg.cm²", "kg.cm2");
         }
 

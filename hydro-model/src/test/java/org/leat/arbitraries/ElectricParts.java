@@ -10,6 +10,7 @@ import javax.measure.quantity.ElectricCurrent;
 import javax.measure.quantity.ElectricInductance;
 import javax.measure.quantity.ElectricPotential;
 import javax.measure.quantity.ElectricResistance;
+import javax.measure.quantity.Frequency;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Power;
 import javax.measure.quantity.Temperature;
@@ -251,7 +252,8 @@ final class ElectricParts {
                 d.maybe(() -> d.of(DumpSide.class)),
                 d.maybe(d::yes),
                 d.maybe(d::yes),
-                null);
+                null,
+                d.maybe(() -> d.quantity(32, 500, "V", ElectricPotential.class)));
     }
 
     static List<ProtectiveDevice> protection(Draw d, Scale s) {
@@ -270,7 +272,10 @@ final class ElectricParts {
                 null,
                 d.maybe(() -> d.quantity(0, 3, "m", Length.class)),
                 kind == DeviceKind.BREAKER ? d.maybe(() -> d.of(TripCurve.class)) : null,
-                kind == DeviceKind.SWITCH ? d.maybe(d::yes) : null);
+                kind == DeviceKind.SWITCH ? d.maybe(d::yes) : null,
+                kind == DeviceKind.BREAKER ? d.maybe(d::yes) : null,
+                d.maybe(d::yes),
+                kind == DeviceKind.BREAKER ? d.maybe(() -> d.quantity(60, 400, "Hz", Frequency.class)) : null);
     }
 
     static Safeguards safeguards(Draw d) {

@@ -143,6 +143,7 @@ class PublishedDevicesTest {
         assertThat(ContinuousLoad.leastMade(40.1)).isEqualTo(Answer.of(63));
         assertThat(ContinuousLoad.leastMade(1001)).isInstanceOf(Answer.Outside.class);
         assertThat(ContinuousLoad.dumpBranch(56, 2)).isEqualTo(35);
+        assertThat(DumpSizing.leastPower(56, 20, DumpSizing.CODE_MARGIN)).isEqualTo(1680);
     }
 
     @Test

@@ -7,9 +7,19 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 class DesignFilesTest {
+
+    @Test
+    @Timeout(10)
+    void the_outermost_fields_of_the_largest_file_are_found_in_bounded_time() {
+        String field = "\"ab\" :1,";
+        String text = "{" + field.repeat((SourceText.LIMIT - 20) / field.length()) + "\"site\" : {}}";
+        assertThat(OutermostFields.names(text)).containsExactly("ab", "site");
+        assertThat(OutermostFields.holdPlant(text)).isTrue();
+    }
 
     @TempDir
     Path folder;

@@ -1,9 +1,12 @@
 package org.leat.file;
 
+import java.lang.reflect.AnnotatedElement;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.leat.design.About;
+import org.leat.design.AlsoWritten;
 import org.leat.design.Design;
 import org.leat.design.Limits;
 import org.leat.quantity.QuantityKind;
@@ -29,10 +32,11 @@ final class FieldReference {
         sections.put(name, "");
         out.append("| field | value | needed | about |\n|---|---|---|---|\n");
         if (kind != null) {
-            out.append("| `kind` | `" + kind + "` | yes | |\n");
+            out.append("| `kind` | `" + kind + "`" + also(type) + " | yes | |\n");
         }
         for (Shape.Field field : Shape.of(type).fields()) {
-            out.append("| `" + field.key() + "` | " + value(field.type()) + limits(field) + " | "
+            out.append("| `" + field.key() + "` | " + value(field.type())
+                    + also(field.component()).replace("#", "5") + limits(field) + " | "
                     + (field.required() ? "yes" : "") + " | " + field.about() + " |\n");
         }
         sections.put(name, out.toString());
@@ -59,8 +63,18 @@ final class FieldReference {
                 name,
                 n -> "### " + name + "\n\n"
                         + word.type().getAnnotation(About.class).value() + ": "
-                        + word.words().keySet().stream().map(w -> "`" + w + "`").collect(Collectors.joining(", "))
+                        + word.words().entrySet().stream()
+                                .map(w -> "`" + w.getKey() + "`" + also(ValueType.element((Enum<?>) w.getValue())))
+                                .collect(Collectors.joining(", "))
                         + ".\n");
+    }
+
+    /** What is read besides. */
+    private static String also(AnnotatedElement element) {
+        AlsoWritten also = element.getAnnotation(AlsoWritten.class);
+        return also == null
+                ? ""
+                : Stream.of(also.value()).map(w -> "`" + w + "`").collect(Collectors.joining(", ", " (also ", ")"));
     }
 
     private static String value(ValueType type) {
@@ -95,7 +109,10 @@ final class FieldReference {
     private static String limits(Shape.Field field) {
         Limits limits = field.limits();
         if (limits == null || !(field.type() instanceof ValueType.Simple)) {
-            return limits != null && limits.items() > 0 ? ", at least " + limits.items() : "";
+            String least = limits != null && limits.items() > 0 ? ", at least " + limits.items() : "";
+            return limits == null || limits.mostItems() == Limits.MOST_ITEMS
+                    ? least
+                    : least + ", at most " + limits.mostItems();
         }
         StringBuilder out = new StringBuilder();
         if (Double.isFinite(limits.atLeast())) {

@@ -77,7 +77,11 @@ class HostileFileTest {
         String scalar = "a".repeat(SourceText.LIMIT - 10);
         String duplicates = "a: 1\n".repeat(SourceText.LIMIT / 5);
         String unknown = "[" + "{},".repeat(SourceText.LIMIT / 4) + "]";
-        for (String text : List.of(scalar, duplicates, unknown)) {
+        StringBuilder names = new StringBuilder();
+        for (int i = 0; names.length() < SourceText.LIMIT - 60; i++) {
+            names.append("inside-diameter-of-the-pipe-").append(i).append(": 1\n");
+        }
+        for (String text : List.of(scalar, duplicates, unknown, names.toString())) {
             Assertions.assertTimeout(Duration.ofSeconds(20), () -> {
                 List<Problem> problems = read(text).problems();
                 assertThat(problems).isNotEmpty().hasSizeLessThanOrEqualTo(Problems.LIMIT + 1);

@@ -183,6 +183,23 @@ class ImpulseRunnerTest {
     }
 
     @Test
+    void turned_backwards_bearing_and_air_drag_forwards() {
+        ImpulseRunner runner = new ImpulseRunner(new RunnerParameters(0.1, 0.9, 0.8, 0, 0.1, 0.3, 2e-4, 1000));
+        assertThat(runner.torque(0, 10, -50)).isCloseTo(0.3 + 2e-4 * 2500, within(1e-12));
+        assertThat(runner.torque(0, 10, 50)).isCloseTo(-0.3 - 2e-4 * 2500, within(1e-12));
+    }
+
+    @Test
+    void beyond_runaway_the_water_brakes_along_a_straight_line() {
+        ImpulseRunner runner = new ImpulseRunner(new RunnerParameters(0.1, 0.9, 0.8, 0, 0.1, 0, 0, 1000));
+        double stalled = runner.waterTorque(0.01, 20, 0);
+        assertThat(runner.waterTorque(0.01, 20, 200) / stalled).isCloseTo(1 - 1 - 0.1, within(1e-12));
+        assertThat(runner.waterTorque(0.01, 20, 400) / stalled).isCloseTo(1 - 2 - 0.1 * 5, within(1e-12));
+        assertThat(runner.waterTorque(0.01, 20, -200) / stalled).isCloseTo(2, within(1e-12));
+        assertThat(runner.waterTorque(0.01, 0, 50)).isZero();
+    }
+
+    @Test
     void without_water_only_friction_is_left() {
         ImpulseRunner runner =
                 new ImpulseRunner(RunnerParameters.straight(0.1, 0.9).withFriction(0.2, 1e-4));

@@ -170,8 +170,7 @@ public final class Checker {
         List<Verdict> verdicts = Verdict.all(runs, plant);
         AssumptionRanges ranges = AssumptionRanges.explore(runs, plant, verdicts);
         List<Finding> findings = new ArrayList<>();
-        Failures before =
-                Failures.of(verdicts.stream().map(Verdict::outcome).toList());
+        Failures before = Failures.of(verdicts.stream().map(Verdict::outcome).toList());
         Map<String, String> lasting = new TreeMap<>();
         for (Verdict verdict : ranges.settled()) {
             Position position = positions.of(standsAt.apply(verdict.outcome().path()));

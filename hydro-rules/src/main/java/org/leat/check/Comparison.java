@@ -50,7 +50,11 @@ public sealed interface Comparison {
     Comparison setBy(@Nullable String names);
 
     /** value ≤ high. */
-    record AtMost(double value, double high, QuantityKind kind, @Nullable String limits) implements Comparison {
+    record AtMost(
+            double value,
+            double high,
+            QuantityKind kind,
+            @Nullable String limits) implements Comparison {
         public AtMost {
             finite(value, high);
         }
@@ -72,7 +76,11 @@ public sealed interface Comparison {
     }
 
     /** value ≥ low. */
-    record AtLeast(double value, double low, QuantityKind kind, @Nullable String limits) implements Comparison {
+    record AtLeast(
+            double value,
+            double low,
+            QuantityKind kind,
+            @Nullable String limits) implements Comparison {
         public AtLeast {
             finite(value, low);
         }
@@ -94,8 +102,12 @@ public sealed interface Comparison {
     }
 
     /** low ≤ value ≤ high. */
-    record Within(double value, double low, double high, QuantityKind kind, @Nullable String limits)
-            implements Comparison {
+    record Within(
+            double value,
+            double low,
+            double high,
+            QuantityKind kind,
+            @Nullable String limits) implements Comparison {
         public Within {
             finite(value, low, high);
             if (low > high) {

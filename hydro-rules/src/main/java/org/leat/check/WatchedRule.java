@@ -23,7 +23,7 @@ final class WatchedRule {
     static Rule of(Rule rule, Watch watch) {
         WatchedRule watched = new WatchedRule(rule.card(), watch);
         return rule.contained(
-                judging -> j -> watched.ask(() -> watched.held(Rule.answered(judging, j))),
+                judging -> j -> watched.held(watched.ask(() -> Rule.answered(judging, j))),
                 ways -> (same, j, failure) -> watched.ask(() -> List.copyOf(ways.of(same, j, failure))));
     }
 

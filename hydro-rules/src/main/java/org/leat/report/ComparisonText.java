@@ -35,12 +35,11 @@ final class ComparisonText {
 
     /** As many digits as tell the value from the limit. */
     private static int enough(Comparison c, @Nullable String unit) {
-        double limit =
-                switch (c.sense()) {
-                    case AT_MOST -> c.high();
-                    case AT_LEAST -> c.low();
-                    case WITHIN -> c.value() > c.high() ? c.high() : c.low();
-                };
+        double limit = switch (c.sense()) {
+            case AT_MOST -> c.high();
+            case AT_LEAST -> c.low();
+            case WITHIN -> c.value() > c.high() ? c.high() : c.low();
+        };
         for (int digits = 3; digits < MOST_DIGITS; digits++) {
             if (c.value() == limit
                     || !show(c.value(), c.kind(), unit, digits).equals(show(limit, c.kind(), unit, digits))) {
@@ -67,9 +66,10 @@ final class ComparisonText {
         return switch (comparison.sense()) {
             case AT_MOST -> "at most " + show(comparison.high(), comparison.kind(), otherUnit, d);
             case AT_LEAST -> "at least " + show(comparison.low(), comparison.kind(), otherUnit, d);
-            case WITHIN -> show(comparison.low(), comparison.kind(), otherUnit, d)
-                    + " to "
-                    + show(comparison.high(), comparison.kind(), otherUnit, d);
+            case WITHIN ->
+                show(comparison.low(), comparison.kind(), otherUnit, d)
+                        + " to "
+                        + show(comparison.high(), comparison.kind(), otherUnit, d);
         };
     }
 

@@ -238,7 +238,7 @@ final class JsonShapes {
                 s.id(),
                 s.nozzles().name(),
                 Numbers.of(s.lastingVoltage()),
-                Numbers.of(s.momentVoltage().or(Double.NaN)),
+                Numbers.of(s.momentVoltage()),
                 Numbers.of(s.runnerSpeed()),
                 Names.ofConstant(s.holder()));
     }
@@ -257,9 +257,9 @@ final class JsonShapes {
                                 Numbers.of(p.elevation()),
                                 Numbers.of(p.standing()),
                                 Numbers.of(p.running()),
-                                Numbers.of(p.highest().or(Double.NaN)),
-                                Numbers.of(p.lowest().or(Double.NaN)),
-                                Numbers.of(p.ratingHot().or(Double.NaN))))
+                                Numbers.of(p.highest()),
+                                Numbers.of(p.lowest()),
+                                Numbers.of(p.ratingHot())))
                         .toList());
     }
 }

@@ -41,7 +41,9 @@ final class MarkdownFinding {
             item(
                     text,
                     "way out: " + wording.of(way, outcome)
-                            + (way.gain().isEmpty() ? "" : " (" + TextWriter.watts(way.gain().getAsDouble()) + ")"));
+                            + (way.gain().isEmpty()
+                                    ? ""
+                                    : " (" + TextWriter.watts(way.gain().getAsDouble()) + ")"));
         }
         return text.append("\n</details>\n\n").toString();
     }

@@ -1,7 +1,7 @@
 package org.leat.report;
 
-import java.util.OptionalDouble;
 import java.io.IOException;
+import java.util.OptionalDouble;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
 import org.leat.check.Rulebook;

@@ -3,6 +3,7 @@ package org.leat.report;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import org.jspecify.annotations.Nullable;
+import org.leat.plant.numbers.Amount;
 
 /** Numbers for machines: nine significant digits, so that the last bit of a sine never reaches a file. */
 final class Numbers {
@@ -20,6 +21,11 @@ final class Numbers {
         return rounded.signum() == 0
                 ? BigDecimal.ZERO
                 : rounded.scale() < 0 && rounded.precision() - rounded.scale() < 16 ? rounded.setScale(0) : rounded;
+    }
+
+    /** {@return the number rounded; null where the plant has none} */
+    static @Nullable BigDecimal of(Amount amount) {
+        return amount instanceof Amount.Known known ? of(known.value()) : null;
     }
 
     /** {@return the number rounded; null for none or one that is not finite} */

@@ -97,7 +97,9 @@ final class SarifResults {
     private String text(Finding finding) {
         String ways = finding.waysOut().stream()
                 .map(way -> " Way out: " + wording.of(way, finding.outcome())
-                        + (way.gain().isEmpty() ? "" : " (" + TextWriter.watts(way.gain().getAsDouble()) + ")"))
+                        + (way.gain().isEmpty()
+                                ? ""
+                                : " (" + TextWriter.watts(way.gain().getAsDouble()) + ")"))
                 .collect(Collectors.joining());
         return wording.of(finding) + ways;
     }

@@ -3,6 +3,7 @@ package org.leat.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.leat.check.Arg;
 import org.leat.check.Checker;
@@ -75,10 +76,8 @@ final class MadeReports {
 
     static Report report() {
         List<Finding> findings = new ArrayList<>();
-        Comparison tooHigh = new Comparison(
-                Comparison.Sense.AT_MOST, 1.2, Double.NEGATIVE_INFINITY, 0.9, QuantityKind.LENGTH, "brim");
-        Comparison fine = new Comparison(
-                Comparison.Sense.AT_MOST, 0.5, Double.NEGATIVE_INFINITY, 0.9, QuantityKind.LENGTH, "brim");
+        Comparison tooHigh = Comparison.atMost(1.2, 0.9, QuantityKind.LENGTH).setBy("brim");
+        Comparison fine = Comparison.atMost(0.5, 0.9, QuantityKind.LENGTH).setBy("brim");
         findings.add(finding(Kind.FAIL, Level.ERROR, "/barrel[east]/height", "raining", tooHigh, "spills", 4, true));
         findings.add(finding(Kind.FAIL, Level.NOTE, "/barrel[west]/height", "raining", tooHigh, "spills", 7, false));
         findings.add(finding(Kind.PASS, Level.ERROR, "/barrel[north]/height", "raining", fine, "holds", 9, false));
@@ -127,7 +126,7 @@ final class MadeReports {
                         Message.of("bigger", Arg.of("height", 1.5, QuantityKind.LENGTH)),
                         List.of(new Edit(
                                 path, org.leat.quantity.Si.quantity(1.5, "m", javax.measure.quantity.Length.class))),
-                        -12.4))
+                        OptionalDouble.of(-12.4)))
                 : List.of();
         List<SensitiveVerdict> rests =
                 ways ? List.of(new SensitiveVerdict("/weather", Kind.PASS, Kind.FAIL)) : List.of();

@@ -123,8 +123,7 @@ class MendingTest {
         double gain = step.way().gain().orElse(0);
         assertThat(step.finding().waysOut()).hasSizeGreaterThan(1);
         assertThat(step.finding().waysOut())
-                .allMatch(way ->
-                        way.gain().orElse(0) <= gain || way.edits().size() != 1);
+                .allMatch(way -> way.gain().orElse(0) <= gain || way.edits().size() != 1);
     }
 
     @Test

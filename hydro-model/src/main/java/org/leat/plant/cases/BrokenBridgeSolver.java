@@ -10,7 +10,7 @@ import org.leat.electrics.DcLoad;
 import org.leat.electrics.DiodeLine;
 import org.leat.plant.numbers.AlternatorNumbers;
 import org.leat.plant.numbers.PlantNumbers;
-import org.leat.plant.solve.Root;
+import org.leat.plant.solve.FalsePosition;
 import org.leat.plant.solve.RunnerCharacteristic;
 
 /** Finds where a plant runs with part of its bridge broken. */
@@ -69,8 +69,9 @@ final class BrokenBridgeSolver {
             high = Math.min(runaway, high * UPWARD);
             atHigh = high < runaway ? surplus(high) : Math.min(surplus(high), 0);
         }
-        double speed =
-                atHigh < 0 && atLow > 0 ? Root.between(this::surplus, low, atLow, high, atHigh, TOLERANCE) : high;
+        double speed = atHigh < 0 && atLow > 0
+                ? FalsePosition.between(this::surplus, low, atLow, high, atHigh, TOLERANCE)
+                : high;
         BridgeWaveform wave = wave(speed);
         return new BrokenBridge(
                 running.nozzles(),

@@ -3,7 +3,7 @@ package org.leat.plant.cases;
 import java.util.List;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
-import org.leat.plant.solve.Once;
+import org.leat.lazy.Once;
 
 /**
  * Every situation of a plant that makes a voltage on the bus, solved when first looked at: some are stepped in time. Equal

@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.leat.design.Design;
+import org.leat.lazy.Once;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.NozzleGroup;
 import org.leat.plant.numbers.PlantNumbers;
-import org.leat.plant.solve.Once;
 
 /**
  * The plant solved in each situation, each once. Safe to share between threads.

@@ -5,10 +5,10 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.leat.hydraulics.NozzleOpening;
 import org.leat.hydraulics.ValveClosing;
+import org.leat.lazy.Once;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.NozzleGroup;
 import org.leat.plant.numbers.ValveNumbers;
-import org.leat.plant.solve.Once;
 import org.leat.plant.solve.Rejoining;
 import org.leat.plant.solve.Surge;
 

@@ -73,9 +73,9 @@ public final class ClosingTimes {
     private static boolean fits(Cases cases, Closing closing) {
         List<SectionNumbers> sections = cases.numbers().penstock().sections();
         for (int i = 0; i < sections.size(); i++) {
-            double rating = sections.get(i).ratingHot().or(Double.POSITIVE_INFINITY);
-            if (cases.shut().sections().get(i) < rating
-                    && closing.sections().get(i).or(0) > rating * (1 + 1e-9)) {
+            if (sections.get(i).ratingHot() instanceof Amount.Known rating
+                    && cases.shut().sections().get(i) < rating.value()
+                    && closing.sections().get(i).or(0) > rating.value() * (1 + 1e-9)) {
                 return false;
             }
         }

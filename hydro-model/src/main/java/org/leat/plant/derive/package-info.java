@@ -3,7 +3,9 @@
  * and written down as an assumption with its range. Uses the design, the catalogue, the laws and the numbers; solves
  * nothing.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 @NullMarked
 package org.leat.plant.derive;
 
+import org.apiguardian.api.API;
 import org.jspecify.annotations.NullMarked;

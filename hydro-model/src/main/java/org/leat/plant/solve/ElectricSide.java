@@ -3,6 +3,7 @@ package org.leat.plant.solve;
 import org.leat.electrics.AlternatorConstants;
 import org.leat.electrics.BatteryClamp;
 import org.leat.electrics.DiodeLine;
+import org.leat.lazy.Once;
 import org.leat.plant.numbers.AlternatorNumbers;
 import org.leat.plant.numbers.PlantNumbers;
 

@@ -11,6 +11,9 @@ import org.leat.plant.solve.EnergyAccount.Stage;
 /** Adds up where the power goes. Each stage is counted by its own law; what the one before has more is its loss. */
 final class EnergyAccounting {
 
+    /** Share of the power up to which a difference is that of a root's last digits. */
+    private static final double ROUNDING = 1e-9;
+
     private final List<Entry> entries = new ArrayList<>();
 
     private EnergyAccounting() {}
@@ -42,11 +45,12 @@ final class EnergyAccounting {
         return new EnergyAccount(account.entries);
     }
 
-    /** Rounding of roots must not make power out of nothing. */
+    /** Rounding of roots must not make power out of nothing, nor a loss. */
     private void add(Stage stage, double power) {
         double before =
                 entries.isEmpty() ? power : entries.get(entries.size() - 1).power();
-        double here = Math.max(0, Math.min(power, before));
+        boolean none = before - power < ROUNDING * before;
+        double here = none ? before : Math.max(0, power);
         entries.add(new Entry(stage, here, before - here));
     }
 }

@@ -56,7 +56,7 @@ final class MaximumPowerTracker {
             double rating = known.value();
             double lightest = Math.max(best, open * (1 - 1e-9));
             double atBest = output(best) - rating;
-            double raised = Root.between(v -> output(v) - rating, best, atBest, lightest, -rating, TOLERANCE);
+            double raised = FalsePosition.between(v -> output(v) - rating, best, atBest, lightest, -rating, TOLERANCE);
             return new Tracking(raised, Bound.CURRENT);
         }
         return new Tracking(best, bound);
@@ -133,8 +133,9 @@ final class MaximumPowerTracker {
                 atHigh = atNear;
             }
         }
-        double found =
-                atHigh > 0 ? high : Root.between(s -> surplus(bus, s), low, atLow, high, atHigh, SPEED_TOLERANCE);
+        double found = atHigh > 0
+                ? high
+                : FalsePosition.between(s -> surplus(bus, s), low, atLow, high, atHigh, SPEED_TOLERANCE);
         guess = found;
         return found;
     }

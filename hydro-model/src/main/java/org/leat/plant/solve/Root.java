@@ -1,50 +1,29 @@
 package org.leat.plant.solve;
 
 import java.util.function.DoubleUnaryOperator;
+import org.apache.commons.math3.analysis.UnivariateFunction;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
-/** Root of a continuous function whose sign differs at two points: false position, the kept end halved. */
-public final class Root {
+/** Root of a continuous function whose sign differs at two points, by Brent's method, to the last digits that count. */
+final class Root {
 
-    private static final int MAX_STEPS = 200;
+    private static final double TOLERANCE = 1e-11;
+    private static final int MOST_EVALUATIONS = 400;
 
     private Root() {}
 
     /**
-     * {@return where the function is nil, to a share {@code tolerance} of the greater end}
+     * {@return where the function is nil}
      *
-     * @param atLow value at the low end, of the other sign than {@code atHigh} or nil
+     * @param low less than {@code high}
+     * @param atLow value at the low end, of the other sign than {@code atHigh}, or nil
      */
-    public static double between(
-            DoubleUnaryOperator f, double low, double atLow, double high, double atHigh, double tolerance) {
-        if (atLow == 0) {
-            return low;
+    static double between(DoubleUnaryOperator f, double low, double atLow, double high, double atHigh) {
+        if (atLow == 0 || atHigh == 0 || !(low < high)) {
+            return atLow == 0 ? low : high;
         }
-        if (atHigh == 0) {
-            return high;
-        }
-        double a = low;
-        double fa = atLow;
-        double b = high;
-        double fb = atHigh;
-        double enough = tolerance * Math.max(Math.abs(low), Math.abs(high));
-        for (int n = 0; n < MAX_STEPS && Math.abs(b - a) > enough; n++) {
-            double c = (a * fb - b * fa) / (fb - fa);
-            if (n % 6 == 5 || !(c > Math.min(a, b) && c < Math.max(a, b))) {
-                c = 0.5 * (a + b);
-            }
-            double fc = f.applyAsDouble(c);
-            if (fc == 0 || Math.abs(c - b) < 0.5 * enough) {
-                return c;
-            }
-            if (fc > 0 == fb > 0) {
-                fa *= 0.5;
-            } else {
-                a = b;
-                fa = fb;
-            }
-            b = c;
-            fb = fc;
-        }
-        return b;
+        // what the ends give is known, and may be known better than the function computes it
+        UnivariateFunction known = x -> x == low ? atLow : x == high ? atHigh : f.applyAsDouble(x);
+        return new BrentSolver(TOLERANCE, TOLERANCE * high).solve(MOST_EVALUATIONS, known, low, high);
     }
 }

@@ -12,8 +12,6 @@ import org.leat.plant.solve.OperatingPoint.Crossing;
  */
 public final class TorqueBalance {
 
-    private static final double TOLERANCE = 1e-11;
-
     /** Share of the greater torque within which a turning point of the difference is looked at. */
     private static final double CLOSE = 0.05;
 
@@ -35,11 +33,11 @@ public final class TorqueBalance {
 
     /** {@return the crossings from slow to fast; empty where the jet does not turn the machine} */
     public static List<Crossing> of(TorqueCurve curve, RunnerCharacteristic runner) {
-        TorqueBalance meeting = new TorqueBalance(curve, runner);
+        TorqueBalance balance = new TorqueBalance(curve, runner);
         if (runner.torque(0) - curve.idle(0) > 0) {
-            meeting.scan(runner.runawaySpeed());
+            balance.scan(runner.runawaySpeed());
         }
-        return meeting.crossings;
+        return balance.crossings;
     }
 
     private void scan(double runaway) {
@@ -112,14 +110,14 @@ public final class TorqueBalance {
         } else {
             // it lies before the sample already passed: both crossings lie between the one before that and this sample
             double atLow = surplus.applyAsDouble(low);
-            add(Root.between(surplus, low, atLow, speed, here, TOLERANCE), atLow > 0);
-            add(Root.between(surplus, speed, here, lastSpeed, lastSurplus, TOLERANCE), atLow <= 0);
+            add(Root.between(surplus, low, atLow, speed, here), atLow > 0);
+            add(Root.between(surplus, speed, here, lastSpeed, lastSurplus), atLow <= 0);
         }
     }
 
     private void advance(double speed, double here) {
         if (speed > lastSpeed && (lastSurplus > 0) != (here > 0)) {
-            add(Root.between(surplus, lastSpeed, lastSurplus, speed, here, TOLERANCE), lastSurplus > 0);
+            add(Root.between(surplus, lastSpeed, lastSurplus, speed, here), lastSurplus > 0);
         }
         lastSpeed = speed;
         lastSurplus = here;

@@ -73,7 +73,7 @@ public final class WindingHeatBalance {
     /** Temperature at which the heat leaves, the bus as it is and the speed near what it is, K. */
     private double settled(OperatingPoint now, double resistance) {
         double most = air + resistance * Math.max(1, 2 * now.energy().at(Stage.JET));
-        return Root.between(
+        return FalsePosition.between(
                 t -> air + resistance * heat(now, t) - t,
                 air,
                 resistance * heat(now, air),

@@ -60,7 +60,9 @@ class ElectricHeatTest {
     @Test
     void a_flat_bank_rests_no_higher_than_a_charged_one() {
         BatteryNumbers flat = numbers.battery().flat();
-        assertThat(flat.restingVoltage()).isLessThan(numbers.battery().restingVoltage()).isPositive();
+        assertThat(flat.restingVoltage())
+                .isLessThan(numbers.battery().restingVoltage())
+                .isPositive();
         assertThat(flat.stateOfCharge()).isZero();
         assertThat(flat.capacity()).isEqualTo(numbers.battery().capacity());
     }

@@ -40,4 +40,31 @@ class HydrogenAirTest {
                 .isGreaterThan(2);
         isByTheFormula(air);
     }
+
+    @Test
+    void while_equalising_the_gas_follows_the_charge_up_to_sixty_milliamperes_for_each_ampere_hour() {
+        // EN 50272-3 (read in a reproduction): 60 mA for each Ah without voltage limit, never more than what charges
+        Cases cases = cases("regulator: { kind: series, absorption-voltage: 28.8 V, equalising-voltage: 30.6 V }");
+        HydrogenAir air = HydrogenAir.of(cases);
+        double charging = cases.batteryFull().stream()
+                .mapToDouble(BatteryFull::turbineCurrent)
+                .max()
+                .orElseThrow();
+        assertThat(air.gasCurrent())
+                .isCloseTo(Math.max(0.020 * 100, Math.min(0.060 * 100, charging)), within(1e-9))
+                .isGreaterThan(2);
+        assertThat(air.equalising()).isTrue();
+        isByTheFormula(air);
+    }
+
+    @Test
+    void sparks_stay_as_far_from_a_vent_as_the_cube_root_of_the_gas_behind_it() {
+        // IEC 62485-2 (from memory): d = 28.8 mm · ∛(N I C); 200 Ah at 60 mA/Ah 659 mm, 400 Ah 831 mm
+        assertThat(new HydrogenAir(0.060 * 200, true, 0, 0).sparkDistance(1, 1)).isCloseTo(0.659, within(0.0005));
+        assertThat(new HydrogenAir(0.060 * 400, true, 0, 0).sparkDistance(1, 1)).isCloseTo(0.831, within(0.0005));
+        // two strings share it, six cells behind one vent add theirs
+        assertThat(new HydrogenAir(24, true, 0, 0).sparkDistance(1, 2)).isCloseTo(0.659, within(0.0005));
+        assertThat(new HydrogenAir(24, true, 0, 0).sparkDistance(6, 2))
+                .isCloseTo(0.0288 * Math.cbrt(6 * 12_000), within(1e-9));
+    }
 }

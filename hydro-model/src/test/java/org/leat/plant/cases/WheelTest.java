@@ -15,7 +15,8 @@ class WheelTest {
 
     private static final double GRAVITY = 9.80665;
 
-    private final Cases cases = Plant.of(Plants.read(Plants.statedText("24 m", "9 mm", "160 mm", ""))).solve();
+    private final Cases cases = Plant.of(Plants.read(Plants.statedText("24 m", "9 mm", "160 mm", "")))
+            .solve();
     private final Running running = cases.running().get(0);
     private final Jet jet = running.water().jets().get(0);
 
@@ -54,8 +55,7 @@ class WheelTest {
                 * relative
                 * relative
                 * (1 + cases.numbers().runner().returnFactor());
-        double stress =
-                6 * force * 0.015 / (0.020 * 0.010 * 0.010) + 0.05 * 0.080 * speed * speed / (0.020 * 0.010);
+        double stress = 6 * force * 0.015 / (0.020 * 0.010 * 0.010) + 0.05 * 0.080 * speed * speed / (0.020 * 0.010);
         assertThat(neck.turning(cases.numbers(), running)).isCloseTo(stress, within(1e-6 * stress));
     }
 
@@ -91,8 +91,7 @@ class WheelTest {
 
     @Test
     void a_bearing_bears_jet_and_weight_over_the_overhang() {
-        BearingDuty duty =
-                BearingDuty.of(cases.numbers(), running, new BearingDuty.Shaft(4, 0.060, 0.120, false));
+        BearingDuty duty = BearingDuty.of(cases.numbers(), running, new BearingDuty.Shaft(4, 0.060, 0.120, false));
         double pull = running.operatingPoint().torque() / 0.080;
         double load = (pull + 4 * GRAVITY) * (0.120 + 0.060) / 0.120;
         assertThat(duty.load()).isCloseTo(load, within(1e-6 * load));
@@ -114,7 +113,6 @@ class WheelTest {
         // Taygun: half of that and fifteen
         assertThat(thickest.usualBuckets()).isCloseTo(thickest.pitchRatio() / 2 + 15, within(1e-9));
         assertThat(thickest.usualWholeBuckets()).isEqualTo((int) Math.ceil(thickest.usualBuckets()));
-        assertThat(thickest.leastTailwaterClearance(0.030))
-                .isCloseTo(4 * thickest.diameter() + 0.015, within(1e-12));
+        assertThat(thickest.leastTailwaterClearance(0.030)).isCloseTo(4 * thickest.diameter() + 0.015, within(1e-12));
     }
 }

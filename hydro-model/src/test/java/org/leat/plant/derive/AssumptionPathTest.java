@@ -130,7 +130,11 @@ class AssumptionPathTest {
         }
         for (String word : List.of("anyOf", "oneOf", "allOf")) {
             for (JsonNode each : node.path(word)) {
+                boolean list = each.path("type").asText().equals("array");
                 all.addAll(alternatives(each, seen));
+                if (list) {
+                    break; // what stands beside a list is its one item without brackets
+                }
             }
         }
         return all;

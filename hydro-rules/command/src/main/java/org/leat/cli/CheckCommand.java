@@ -94,16 +94,25 @@ final class CheckCommand implements Callable<Integer> {
             check(checker, sources, outputs, tally);
             outputs.end();
         } catch (Outputs.CannotWriteException e) {
-            throw new ParameterException(spec.commandLine(), String.valueOf(e.getMessage()), e);
-        }
-        if (!designs.leftAside().isEmpty()) {
+            if (!e.begun()) {
+                throw new ParameterException(spec.commandLine(), String.valueOf(e.getMessage()), e);
+            }
             out.flush();
+            spec.commandLine().getErr().print("leat: " + Plainly.of(String.valueOf(e.getMessage())) + "\n");
+            return ExitCode.NOT_JUDGED;
+        }
+        leftAside(designs.leftAside(), "hold no part of a plant");
+        leftAside(designs.noFiles(), "are no ordinary files");
+        return code(tally);
+    }
+
+    private void leftAside(List<Path> files, String why) {
+        if (!files.isEmpty()) {
+            spec.commandLine().getOut().flush();
             spec.commandLine()
                     .getErr()
-                    .print("leat: left aside, for they hold no part of a plant: "
-                            + Plainly.of(DesignArguments.told(designs.leftAside())) + "\n");
+                    .print("leat: left aside, for they " + why + ": " + Plainly.of(DesignArguments.told(files)) + "\n");
         }
-        return code(tally);
     }
 
     private void check(Checker checker, List<DesignSource> sources, ReportWriter writer, Tally tally)
@@ -113,7 +122,7 @@ final class CheckCommand implements Callable<Integer> {
         for (DesignSource source : sources) {
             check(checker, source, writer, tally);
             progress.step();
-            if (out.checkError()) {
+            if (also.isEmpty() && out.checkError()) {
                 break; // nobody reads on: a full disk, a reader that went away
             }
         }
@@ -127,7 +136,7 @@ final class CheckCommand implements Callable<Integer> {
         try {
             reading = source.read();
             report = checker.check(reading);
-        } catch (RuntimeException | StackOverflowError e) {
+        } catch (RuntimeException | Error e) {
             // one file never stops the rest
             tally.addBroken();
             writer.broken(source.name(), cause(e));

@@ -42,6 +42,7 @@ final class DesignArguments {
     private CommandSpec spec;
 
     private final List<Path> leftAside = new ArrayList<>();
+    private final List<Path> noFiles = new ArrayList<>();
 
     /** {@return every design once, by name, standard input first} */
     List<DesignSource> sources() {
@@ -67,6 +68,11 @@ final class DesignArguments {
     /** {@return YAML and JSON files in the folders given that hold no part of a plant} */
     List<Path> leftAside() {
         return List.copyOf(leftAside);
+    }
+
+    /** {@return what is called like a design in the folders given and is no ordinary file} */
+    List<Path> noFiles() {
+        return List.copyOf(noFiles);
     }
 
     private List<Path> files(String argument) {
@@ -99,6 +105,7 @@ final class DesignArguments {
             throw wrong("no design in the folder " + (folder.toString().isEmpty() ? "." : folder) + beside);
         }
         leftAside.addAll(found.leftAside());
+        noFiles.addAll(found.noFiles());
         return found.designs();
     }
 

@@ -3,6 +3,7 @@ package org.leat.cli;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import org.leat.check.Rulebook;
 import org.leat.file.Names;
 import org.leat.report.RulePage;
@@ -34,16 +35,23 @@ final class ExplainCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Rulebook rulebook = options.checker().rulebook();
-        if (rulebook.indexOf(rule) < 0) {
-            String nearest = Names.nearest(
-                    rule, rulebook.rules().stream().map(r -> r.card().id()).toList());
-            throw new ParameterException(
-                    spec.commandLine(),
-                    "no rule is called " + rule + (nearest.isEmpty() ? "" : "; nearest is " + nearest));
+        String unknown = unknown(rulebook, rule);
+        if (unknown != null) {
+            throw new ParameterException(spec.commandLine(), unknown);
         }
         Map<String, String> examples = new LinkedHashMap<>();
         options.packs().forEach(pack -> examples.putAll(pack.examples()));
         spec.commandLine().getOut().print(RulePage.of(rulebook.rule(rule), examples.get(rule)));
         return ExitCode.NOTHING;
+    }
+
+    /** {@return what to say of a rule that nobody knows; null of one that is known} */
+    static @Nullable String unknown(Rulebook rulebook, String rule) {
+        if (rulebook.indexOf(rule) >= 0) {
+            return null;
+        }
+        String nearest = Names.nearest(
+                rule, rulebook.rules().stream().map(r -> r.card().id()).toList());
+        return "no rule is called " + rule + (nearest.isEmpty() ? "" : "; nearest is " + nearest);
     }
 }

@@ -2,6 +2,7 @@ package org.leat.cli;
 
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
+import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -48,18 +49,35 @@ public final class Leat implements Runnable {
 
     /** Runs the command and ends the process with its exit code. */
     public static void main(String[] args) {
+        int code = ExitCode.NOT_JUDGED;
+        try {
+            code = whole(args);
+        } catch (Throwable e) {
+            // whatever it is, memory or stack used up: it is never taken for a finding
+            PrintWriter err = utf8(new FileOutputStream(FileDescriptor.err));
+            err.print("leat: " + e.getClass().getSimpleName() + "\n");
+            err.flush();
+        } finally {
+            System.exit(code);
+        }
+    }
+
+    private static int whole(String[] args) {
         // a process of our own: nothing it prints may depend on where it runs
         Locale.setDefault(Locale.ROOT);
-        PrintWriter out = utf8(FileDescriptor.out);
-        PrintWriter err = utf8(FileDescriptor.err);
+        // reports have standard output for themselves: what a pack prints goes to the error stream
+        System.setOut(System.err);
+        StandardOutput standard = new StandardOutput();
+        PrintWriter out = utf8(standard);
+        PrintWriter err = utf8(new FileOutputStream(FileDescriptor.err));
         int code = run(args, out, err);
-        if (out.checkError()) {
-            // a full disk, a reader that went away: what was found did not arrive
+        if (out.checkError() && !standard.readerGone()) {
+            // a full disk: what was found did not arrive
             err.print("leat: the output could not be written\n");
             code = ExitCode.NOT_JUDGED;
         }
         err.flush();
-        System.exit(code);
+        return code;
     }
 
     /** {@return the exit code of a call that prints to these} */
@@ -82,10 +100,15 @@ public final class Leat implements Runnable {
             err.print("leat: something in this program broke: " + Plainly.of(CheckCommand.cause(e)) + "\n");
             return ExitCode.NOT_JUDGED;
         });
-        return command.execute(args);
+        try {
+            return command.execute(args);
+        } catch (Error e) { // memory or stack used up, a class that is not there: never taken for a finding
+            err.print("leat: something in this program broke: " + Plainly.of(CheckCommand.cause(e)) + "\n");
+            return ExitCode.NOT_JUDGED;
+        }
     }
 
-    private static PrintWriter utf8(FileDescriptor to) {
-        return new PrintWriter(new OutputStreamWriter(new FileOutputStream(to), StandardCharsets.UTF_8), false);
+    private static PrintWriter utf8(OutputStream to) {
+        return new PrintWriter(new OutputStreamWriter(to, StandardCharsets.UTF_8), false);
     }
 }

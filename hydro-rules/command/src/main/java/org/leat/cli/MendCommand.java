@@ -69,8 +69,9 @@ final class MendCommand implements Callable<Integer> {
         }
         Checker checker = judging.checker();
         for (String rule : rules) {
-            if (checker.rulebook().indexOf(rule) < 0) {
-                throw new ParameterException(spec.commandLine(), "no rule is called " + rule);
+            String unknown = ExplainCommand.unknown(checker.rulebook(), rule);
+            if (unknown != null) {
+                throw new ParameterException(spec.commandLine(), unknown);
             }
         }
         PrintWriter out = spec.commandLine().getOut();
@@ -122,7 +123,7 @@ final class MendCommand implements Callable<Integer> {
                 InPlace.write(file, content, mended.text());
             }
             return new Outcome(judged, mended.steps().size());
-        } catch (RuntimeException | StackOverflowError | IOException e) {
+        } catch (RuntimeException | Error | IOException e) {
             // one file never stops the rest
             text.say(file + " is left as it is: " + CheckCommand.cause(e));
             return new Outcome(ExitCode.NOT_JUDGED, 0);

@@ -1,6 +1,5 @@
 package org.leat.cli;
 
-import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.Writer;
@@ -51,16 +50,52 @@ final class Outputs implements ReportWriter, AutoCloseable {
 
     private Writer file(Path named) throws CannotWriteException {
         try {
-            if (Files.isDirectory(named)) {
-                throw new IOException("it is a folder");
-            }
-            Path folder = named.toAbsolutePath().getParent();
+            Path folder = Replacing.target(named).toAbsolutePath().getParent();
             Path written = Files.createTempFile(folder, ".leat-", ".part");
-            BufferedWriter to = Files.newBufferedWriter(written, StandardCharsets.UTF_8);
+            Writer to = new Naming(named, Files.newBufferedWriter(written, StandardCharsets.UTF_8));
             files.add(new Unfinished(named, written, to));
             return to;
         } catch (IOException | UnsupportedOperationException e) {
-            throw new CannotWriteException(named + " cannot be written: " + CheckCommand.cause(e), e);
+            throw new CannotWriteException(named, e, false);
+        }
+    }
+
+    /** A file that says its name when it cannot be written. */
+    private static final class Naming extends Writer {
+
+        private final Path named;
+        private final Writer to;
+
+        Naming(Path named, Writer to) {
+            this.named = named;
+            this.to = to;
+        }
+
+        @Override
+        public void write(char[] text, int from, int length) throws IOException {
+            try {
+                to.write(text, from, length);
+            } catch (IOException e) {
+                throw new CannotWriteException(named, e, true);
+            }
+        }
+
+        @Override
+        public void flush() throws IOException {
+            try {
+                to.flush();
+            } catch (IOException e) {
+                throw new CannotWriteException(named, e, true);
+            }
+        }
+
+        @Override
+        public void close() throws IOException {
+            try {
+                to.close();
+            } catch (IOException e) {
+                throw new CannotWriteException(named, e, true);
+            }
         }
     }
 
@@ -93,7 +128,11 @@ final class Outputs implements ReportWriter, AutoCloseable {
         while (!files.isEmpty()) {
             Unfinished file = files.get(0);
             file.to().close();
-            Replacing.file(file.written(), file.named());
+            try {
+                Replacing.file(file.written(), file.named());
+            } catch (IOException e) {
+                throw new CannotWriteException(file.named(), e, true);
+            }
             files.remove(0);
         }
     }
@@ -102,7 +141,11 @@ final class Outputs implements ReportWriter, AutoCloseable {
     @Override
     public void close() throws IOException {
         for (Unfinished file : files) {
-            file.to().close();
+            try {
+                file.to().close();
+            } catch (IOException e) {
+                // what is still held back cannot be written either: it goes with the file
+            }
             Files.deleteIfExists(file.written());
         }
     }
@@ -112,8 +155,21 @@ final class Outputs implements ReportWriter, AutoCloseable {
 
         private static final long serialVersionUID = 1;
 
-        CannotWriteException(String message, Throwable cause) {
-            super(message, cause);
+        private final boolean begun;
+
+        CannotWriteException(Path named, Exception cause, boolean begun) {
+            super(named + " cannot be written: " + why(cause), cause);
+            this.begun = begun;
+        }
+
+        /** {@return whether it was begun, and only then failed: a full disk} */
+        boolean begun() {
+            return begun;
+        }
+
+        private static String why(Exception e) {
+            boolean plain = e.getClass() == IOException.class && e.getMessage() != null;
+            return plain ? String.valueOf(e.getMessage()) : CheckCommand.cause(e);
         }
     }
 }

@@ -136,7 +136,8 @@ class LeatIT {
         Ran ran = leat("check", "--pack", jar.toString(), "--format", "json", "sample.yaml");
         assertThat(ran.out()).contains("hill/standing-pressure", "Our crew may join pipe at");
         String loops = OwnRulesPage.source()
-                .replace("var shut = j", "if (j != null) throw new LinkageError(\"gone\"); var shut = j");
+                .replace("var sections = j", "if (j != null) throw new LinkageError(\"gone\"); var sections = j");
+        assertThat(loops).isNotEqualTo(OwnRulesPage.source());
         Path broken = PackJar.jar(folder, "example.HillPack", loops);
         Ran open = leat("check", "--pack", broken.toString(), "sample.yaml");
         assertThat(open.code()).isEqualTo(4);

@@ -87,11 +87,7 @@ final class PlantWords {
                     "allowed for a surge at its hottest wall",
                     s -> s.numbers().surgeRatingHot())
             .amount("waveSpeed", SPEED, "of pressure", s -> s.numbers().waveSpeed())
-            .of(
-                    "staticPressure",
-                    PRESSURE,
-                    "highest, all nozzles shut, water cold",
-                    InPlant::staticPressure)
+            .of("staticPressure", PRESSURE, "highest, all nozzles shut, water cold", InPlant::staticPressure)
             .of("velocity", SPEED, "fastest of the nozzle sets, running", InPlant::velocity)
             .of(
                     "frictionLoss",

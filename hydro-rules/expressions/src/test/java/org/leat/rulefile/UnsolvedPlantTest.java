@@ -31,7 +31,9 @@ class UnsolvedPlantTest {
         assertThat(reading.problems()).isEmpty();
         RuleExamples rule = RuleExamples.of(Objects.requireNonNull(reading.pack()), "test/one", Samples.SHORT);
         rule.passes();
-        assertThat(rule.with("gross-head: 24 m", "gross-head: { kind: gauge, pressure: 0.1 bar, gauge-above-nozzle: -2 m }")
+        assertThat(rule.with(
+                                "gross-head: 24 m",
+                                "gross-head: { kind: gauge, pressure: 0.1 bar, gauge-above-nozzle: -2 m }")
                         .open("/site/gross-head"))
                 .hasSize(1);
     }

@@ -20,6 +20,7 @@ public final class BatteryRules {
                 LeastCurrent.RULE,
                 BatteryManagementOpens.RULE,
                 NeverFull.RULE,
+                SparkDistance.RULE,
                 Strings.RULE,
                 TemperatureWindow.RULE,
                 BatteryVentilation.RULE);

@@ -28,9 +28,15 @@ final class BatteryVentilation {
             .why(
                     "Lead at absorption voltage gives off hydrogen, and a stream charges day and night. Four per cent of it in air"
                             + " explode on the spark of a relay.")
-            .formula("Q = 0.05 m³/(A h) · n · I_gas of air from a fan, or two openings of A = Q / 0.1 m/s")
-            .judged("absorption voltage; with nothing that limits the voltage, all the turbine gives")
+            .formula(
+                    "Q = 0.05 m³/(A h) · n · I_gas of air from a fan, or two openings of A = Q / 0.1 m/s; I_gas of the highest"
+                            + " charge stage that is set")
+            .judged(
+                    "absorption, or equalising where it is set; with nothing that limits the voltage, all the turbine gives")
             .source("IEC 62485-2 clauses 7.2 to 7.5 (formula and opening read in reproductions)")
+            .source(
+                    "EN 50272-3: without voltage limit 60 mA (sealed 15 mA) for each Ah, no more than what charges (read in a"
+                            + " reproduction)")
             .passes("enough-air", "A fan moves {value} (gas current {gas}).")
             .fails("too-little-air", "A fan moves {value}; {limit} keep the hydrogen of {gas} from exploding.")
             .passes("large-enough", "Each opening has {value} (gas current {gas}).")

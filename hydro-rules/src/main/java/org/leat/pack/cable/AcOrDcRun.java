@@ -7,7 +7,6 @@ import static org.leat.quantity.QuantityKind.RATIO;
 
 import java.util.Comparator;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
@@ -25,8 +24,9 @@ final class AcOrDcRun {
     static final Rule RULE = Rule.of("cable/ac-or-dc-run", NOTE, "which side of the bridge is cheaper to run long")
             .why("The long way from the stream to the battery can be walked by three cores before the bridge or by two"
                     + " behind it. For the same copper one of them loses less.")
-            .formula("same copper: three cores of area A lose 3 r I_ph², two of 1.5 A lose 2 (r/1.5) I_dc²; the excess of the"
-                    + " run as it is, as a share of the bridge's power ≤ limit")
+            .formula(
+                    "same copper: three cores of area A lose 3 r I_ph², two of 1.5 A lose 2 (r/1.5) I_dc²; the excess of the"
+                            + " run as it is, as a share of the bridge's power ≤ limit")
             .judged("running on the nozzles open as built, the longer of the two runs")
             .source("Ohm's law; IEC 60364-5-52 annex G")
             .source(COMMON_PRACTICE)
@@ -80,7 +80,7 @@ final class AcOrDcRun {
     }
 
     private static org.leat.check.Changes otherSide(boolean alternating) {
-        return (j, failure) ->
-                longest(j).filter(run -> alternating(run) == alternating).stream().map(run -> Change.advice());
+        return (j, failure) -> longest(j).filter(run -> alternating(run) == alternating).stream()
+                .map(run -> Change.advice());
     }
 }

@@ -9,6 +9,7 @@ import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.pack.kit.Conductors;
+import org.leat.pack.kit.RunCapacity;
 import org.leat.pack.kit.Runs;
 import org.leat.plant.cases.CableDuty;
 
@@ -26,7 +27,10 @@ final class Ampacity {
             .fails("overloaded", "The run {run} carries {value}; as laid it may carry {limit}.")
             .notApplicable("not-loaded", "Not judged: the design does not say what flows here.")
             .judgeAll(Ampacity::judge)
-            .leastWayOut("thicker", "Conductors of {area:mm²}.", (j, failure) -> Conductors.thicker(j.design(), failure.path()))
+            .leastWayOut(
+                    "thicker",
+                    "Conductors of {area:mm²}.",
+                    (j, failure) -> Conductors.thicker(j.design(), failure.path()))
             .build();
 
     private Ampacity() {}

@@ -22,8 +22,10 @@ final class InsulationVoltage {
                     "cable/insulation-voltage", ERROR, "insulation of each run against the voltage of a runaway")
             .why("Cable bought for a 24 V battery may have to stand five times as much when the load is lost. Cord made"
                     + " for cars is rated 60 V.")
-            .formula("highest bus voltage of any case, peak line voltage for the alternator's run ≤ rated direct voltage")
-            .judged("battery full, removed or opened by its management, dump load lost, load lost; each nozzle set on hand")
+            .formula(
+                    "highest bus voltage of any case, peak line voltage for the alternator's run ≤ rated direct voltage")
+            .judged(
+                    "battery full, removed or opened by its management, dump load lost, load lost; each nozzle set on hand")
             .source("IEC 60364-5-52 clause 522 with the cable's marking")
             .passes("stands-it", "The run {run} sees {value} ({cause}).")
             .fails("too-low", "The run {run} sees {value} ({cause}); its insulation is made for {limit}.")

@@ -20,6 +20,7 @@ import org.leat.design.ProtectiveDevice;
 import org.leat.design.ProtectiveDeviceBuilder;
 import org.leat.pack.kit.Devices;
 import org.leat.pack.kit.FieldChanges;
+import org.leat.pack.kit.RunCapacity;
 import org.leat.pack.kit.Runs;
 import org.leat.plant.cases.CableDuty;
 import org.leat.plant.numbers.CableNumbers;
@@ -32,8 +33,9 @@ final class RunProtection {
     static final Rule RULE = Rule.of("cable/protection", ERROR, "a fuse or breaker in every run at the battery")
             .why("A battery drives thousands of amperes into a fault. A run without a fuse, or with one larger than the"
                     + " cable stands, is a heating wire through the house.")
-            .formula("I_B ≤ I_n ≤ I_z and I_2 ≤ 1.45 I_z: lasting current, rating, capacity as laid, current that surely"
-                    + " opens the device")
+            .formula(
+                    "I_B ≤ I_n ≤ I_z and I_2 ≤ 1.45 I_z: lasting current, rating, capacity as laid, current that surely"
+                            + " opens the device")
             .judged("each run that ends at the battery, at its greatest lasting current")
             .source("IEC 60364-4-43 clause 433.1")
             .source(
@@ -72,8 +74,7 @@ final class RunProtection {
 
     private static Outcome judge(Judgement j, CableDuty duty) {
         CableNumbers run = duty.cable();
-        Devices.Placed placed =
-                Devices.in(j.design(), j.design().cables().get(run.index()));
+        Devices.Placed placed = Devices.in(j.design(), j.design().cables().get(run.index()));
         if (placed == null) {
             return j.at(run.path()).with(Runs.arg("run", j.design(), run)).says("none");
         }

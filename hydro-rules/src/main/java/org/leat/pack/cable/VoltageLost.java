@@ -13,6 +13,7 @@ import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.Place;
 import org.leat.pack.kit.Conductors;
+import org.leat.pack.kit.RunCapacity;
 import org.leat.pack.kit.Runs;
 import org.leat.plant.cases.CableDuty;
 
@@ -36,7 +37,10 @@ final class VoltageLost {
                     "The run {run} loses {drop} ({value} of the battery's voltage, {power}); good is {limit}.")
             .notApplicable("not-loaded", "Not judged: the design does not say what flows here.")
             .judgeAll(VoltageLost::judge)
-            .leastWayOut("thicker", "Conductors of {area:mm²}.", (j, failure) -> Conductors.thicker(j.design(), failure.path()))
+            .leastWayOut(
+                    "thicker",
+                    "Conductors of {area:mm²}.",
+                    (j, failure) -> Conductors.thicker(j.design(), failure.path()))
             .build();
 
     private VoltageLost() {}

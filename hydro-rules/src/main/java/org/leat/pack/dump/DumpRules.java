@@ -13,6 +13,7 @@ public final class DumpRules {
         return List.of(
                 AbsorbsAll.RULE,
                 AcSwitch.RULE,
+                BranchProtection.RULE,
                 ElementVoltage.RULE,
                 Heat.RULE,
                 Lost.RULE,

@@ -66,6 +66,18 @@ public final class Devices {
                 .orElse(null);
     }
 
+    /**
+     * {@return the device at a path or above it}
+     *
+     * @throws java.util.NoSuchElementException if there is none
+     */
+    public static Placed at(Design design, String path) {
+        return all(design).stream()
+                .filter(device -> path.equals(device.path()) || path.startsWith(device.path() + "/"))
+                .findFirst()
+                .orElseThrow();
+    }
+
     public static boolean joins(Cable cable, Place place) {
         return cable.from() == place || cable.to() == place;
     }

@@ -21,7 +21,7 @@ import org.leat.check.Rule;
 import org.leat.design.Buckets;
 import org.leat.design.Runner;
 import org.leat.design.RunnerKind;
-import org.leat.plant.cases.JetsOnWheel;
+import org.leat.plant.cases.JetRoom;
 import org.leat.plant.solve.Jet;
 
 /** Bucket width over jet diameter: too narrow spills, too wide drags. */
@@ -54,8 +54,8 @@ final class JetAgainstBucket {
         double width = j.at("/nozzles/open").si(path, width(j));
         RunnerKind kind = j.numbers().runner().kind();
         boolean pelton = kind == RunnerKind.PELTON;
-        double least = pelton ? j.limit("pelton-least").value() : JetsOnWheel.leastBucketWidth(kind);
-        double most = pelton ? j.limit("pelton-most").value() : JetsOnWheel.greatestBucketWidth(kind);
+        double least = pelton ? j.limit("pelton-least").value() : JetRoom.leastBucketWidth(kind);
+        double most = pelton ? j.limit("pelton-most").value() : JetRoom.greatestBucketWidth(kind);
         return j.each(j.solved().running(), running -> {
             DoubleSummaryStatistics jets =
                     running.water().jets().stream().mapToDouble(Jet::diameter).summaryStatistics();

@@ -17,7 +17,7 @@ import org.leat.check.Spot;
 import org.leat.design.Buckets;
 import org.leat.design.Runner;
 import org.leat.pack.kit.Worst;
-import org.leat.plant.cases.JetsOnWheel;
+import org.leat.plant.cases.JetRoom;
 import org.leat.plant.cases.Running;
 
 /** Number of jets against what one wheel can take. */
@@ -53,7 +53,7 @@ final class JetsInterfere {
         Runner runner = j.design().runner();
         Buckets buckets = runner == null ? null : runner.buckets();
         int count = spot.given("/runner/buckets/count", buckets == null ? null : buckets.count());
-        double room = spot.known(JetsOnWheel.room(running, j.numbers().runner(), count));
+        double room = spot.known(JetRoom.jets(running, j.numbers().runner(), count));
         return spot.with("jets", jets).atMost(jets, room, RATIO);
     }
 

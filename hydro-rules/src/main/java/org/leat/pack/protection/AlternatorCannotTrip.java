@@ -23,11 +23,13 @@ final class AlternatorCannotTrip {
 
     static final Rule RULE = Rule.of(
                     "protection/alternator-cannot-trip", NOTE, "whether the alternator can blow the device on its side")
-            .why("A permanent-magnet alternator limits its own current: shorted, it gives little more than at work. A fuse"
-                    + " on its side looks like protection and never opens.")
+            .why(
+                    "A permanent-magnet alternator limits its own current: shorted, it gives little more than at work. A fuse"
+                            + " on its side looks like protection and never opens.")
             .formula("short-circuit current of the alternator, behind the bridge 3√2/π of it ≥ factor · I_n")
             .judged("leads shorted at the running speed, the nozzle set that turns fastest")
-            .source("I = E/(√2 Z): circuit equations of the sine machine; six-pulse bridge: Mohan, Power Electronics, ch. 5")
+            .source(
+                    "I = E/(√2 Z): circuit equations of the sine machine; six-pulse bridge: Mohan, Power Electronics, ch. 5")
             .source(COMMON_PRACTICE)
             .limit("factor", RATIO, 3, "", COMMON_PRACTICE)
             .passes("trips", "Shorted, the alternator gives {current}, {value} times the rating of {device}.")
@@ -54,14 +56,15 @@ final class AlternatorCannotTrip {
                 .filter(d -> d.opens() && !d.joins(Place.BATTERY))
                 .filter(d -> d.joins(Place.ALTERNATOR) || d.joins(Place.RECTIFIER))
                 .toList();
-        return devices.isEmpty() ? List.of(j.at("/protection").says("none")) : j.each(devices, device -> {
-            double current =
-                    device.joins(Place.ALTERNATOR) ? shorted.leadCurrent() : shorted.directCurrent();
-            return j.at(device.path() + "/rated-current")
-                    .during(fastest)
-                    .with(device.name())
-                    .with("current", current, CURRENT)
-                    .atLeast(current / Si.of(device.device().ratedCurrent()), j.limit("factor"));
-        });
+        return devices.isEmpty()
+                ? List.of(j.at("/protection").says("none"))
+                : j.each(devices, device -> {
+                    double current = device.joins(Place.ALTERNATOR) ? shorted.leadCurrent() : shorted.directCurrent();
+                    return j.at(device.path() + "/rated-current")
+                            .during(fastest)
+                            .with(device.name())
+                            .with("current", current, CURRENT)
+                            .atLeast(current / Si.of(device.device().ratedCurrent()), j.limit("factor"));
+                });
     }
 }

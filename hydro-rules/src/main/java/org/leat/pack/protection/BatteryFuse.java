@@ -21,8 +21,9 @@ final class BatteryFuse {
     private static final Changes NEARER = FieldChanges.ratings("mm", Length.class, 300, 200, 100);
 
     static final Rule RULE = Rule.of("protection/battery-fuse", ERROR, "a fuse close to the battery's pole")
-            .why("Everything between the battery's pole and its first fuse is protected by nothing at all. A spanner or a"
-                    + " chafed cable there burns until the battery is empty.")
+            .why(
+                    "Everything between the battery's pole and its first fuse is protected by nothing at all. A spanner or a"
+                            + " chafed cable there burns until the battery is empty.")
             .formula("length of cable from the pole to the first fuse or breaker ≤ limit")
             .judged("as built, each device at the battery")
             .source(COMMON_PRACTICE)
@@ -35,9 +36,10 @@ final class BatteryFuse {
                             + " {limit}).")
             .fails("none", "No fuse or breaker at the battery.")
             .judgeAll(BatteryFuse::judge)
-            .leastWayOut("nearer", "The device {rating} from the pole.", (j, failure) -> failure.says("none")
-                    ? Stream.empty()
-                    : NEARER.of(j, failure))
+            .leastWayOut(
+                    "nearer",
+                    "The device {rating} from the pole.",
+                    (j, failure) -> failure.says("none") ? Stream.empty() : NEARER.of(j, failure))
             .build();
 
     private BatteryFuse() {}
@@ -46,9 +48,11 @@ final class BatteryFuse {
         Spot all = j.at("/protection");
         all.given(j.design().protection().isEmpty() ? null : j.design().protection());
         List<Devices.Placed> devices = Devices.atBattery(j.design());
-        return devices.isEmpty() ? List.of(all.says("none")) : j.each(devices, device -> {
-            Spot spot = j.at(device.path() + "/distance-from-battery").with(device.name());
-            return spot.atMost(spot.si(device.device().distanceFromBattery()), j.limit("distance"));
-        });
+        return devices.isEmpty()
+                ? List.of(all.says("none"))
+                : j.each(devices, device -> {
+                    Spot spot = j.at(device.path() + "/distance-from-battery").with(device.name());
+                    return spot.atMost(spot.si(device.device().distanceFromBattery()), j.limit("distance"));
+                });
     }
 }

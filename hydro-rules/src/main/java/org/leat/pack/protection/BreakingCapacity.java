@@ -17,8 +17,9 @@ final class BreakingCapacity {
 
     static final Rule RULE = Rule.of(
                     "protection/breaking-capacity", ERROR, "breaking capacity against the battery's fault current")
-            .why("A fuse that cannot break the current of a shorted battery keeps an arc alive inside it and bursts. Small"
-                    + " banks of lithium cells reach several thousand amperes.")
+            .why(
+                    "A fuse that cannot break the current of a shorted battery keeps an arc alive inside it and bursts. Small"
+                            + " banks of lithium cells reach several thousand amperes.")
             .formula("I = V_full / R_battery at its poles ≤ breaking capacity for direct current")
             .judged("short circuit at the battery, full")
             .source("IEC 60364-4-43 clause 434.5.1")
@@ -30,8 +31,7 @@ final class BreakingCapacity {
             .leastWayOut(
                     "higher",
                     "A device that breaks {rating} direct.",
-                    FieldChanges.raised(
-                            "kA", ElectricCurrent.class, 1, 2.5, 3, 4.5, 6, 10, 15, 20, 25, 33, 50, 100))
+                    FieldChanges.raised("kA", ElectricCurrent.class, 1, 2.5, 3, 4.5, 6, 10, 15, 20, 25, 33, 50, 100))
             .build();
 
     private BreakingCapacity() {}
@@ -39,9 +39,11 @@ final class BreakingCapacity {
     private static List<Outcome> judge(Judgement j) {
         List<Devices.Placed> devices = Devices.atBattery(j.design());
         double current = j.numbers().battery().faultCurrent(0);
-        return devices.isEmpty() ? List.of(j.at("/protection").says("none-at-battery")) : j.each(devices, device -> {
-            Spot spot = j.at(device.path() + "/breaking-capacity").with(device.name());
-            return spot.atMost(current, spot.si(device.device().breakingCapacity()), CURRENT);
-        });
+        return devices.isEmpty()
+                ? List.of(j.at("/protection").says("none-at-battery"))
+                : j.each(devices, device -> {
+                    Spot spot = j.at(device.path() + "/breaking-capacity").with(device.name());
+                    return spot.atMost(current, spot.si(device.device().breakingCapacity()), CURRENT);
+                });
     }
 }

@@ -24,7 +24,8 @@ final class DcRated {
             .why("Direct current has no zero to put out an arc. A fuse or breaker made for alternating current burns on"
                     + " after it has opened.")
             .formula("highest bus voltage of any case ≤ direct voltage the device is rated to break")
-            .judged("battery full, removed or opened by its management, dump load lost, load lost; each nozzle set on hand")
+            .judged(
+                    "battery full, removed or opened by its management, dump load lost, load lost; each nozzle set on hand")
             .source("IEC 60364-5-53 with IEC 60947-2 and IEC 60269: rating for direct current")
             .passes("rated", "The bus reaches {value} ({cause}); {device} breaks direct current at {limit}.")
             .fails("too-low", "The bus reaches {value} ({cause}); {device} breaks direct current at {limit}.")
@@ -41,10 +42,12 @@ final class DcRated {
     private static List<Outcome> judge(Judgement j) {
         HighestBusVoltage highest = HighestBusVoltage.of(j.solved());
         List<Devices.Placed> devices = Devices.all(j.design());
-        return devices.isEmpty() ? List.of(j.at("/protection").says("none")) : j.each(devices, device -> {
-            Spot spot = j.at(device.path() + "/direct-voltage").during(highest.situation());
-            return spot.with(device.name(), Arg.phrase("cause", highest.cause()))
-                    .atMost(highest.volts(), spot.si(device.device().directVoltage()), VOLTAGE);
-        });
+        return devices.isEmpty()
+                ? List.of(j.at("/protection").says("none"))
+                : j.each(devices, device -> {
+                    Spot spot = j.at(device.path() + "/direct-voltage").during(highest.situation());
+                    return spot.with(device.name(), Arg.phrase("cause", highest.cause()))
+                            .atMost(highest.volts(), spot.si(device.device().directVoltage()), VOLTAGE);
+                });
     }
 }

@@ -19,17 +19,17 @@ import org.leat.pack.kit.Devices;
 final class Isolator {
 
     static final Rule RULE = Rule.of("protection/isolator", ERROR, "means to isolate battery and turbine")
-            .why("Nobody can work on wires that cannot be made dead. The battery is never dead by itself, the turbine not"
-                    + " while water runs.")
-            .formula("a switch or breaker, or another means stated, on both sides of the bus; a switch that may not break load is"
-                    + " no means while current flows")
+            .why(
+                    "Nobody can work on wires that cannot be made dead. The battery is never dead by itself, the turbine not"
+                            + " while water runs.")
+            .formula(
+                    "a switch or breaker, or another means stated, on both sides of the bus; a switch that may not break load is"
+                            + " no means while current flows")
             .judged("as built")
             .source("IEC 60364-5-53 clause 536 (isolation), IEC 60947-3 (switches: utilisation category tells what they"
                     + " break); IEC 62485-2 clause 5 (battery)")
             .passes("battery-isolated", "The battery can be isolated.")
-            .fails(
-                    "battery-not-isolated",
-                    "The battery cannot be isolated: its wires can never be worked on safely.")
+            .fails("battery-not-isolated", "The battery cannot be isolated: its wires can never be worked on safely.")
             .passes("turbine-isolated", "The turbine's side can be isolated.")
             .fails("turbine-not-isolated", "The turbine's side cannot be isolated.")
             .fails(
@@ -80,8 +80,6 @@ final class Isolator {
     }
 
     private static Stream<Change> fitted(Outcome.Fail failure, boolean inPlace) {
-        return failure.says("not-under-load") == inPlace
-                ? Stream.of(Change.of(failure.path(), true))
-                : Stream.empty();
+        return failure.says("not-under-load") == inPlace ? Stream.of(Change.of(failure.path(), true)) : Stream.empty();
     }
 }

@@ -13,7 +13,10 @@ public final class ProtectionRules {
         return List.of(
                 AlternatorCannotTrip.RULE,
                 BatteryFuse.RULE,
+                BreakerFrequency.RULE,
+                BreakerPolarity.RULE,
                 BreakingCapacity.RULE,
+                ContinuousCurrent.RULE,
                 DcRated.RULE,
                 Earthing.RULE,
                 Isolator.RULE,

@@ -22,16 +22,18 @@ import org.leat.design.InsulationClass;
 import org.leat.design.Safeguards;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.LeadsShorted;
-import org.leat.plant.numbers.ThermalClass;
+import org.leat.plant.cases.SettledWinding;
 
 /** Shorted leads counted on as a brake. */
 final class ShortCircuitBrake {
 
     static final Rule RULE = Rule.of("protection/short-circuit-brake", ERROR, "shorted leads counted on as a brake")
-            .why("Shorting the leads stops a slow wheel. On one that runs away the braking torque falls with speed: it may"
-                    + " not catch the wheel, and the winding burns instead.")
-            .formula("T = 1.5 p ψ² ω_e R/(R² + ω_e² L²) over the wheel's torque, least from the speed of its peak to the"
-                    + " runaway ≥ limit; then the winding's settled temperature with the power of the creeping wheel in it ≤ class")
+            .why(
+                    "Shorting the leads stops a slow wheel. On one that runs away the braking torque falls with speed: it may"
+                            + " not catch the wheel, and the winding burns instead.")
+            .formula(
+                    "T = 1.5 p ψ² ω_e R/(R² + ω_e² L²) over the wheel's torque, least from the speed of its peak to the"
+                            + " runaway ≥ limit; then the winding's settled temperature with the power of the creeping wheel in it ≤ class")
             .judged("load lost with the leads then shorted, each nozzle set on hand")
             .source("circuit equations of the sine machine; momentum theorem for the wheel")
             .source(COMMON_PRACTICE)
@@ -72,8 +74,8 @@ final class ShortCircuitBrake {
             return List.of(spot.says("not-used"));
         }
         LeadsShorted worst = Worst.least(j.solved().leadsShorted(), LeadsShorted::leastBrakingShare);
-        Outcome holds = spot.during("load-lost/" + worst.nozzles().name())
-                .atLeast(worst.leastBrakingShare(), j.limit("least"));
+        Outcome holds =
+                spot.during("load-lost/" + worst.nozzles().name()).atLeast(worst.leastBrakingShare(), j.limit("least"));
         if (holds.kind() != Kind.PASS) {
             return List.of(holds);
         }
@@ -96,7 +98,7 @@ final class ShortCircuitBrake {
                 : heated.saying("stays-cool", "burns")
                         .atMost(
                                 settled.getAsDouble() + j.limit("hot-spot").value(),
-                                ThermalClass.highestTemperature(insulation),
+                                SettledWinding.limit(insulation),
                                 TEMPERATURE);
     }
 }

@@ -37,13 +37,16 @@ final class ShortTime {
                     "protection/short-time", ERROR, "conductors at the battery until the device clears a short circuit")
             .why("Until the fuse opens the conductor takes all the heat of the fault. A thin cable behind a large fuse"
                     + " loses its insulation first; a current too small for the fuse goes on for ever.")
-            .formula("S ≥ I √t / k, I = V_full/(R_battery + loop); gG fuse: t = 0.1 s at 10 I_n and at the same I²t above, 5 s"
-                    + " down to 5 I_n; breaker: 0.1 s from the multiple of its curve, nothing sure below it")
+            .formula(
+                    "S ≥ I √t / k, I = V_full/(R_battery + loop); gG fuse: t = 0.1 s at the gate of its rating and at the same I²t"
+                            + " above, 5 s down to the gate for 5 s; breaker: 0.1 s from the multiple of its curve, nothing sure below it")
             .judged("short circuit at the far end of each run at the battery")
             .source("IEC 60364-4-43 clause 434.5.2, k from table 43A")
-            .source("IEC 60269-1 gates of gG fuses: 0.1 s near 10 I_n, 5 s near 5 I_n (from memory)")
-            .source("IEC 60898-1 table 7 and IEC 60898-2: instantaneous trip of curves B and C on direct current, Z and D in"
-                    + " proportion, IEC 60947-2 (from memory)")
+            .source(
+                    "IEC 60269-1 gates of gG fuses by size: 50 A 250 A for 5 s and 610 A for 0.1 s, 200 A 1250 A and 3420 A (from memory)")
+            .source(
+                    "IEC 60898-1 table 7 and IEC 60898-2: instantaneous trip of curves B and C on direct current, Z and D in"
+                            + " proportion, IEC 60947-2 (from memory)")
             .passes(
                     "stands-it",
                     "A short circuit at the far end of the run {run} makes {fault}; until {device} opens that takes {limit}"
@@ -62,15 +65,19 @@ final class ShortTime {
                             + " second: what {device} lets through before it opens only its maker can say.")
             .notApplicable("no-device", "Not judged: no run at the battery has a fuse or breaker.")
             .judgeAll(ShortTime::judge)
-            .leastWayOut("thicker", "Conductors of {area:mm²}.", (j, failure) -> Conductors.thicker(j.design(), failure.path()))
+            .leastWayOut(
+                    "thicker",
+                    "Conductors of {area:mm²}.",
+                    (j, failure) -> Conductors.thicker(j.design(), failure.path()))
             .wayOut("smaller-device", "A device of {rating}, where what flows allows it.", ShortTime::smallerDevice)
             .build();
 
     private ShortTime() {}
 
     private static List<Outcome> judge(Judgement j) {
-        List<CableNumbers> runs =
-                j.numbers().cables().stream().filter(run -> device(j, run) != null).toList();
+        List<CableNumbers> runs = j.numbers().cables().stream()
+                .filter(run -> device(j, run) != null)
+                .toList();
         return runs.isEmpty() ? List.of(j.at("/protection").says("no-device")) : j.each(runs, run -> judge(j, run));
     }
 
@@ -100,12 +107,10 @@ final class ShortTime {
         }
         int parallel =
                 cable.conductor().parallel() == null ? 1 : cable.conductor().parallel();
-        Comparison comparison = Comparison.atLeast(
-                Si.of(cable.conductor().area()) * parallel, spot.known(clearing.leastArea()), AREA);
+        Comparison comparison =
+                Comparison.atLeast(Si.of(cable.conductor().area()) * parallel, spot.known(clearing.leastArea()), AREA);
         // a breaker may well open sooner than it must, but how much it lets through only its maker can say
-        return breaker && !comparison.holds()
-                ? spot.open(device.path(), "let-through")
-                : spot.compare(comparison);
+        return breaker && !comparison.holds() ? spot.open(device.path(), "let-through") : spot.compare(comparison);
     }
 
     private static Stream<Change> smallerDevice(Judgement j, Outcome.Fail failure) {

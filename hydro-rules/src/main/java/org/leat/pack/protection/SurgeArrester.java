@@ -19,8 +19,9 @@ final class SurgeArrester {
 
     static final Rule RULE = Rule.of(
                     "protection/surge-arrester", NOTE, "long runs in the open without surge protection")
-            .why("A long overhead run is an aerial for lightning kilometres away; what it picks up ends in the bridge and"
-                    + " the regulator.")
+            .why(
+                    "A long overhead run is an aerial for lightning kilometres away; what it picks up ends in the bridge and"
+                            + " the regulator.")
             .formula("overhead run longer than the limit: surge protection at both ends")
             .judged("as built")
             .source("IEC 60364-4-44 clause 443")

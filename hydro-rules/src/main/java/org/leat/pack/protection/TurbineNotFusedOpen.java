@@ -1,6 +1,5 @@
 package org.leat.pack.protection;
 
-import org.leat.plant.numbers.Amount;
 import static org.leat.check.Level.ERROR;
 import static org.leat.check.RuleCard.COMMON_PRACTICE;
 import static org.leat.quantity.QuantityKind.VOLTAGE;
@@ -8,9 +7,7 @@ import static org.leat.quantity.QuantityKind.VOLTAGE;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Objects;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 import org.leat.check.Arg;
 import org.leat.check.Change;
 import org.leat.check.Judgement;
@@ -23,6 +20,7 @@ import org.leat.pack.kit.Part;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.BusHolder;
 import org.leat.plant.cases.LoadLost;
+import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.RectifierNumbers;
 
 /** What is left of the turbine's side when a device opens it. */
@@ -34,8 +32,9 @@ final class TurbineNotFusedOpen {
                     "what is left of the turbine's side when a device opens it")
             .why("A blown fuse or an open switch takes the load off the turbine: the wheel runs away and what is still"
                     + " joined to it meets the full voltage for as long as water runs.")
-            .formula("settled runaway voltage ≤ least rating of diodes, capacitor and regulator on the turbine's side; or a"
-                    + " dump load there that takes everything")
+            .formula(
+                    "settled runaway voltage ≤ least rating of diodes, capacitor and regulator on the turbine's side; or a"
+                            + " dump load there that takes everything")
             .judged("load lost through each device between turbine and battery, the nozzle set that runs fastest")
             .source(COMMON_PRACTICE)
             .passes("stands-it", "When {device} opens, the turbine's side sees {value}; the {part} stand {limit}.")
@@ -70,14 +69,27 @@ final class TurbineNotFusedOpen {
                 || (device.joins(Place.REGULATOR) && device.joins(Place.BATTERY));
     }
 
+    /** {@return whether it is known that what stays joined to the turbine does not stand that a device opens} */
+    static boolean breaksSomething(Judgement j, Devices.Placed device) {
+        if (!onTheWay(device) || device.joins(Place.ALTERNATOR) || dumpHolds(j)) {
+            return false;
+        }
+        double volts =
+                Worst.most(j.solved().loadLost(), LoadLost::directVoltage).directVoltage();
+        return parts(j, device).stream()
+                .anyMatch(part -> part.rating() instanceof Amount.Known stands && volts > stands.value());
+    }
+
+    private static boolean dumpHolds(Judgement j) {
+        return j.solved().batteryRemoved().stream().allMatch(removed -> removed.holder() == BusHolder.DUMP_LOAD);
+    }
+
     private static Outcome judge(Judgement j, Devices.Placed device, LoadLost worst) {
         Spot spot = j.at(device.path()).during(worst).with(device.name());
-        boolean dumpHolds =
-                j.solved().batteryRemoved().stream().allMatch(removed -> removed.holder() == BusHolder.DUMP_LOAD);
         if (device.joins(Place.ALTERNATOR)) {
             return spot.says("winding-alone");
         }
-        if (dumpHolds) {
+        if (dumpHolds(j)) {
             return spot.says("dump-holds");
         }
         List<Joined> parts = parts(j, device);
@@ -94,15 +106,12 @@ final class TurbineNotFusedOpen {
     private static List<Joined> parts(Judgement j, Devices.Placed device) {
         RectifierNumbers bridge = j.numbers().rectifier();
         List<Joined> parts = new ArrayList<>();
-        parts.add(new Joined(
-                Part.DIODES, bridge.reverseVoltageRating()));
+        parts.add(new Joined(Part.DIODES, bridge.reverseVoltageRating()));
         if (bridge.capacitance() > 0) {
             parts.add(new Joined(Part.CAPACITOR, bridge.capacitorVoltageRating()));
         }
         if (device.joins(Place.REGULATOR) && device.joins(Place.BATTERY)) {
-            parts.add(new Joined(
-                    Part.REGULATOR,
-                    j.numbers().regulator().inputVoltageLimit()));
+            parts.add(new Joined(Part.REGULATOR, j.numbers().regulator().inputVoltageLimit()));
         }
         return parts;
     }

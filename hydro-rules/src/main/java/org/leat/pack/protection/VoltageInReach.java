@@ -28,9 +28,11 @@ final class VoltageInReach {
             .formula("highest bus voltage of any case against 120 V d.c., voltage between the alternator's leads at"
                     + " runaway against 50 V a.c. (extra-low voltage); with live parts in reach 60 V d.c. and 25 V a.c."
                     + " dry, 30 V and 12 V wet")
-            .judged("battery full, removed or opened by its management, dump load lost, load lost; each nozzle set on hand")
-            .source("IEC 61558-1 / IEC 60364-4-41 cl. 414: extra-low voltage 120 V ripple-free d.c., 50 V"
-                    + " a.c.; no basic protection needed to 60 V d.c. and 25 V a.c. dry, 30 V and 12 V otherwise (clause 414.4.5, from memory)")
+            .judged(
+                    "battery full, removed or opened by its management, dump load lost, load lost; each nozzle set on hand")
+            .source(
+                    "IEC 61558-1 / IEC 60364-4-41 cl. 414: extra-low voltage 120 V ripple-free d.c., 50 V"
+                            + " a.c.; no basic protection needed to 60 V d.c. and 25 V a.c. dry, 30 V and 12 V otherwise (clause 414.4.5, from memory)")
             .limit("extra-low", VOLTAGE, 120, "V", "IEC 60364-4-41 cl. 414")
             .limit("reachable-dry", VOLTAGE, 60, "V", "IEC 60364-4-41 cl. 414.4.5")
             .limit("reachable-wet", VOLTAGE, 30, "V", "IEC 60364-4-41 cl. 414.4.5 (from memory)")

@@ -45,6 +45,7 @@ final class AddedDumpLoad {
                 DumpSide.BRIDGE,
                 null,
                 null,
+                null,
                 null);
         Change change = switched(j, Change.of("/dump-load", dump));
         return change.with("resistance", ohms, QuantityKind.RESISTANCE).with("power", power, QuantityKind.POWER);

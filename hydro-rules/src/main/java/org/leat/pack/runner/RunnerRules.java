@@ -10,7 +10,7 @@ public final class RunnerRules {
 
     /** {@return every one} */
     public static List<Rule> all() {
-        return List.of(
+        return List.of(KindForHead.RULE, 
                 BearingBesideRunner.RULE,
                 BucketCount.RULE,
                 BucketRoot.RULE,

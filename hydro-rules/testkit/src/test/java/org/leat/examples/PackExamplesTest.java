@@ -94,16 +94,17 @@ class PackExamplesTest {
                 .toList();
         assertThat(whole)
                 .hasSameSizeAs(sound)
-                .allSatisfy(
-                        example -> assertThat(kit.check(example).findings())
-                                .noneMatch(finding -> finding.failsAt(Level.WARNING)));
+                .allSatisfy(example ->
+                        assertThat(kit.check(example).findings()).noneMatch(finding -> finding.failsAt(Level.WARNING)));
     }
 
     @Test
     void no_rule_breaks_over_an_example_and_every_rule_answers() throws IOException {
         for (Example example : all()) {
             Report report = kit.check(example);
-            assertThat(report.findings().stream().filter(Finding::broke).map(f -> f.outcome().rule()))
+            assertThat(report.findings().stream()
+                            .filter(Finding::broke)
+                            .map(f -> f.outcome().rule()))
                     .as(example.id())
                     .isEmpty();
             assertThat(report.findings().stream().map(f -> f.outcome().rule()).collect(Collectors.toSet()))

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalDouble;
 import org.leat.check.Edit;
 import org.leat.check.Finding;
 import org.leat.check.Outcome;
@@ -52,17 +53,19 @@ final class Telling {
     }
 
     private Told.Way of(WayOut way, Outcome outcome) {
-        String gain = way.gain().isPresent() ? watts(way.gain().getAsDouble()) : "";
         Map<String, String> edits = new LinkedHashMap<>();
         for (Edit edit : way.edits()) {
             edits.put(edit.path(), EditText.of(edit.value()));
         }
-        return new Told.Way(wording.of(way, outcome), gain, edits);
+        return new Told.Way(wording.of(way, outcome), watts(way.gain()), edits);
     }
 
-    /** To a tenth of a watt. */
-    private static String watts(double gain) {
-        String rounded = String.format(Locale.ROOT, "%+.1f W", gain);
+    /** To a tenth of a watt; empty for advice. */
+    private static String watts(OptionalDouble gain) {
+        if (gain.isEmpty()) {
+            return "";
+        }
+        String rounded = String.format(Locale.ROOT, "%+.1f W", gain.getAsDouble());
         return rounded.substring(1).equals("0.0 W") ? "0 W" : rounded;
     }
 }

@@ -61,9 +61,9 @@ class OwnRulesByTheKitTest {
         Files.writeString(examples.resolve("sample.yaml"), Samples.SHORT);
         withThePack(pack -> {
             RuleTestKit kit = new RuleTestKit(Checker.of(List.of(pack)), Drafts.NONE);
-            assertThat(RuleTestKit.examples(examples)).hasSize(2).allSatisfy(example -> assertThat(
-                            kit.differences(example))
-                    .isEmpty());
+            assertThat(RuleTestKit.examples(examples))
+                    .hasSize(2)
+                    .allSatisfy(example -> assertThat(kit.differences(example)).isEmpty());
         });
     }
 }

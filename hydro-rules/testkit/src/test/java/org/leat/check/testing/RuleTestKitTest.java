@@ -177,7 +177,10 @@ class RuleTestKitTest {
                 expect:
                   - made/rule: {kind: pass, level: warning, at: /}
                     text: 'Fine: {value}.'
-                """))).singleElement().asString().startsWith("a placeholder is not filled: made/rule");
+                """)))
+                .singleElement()
+                .asString()
+                .startsWith("a placeholder is not filled: made/rule");
     }
 
     @Test

@@ -1,9 +1,9 @@
-package org.leat.plant.solve;
+package org.leat.lazy;
 
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
-/** A value computed when first asked for, and once. */
+/** A value computed when it is first asked for, and once; where that fails it is tried again the next time. Safe to share. */
 public final class Once<T> {
 
     private final Supplier<T> how;

@@ -1,4 +1,4 @@
-package org.leat.pack.cable;
+package org.leat.pack.kit;
 
 import org.leat.catalogue.AmpacityCatalogue;
 import org.leat.catalogue.CableLaying;
@@ -11,18 +11,18 @@ import org.leat.plant.cases.CableDuty;
 import org.leat.quantity.Si;
 
 /** What the conductors of a run carry for ever as they are laid. */
-final class RunCapacity {
+public final class RunCapacity {
 
     private RunCapacity() {}
 
     /** {@return what a loaded run carries; open at the spot where a field is not given that would tell} */
-    static CableDuty.Carries carries(Spot spot, CableDuty duty) {
+    public static CableDuty.Carries carries(Spot spot, CableDuty duty) {
         String missing = duty instanceof CableDuty.NotStated unknown ? unknown.missing() : "/loads";
         return spot.given(missing, duty instanceof CableDuty.Carries carries ? carries : null);
     }
 
     /** {@return capacity, A, all parallel cores together; nothing of the laying is taken for granted} */
-    static double capacity(Judgement j, Spot spot, CableDuty.Carries duty) {
+    public static double capacity(Judgement j, Spot spot, CableDuty.Carries duty) {
         Cable cable = j.design().cables().get(duty.cable().index());
         Installation laid = cable.installation();
         String path = duty.cable().path() + "/installation/";

@@ -7,18 +7,18 @@ import org.leat.plant.solve.Jet;
 import org.leat.turbine.JetSpacing;
 import org.leat.turbine.RunnerType;
 
-/** What jets a wheel takes: how many, and how thick. */
-public final class JetsOnWheel {
+/** What jets a runner takes: how many, and how thick. */
+public final class JetRoom {
 
-    private JetsOnWheel() {}
+    private JetRoom() {}
 
     /**
-     * {@return how many jets of a running set have room, spread evenly round the wheel; at least one, at most what its kind
+     * {@return how many jets of a running set have room, spread evenly round the runner; at least one, at most what its kind
      * takes} Outside the range of {@link JetSpacing} the reason.
      *
-     * @param buckets how many the wheel has
+     * @param buckets how many the runner has
      */
-    public static Answer room(Running running, RunnerNumbers runner, int buckets) {
+    public static Answer jets(Running running, RunnerNumbers runner, int buckets) {
         double jet =
                 running.water().jets().stream().mapToDouble(Jet::diameter).max().orElseThrow();
         Answer spacing = JetSpacing.least(

@@ -1,0 +1,128 @@
+package org.leat.pack.protection;
+
+import static org.leat.check.Level.ERROR;
+import static org.leat.check.Level.WARNING;
+import static org.leat.quantity.QuantityKind.CURRENT;
+import static org.leat.quantity.QuantityKind.RATIO;
+
+import java.util.List;
+import java.util.stream.Stream;
+import javax.measure.quantity.ElectricCurrent;
+import org.leat.check.Change;
+import org.leat.check.Judgement;
+import org.leat.check.Outcome;
+import org.leat.check.Rule;
+import org.leat.check.Spot;
+import org.leat.design.Cable;
+import org.leat.design.Place;
+import org.leat.pack.kit.Conductors;
+import org.leat.pack.kit.Devices;
+import org.leat.pack.kit.FieldChanges;
+import org.leat.pack.kit.RunCapacity;
+import org.leat.plant.cases.CableDuty;
+import org.leat.plant.numbers.CableNumbers;
+import org.leat.plant.numbers.DeviceRatings;
+import org.leat.quantity.Si;
+
+/** Fuses and breakers that carry the turbine's current day and night. */
+final class ContinuousCurrent {
+
+    static final Rule RULE = Rule.of(
+                    "protection/continuous-load",
+                    WARNING,
+                    "fuses and breakers that carry the turbine's current day and night")
+            .canFailAs(ERROR)
+            .why(
+                    "A stream never stops. A fuse or breaker at nearly its rating, in a box with others, ages and opens one"
+                            + " day for no fault at all, and lets the turbine go.")
+            .formula("I_n ≥ factor · I_B; I_n ≥ I_B where it is listed for all of its rating")
+            .judged(
+                    "running on the nozzle set with most current; an error where what is left joined to the turbine does not"
+                            + " stand that the device opens")
+            .source(
+                    "NEC 210.20(A) and 215.3: loads of three hours and more (read in a maker's bulletin); IEC 60364 has no"
+                            + " such rule")
+            .limit("factor", RATIO, 1.25, "", "NEC 210.20(A) and 215.3")
+            .passes("room", "{device} of {value} carries {current} day and night; that takes {limit}.")
+            .fails("tired", "{device} of {value} carries {current} day and night; that takes {limit}.")
+            .fails(
+                    "lets-go",
+                    "{device} of {value} carries {current} day and night; that takes {limit}, and when it opens more voltage"
+                            + " follows than what is joined to the turbine stands.")
+            .open("no-run", "Cannot be judged: {device} sits in no run that the design names.")
+            .notApplicable("none", "Not judged: no fuse or breaker carries the turbine's current.")
+            .judgeAll(ContinuousCurrent::judge)
+            .wayOut("larger", "A device of {rating}.", ContinuousCurrent::larger)
+            .wayOut("thicker", "A device of {rating}, and conductors of {area:mm²}.", ContinuousCurrent::thicker)
+            .build();
+
+    private ContinuousCurrent() {}
+
+    private static List<Outcome> judge(Judgement j) {
+        List<Devices.Placed> devices = Devices.all(j.design()).stream()
+                .filter(device -> device.opens() && dayAndNight(device))
+                .toList();
+        return devices.isEmpty()
+                ? List.of(j.at("/protection").says("none"))
+                : j.each(devices, device -> judge(j, device));
+    }
+
+    /** What lies between the turbine and the battery; the dump load's branch has a rule of its own. */
+    private static boolean dayAndNight(Devices.Placed device) {
+        return !device.joins(Place.DUMP_LOAD) && !device.joins(Place.INVERTER) && !device.joins(Place.LOADS);
+    }
+
+    private static Outcome judge(Judgement j, Devices.Placed device) {
+        Spot at = j.at(device.path() + "/rated-current");
+        CableDuty duty = j.solved().cableDuties().stream()
+                .filter(d -> device.sitsIn(cable(j, d.cable())))
+                .findFirst()
+                .orElse(null);
+        if (duty == null) {
+            return at.with(device.name()).open("/cables", "no-run");
+        }
+        CableDuty.Carries carries = RunCapacity.carries(at, duty);
+        boolean listed = Boolean.TRUE.equals(device.device().listedAtFullLoad());
+        double least = (listed ? 1 : j.limit("factor").value()) * carries.current();
+        boolean lost = TurbineNotFusedOpen.breaksSomething(j, device);
+        return at.during(carries.during())
+                .as(lost ? ERROR : WARNING)
+                .saying("room", lost ? "lets-go" : "tired")
+                .with(device.name())
+                .with("current", carries.current(), CURRENT)
+                .atLeast(Si.of(device.device().ratedCurrent()), least, CURRENT);
+    }
+
+    private static Stream<Double> enough(Outcome.Fail failure) {
+        return DeviceRatings.standard().stream().filter(rating -> rating >= failure.limit());
+    }
+
+    private static Stream<Change> larger(Judgement j, Outcome.Fail failure) {
+        return enough(failure)
+                .limit(2)
+                .map(rating -> FieldChanges.rated(failure.path(), rating, "A", ElectricCurrent.class));
+    }
+
+    private static Stream<Change> thicker(Judgement j, Outcome.Fail failure) {
+        Devices.Placed device = Devices.at(j.design(), failure.path());
+        return enough(failure)
+                .limit(1)
+                .flatMap(rating -> j.solved().cableDuties().stream()
+                        .filter(duty -> device.sitsIn(cable(j, duty.cable())) && burns(j, duty, device, rating))
+                        .flatMap(duty -> Conductors.thicker(j.design(), duty.cable()))
+                        .map(change -> change.and(failure.path(), Si.quantity(rating, "A", ElectricCurrent.class))
+                                .with("rating", rating, CURRENT)));
+    }
+
+    /** Whether a device of a rating would not protect the cable as it is. */
+    private static boolean burns(Judgement j, CableDuty duty, Devices.Placed device, double rating) {
+        Spot spot = j.at(device.path());
+        double capacity = j.answered(
+                () -> RunCapacity.capacity(j, spot, RunCapacity.carries(spot, duty)), open -> Double.POSITIVE_INFINITY);
+        return DeviceRatings.greatestProtecting(device.device().kind(), rating, capacity) < rating;
+    }
+
+    private static Cable cable(Judgement j, CableNumbers run) {
+        return j.design().cables().get(run.index());
+    }
+}
