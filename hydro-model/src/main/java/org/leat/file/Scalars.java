@@ -79,7 +79,13 @@ final class Scalars {
         }
         List<String> words = List.copyOf(type.words().keySet());
         problems.add(
-                ProblemKind.UNKNOWN_WORD, node.at(), path, text, "one of the words", problems.full() ? "" : Names.nearest(text, words), words);
+                ProblemKind.UNKNOWN_WORD,
+                node.at(),
+                path,
+                text,
+                "one of the words",
+                problems.full() ? "" : Names.nearest(text, words),
+                words);
         return Binder.Failed.ONE;
     }
 

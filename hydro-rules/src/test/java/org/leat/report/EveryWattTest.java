@@ -161,7 +161,9 @@ class EveryWattTest {
                     .isCloseTo(point.highest().or(-1), within(1e-3));
             assertThat(entry.hasNonNull("lowest")).isEqualTo(point.lowest() instanceof Amount.Known);
         }
-        assertThat(text).contains("highest in " + profile.highestDuring() + ", lowest in " + profile.lowestDuring());
+        String rejoins = profile.rejoined() ? ", as the water column, having parted, rejoins" : "";
+        assertThat(text)
+                .contains("highest in " + profile.highestDuring() + rejoins + ", lowest in " + profile.lowestDuring());
         assertThat(json(report).at("/pressures/highestDuring").asText()).isEqualTo(profile.highestDuring());
     }
 

@@ -100,7 +100,8 @@ final class ClosingSolver {
         double change = stopped / numbers.penstock().last().area();
         if (!(critical() instanceof Amount.Known critical)) {
             Amount unknown = critical();
-            return new Closing(nozzles, cause, stop, unknown, change, unknown, everywhere(unknown), false, null, null, false);
+            return new Closing(
+                    nozzles, cause, stop, unknown, change, unknown, everywhere(unknown), false, null, null, false);
         }
         double fastest = 0;
         double momentum = 0;
@@ -134,8 +135,8 @@ final class ClosingSolver {
                     double time = waves.get().followed(stop.time());
                     return waves.get().atNozzles(new LowerEnd.Nozzles(stop.opening(time)), time);
                 }),
-                new Once<>(() -> waves.get()
-                        .rejoining(stop.opening(waves.get().followedToParting(stop.time())), stopped)),
+                new Once<>(() ->
+                        waves.get().rejoining(stop.opening(waves.get().followedToParting(stop.time())), stopped)),
                 damped());
     }
 

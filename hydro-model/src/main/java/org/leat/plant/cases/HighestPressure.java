@@ -22,13 +22,11 @@ public record HighestPressure(Amount pressure, String during, boolean rejoined) 
      */
     public static HighestPressure of(Cases cases, int section, DoublePredicate holds) {
         Shut shut = cases.shut();
-        HighestPressure highest =
-                new HighestPressure(Amount.of(shut.sections().get(section)), shut.id(), false);
+        HighestPressure highest = new HighestPressure(Amount.of(shut.sections().get(section)), shut.id(), false);
         for (Closing closing : cases.closing()) {
             StopPeak peak = closing.peak(section);
             Amount pressure = peak.against(holds);
-            highest = highest.or(
-                    new HighestPressure(pressure, closing.id(), peak.rejoined(pressure.or(0))), holds);
+            highest = highest.or(new HighestPressure(pressure, closing.id(), peak.rejoined(pressure.or(0))), holds);
         }
         return highest;
     }

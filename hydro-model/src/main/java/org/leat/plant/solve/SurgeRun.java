@@ -144,8 +144,7 @@ public final class SurgeRun {
         }
         double margin = line.tankHead() - highest - boilingHead;
         Answer answer = margin > 0
-                ? ColumnSeparation.onSlope(
-                        line.tankHead() - lowest, line.joukowskyHead(stopped), boilingHead, margin)
+                ? ColumnSeparation.onSlope(line.tankHead() - lowest, line.joukowskyHead(stopped), boilingHead, margin)
                 : Answer.outside("bound of a parted column", "leastMargin", margin, 0, Double.MAX_VALUE, "m");
         return answer instanceof Answer.Value head ? weight * head.value() : Double.POSITIVE_INFINITY;
     }

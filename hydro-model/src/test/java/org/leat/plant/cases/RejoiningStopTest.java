@@ -79,9 +79,11 @@ class RejoiningStopTest {
     private static double[] vapourCavities(Plant plant, int reaches) {
         SectionNumbers pipe = plant.numbers().penstock().last();
         Running running = plant.solve().running().get(0);
-        double density = WaterNumbers.at(plant.numbers().site().lowestWaterTemperature()).density();
+        double density =
+                WaterNumbers.at(plant.numbers().site().lowestWaterTemperature()).density();
         double boiling = VapourHead.of(
-                WaterNumbers.at(plant.numbers().site().highestWaterTemperature()).vapourPressure(),
+                WaterNumbers.at(plant.numbers().site().highestWaterTemperature())
+                        .vapourPressure(),
                 plant.numbers().site().atmosphericPressure(),
                 density);
         double tank = plant.numbers().site().grossHead();
@@ -111,7 +113,8 @@ class RejoiningStopTest {
                 double to = k == reaches ? 0 : oldAbove[k + 1];
                 double plus = k == 0 ? 0 : oldHead[k - 1] + impedance * from - lost * from * Math.abs(from);
                 double minus = k == reaches ? 0 : oldHead[k + 1] - impedance * to + lost * to * Math.abs(to);
-                double boils = pipe.fromElevation() + k * (pipe.toElevation() - pipe.fromElevation()) / reaches + boiling;
+                double boils =
+                        pipe.fromElevation() + k * (pipe.toElevation() - pipe.fromElevation()) / reaches + boiling;
                 double whole = k == 0 ? tank : k == reaches ? plus : (plus + minus) / 2;
                 double h = Math.max(whole, boils);
                 if (k > 0 && (cavity[k] > 0 || whole < boils)) {
@@ -149,13 +152,15 @@ class RejoiningStopTest {
         assertThat(peak.enough()).isGreaterThan(1.2 * peak.certain());
         assertThat(peak.against((peak.enough() + peak.certain()) / 2)).isEqualTo(StopPeak.DAMPED);
         assertThat(peak.against(peak.enough())).isEqualTo(Amount.of(peak.enough()));
-        assertThat(peak.against(peak.before().or(0) - 1)).as("the first blow is enough").isEqualTo(peak.before());
+        assertThat(peak.against(peak.before().or(0) - 1))
+                .as("the first blow is enough")
+                .isEqualTo(peak.before());
     }
 
     @Test
     void between_what_every_grid_reaches_and_what_none_exceeds_nobody_can_say() {
-        Rejoining blows = new Rejoining(
-                List.of(new Rejoining.Peak(9, 12, 15, 11.5, 13)), false, Double.POSITIVE_INFINITY);
+        Rejoining blows =
+                new Rejoining(List.of(new Rejoining.Peak(9, 12, 15, 11.5, 13)), false, Double.POSITIVE_INFINITY);
         StopPeak peak = StopPeak.parted(Amount.of(10), blows, 0, true, false);
         assertThat(peak.against(15)).isEqualTo(Amount.of(15));
         assertThat(peak.against(14)).isEqualTo(StopPeak.UNSETTLED);

@@ -20,7 +20,8 @@ public final class NozzlesOnHand {
     public static final String NONE_LARGER = "Nozzles of {bore:mm} in every open position, none larger on hand.";
 
     /** What {@link #more} says. */
-    public static final String MORE = "{count} nozzles of {bore:mm}, none larger on hand: one of them plugged stops less of the water.";
+    public static final String MORE =
+            "{count} nozzles of {bore:mm}, none larger on hand: one of them plugged stops less of the water.";
 
     /** Jets round one wheel at most: common practice. */
     private static final int MOST_JETS = 6;
@@ -63,7 +64,9 @@ public final class NozzlesOnHand {
         int open = j.design().nozzles().open().size();
         return IntStream.rangeClosed(open + 1, MOST_JETS).boxed().flatMap(count -> {
             long halves = (long) Math.floor(Math.sqrt(area / count) / HALF_MILLIMETRE + SAME);
-            return halves < LEAST_HALF_MILLIMETRES ? Stream.empty() : Stream.of(jets(j, count, halves * HALF_MILLIMETRE));
+            return halves < LEAST_HALF_MILLIMETRES
+                    ? Stream.empty()
+                    : Stream.of(jets(j, count, halves * HALF_MILLIMETRE));
         });
     }
 

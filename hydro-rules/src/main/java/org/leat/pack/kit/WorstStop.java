@@ -24,9 +24,10 @@ import org.leat.plant.numbers.Amount;
 public record WorstStop(Closing closing, Amount pressure, Amount rating, StopPeak peak) {
 
     /** What is said of {@link StopPeak#DAMPED}; told with {@code allowed}. */
-    public static final String DAMPED = "The water column parts and rejoins. Up to the blow after the first cavity {allowed} is not"
-            + " exceeded; the blows after it exceed it in a computation that leaves out how polyethylene damps them. Somebody who can"
-            + " compute or measure that must look.";
+    public static final String DAMPED =
+            "The water column parts and rejoins. Up to the blow after the first cavity {allowed} is not"
+                    + " exceeded; the blows after it exceed it in a computation that leaves out how polyethylene damps them. Somebody who can"
+                    + " compute or measure that must look.";
 
     /** {@return the worst stop of a section; the plant is solved} */
     public static WorstStop of(Judgement j, int section) {

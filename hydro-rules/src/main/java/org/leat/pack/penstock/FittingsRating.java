@@ -29,7 +29,8 @@ final class FittingsRating {
                     "A penstock is as strong as its weakest coupler. Joints carry no allowance for surges as pipe does, and"
                             + " one that lets go whips the pipe.")
             .formula("highest pressure of any case ≤ working pressure of the weakest fitting")
-            .judged("standing, and the worst of every stop of the water, the blow of a parted column included, at the lowest point")
+            .judged(
+                    "standing, and the worst of every stop of the water, the blow of a parted column included, at the lowest point")
             .source("EN 805: allowable maximum operating pressure of every component, surge included")
             .passes("holds", "The weakest fitting sees {peak} at most; it may see {limit}.")
             .fails("too-weak", "The weakest fitting sees {peak} at the worst; it may see {limit}.")

@@ -47,8 +47,9 @@ final class SurgePressure {
             .source(
                     "loss of valves part open: Weisbach, in King and Brater, Handbook of Hydraulics (from memory); Perry's"
                             + " Chemical Engineers' Handbook")
-            .source("column separation: Simpson and Wylie, J. Hydr. Eng. 117 (1991) 1310; Wylie, J. Fluids Eng. 106 (1984) 307"
-                    + " (both from memory)")
+            .source(
+                    "column separation: Simpson and Wylie, J. Hydr. Eng. 117 (1991) 1310; Wylie, J. Fluids Eng. 106 (1984) 307"
+                            + " (both from memory)")
             .source("surge allowance: PE100+ Association technical guidance (PE), AWWA C906 and C900")
             .passes("holds", "Section {section} sees {value} at the worst stop; its pipe may see {limit} for a moment.")
             .fails(
@@ -125,7 +126,8 @@ final class SurgePressure {
         Amount rating = j.numbers().penstock().sections().get(section).surgeRatingHot();
         return j.solved().closing().stream()
                 .filter(closing -> closing.cause() == Closing.Cause.NOZZLE_PLUGGED)
-                .anyMatch(closing -> WorstStop.of(closing, section, rating).margin().orElse(0) < 0);
+                .anyMatch(closing ->
+                        WorstStop.of(closing, section, rating).margin().orElse(0) < 0);
     }
 
     /** One of several nozzles plugged stops less of the water. */

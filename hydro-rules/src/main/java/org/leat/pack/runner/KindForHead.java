@@ -22,8 +22,9 @@ final class KindForHead {
     private static final String PATH = "/runner/kind";
 
     static final Rule RULE = Rule.of("runner/kind-for-head", WARNING, "specific speed of the wheel against its kind")
-            .why("Each kind of wheel turns water well between a least and a greatest specific speed. Below it the wheel is"
-                    + " large and slow for its power, above it the jet is too thick for it.")
+            .why(
+                    "Each kind of wheel turns water well between a least and a greatest specific speed. Below it the wheel is"
+                            + " large and slow for its power, above it the jet is too thick for it.")
             .formula("n √P / H^1.25 in rpm, kW and m of net head; of the whole wheel, a range for one jet times √jets,"
                     + " wider by the slack")
             .judged("running on each nozzle set on hand")
@@ -55,7 +56,10 @@ final class KindForHead {
         double slack = j.limit("slack").value();
         return value > 0
                 ? spot.within(
-                        value, range.get().low() * jets * (1 - slack), range.get().high() * jets * (1 + slack), RATIO)
+                        value,
+                        range.get().low() * jets * (1 - slack),
+                        range.get().high() * jets * (1 + slack),
+                        RATIO)
                 : spot.says("no-power");
     }
 
@@ -71,7 +75,8 @@ final class KindForHead {
         String kinds = SpecificSpeedRange.all().stream()
                 .filter(range -> range.measure().equals(MEASURE) && range.holds(failure.value()))
                 .map(SpecificSpeedRange::kind)
-                .map(kind -> kind.replaceAll("^pelton-(\\d)$", "pelton with $1 jets").replace("1 jets", "one jet"))
+                .map(kind ->
+                        kind.replaceAll("^pelton-(\\d)$", "pelton with $1 jets").replace("1 jets", "one jet"))
                 .collect(Collectors.joining(", "));
         return kinds.isEmpty() ? Stream.empty() : Stream.of(Change.advice().with("kinds", kinds));
     }

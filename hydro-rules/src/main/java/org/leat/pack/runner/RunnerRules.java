@@ -10,7 +10,8 @@ public final class RunnerRules {
 
     /** {@return every one} */
     public static List<Rule> all() {
-        return List.of(KindForHead.RULE, 
+        return List.of(
+                KindForHead.RULE,
                 BearingBesideRunner.RULE,
                 BucketCount.RULE,
                 BucketRoot.RULE,
