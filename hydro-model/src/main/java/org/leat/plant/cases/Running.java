@@ -3,10 +3,8 @@ package org.leat.plant.cases;
 import org.jspecify.annotations.Nullable;
 import org.leat.plant.numbers.NozzleGroup;
 import org.leat.plant.numbers.StreamLevel;
-import org.leat.plant.solve.EnergyAccount;
 import org.leat.plant.solve.OperatingPoint;
 import org.leat.plant.solve.WaterSide;
-import org.leat.turbine.SpecificSpeed;
 
 /**
  * Running on one nozzle set, the battery taking what comes.
@@ -32,12 +30,6 @@ public record Running(NozzleGroup nozzles, @Nullable StreamLevel stream, WaterSi
     @Override
     public BusHolder holder() {
         return operatingPoint.tracking() == null ? BusHolder.BATTERY : BusHolder.REGULATOR;
-    }
-
-    /** {@return specific speed of the whole wheel: n √P/H^1.25 in rpm, kW and m of net head} */
-    public double specificSpeed() {
-        double shaft = operatingPoint.energy().at(EnergyAccount.Stage.SHAFT);
-        return SpecificSpeed.ofPower(operatingPoint.speed(), shaft, water.netHead());
     }
 
     @Override

@@ -71,7 +71,9 @@ final class RuleReader {
         Map<String, @Nullable String> needed = new LinkedHashMap<>();
         needed.put("title", text.title());
         needed.put("why", text.why());
-        needed.put("source", text.source());
+        for (int i = 0; i < text.source().size(); i++) {
+            needed.put("source[" + i + "]", text.source().get(i));
+        }
         needed.put("judged", text.judged());
         needed.put("computed", text.computed());
         needed.put("passes", text.passes());
@@ -115,9 +117,8 @@ final class RuleReader {
         RuleBuilder rule = Rule.of(text.id(), text.level(), text.title().strip())
                 .why(text.why().strip())
                 .judged(text.judged().strip())
-                .formula(text.computed() == null ? written() : text.computed().strip())
-                .source(text.source());
-        text.furtherSources().forEach(rule::source);
+                .formula(text.computed() == null ? written() : text.computed().strip());
+        text.source().forEach(rule::source);
         limits.forEach(rule::limit);
         return rule.passes(
                         WrittenRule.PASSES,

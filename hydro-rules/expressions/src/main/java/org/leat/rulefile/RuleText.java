@@ -11,6 +11,7 @@ import org.leat.design.About;
 import org.leat.design.CanBeAbsent;
 import org.leat.design.ImpossibleValueException;
 import org.leat.design.ImpossibleValueException.Fault;
+import org.leat.design.Limits;
 import org.leat.file.PlainValue;
 
 /**
@@ -21,7 +22,6 @@ import org.leat.file.PlainValue;
  * @param title what is judged
  * @param why what goes wrong
  * @param source where the rule is from
- * @param furtherSources where else
  * @param judged the case, in words
  * @param computed what is computed, in words
  * @param limits by name
@@ -47,10 +47,8 @@ record RuleText(
 
         @About("what goes wrong, in one to three sentences") String why,
 
-        @About("standard and clause, handbook and page, or \"common practice\"")
-        String source,
-
-        @About("more sources, as source") List<String> furtherSources,
+        @About("standard and clause, handbook and page, or \"common practice\"; one or a list") @Limits(items = 1)
+        List<String> source,
 
         @About("the case that is judged, in words") String judged,
 
@@ -91,7 +89,7 @@ record RuleText(
         String fails) {
 
     RuleText {
-        furtherSources = List.copyOf(furtherSources);
+        source = List.copyOf(source);
         limits = Collections.unmodifiableMap(new LinkedHashMap<>(limits));
         show = Collections.unmodifiableMap(new LinkedHashMap<>(show));
         List<Fault> faults = decides(value, atMost, atLeast, must);

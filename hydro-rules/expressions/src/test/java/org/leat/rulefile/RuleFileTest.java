@@ -240,7 +240,7 @@ class RuleFileTest {
     void a_file_in_json_is_read_too() {
         assertThat(pack("""
                 {"format": 1, "name": "a", "rules": [{"id": "a/b", "level": "note", "title": "t", "why": "w",
-                 "source": "s", "further-sources": ["u"], "judged": "j", "must": "true", "fails": "no"}]}
+                 "source": ["s", "u"], "judged": "j", "must": "true", "fails": "no"}]}
                 """).rules()).hasSize(1);
     }
 

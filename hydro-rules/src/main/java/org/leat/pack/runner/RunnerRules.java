@@ -11,7 +11,6 @@ public final class RunnerRules {
     /** {@return every one} */
     public static List<Rule> all() {
         return List.of(
-                KindForHead.RULE,
                 BearingBesideRunner.RULE,
                 BucketCount.RULE,
                 BucketRoot.RULE,

@@ -46,21 +46,14 @@ class OnlyItsRuleTest {
                     Set.of("alternator/torque-peak", "plant/restart", "runner/speed-ratio")),
             // the wrong joints make the wrong volts per speed: the runner turns at the wrong share of the jet's
             // velocity
-            Map.entry("alternator/star-or-delta:fails", Set.of("runner/kind-for-head", "runner/speed-ratio")),
-            // a winding that eats the power holds the wheel slow for its head
-            Map.entry("plant/efficiency-chain:fails", Set.of("runner/kind-for-head")),
-            // so many jets give a wheel of split buckets more water than is usual at its head
-            Map.entry("nozzle/jets-interfere:fails", Set.of("runner/kind-for-head")),
-            // a jet too thin for the wheel leaves the pipe next to nothing to lose
-            Map.entry("runner/kind-for-head:fails", Set.of("penstock/friction-share")),
-            // jets that let the column hold are thin for the screen, the buckets and the wheel
+            Map.entry("alternator/star-or-delta:fails", Set.of("runner/speed-ratio")),
+            // jets that let the column hold are thin for the screen and the buckets
             Map.entry(
                     "penstock/hose-rating:fails-where-the-column-holds",
                     Set.of(
                             "intake/opening-against-nozzle",
                             "nozzle/jet-against-bucket",
-                            "runner/bucket-count",
-                            "runner/kind-for-head")),
+                            "runner/bucket-count")),
             // near the peak a gust past it is not recovered
             Map.entry("alternator/torque-peak:fails", Set.of("plant/restart")),
             // the water side's plant sheds its load nowhere: its bus rises beyond any inverter
