@@ -50,10 +50,7 @@ class OnlyItsRuleTest {
             // jets that let the column hold are thin for the screen and the buckets
             Map.entry(
                     "penstock/hose-rating:fails-where-the-column-holds",
-                    Set.of(
-                            "intake/opening-against-nozzle",
-                            "nozzle/jet-against-bucket",
-                            "runner/bucket-count")),
+                    Set.of("intake/opening-against-nozzle", "nozzle/jet-against-bucket", "runner/bucket-count")),
             // near the peak a gust past it is not recovered
             Map.entry("alternator/torque-peak:fails", Set.of("plant/restart")),
             // the water side's plant sheds its load nowhere: its bus rises beyond any inverter
