@@ -1,0 +1,151 @@
+package org.leat.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What people unpack who do not build: its start, its manual, its completion. */
+@DisabledOnOs(OS.WINDOWS)
+class ArchiveIT {
+
+    @TempDir
+    private static Path folder;
+
+    private static Path home;
+
+    private record Ran(int code, String out, String err) {}
+
+    private static Ran run(Map<String, String> environment, String... call) throws Exception {
+        Path out = Files.createTempFile(folder, "out", "");
+        Path err = Files.createTempFile(folder, "err", "");
+        ProcessBuilder builder = new ProcessBuilder(call)
+                .directory(folder.toFile())
+                .redirectOutput(out.toFile())
+                .redirectError(err.toFile());
+        builder.environment().put("LEAT_CACHE", "none");
+        builder.environment().putAll(environment);
+        Process process = builder.start();
+        assertThat(process.waitFor(2, TimeUnit.MINUTES)).isTrue();
+        return new Ran(
+                process.exitValue(),
+                Files.readString(out, StandardCharsets.UTF_8),
+                Files.readString(err, StandardCharsets.UTF_8));
+    }
+
+    private static String leat() {
+        return home.resolve("bin").resolve("leat").toString();
+    }
+
+    private static String demo(String name) {
+        return home.resolve("designs").resolve(name + ".yaml").toString();
+    }
+
+    @BeforeAll
+    static void unpack() throws Exception {
+        List<Path> archives;
+        try (Stream<Path> built = Files.list(Path.of("target"))) {
+            archives = built.filter(p -> p.getFileName().toString().endsWith(".tar.gz"))
+                    .map(Path::toAbsolutePath)
+                    .toList();
+        }
+        assertThat(archives).hasSize(1);
+        assertThat(run(Map.of(), "tar", "-xzf", archives.get(0).toString()).code())
+                .isZero();
+        try (Stream<Path> unpacked = Files.list(folder)) {
+            home = unpacked.filter(Files::isDirectory).findFirst().orElseThrow();
+        }
+    }
+
+    @Test
+    void the_command_of_the_archive_answers_as_the_jar_does() throws Exception {
+        Ran ours = run(Map.of(), leat(), "check", demo("tannery-yard"));
+        String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
+        Ran jar = run(Map.of(), java, "-jar", RealJar.JAR.toString(), "check", demo("tannery-yard"));
+        assertThat(ours).isEqualTo(jar);
+        assertThat(ours.code()).isEqualTo(1);
+        assertThat(run(Map.of(), leat(), "check", demo("rowan-ghyll")).code()).isZero();
+        assertThat(run(Map.of(), leat(), "check", "nothing.yaml").code()).isEqualTo(2);
+    }
+
+    @Test
+    void the_first_start_fills_a_cache_and_says_nothing_of_it() throws Exception {
+        Path cache = folder.resolve("a cache");
+        Map<String, String> there = Map.of("LEAT_CACHE", cache.toString());
+        Ran first = run(there, leat(), "check", demo("rowan-ghyll"));
+        assertThat(names(cache)).singleElement().asString().endsWith(".jsa");
+        Ran second = run(there, leat(), "check", demo("rowan-ghyll"));
+        assertThat(second).isEqualTo(first).isEqualTo(run(Map.of(), leat(), "check", demo("rowan-ghyll")));
+        assertThat(names(cache)).hasSize(1);
+    }
+
+    @Test
+    void an_archive_that_is_broken_or_a_folder_that_is_not_there_stops_nothing() throws Exception {
+        Path cache = folder.resolve("broken");
+        Map<String, String> there = Map.of("LEAT_CACHE", cache.toString());
+        Ran first = run(there, leat(), "rules");
+        for (String name : names(cache)) {
+            Files.writeString(cache.resolve(name), "no class data");
+        }
+        assertThat(run(there, leat(), "rules")).isEqualTo(first);
+        Path file = Files.writeString(folder.resolve("a-file"), "");
+        assertThat(run(Map.of("LEAT_CACHE", file.resolve("below").toString()), leat(), "rules"))
+                .isEqualTo(first);
+    }
+
+    @Test
+    void a_link_to_the_command_finds_its_jar() throws Exception {
+        Path link = Files.createSymbolicLink(folder.resolve("leat-linked"), Path.of(leat()));
+        assertThat(run(Map.of(), link.toString(), "--version").code()).isZero();
+    }
+
+    @Test
+    void every_command_has_a_manual_page_and_the_completion_is_a_script() throws Exception {
+        List<String> commands = new ArrayList<>(List.of("leat.1"));
+        new picocli.CommandLine(new Leat())
+                .getSubcommands()
+                .keySet()
+                .forEach(name -> commands.add("leat-" + name + ".1"));
+        assertThat(names(home.resolve("share/man/man1"))).containsExactlyInAnyOrderElementsOf(commands);
+        assertThat(Files.readString(home.resolve("share/man/man1/leat-check.1")))
+                .contains(".SH NAME\nleat\\-check \\- ")
+                .contains(".B \\-\\-fail\\-on error|warning|note");
+        Path completion = home.resolve("share/bash-completion/completions/leat");
+        assertThat(run(Map.of(), "bash", "-n", completion.toString())).isEqualTo(new Ran(0, "", ""));
+        Ran words = run(
+                Map.of(),
+                "bash",
+                "-c",
+                ". '" + completion
+                        + "'; COMP_WORDS=(leat che); COMP_CWORD=1; _complete_leat; echo \"${COMPREPLY[@]}\"");
+        assertThat(words.out().strip()).isEqualTo("check");
+    }
+
+    @Test
+    void licence_and_notice_are_in_the_archive_and_in_the_jar() throws Exception {
+        assertThat(names(home)).contains("LICENSE", "NOTICE", "README.txt");
+        try (java.util.jar.JarFile jar =
+                new java.util.jar.JarFile(home.resolve("lib/leat.jar").toFile())) {
+            assertThat(jar.getEntry("META-INF/LICENSE")).isNotNull();
+            assertThat(jar.getEntry("META-INF/NOTICE")).isNotNull();
+        }
+    }
+
+    private static List<String> names(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.map(p -> p.getFileName().toString()).sorted().toList();
+        }
+    }
+}
