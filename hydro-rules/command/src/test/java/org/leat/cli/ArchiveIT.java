@@ -10,12 +10,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
+import java.util.jar.JarFile;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine;
 
 /** What people unpack who do not build: its start, its manual, its completion. */
 @DisabledOnOs(OS.WINDOWS)
@@ -77,7 +79,7 @@ class ArchiveIT {
         assertThat(ours).isEqualTo(jar);
         assertThat(ours.code()).isEqualTo(1);
         assertThat(run(Map.of(), leat(), "check", demo("rowan-ghyll")).code()).isZero();
-        assertThat(run(Map.of(), leat(), "check", "nothing.yaml").code()).isEqualTo(2);
+        assertThat(run(Map.of(), leat(), "check", "nothing.yaml").code()).isEqualTo(3);
     }
 
     @Test
@@ -114,10 +116,7 @@ class ArchiveIT {
     @Test
     void every_command_has_a_manual_page_and_the_completion_is_a_script() throws Exception {
         List<String> commands = new ArrayList<>(List.of("leat.1"));
-        new picocli.CommandLine(new Leat())
-                .getSubcommands()
-                .keySet()
-                .forEach(name -> commands.add("leat-" + name + ".1"));
+        new CommandLine(new Leat()).getSubcommands().keySet().forEach(name -> commands.add("leat-" + name + ".1"));
         assertThat(names(home.resolve("share/man/man1"))).containsExactlyInAnyOrderElementsOf(commands);
         assertThat(Files.readString(home.resolve("share/man/man1/leat-check.1")))
                 .contains(".SH NAME\nleat\\-check \\- ")
@@ -136,8 +135,7 @@ class ArchiveIT {
     @Test
     void licence_and_notice_are_in_the_archive_and_in_the_jar() throws Exception {
         assertThat(names(home)).contains("LICENSE", "NOTICE", "README.txt");
-        try (java.util.jar.JarFile jar =
-                new java.util.jar.JarFile(home.resolve("lib/leat.jar").toFile())) {
+        try (JarFile jar = new JarFile(home.resolve("lib/leat.jar").toFile())) {
             assertThat(jar.getEntry("META-INF/LICENSE")).isNotNull();
             assertThat(jar.getEntry("META-INF/NOTICE")).isNotNull();
         }
