@@ -1,7 +1,9 @@
 package org.leat.choice;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.leat.check.Finding;
+import org.leat.check.Level;
 import org.leat.check.WayOut;
 
 /**
@@ -17,6 +19,13 @@ public record GroupedFailure(Finding worst, List<Finding> others, List<WayOut> w
     public GroupedFailure {
         others = List.copyOf(others);
         waysForAll = List.copyOf(waysForAll);
+    }
+
+    /** {@return how many findings of exactly that level it stands for} */
+    public long count(Level level) {
+        return Stream.concat(Stream.of(worst), others.stream())
+                .filter(f -> f.outcome().level() == level)
+                .count();
     }
 
     /** {@return how many findings it stands for} */

@@ -59,6 +59,8 @@ public record Plan(
         ADVICE_ONLY,
         /** Its ways out were tried and bring another error. */
         BRINGS_ANOTHER,
+        /** Each of its ways out holds for some nozzle sets, none for all of them. */
+        ONLY_FOR_SOME,
         /** Its ways out do not go together with those of other errors. */
         AGAINST_OTHERS
     }

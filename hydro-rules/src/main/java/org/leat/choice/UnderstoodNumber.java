@@ -26,9 +26,9 @@ public record UnderstoodNumber(What what, String element, String of, double valu
         NOZZLE_AREA,
         /** flow through the open nozzles. */
         FLOW,
-        /** alternator speed over the direct voltage behind an ideal bridge, no load. */
+        /** alternator speed over the peak voltage between two leads, nothing connected, cold. */
         MOTOR_SPEED_PER_VOLT,
-        /** line voltage, rms, no load, at 1000 rpm of the alternator. */
+        /** voltage between two leads, rms, nothing connected, cold, at 1000 rpm of the alternator. */
         MOTOR_VOLTS_AT_1000_RPM,
         /** resistance between two leads, cold. */
         MOTOR_RESISTANCE,
