@@ -9,6 +9,7 @@ module org.leat.rules {
     requires static transitive org.jspecify;
 
     exports org.leat.check;
+    exports org.leat.choice;
     exports org.leat.pack;
     exports org.leat.report;
     exports org.leat.settings;

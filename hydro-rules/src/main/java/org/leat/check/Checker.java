@@ -112,25 +112,37 @@ public final class Checker {
 
     /** {@return what comes of checking a design built in code} */
     public Report check(Design design) {
-        return check(design, Positions.unknown(design.name()));
+        return examined(design).report();
+    }
+
+    /** {@return the same with the plant at hand, for trying changes on it} */
+    public Examined examined(Design design) {
+        return examined(design, Positions.unknown(design.name()));
     }
 
     /** {@return what comes of checking a file that was read, be it only why it could not be} */
     public Report check(Reading reading) {
-        Design design = reading.design();
-        if (design == null) {
-            return Report.unreadable(reading.source(), reading.problems());
-        }
-        return check(design, reading.positions());
+        return examined(reading).report();
     }
 
-    private Report check(Design design, Positions positions) {
+    /** {@return the same with the plant at hand, for trying changes on it} */
+    public Examined examined(Reading reading) {
+        Design design = reading.design();
+        if (design == null) {
+            return new Examined(Report.unreadable(reading.source(), reading.problems()), null);
+        }
+        return examined(design, reading.positions());
+    }
+
+    private Examined examined(Design design, Positions positions) {
         List<Report> alternatives = new ArrayList<>();
         for (Variants.Variant variant : Variants.of(design)) {
-            alternatives.add(one(variant.design(), variant.name(), positions, variant::standsAt, List.of()));
+            Trials trials = new Trials(Plant.of(variant.design()));
+            alternatives.add(one(trials, variant.name(), positions, variant::standsAt, List.of()));
         }
-        Report report = one(design, "", positions, path -> path, alternatives);
-        return accepted(report, suppressions(design, positions));
+        Trials trials = new Trials(Plant.of(design));
+        Report report = one(trials, "", positions, path -> path, alternatives);
+        return new Examined(accepted(report, suppressions(design, positions)), new Trial(runs, trials));
     }
 
     /** What the design's own file says first, then what settings say of it. */
@@ -161,13 +173,14 @@ public final class Checker {
     }
 
     private Report one(
-            Design design,
+            Trials trials,
             String alternative,
             Positions positions,
             UnaryOperator<String> standsAt,
             List<Report> alternatives) {
-        Plant plant = Plant.of(design);
-        List<Verdict> verdicts = Verdict.all(runs, plant);
+        Plant plant = trials.plant();
+        Design design = plant.design();
+        List<Verdict> verdicts = Verdict.all(runs, trials);
         AssumptionRanges ranges = AssumptionRanges.explore(runs, plant, verdicts);
         List<Finding> findings = new ArrayList<>();
         Failures before = Failures.of(verdicts.stream().map(Verdict::outcome).toList());

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.leat.plant.Plant;
 
 /**
@@ -14,11 +15,22 @@ import org.leat.plant.Plant;
 final class Trials {
 
     private final Plant plant;
+    private final AtomicInteger solved;
     private final Map<List<Edit>, Trials> edited = Collections.synchronizedMap(new HashMap<>());
     private final Map<RuleRun, List<Verdict>> verdicts = Collections.synchronizedMap(new IdentityHashMap<>());
 
     Trials(Plant plant) {
+        this(plant, new AtomicInteger());
+    }
+
+    private Trials(Plant plant, AtomicInteger solved) {
         this.plant = plant;
+        this.solved = solved;
+    }
+
+    /** {@return how many edited designs were made plants so far, of this and of those that it was edited to} */
+    int solved() {
+        return solved.get();
     }
 
     Plant plant() {
@@ -27,8 +39,13 @@ final class Trials {
 
     /** {@return the plant of the edited design, with what was tried on that} Throws as {@link DesignEdits#apply}. */
     Trials with(List<Edit> edits) {
-        return edited.computeIfAbsent(
-                List.copyOf(edits), e -> new Trials(plant.like(DesignEdits.apply(plant.design(), e))));
+        return edited.computeIfAbsent(List.copyOf(edits), this::made);
+    }
+
+    private Trials made(List<Edit> edits) {
+        Trials made = new Trials(plant.like(DesignEdits.apply(plant.design(), edits)), solved);
+        solved.incrementAndGet();
+        return made;
     }
 
     /** {@return a rule's verdicts on the plant} */

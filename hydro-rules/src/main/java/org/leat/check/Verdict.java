@@ -10,7 +10,11 @@ record Verdict(RuleRun run, Judgement judgement, Outcome outcome, boolean broke)
 
     /** {@return what every rule answers for a plant, by rule} */
     static List<Verdict> all(List<RuleRun> runs, Plant plant) {
-        Trials trials = new Trials(plant);
+        return all(runs, new Trials(plant));
+    }
+
+    /** {@return what every rule answers for a plant, by rule} */
+    static List<Verdict> all(List<RuleRun> runs, Trials trials) {
         List<Verdict> verdicts = new ArrayList<>();
         for (RuleRun run : runs) {
             verdicts.addAll(trials.verdicts(run));

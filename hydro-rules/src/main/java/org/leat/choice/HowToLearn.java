@@ -1,0 +1,74 @@
+package org.leat.choice;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How to come by an input.
+ *
+ * @param sentence what to do, for a person, in one sentence
+ * @param known whether it is of that input; false where nothing is known but that it must be told
+ */
+public record HowToLearn(String sentence, boolean known) {
+
+    /** How to come by each input of a design file, by its field; list items without their names. */
+    static final class Book {
+
+        private final Map<String, String> byField;
+
+        private Book(Map<String, String> byField) {
+            this.byField = byField;
+        }
+
+        /** {@return what is shipped with the program} */
+        static Book shipped() {
+            try (InputStream in = HowToLearn.class.getResourceAsStream("how-to-learn.txt")) {
+                if (in == null) {
+                    throw new IllegalStateException("how-to-learn.txt is not there");
+                }
+                return new Book(read(new String(in.readAllBytes(), StandardCharsets.UTF_8)));
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+
+        private static Map<String, String> read(String text) {
+            Map<String, String> byField = new LinkedHashMap<>();
+            for (String line : text.split("\n", -1)) {
+                int colon = line.indexOf(": ");
+                if (colon > 0 && !line.startsWith("#")) {
+                    byField.put(
+                            line.substring(0, colon).strip(),
+                            line.substring(colon + 2).strip());
+                }
+            }
+            return byField;
+        }
+
+        /** {@return how to come by a field: its own line, else that of the nearest part around it} */
+        HowToLearn of(String path) {
+            String field =
+                    path.replaceAll("\\[[^\\]]*\\]", "").replaceFirst("^/", "").replace('/', '.');
+            String own = byField.get(field);
+            if (own != null) {
+                return new HowToLearn(own, true);
+            }
+            for (int dot = field.lastIndexOf('.'); dot > 0; dot = field.lastIndexOf('.', dot - 1)) {
+                String around = byField.get(field.substring(0, dot) + ".*");
+                if (around != null) {
+                    return new HowToLearn(around, true);
+                }
+            }
+            return new HowToLearn(orElse(byField.get("*")), false);
+        }
+
+        private static String orElse(@Nullable String any) {
+            return any == null ? "" : any;
+        }
+    }
+}

@@ -1,0 +1,16 @@
+package org.leat.choice;
+
+import org.leat.check.Outcome;
+
+/**
+ * One rule at one element, whatever the case: cases are called after nozzles, and a change of the nozzles renames them.
+ *
+ * @param rule the rule's id
+ * @param path the element
+ */
+record Place(String rule, String path) {
+
+    static Place of(Outcome outcome) {
+        return new Place(outcome.rule(), outcome.path());
+    }
+}

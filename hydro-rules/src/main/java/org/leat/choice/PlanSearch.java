@@ -1,0 +1,254 @@
+package org.leat.choice;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.ToLongFunction;
+import org.jspecify.annotations.Nullable;
+import org.leat.check.Edit;
+import org.leat.check.Level;
+import org.leat.check.Outcome;
+import org.leat.check.Trial;
+import org.leat.check.WayOut;
+
+/**
+ * Looks for the least plan. What each change clears alone gives the sets that could do, the smallest first; each is carried
+ * out as a whole, solved again and judged by every rule. Where one leaves an error or brings one, the changes that the
+ * changed design itself names are tried on top; what turns out not to be needed is taken off again.
+ */
+final class PlanSearch {
+
+    /** How many changed designs may be solved, beyond those of the changes each alone. */
+    static final int BUDGET = 150;
+
+    private static final int SETS_OF_A_SIZE = 5;
+    private static final int MOST_STEPS = 9;
+    private static final int MOST_REPAIRS = 3;
+    private static final int WAYS_OF_A_REPAIR = 4;
+
+    private final Workbench bench;
+    private final List<GroupedFailure> errors;
+    private final Set<Place> wanted = new LinkedHashSet<>();
+    private final ToLongFunction<Trial> openAfter;
+    private final int begun;
+    private Attempt best;
+
+    /** Changes carried out together; {@code left} are places of errors, or of what was an error and is undecided now. */
+    private record Attempt(List<Step> steps, Trial trial, Set<Place> left, double watts) {
+
+        static final Comparator<Attempt> BEST_FIRST = Comparator.comparingInt(
+                        (Attempt a) -> a.left().size())
+                .thenComparingInt(a -> a.steps().size())
+                .thenComparing(Comparator.comparingDouble(Attempt::watts).reversed());
+
+        boolean isBetterThan(Attempt other) {
+            return BEST_FIRST.compare(this, other) < 0;
+        }
+    }
+
+    private PlanSearch(Workbench bench, ToLongFunction<Trial> openAfter) {
+        this.bench = bench;
+        this.openAfter = openAfter;
+        this.errors = bench.groups().stream()
+                .filter(g -> g.worst().outcome().level() == Level.ERROR)
+                .toList();
+        errors.forEach(e -> wanted.add(Place.of(e.worst().outcome())));
+        this.begun = bench.trial().solved();
+        this.best = new Attempt(List.of(), bench.trial(), wanted, watts(bench.trial()));
+    }
+
+    /**
+     * {@return the least plan}
+     *
+     * @param openAfter counts what is open and can hurt someone in a changed design
+     */
+    static Plan find(Workbench bench, ToLongFunction<Trial> openAfter) {
+        return new PlanSearch(bench, openAfter).find();
+    }
+
+    private Plan find() {
+        if (wanted.isEmpty()) {
+            return plan(Plan.Result.NOTHING_NEEDED);
+        }
+        Set<Place> coverable = new LinkedHashSet<>(wanted);
+        coverable.removeIf(p -> helping(p).isEmpty());
+        consider(new Attempt(List.of(), bench.trial(), wanted, watts(bench.trial())));
+        boolean covered = false;
+        for (int size = 1; size <= MOST_STEPS && size < stepsToBeat() && !covered; size++) {
+            for (List<Candidate> set : Covers.of(helpingAny(coverable), coverable, size, SETS_OF_A_SIZE)) {
+                covered = true;
+                trySet(set);
+            }
+            // a larger set is of use only where no set of this size leaves what can be cleared clear
+            covered &= wanted.containsAll(best.left()) && best.left().stream().noneMatch(coverable::contains);
+        }
+        if (best.left().stream().anyMatch(coverable::contains)) {
+            trySet(greedy(coverable));
+        }
+        return plan(
+                best.left().isEmpty()
+                        ? Plan.Result.FOUND
+                        : usedUp() ? Plan.Result.NOT_WITHIN_BUDGET : Plan.Result.SOME_STAY);
+    }
+
+    /** A set with as many changes cannot be better than the best but by watts, and all of its size were tried. */
+    private int stepsToBeat() {
+        return best.left().isEmpty() ? best.steps().size() : Integer.MAX_VALUE;
+    }
+
+    private List<Candidate> helping(Place place) {
+        return bench.candidates().stream()
+                .filter(c -> c.calms().contains(place))
+                .toList();
+    }
+
+    private List<Candidate> helpingAny(Set<Place> places) {
+        return bench.candidates().stream().filter(c -> c.calmedOf(places) > 0).toList();
+    }
+
+    private List<Candidate> greedy(Set<Place> coverable) {
+        List<Candidate> chosen = new ArrayList<>();
+        Set<Place> uncovered = new LinkedHashSet<>(coverable);
+        while (!uncovered.isEmpty()) {
+            Candidate most = bench.candidates().stream()
+                    .filter(c -> chosen.stream().allMatch(c::goesWith))
+                    .filter(c -> c.calmedOf(uncovered) > 0)
+                    .max(Comparator.comparing((Candidate c) -> !c.brings())
+                            .thenComparingLong(c -> c.calmedOf(uncovered))
+                            .thenComparingDouble(c -> c.gain().orElse(0)))
+                    .orElse(null);
+            if (most == null) {
+                break;
+            }
+            chosen.add(most);
+            uncovered.removeAll(most.calms());
+        }
+        return chosen;
+    }
+
+    private void trySet(List<Candidate> set) {
+        Attempt attempt = attempt(set.stream().map(Candidate::step).toList());
+        if (attempt != null) {
+            consider(attempt);
+        }
+    }
+
+    private void consider(Attempt first) {
+        Attempt attempt = pruned(repaired(first));
+        if (wanted.containsAll(attempt.left()) && attempt.isBetterThan(best)) {
+            best = attempt;
+        }
+    }
+
+    private @Nullable Attempt attempt(List<Step> steps) {
+        if (usedUp()) {
+            return null;
+        }
+        List<Edit> edits = new ArrayList<>();
+        steps.forEach(s -> edits.addAll(s.way().edits()));
+        Trial changed = bench.changed(edits);
+        if (changed == null) {
+            return null;
+        }
+        Set<Place> left = new LinkedHashSet<>();
+        bench.errors(changed).forEach(e -> left.add(Place.of(e)));
+        State after = State.of(changed.outcomes());
+        wanted.stream().filter(p -> after.isMoreUndecided(p, bench.before())).forEach(left::add);
+        return new Attempt(List.copyOf(steps), changed, left, watts(changed));
+    }
+
+    private static double watts(Trial trial) {
+        return trial.batteryPower().orElse(Double.NEGATIVE_INFINITY);
+    }
+
+    private Attempt repaired(Attempt first) {
+        Attempt attempt = first;
+        Set<Place> hopeless = new HashSet<>();
+        for (int repairs = 0; repairs < MOST_REPAIRS && !usedUp(); ) {
+            Outcome.Fail failure = firstLeft(attempt, hopeless);
+            if (failure == null) {
+                break;
+            }
+            Attempt better = repairedOf(attempt, failure);
+            if (better == null) {
+                hopeless.add(Place.of(failure));
+            } else {
+                attempt = better;
+                repairs++;
+            }
+        }
+        return attempt;
+    }
+
+    private Outcome.@Nullable Fail firstLeft(Attempt attempt, Set<Place> hopeless) {
+        return bench.errors(attempt.trial()).stream()
+                .filter(f -> !hopeless.contains(Place.of(f)))
+                .findFirst()
+                .orElse(null);
+    }
+
+    private @Nullable Attempt repairedOf(Attempt attempt, Outcome.Fail failure) {
+        Attempt better = null;
+        List<WayOut> ways = attempt.trial().changesAgainst(failure);
+        for (WayOut way : ways.subList(0, Math.min(WAYS_OF_A_REPAIR, ways.size()))) {
+            List<Step> steps = new ArrayList<>(attempt.steps());
+            steps.add(new Step(way, failure));
+            Attempt more = attempt(steps);
+            if (more != null
+                    && more.left().size() < attempt.left().size()
+                    && (better == null || more.isBetterThan(better))) {
+                better = more;
+            }
+        }
+        return better;
+    }
+
+    /** Without each change that nothing is the worse for leaving out, the latest first. */
+    private Attempt pruned(Attempt full) {
+        Attempt attempt = full;
+        for (int i = full.steps().size() - 1; i >= 0 && attempt.steps().size() > 1; i--) {
+            List<Step> fewer = new ArrayList<>(attempt.steps());
+            fewer.remove(i);
+            Attempt without = attempt(fewer);
+            if (without != null && attempt.left().containsAll(without.left())) {
+                attempt = without;
+            }
+        }
+        return attempt;
+    }
+
+    private boolean usedUp() {
+        return tried() >= BUDGET;
+    }
+
+    private int tried() {
+        return bench.trial().solved() - begun;
+    }
+
+    private Plan plan(Plan.Result result) {
+        List<Plan.Staying> stays = errors.stream()
+                .filter(e -> best.left().contains(Place.of(e.worst().outcome())))
+                .map(e -> new Plan.Staying(e, why(e)))
+                .toList();
+        OptionalDouble power = best.trial().batteryPower();
+        return new Plan(result, best.steps(), stays, openAfter.applyAsLong(best.trial()), power, tried(), BUDGET);
+    }
+
+    private Plan.Why why(GroupedFailure error) {
+        if (error.onlyForSome()) {
+            return Plan.Why.ONLY_FOR_SOME;
+        }
+        List<Candidate> helping = helping(Place.of(error.worst().outcome()));
+        if (!helping.isEmpty()) {
+            return helping.stream().allMatch(Candidate::brings) ? Plan.Why.BRINGS_ANOTHER : Plan.Why.AGAINST_OTHERS;
+        }
+        if (!error.worst().rejected().isEmpty()) {
+            return Plan.Why.BRINGS_ANOTHER;
+        }
+        return error.waysForAll().isEmpty() ? Plan.Why.NO_WAY_OUT : Plan.Why.ADVICE_ONLY;
+    }
+}

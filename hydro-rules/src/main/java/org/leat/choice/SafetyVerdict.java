@@ -1,0 +1,42 @@
+package org.leat.choice;
+
+/**
+ * Whether the design is safe to open, as far as it was judged. What was not judged is never taken as safe.
+ *
+ * @param answer in one word
+ * @param errors failures of that level that count
+ * @param warnings failures of that level that count
+ * @param notes failures of that level that count
+ * @param openEndangering questions that count, could not be judged and are of what can hurt someone
+ * @param open all questions that count and could not be judged
+ * @param review what a person must look at
+ * @param setAside findings and questions of what can hurt someone that do not count by someone's word or by a baseline
+ * @param playedDown rules about what can hurt someone that settings switch off or play down
+ */
+public record SafetyVerdict(
+        Answer answer,
+        long errors,
+        long warnings,
+        long notes,
+        long openEndangering,
+        long open,
+        long review,
+        long setAside,
+        long playedDown) {
+
+    /** The verdict in one word; the order is worst to best. */
+    public enum Answer {
+        /** The file could not be read as a design, so that nothing was judged. */
+        UNREADABLE,
+        /** At least one error stands. */
+        UNSAFE,
+        /** No error was found, but the plant could not be solved or a rule broke. */
+        UNSOLVED,
+        /** No error was found, but what can hurt someone could not all be judged, or does not count by someone's word. */
+        UNJUDGED,
+        /** No error was found and all that can hurt someone was judged; a person must still look at something. */
+        LOOK,
+        /** No error was found and all that can hurt someone was judged. */
+        JUDGED
+    }
+}

@@ -1,0 +1,162 @@
+package org.leat.choice;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.leat.check.Edit;
+import org.leat.check.Failures;
+import org.leat.check.Finding;
+import org.leat.check.Level;
+import org.leat.check.Outcome;
+import org.leat.check.RejectedChange;
+import org.leat.check.Trial;
+import org.leat.check.WayOut;
+
+/** The design as it stands and every change that its failures name, each tried alone. */
+final class Workbench {
+
+    private final Trial trial;
+    private final List<GroupedFailure> groups;
+    private final State before;
+    private final Failures failingBefore;
+    private final Set<Place> uncounted;
+    private final List<Candidate> candidates = new ArrayList<>();
+
+    /**
+     * Tries every change.
+     *
+     * @param failures that count, worst first
+     * @param uncounted places whose failures do not count
+     */
+    Workbench(Trial trial, List<Finding> failures, Set<Place> uncounted) {
+        this.trial = trial;
+        List<Outcome> outcomes = trial.outcomes();
+        this.before = State.of(outcomes);
+        this.failingBefore = Failures.of(outcomes);
+        this.uncounted = uncounted;
+        Map<Place, List<Finding>> grouped = new LinkedHashMap<>();
+        for (Finding failure : failures) {
+            grouped.computeIfAbsent(Place.of(failure.outcome()), p -> new ArrayList<>())
+                    .add(failure);
+        }
+        for (Step step : steps(failures)) {
+            Candidate candidate = candidate(step, grouped.keySet());
+            if (candidate != null) {
+                candidates.add(candidate);
+            }
+        }
+        this.groups = grouped.values().stream().map(this::group).toList();
+    }
+
+    /** Each change once, that of the worst failure first. */
+    private static List<Step> steps(List<Finding> failures) {
+        Map<List<Edit>, Step> steps = new LinkedHashMap<>();
+        for (Finding failure : failures) {
+            List<WayOut> ways = new ArrayList<>(failure.waysOut());
+            failure.rejected().stream().map(RejectedChange::way).forEach(ways::add);
+            for (WayOut way : ways) {
+                if (!way.edits().isEmpty()) {
+                    steps.putIfAbsent(way.edits(), new Step(way, failure.outcome()));
+                }
+            }
+        }
+        return List.copyOf(steps.values());
+    }
+
+    private @Nullable Candidate candidate(Step step, Set<Place> places) {
+        Trial changed = changed(step.way().edits());
+        if (changed == null) {
+            return null;
+        }
+        List<Outcome> outcomes = changed.outcomes();
+        State after = State.of(outcomes);
+        Set<Place> clears = new LinkedHashSet<>();
+        Set<Place> calms = new LinkedHashSet<>();
+        for (Place place : places) {
+            if (after.isCalm(place, before)) {
+                calms.add(place);
+            }
+            if (after.isClear(place, before)) {
+                clears.add(place);
+            }
+        }
+        boolean brings =
+                Failures.of(outcomes).worseThan(failingBefore, Level.ERROR).isPresent();
+        return new Candidate(step, clears, calms, brings, gain(changed));
+    }
+
+    private GroupedFailure group(List<Finding> members) {
+        Finding worst = members.get(0);
+        Place place = Place.of(worst.outcome());
+        Map<List<Edit>, WayOut> ways = new LinkedHashMap<>();
+        List<WayOut> advice = new ArrayList<>();
+        for (Finding member : members) {
+            for (WayOut way : member.waysOut()) {
+                if (!way.edits().isEmpty()) {
+                    ways.putIfAbsent(way.edits(), way);
+                } else if (!advice.contains(way)) {
+                    advice.add(way);
+                }
+            }
+        }
+        boolean any = !ways.isEmpty();
+        List<WayOut> forAll = new ArrayList<>();
+        for (Candidate candidate : candidates) {
+            WayOut own = ways.get(candidate.edits());
+            if (own != null && candidate.clears().contains(place)) {
+                forAll.add(own);
+            }
+        }
+        boolean onlyForSome = any && forAll.isEmpty();
+        forAll.addAll(advice);
+        return new GroupedFailure(worst, members.subList(1, members.size()), forAll, onlyForSome);
+    }
+
+    /** {@return the design with changes carried out; null where it can never be} */
+    @Nullable
+    Trial changed(List<Edit> edits) {
+        try {
+            return trial.with(edits);
+        } catch (IllegalArgumentException e) {
+            return null; // the changes do not go together, or the design so changed can never be
+        }
+    }
+
+    OptionalDouble gain(Trial changed) {
+        OptionalDouble was = trial.batteryPower();
+        OptionalDouble is = changed.batteryPower();
+        return was.isEmpty() || is.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(is.getAsDouble() - was.getAsDouble());
+    }
+
+    Trial trial() {
+        return trial;
+    }
+
+    State before() {
+        return before;
+    }
+
+    /** {@return failures that count, by rule and element, worst first} */
+    List<GroupedFailure> groups() {
+        return groups;
+    }
+
+    /** {@return every change that can be carried out, that of the worst failure first} */
+    List<Candidate> candidates() {
+        return candidates;
+    }
+
+    /** {@return the errors of a changed design that count} */
+    List<Outcome.Fail> errors(Trial changed) {
+        return State.of(changed.outcomes()).failures(Level.ERROR).stream()
+                .filter(f -> !uncounted.contains(Place.of(f)))
+                .toList();
+    }
+}

@@ -1,0 +1,23 @@
+package org.leat.choice;
+
+/**
+ * What one nozzle set gives with the battery taking what comes.
+ *
+ * @param nozzles the set's name
+ * @param asBuilt whether it is the set that is open as built
+ * @param fullPipe whether the stream keeps the pipe full
+ * @param held whether an operating point holds: the battery is charged
+ * @param batteryPower at the battery, W
+ * @param energyPerDay batteryPower over 24 hours, J
+ * @param current at the battery, A, direct
+ * @param voltage at the battery's poles, V
+ */
+public record Yield(
+        String nozzles,
+        boolean asBuilt,
+        boolean fullPipe,
+        boolean held,
+        double batteryPower,
+        double energyPerDay,
+        double current,
+        double voltage) {}
