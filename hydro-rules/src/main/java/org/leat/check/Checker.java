@@ -46,7 +46,8 @@ public final class Checker {
      * {@return a checker of the packs' rules under settings}
      *
      * @throws IllegalArgumentException if two rules share an id, the settings name a rule or limit that no pack has, or
-     *     they switch off or play down errors that can hurt someone and nobody answers for it
+     *     they switch off or play down errors that can hurt someone, or loosen a limit that protects, and nobody
+     *     answers for it, or they move a safety factor below one
      */
     public static Checker of(List<? extends RulePack> packs, Settings settings) {
         Map<String, RuleRun> byId = new TreeMap<>();
@@ -87,22 +88,35 @@ public final class Checker {
         if (run == null) {
             throw new IllegalArgumentException("settings change a rule that no pack has: " + id);
         }
-        for (String limit : change.limits().keySet()) {
-            if (!run.inForce().limits().containsKey(limit)) {
-                throw new IllegalArgumentException("settings change a limit that " + id + " does not have: " + limit);
+        change.limits().forEach((name, to) -> {
+            Limit limit = run.inForce().limits().get(name);
+            if (limit == null) {
+                throw new IllegalArgumentException("settings change a limit that " + id + " does not have: " + name);
             }
-        }
-        if (run.inForce().playsDownDanger() && !answered(change)) {
+            if (!limit.named().allows(to.value())) {
+                throw new IllegalArgumentException("settings ask for less than nobody may of " + id + ": " + name);
+            }
+        });
+        if (run.inForce().playsDownDanger() && !answered(run.inForce(), change)) {
             throw new IllegalArgumentException("nobody answers for what settings hide of " + id);
         }
     }
 
-    private static boolean answered(RuleSettings change) {
+    private static boolean answered(RuleInForce rule, RuleSettings change) {
+        for (Limit loosened : rule.loosened()) {
+            LimitChange to = change.limits().get(loosened.name());
+            if (to == null || !to.grounds().answersForDanger()) {
+                return false;
+            }
+        }
         Switch off = change.off();
         if (off != null && off.off()) {
             return off.grounds().answersForDanger();
         }
-        return change.level() == null || change.level().grounds().answersForDanger();
+        LevelChange level = change.level();
+        return level == null
+                || level.level().compareTo(rule.card().level()) >= 0
+                || level.grounds().answersForDanger();
     }
 
     /** {@return the rules in force and all texts} */

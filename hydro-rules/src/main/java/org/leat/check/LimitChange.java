@@ -4,7 +4,6 @@ package org.leat.check;
  * A limit changed by settings.
  *
  * @param value in SI
- * @param by who changed it: the settings file and line, or a name
- * @param reason why
+ * @param grounds who says so and why
  */
-public record LimitChange(double value, String by, String reason) {}
+public record LimitChange(double value, Grounds grounds) {}

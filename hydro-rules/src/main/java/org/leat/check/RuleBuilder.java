@@ -80,11 +80,23 @@ public final class RuleBuilder {
      * @throws IllegalArgumentException for an unknown unit or a name used twice
      */
     public RuleBuilder limit(String name, QuantityKind kind, double value, String unit, String source) {
+        return limit(name, kind, value, unit, source, Safer.UNSAID);
+    }
+
+    /**
+     * A limit that settings may change, with the side on which people are safer: to move it to the other side needs someone
+     * who answers for it, where the rule's errors can hurt.
+     *
+     * @param value in the trade unit named
+     * @param unit a spelling of the kind; "" for a plain ratio
+     * @throws IllegalArgumentException for an unknown unit or a name used twice
+     */
+    public RuleBuilder limit(String name, QuantityKind kind, double value, String unit, String source, Safer safer) {
         TradeUnit trade = TradeUnits.find(kind, unit);
         if (trade == null) {
             throw new IllegalArgumentException("not a unit of " + kind.label() + ": " + unit);
         }
-        return limit(new NamedLimit(name, kind, trade.toSi(BigDecimal.valueOf(value)), unit, source));
+        return limit(new NamedLimit(name, kind, trade.toSi(BigDecimal.valueOf(value)), unit, source, safer));
     }
 
     /**

@@ -37,7 +37,7 @@ public record RuleInForce(
                     name,
                     change == null
                             ? new Limit(named, named.standard(), null)
-                            : new Limit(named, change.value(), change.by()));
+                            : new Limit(named, change.value(), change.grounds().setBy()));
         });
         Level level = changes.level() == null ? card.level() : changes.level().level();
         Switch off = changes.off();
@@ -62,8 +62,20 @@ public record RuleInForce(
         return card.endangers() && found.compareTo(inForce(Level.ERROR)) >= 0;
     }
 
-    /** {@return whether settings hide or play down an error that can hurt someone} */
+    /** {@return whether settings hide or play down an error that can hurt someone, or loosen a limit that protects} */
     public boolean playsDownDanger() {
-        return card.endangers() && (off != null || level.compareTo(card.level()) < 0);
+        return card.endangers()
+                && (off != null
+                        || level.compareTo(card.level()) < 0
+                        || !loosened().isEmpty());
+    }
+
+    /** {@return limits that protect people and that settings move to the unsafe side, in the card's order} */
+    public List<Limit> loosened() {
+        return limits.values().stream()
+                .filter(limit -> card.endangers()
+                        && limit.changedBy() != null
+                        && limit.named().isLoosenedBy(limit.value()))
+                .toList();
     }
 }

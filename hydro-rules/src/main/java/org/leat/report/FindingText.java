@@ -142,7 +142,9 @@ final class FindingText {
     /** Who changed a limit and why. */
     private static String changed(RuleInForce rule, Limit limit) {
         LimitChange change = rule.changes().limits().get(limit.name());
-        String reason = change == null || change.reason().isBlank() ? "" : ": " + change.reason();
+        String reason = change == null || change.grounds().reason().isBlank()
+                ? ""
+                : ": " + change.grounds().reason();
         return "limit " + limit.name() + " changed by " + limit.changedBy() + reason;
     }
 }

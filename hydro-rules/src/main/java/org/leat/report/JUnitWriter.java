@@ -42,6 +42,12 @@ public final class JUnitWriter implements ReportWriter {
         } catch (XMLStreamException e) {
             throw new IOException(e);
         }
+        List<JUnitCase> loosened = SettingsText.playedDown(rulebook).stream()
+                .map(JUnitCase::loosened)
+                .toList();
+        if (!loosened.isEmpty()) {
+            write("settings", "settings that loosen what protects people", List.of(), loosened);
+        }
     }
 
     @Override

@@ -69,8 +69,7 @@ final class JsonAccepted {
         for (Limit limit : rule.limits().values()) {
             LimitChange change = rule.changes().limits().get(limit.name());
             if (change != null) {
-                Grounds grounds = Grounds.of(change.by(), change.reason());
-                all.add(change("limit " + limit.name(), SettingsText.value(limit, limit.value()), grounds));
+                all.add(change("limit " + limit.name(), SettingsText.value(limit, limit.value()), change.grounds()));
             }
         }
         return all.isEmpty() ? null : all;

@@ -212,10 +212,11 @@ final class JsonModel {
             long absent,
             boolean broke) {}
 
-    /** The document, which is written part by part. */
+    /** The document, which is written part by part; first what settings loosen of what protects people, in sentences. */
     record Document(
             String format,
             int version,
+            List<String> loosened,
             List<RuleEntry> rules,
             List<DesignEntry> designs,
             List<BrokenEntry> notChecked,

@@ -25,6 +25,7 @@ public final class JsonWriter implements ReportWriter {
         json.writeStartObject();
         json.writeStringField("format", JsonModel.FORMAT);
         json.writeNumberField("version", JsonModel.VERSION);
+        json.writePOJOField("loosened", SettingsText.playedDown(rulebook));
         json.writeArrayFieldStart("rules");
         for (RuleInForce rule : rulebook.rules()) {
             json.writePOJO(shapes.rule(rule));

@@ -25,6 +25,7 @@ public final class MarkdownWriter implements ReportWriter {
     private static final int KEPT = 200;
 
     private final Appendable out;
+    private final Rulebook rulebook;
     private final Wording wording;
     private final MarkdownFinding texts;
     private final Tally tally = new Tally();
@@ -52,6 +53,7 @@ public final class MarkdownWriter implements ReportWriter {
     /** Writes to {@code out} in the words of a rulebook. */
     public MarkdownWriter(Rulebook rulebook, Appendable out) {
         this.out = out;
+        this.rulebook = rulebook;
         this.wording = new Wording(rulebook);
         this.texts = new MarkdownFinding(wording);
     }
@@ -91,6 +93,11 @@ public final class MarkdownWriter implements ReportWriter {
         String caution = "> " + wording.phrase("caution").replace("\n", "\n> ") + "\n";
         text.reserve(caution.length());
         text.always("## Design check\n\n" + MarkdownText.of(tally.line()) + "\n");
+        List<String> loosened = SettingsText.playedDown(rulebook);
+        if (!loosened.isEmpty()) {
+            text.ifFits("\n### Off, played down or loosened by settings, and can hurt someone\n\n");
+            loosened.forEach(line -> text.ifFits("- " + MarkdownText.of(line) + "\n"));
+        }
         section(text, "Can hurt someone and does not count", dangers, texts::folded);
         section(text, "Not checked", unreadable, line -> "- " + MarkdownText.of(line) + "\n");
         table(text);

@@ -101,5 +101,6 @@ final class SarifModel {
             @Nullable Integer exitCode,
             boolean executionSuccessful,
             @Nullable List<ConfigurationOverride> ruleConfigurationOverrides,
+            @Nullable List<Notification> toolConfigurationNotifications,
             @Nullable List<Notification> toolExecutionNotifications) {}
 }

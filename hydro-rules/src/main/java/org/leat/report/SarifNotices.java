@@ -17,7 +17,11 @@ final class SarifNotices {
             new SarifModel.NotificationDescriptor(
                     "rule-broke", new SarifModel.Text("A rule broke; something was not judged.")),
             new SarifModel.NotificationDescriptor(
-                    "suppression-idle", new SarifModel.Text("A suppression suppresses nothing, or no longer holds.")));
+                    "suppression-idle", new SarifModel.Text("A suppression suppresses nothing, or no longer holds.")),
+            new SarifModel.NotificationDescriptor(
+                    "settings-loosen",
+                    new SarifModel.Text(
+                            "Settings switch off, play down or loosen what protects people; someone answers for it.")));
 
     private static final int MOST = 100;
 
@@ -56,6 +60,20 @@ final class SarifNotices {
 
     boolean broke() {
         return broke;
+    }
+
+    /** {@return a notification for each thing that settings loosen of what protects people; null for none} */
+    static @Nullable List<SarifModel.Notification> loosened(List<String> lines) {
+        int kind = KINDS.size() - 1;
+        List<SarifModel.Notification> all = lines.stream()
+                .map(line -> new SarifModel.Notification(
+                        new SarifModel.DescriptorReference(KINDS.get(kind).id(), kind),
+                        null,
+                        "warning",
+                        new SarifModel.Text(line),
+                        List.of()))
+                .toList();
+        return all.isEmpty() ? null : all;
     }
 
     @Nullable

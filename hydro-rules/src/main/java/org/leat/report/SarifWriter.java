@@ -3,6 +3,7 @@ package org.leat.report;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.AbsentFinding;
 import org.leat.check.Finding;
@@ -25,6 +26,7 @@ public final class SarifWriter implements ReportWriter {
     private final SarifArtifacts artifacts = new SarifArtifacts();
     private final SarifResults results;
     private final SarifNotices notices;
+    private final List<String> loosened;
     private final boolean problemsOnly;
     private final @Nullable SarifCall call;
 
@@ -60,6 +62,11 @@ public final class SarifWriter implements ReportWriter {
         json.writeStringField("version", "2.1.0");
         json.writeArrayFieldStart("runs");
         json.writeStartObject();
+        List<String> loosened = SettingsText.playedDown(rulebook);
+        if (!loosened.isEmpty()) {
+            json.writePOJOField("properties", Map.of("loosenedBySettings", loosened));
+        }
+        this.loosened = loosened;
         json.writePOJOField(
                 "tool",
                 new SarifModel.Tool(new SarifModel.Driver("leat", version, rules.descriptors(), SarifNotices.KINDS)));
@@ -113,6 +120,7 @@ public final class SarifWriter implements ReportWriter {
                         call == null ? null : call.exitCode().getAsInt(),
                         !notices.broke(),
                         rules.overrides().isEmpty() ? null : rules.overrides(),
+                        SarifNotices.loosened(loosened),
                         notices.told())));
         if (arguments != null && arguments.stream().anyMatch(a -> a.contains(SarifCall.REDACTED))) {
             json.writePOJOField("redactionTokens", List.of(SarifCall.REDACTED));

@@ -24,21 +24,35 @@ public final class SettingsText {
         return lines;
     }
 
-    /** {@return what is off or played down although it can hurt someone, a line for each rule} */
+    /** {@return what is off, played down or loosened although it can hurt someone, a line for each change} */
     public static List<String> playedDown(Rulebook rulebook) {
         List<String> lines = new ArrayList<>();
         for (RuleInForce rule : rulebook.rules()) {
             if (rule.playsDownDanger()) {
-                lines.addAll(changes(rule).stream()
-                        .filter(line -> !line.contains("  limit "))
-                        .toList());
+                lines.addAll(switched(rule));
+                rule.loosened().forEach(limit -> lines.addAll(changed(rule, limit)));
             }
         }
         return lines;
     }
 
+    /** {@return the rules that settings switch off, play down or loosen although they can hurt someone, in a sentence} */
+    static String inOneLine(Rulebook rulebook) {
+        List<String> ids = rulebook.rules().stream()
+                .filter(RuleInForce::playsDownDanger)
+                .map(rule -> rule.card().id())
+                .toList();
+        return ids.isEmpty() ? "" : "Settings loosen what protects people: " + String.join(", ", ids) + ".";
+    }
+
     /** {@return a line for each change of one rule} */
     static List<String> changes(RuleInForce rule) {
+        List<String> lines = switched(rule);
+        rule.limits().values().forEach(limit -> lines.addAll(changed(rule, limit)));
+        return lines;
+    }
+
+    private static List<String> switched(RuleInForce rule) {
         List<String> lines = new ArrayList<>();
         String id = rule.card().id();
         Switch off = rule.changes().off();
@@ -50,15 +64,16 @@ public final class SettingsText {
             lines.add(id + "  level " + level.level().word() + ", the rule's own is "
                     + rule.card().level().word() + "  " + said(level.grounds()));
         }
-        for (Limit limit : rule.limits().values()) {
-            LimitChange change = rule.changes().limits().get(limit.name());
-            if (change != null) {
-                lines.add(id + "  limit " + limit.name() + " " + value(limit, limit.value()) + ", the rule's own is "
-                        + value(limit, limit.named().standard()) + "  "
-                        + said(Grounds.of(change.by(), change.reason())));
-            }
-        }
         return lines;
+    }
+
+    private static List<String> changed(RuleInForce rule, Limit limit) {
+        LimitChange change = rule.changes().limits().get(limit.name());
+        return change == null
+                ? List.of()
+                : List.of(rule.card().id() + "  limit " + limit.name() + " " + value(limit, limit.value())
+                        + ", the rule's own is " + value(limit, limit.named().standard()) + "  "
+                        + said(change.grounds()));
     }
 
     private static String said(Grounds grounds) {

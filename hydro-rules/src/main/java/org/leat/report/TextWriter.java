@@ -81,7 +81,9 @@ public final class TextWriter implements ReportWriter {
     private void begin() throws IOException {
         if (!begun) {
             begun = true;
-            section("Off or played down by settings, and can hurt someone", SettingsText.playedDown(rulebook));
+            section(
+                    "Off, played down or loosened by settings, and can hurt someone",
+                    SettingsText.playedDown(rulebook));
         }
     }
 
@@ -113,7 +115,8 @@ public final class TextWriter implements ReportWriter {
             line(text);
         }
         line("");
-        line(tally.line());
+        String loosened = SettingsText.inOneLine(rulebook);
+        line(tally.line() + (loosened.isEmpty() ? "" : " " + loosened));
     }
 
     private void section(String title, List<String> lines) throws IOException {

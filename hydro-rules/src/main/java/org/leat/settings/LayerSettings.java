@@ -14,6 +14,7 @@ import org.leat.check.LimitChange;
 import org.leat.check.NamedLimit;
 import org.leat.check.RuleCard;
 import org.leat.check.RuleSettings;
+import org.leat.check.Safer;
 import org.leat.check.Settings;
 import org.leat.check.Suppression;
 import org.leat.check.Switch;
@@ -90,10 +91,22 @@ final class LayerSettings {
             }
             Double si = si(limit, value, at);
             if (si != null) {
-                limits.put(name, new LimitChange(si, layer.setAt(layer.key(at)), change.reason()));
+                Grounds grounds = grounds(change, layer.key(at));
+                allowed(card, limit, si, grounds, value, at);
+                limits.put(name, new LimitChange(si, grounds));
             }
         });
         return new RuleSettings(limits, level(card, change, path), off(card, change, path));
+    }
+
+    private void allowed(RuleCard card, NamedLimit limit, double si, Grounds grounds, PlainValue value, String path) {
+        Position at = layer.positions().of(path);
+        if (!limit.allows(si)) {
+            String expected = (limit.safer() == Safer.HIGHER ? "at least 1" : "at most 1") + ", whoever answers for it";
+            problem(ProblemKind.IMPOSSIBLE_VALUE, at, path, value.text(), expected, "");
+        } else if (card.endangers() && limit.isLoosenedBy(si) && !grounds.answersForDanger()) {
+            nobodyAnswers(at, path, value.text());
+        }
     }
 
     private void grounded(RuleChange change, String path) {

@@ -139,7 +139,7 @@ class CheckerTest {
         Settings settings = new Settings(Map.of(
                 "a/limit",
                 new RuleSettings(
-                        Map.of("metre", new LimitChange(2, "us", "why")),
+                        Map.of("metre", new LimitChange(2, Grounds.of("us", "why"))),
                         new LevelChange(Level.NOTE, new Grounds("us", "why", "A. Example", true)),
                         null)));
         Checker checker = Checker.of(List.of(MadeRule.pack(rule)), settings);
@@ -156,7 +156,8 @@ class CheckerTest {
         for (Settings settings : List.of(
                 new Settings(Map.of("a/other", RuleSettings.NONE)),
                 new Settings(Map.of(
-                        "a/limit", new RuleSettings(Map.of("least", new LimitChange(2, "us", "")), null, null))))) {
+                        "a/limit",
+                        new RuleSettings(Map.of("least", new LimitChange(2, Grounds.of("us", ""))), null, null))))) {
             assertThatIllegalArgumentException().isThrownBy(() -> Checker.of(List.of(MadeRule.pack(rule)), settings));
         }
         assertThatIllegalArgumentException().isThrownBy(() -> Checker.of(List.of(MadeRule.pack(rule, rule))));

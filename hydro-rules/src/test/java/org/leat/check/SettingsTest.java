@@ -30,7 +30,7 @@ class SettingsTest {
                         files)
                 .as((limits, level, off, by) -> {
                     Map<String, LimitChange> changes = new TreeMap<>();
-                    limits.forEach((name, value) -> changes.put(name, new LimitChange(value, by, "why")));
+                    limits.forEach((name, value) -> changes.put(name, new LimitChange(value, Grounds.of(by, "why"))));
                     Grounds grounds = Grounds.of(by, "why");
                     return new RuleSettings(
                             changes,

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.leat.check.NamedLimit;
 import org.leat.check.Rule;
 import org.leat.check.RuleCard;
+import org.leat.check.Safer;
 
 /** What holds for every rule of the pack. */
 class AllRulesTest {
@@ -28,6 +29,17 @@ class AllRulesTest {
     void ids_are_listed_in_order_each_once() {
         List<String> ids = cards().map(RuleCard::id).toList();
         assertThat(ids).isSorted().doesNotHaveDuplicates();
+    }
+
+    @Test
+    void every_limit_of_a_rule_that_can_hurt_says_which_way_is_safer_and_allows_its_own_value() {
+        assertThat(cards())
+                .filteredOn(RuleCard::endangers)
+                .allSatisfy(card -> assertThat(card.limits().values()).allSatisfy(limit -> {
+                    assertThat(limit.safer()).isNotEqualTo(Safer.UNSAID);
+                    assertThat(limit.allows(limit.standard())).isTrue();
+                    assertThat(limit.isLoosenedBy(limit.standard())).isFalse();
+                }));
     }
 
     @Test

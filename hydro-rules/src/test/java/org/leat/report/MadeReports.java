@@ -24,6 +24,7 @@ import org.leat.check.RuleCard;
 import org.leat.check.RulePack;
 import org.leat.check.RuleSettings;
 import org.leat.check.Rulebook;
+import org.leat.check.Safer;
 import org.leat.check.SensitiveVerdict;
 import org.leat.check.Settings;
 import org.leat.check.WayOut;
@@ -39,7 +40,7 @@ final class MadeReports {
             .formula("h")
             .judged("raining")
             .source("Handbook of Barrels, p. 7")
-            .limit("brim", QuantityKind.LENGTH, 0.9, "m", RuleCard.COMMON_PRACTICE)
+            .limit("brim", QuantityKind.LENGTH, 0.9, "m", RuleCard.COMMON_PRACTICE, Safer.LOWER)
             .fails("spills", "{name} spills at {rain:mm}: {value}, {limit}, {margin}.")
             .passes("holds", "{name} holds {rain,2}.")
             .judgeAll(j -> List.of())
@@ -68,7 +69,7 @@ final class MadeReports {
         Settings settings = new Settings(Map.of(
                 "barrel/overflow",
                 new RuleSettings(
-                        Map.of("brim", new LimitChange(0.8, "house.yaml:3", "splashing")),
+                        Map.of("brim", new LimitChange(0.8, Grounds.of("house.yaml:3", "splashing"))),
                         new LevelChange(Level.WARNING, new Grounds("house.yaml:4", "it only wets", "A. Example", true)),
                         null)));
         return Checker.of(List.of(PACK), settings).rulebook();

@@ -63,7 +63,7 @@ class SettingsFilesTest {
         Settings settings = files.settings(CARDS).settings();
         var velocity = settings.rules().get("penstock/velocity").limits().get("velocity");
         assertThat(velocity.value()).isEqualTo(3.5);
-        assertThat(velocity.by()).endsWith("project.yaml:5");
+        assertThat(velocity.grounds().setBy()).endsWith("project.yaml:5");
         assertThat(settings.rules().get("plant/restart").level().grounds().setBy())
                 .endsWith("national.yaml:8");
         assertThat(settings.failOn().level()).isEqualTo(Level.NOTE);
@@ -170,6 +170,57 @@ class SettingsFilesTest {
                 .isEmpty();
         assertThat(problems("format: 1\nrules: { runner/speed-ratio: { reason: why, off: true } }\n"))
                 .isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "penstock/hose-rating | ratio: 2.5",
+                "penstock/temperature | polyethylene: 60 °C",
+                "protection/touch-voltage | reachable-wet: 48 V",
+                "intake/vent | safety: 1.5, bore-share: 0.2",
+            })
+    void a_limit_that_protects_people_is_loosened_by_a_named_person_only(String rule, String limits)
+            throws IOException {
+        String head = "format: 1\nrules: { " + rule + ": { reason: why, limits: { " + limits + " }";
+        assertThat(problems(head + " } }\n")).isNotEmpty().allMatch(line -> line.contains("can hurt someone"));
+        assertThat(problems(head + ", by: A. Example } }\n")).allMatch(line -> line.contains("can hurt someone"));
+        assertThat(problems(head + ", by: A. Example, danger: accepted } }\n")).isEmpty();
+    }
+
+    @Test
+    void a_limit_that_protects_people_is_tightened_with_a_reason_alone() throws IOException {
+        assertThat(problems("format: 1\nrules: { penstock/hose-rating: { reason: why, limits: { ratio: 4 } } }\n"))
+                .isEmpty();
+        assertThat(problems("format: 1\nrules: { penstock/velocity: { reason: why, limits: { velocity: 9 m/s } } }\n"))
+                .as("a warning that hurts nobody")
+                .isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "penstock/hose-rating | ratio: 0.9 | at least 1",
+                "intake/vent | safety: 0.5 | at least 1",
+                "dump/absorbs-all | least: 80 % | at least 1",
+                "alternator/torque-peak | most: 1.2 | at most 1",
+            })
+    void nobody_answers_for_a_safety_factor_below_one(String rule, String limits, String said) throws IOException {
+        assertThat(problems("format: 1\nrules: { " + rule
+                        + ": { reason: why, by: A. Example, danger: accepted, limits: { " + limits + " } } }\n"))
+                .singleElement()
+                .asString()
+                .contains("cannot be", said);
+    }
+
+    @Test
+    void the_beginning_of_a_rules_name_is_enough_to_name_it() throws IOException {
+        assertThat(problems("format: 1\nrules: { penstock/friction: { reason: why, level: note } }\n"))
+                .singleElement()
+                .asString()
+                .contains("did you mean \"penstock/friction-share\"?");
     }
 
     @Test

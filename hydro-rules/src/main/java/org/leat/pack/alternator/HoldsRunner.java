@@ -2,6 +2,7 @@ package org.leat.pack.alternator;
 
 import static org.leat.check.Level.ERROR;
 import static org.leat.check.RuleCard.COMMON_PRACTICE;
+import static org.leat.check.Safer.HIGHER;
 import static org.leat.quantity.QuantityKind.RATIO;
 import static org.leat.quantity.QuantityKind.ROTATIONAL_SPEED;
 import static org.leat.quantity.QuantityKind.TORQUE;
@@ -30,7 +31,7 @@ final class HoldsRunner {
                     "three-mode bridge model, held against circuit simulation; short-circuit torque limit 1.5 p ψ²/(2L):"
                             + " machine textbooks")
             .source(COMMON_PRACTICE)
-            .limit("least", RATIO, 1.1, "", COMMON_PRACTICE)
+            .limit("least", RATIO, 1.1, "", COMMON_PRACTICE, HIGHER)
             .passes("holds", "The alternator can make {value} times the torque of the runner at that speed.")
             .fails(
                     "not-held",

@@ -2,6 +2,7 @@ package org.leat.pack.alternator;
 
 import static org.leat.check.Level.ERROR;
 import static org.leat.check.RuleCard.COMMON_PRACTICE;
+import static org.leat.check.Safer.LOWER;
 import static org.leat.quantity.QuantityKind.TEMPERATURE;
 
 import java.util.stream.Stream;
@@ -33,7 +34,7 @@ final class MagnetGradeLimit {
             .source(
                     "grade letters of sintered NdFeB magnets: makers' tables (from memory); ferrite 250 °C (from memory)")
             .source(COMMON_PRACTICE)
-            .limit("unknown-grade", TEMPERATURE, 80, "°C", COMMON_PRACTICE)
+            .limit("unknown-grade", TEMPERATURE, 80, "°C", COMMON_PRACTICE, LOWER)
             .passes("cool-enough", "The magnets get no hotter than the winding, {value}.")
             .fails("too-hot", "The magnets may get as hot as the winding, {value}; their grade stands {limit}.")
             .judge(MagnetGradeLimit::judge)

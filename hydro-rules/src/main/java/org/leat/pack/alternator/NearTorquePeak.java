@@ -3,6 +3,7 @@ package org.leat.pack.alternator;
 import static org.leat.check.Level.ERROR;
 import static org.leat.check.Level.WARNING;
 import static org.leat.check.RuleCard.COMMON_PRACTICE;
+import static org.leat.check.Safer.LOWER;
 import static org.leat.quantity.QuantityKind.RATIO;
 import static org.leat.quantity.QuantityKind.ROTATIONAL_SPEED;
 
@@ -29,7 +30,7 @@ final class NearTorquePeak {
             .judged("running, the nozzle set nearest to the peak")
             .source("three-mode bridge model, held against circuit simulation")
             .source(COMMON_PRACTICE)
-            .limit("most", RATIO, 0.85, "", COMMON_PRACTICE)
+            .limit("most", RATIO, 0.85, "", COMMON_PRACTICE, LOWER)
             .passes(
                     "clear",
                     "The wheel turns at {value} times the speed of the alternator's greatest torque ({speed:rpm} of"

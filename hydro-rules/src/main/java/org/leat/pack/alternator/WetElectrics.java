@@ -2,6 +2,7 @@ package org.leat.pack.alternator;
 
 import static org.leat.check.Level.ERROR;
 import static org.leat.check.RuleCard.COMMON_PRACTICE;
+import static org.leat.check.Safer.HIGHER;
 import static org.leat.quantity.QuantityKind.RATIO;
 
 import java.util.Optional;
@@ -29,9 +30,9 @@ final class WetElectrics {
                     "IEC 60529 degrees of protection: clause 6 and table 3, numerals above 6 not for jets unless both are"
                             + " marked (from memory)")
             .source(COMMON_PRACTICE)
-            .limit("dust", RATIO, 5, "", COMMON_PRACTICE)
-            .limit("splash", RATIO, 4, "", COMMON_PRACTICE)
-            .limit("jet", RATIO, 5, "", "IEC 60529 table 3, water jets (from memory)")
+            .limit("dust", RATIO, 5, "", COMMON_PRACTICE, HIGHER)
+            .limit("splash", RATIO, 4, "", COMMON_PRACTICE, HIGHER)
+            .limit("jet", RATIO, 5, "", "IEC 60529 table 3, water jets (from memory)", HIGHER)
             .passes("tight", "The housing is {code}.")
             .fails("leaks", "The housing is {code}, too little beside a jet: IP54 is the least.")
             .fails(

@@ -1,6 +1,7 @@
 package org.leat.pack.alternator;
 
 import static org.leat.check.Level.ERROR;
+import static org.leat.check.Safer.HIGHER;
 import static org.leat.quantity.QuantityKind.TEMPERATURE;
 import static org.leat.quantity.QuantityKind.TEMPERATURE_DIFFERENCE;
 import static org.leat.quantity.QuantityKind.THERMAL_RESISTANCE;
@@ -34,7 +35,7 @@ final class WindingInsulation {
             .judged("running in the hottest air, the nozzle set with the hottest winding")
             .source("IEC 60085 thermal classes")
             .source("IEC 60034-1 table 8, allowance between mean and hot spot (from memory)")
-            .limit("hot-spot", TEMPERATURE_DIFFERENCE, 10, "K", "IEC 60034-1 table 8 (from memory)")
+            .limit("hot-spot", TEMPERATURE_DIFFERENCE, 10, "K", "IEC 60034-1 table 8 (from memory)", HIGHER)
             .passes("cool-enough", "The hottest spot of the winding reaches {value} ({mean} in the mean).")
             .fails(
                     "too-hot",

@@ -3,6 +3,7 @@ package org.leat.pack.dump;
 import static org.leat.check.Level.ERROR;
 import static org.leat.check.Level.WARNING;
 import static org.leat.check.RuleCard.COMMON_PRACTICE;
+import static org.leat.check.Safer.HIGHER;
 import static org.leat.quantity.QuantityKind.POWER;
 import static org.leat.quantity.QuantityKind.RATIO;
 import static org.leat.quantity.QuantityKind.RESISTANCE;
@@ -37,8 +38,8 @@ final class AbsorbsAll {
             .judged("battery full, loads off, the nozzle set that gives most")
             .source("P = V²/R: Ohm's law")
             .source(COMMON_PRACTICE)
-            .limit("least", RATIO, 110, "%", COMMON_PRACTICE)
-            .limit("good", RATIO, 125, "%", COMMON_PRACTICE)
+            .limit("least", RATIO, 110, "%", COMMON_PRACTICE, HIGHER)
+            .limit("good", RATIO, 125, "%", COMMON_PRACTICE, HIGHER)
             .passes(
                     "takes-all",
                     "The dump load takes {value} of what the turbine gives ({hot} hot, {cold} cold, of {turbine}).")

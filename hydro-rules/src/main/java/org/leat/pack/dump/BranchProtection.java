@@ -2,6 +2,7 @@ package org.leat.pack.dump;
 
 import static org.leat.check.Level.ERROR;
 import static org.leat.check.RuleCard.COMMON_PRACTICE;
+import static org.leat.check.Safer.HIGHER;
 import static org.leat.quantity.QuantityKind.CURRENT;
 import static org.leat.quantity.QuantityKind.RATIO;
 import static org.leat.quantity.QuantityKind.VOLTAGE;
@@ -54,7 +55,7 @@ final class BranchProtection {
                     "NEC 210.20(A) and 215.3: loads of three hours and more (read in a maker's bulletin); IEC 60364 has no such rule")
             .source("IEC 60364-4-43 clause 433.1")
             .source(COMMON_PRACTICE)
-            .limit("factor", RATIO, 1.25, "", "NEC 210.20(A) and 215.3")
+            .limit("factor", RATIO, 1.25, "", "NEC 210.20(A) and 215.3", HIGHER)
             .passes(
                     "fits",
                     "The dump load draws {current} through {device} of {value}; its cable is protected by {limit}.")

@@ -2,6 +2,7 @@ package org.leat.pack.dump;
 
 import static org.leat.check.Level.ERROR;
 import static org.leat.check.RuleCard.COMMON_PRACTICE;
+import static org.leat.check.Safer.HIGHER;
 import static org.leat.quantity.QuantityKind.CURRENT;
 import static org.leat.quantity.QuantityKind.RATIO;
 
@@ -26,7 +27,7 @@ final class SwitchRating {
             .formula("factor · V/R_cold ≤ rating of the switch")
             .judged("battery full, the nozzle set with the highest voltage")
             .source(COMMON_PRACTICE)
-            .limit("factor", RATIO, 1.25, "", COMMON_PRACTICE)
+            .limit("factor", RATIO, 1.25, "", COMMON_PRACTICE, HIGHER)
             .passes("stands-it", "The switch of the dump load carries {current}.")
             .fails(
                     "overloaded",

@@ -2,6 +2,7 @@ package org.leat.pack.intake;
 
 import static org.leat.check.Level.ERROR;
 import static org.leat.check.RuleCard.COMMON_PRACTICE;
+import static org.leat.check.Safer.HIGHER;
 import static org.leat.quantity.Quantities.mm;
 import static org.leat.quantity.QuantityKind.LENGTH;
 import static org.leat.quantity.QuantityKind.RATIO;
@@ -38,7 +39,7 @@ final class AirVent {
             .limit(OutsidePressure.SAFETY)
             .limit(OutsidePressure.OVALITY)
             .limit(OutsidePressure.CREEP)
-            .limit("bore-share", RATIO, 0.333, "", COMMON_PRACTICE)
+            .limit("bore-share", RATIO, 0.333, "", COMMON_PRACTICE, HIGHER)
             .passes(
                     "stands",
                     "Section {section} stands the {value} of suction when its top is shut; its wall may see"

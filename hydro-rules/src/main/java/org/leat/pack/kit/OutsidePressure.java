@@ -2,6 +2,8 @@ package org.leat.pack.kit;
 
 import static org.leat.check.Level.ERROR;
 import static org.leat.check.Level.WARNING;
+import static org.leat.check.Safer.HIGHER;
+import static org.leat.check.Safer.LOWER;
 import static org.leat.quantity.QuantityKind.PRESSURE;
 import static org.leat.quantity.QuantityKind.RATIO;
 
@@ -23,15 +25,20 @@ import org.leat.plant.numbers.SectionNumbers;
 public final class OutsidePressure {
 
     /** Of the pressure at which the wall buckles over what is allowed. */
-    public static final NamedLimit SAFETY = new NamedLimit("safety", RATIO, 2, "", "AWWA M55; PPI");
+    public static final NamedLimit SAFETY = new NamedLimit("safety", RATIO, 2, "", "AWWA M55; PPI", HIGHER);
 
     /** Of the pipe. */
-    public static final NamedLimit OVALITY =
-            new NamedLimit("ovality", RATIO, 0.03, "%", "coiled pipe, PPI Handbook of PE Pipe, ch. 6 (from memory)");
+    public static final NamedLimit OVALITY = new NamedLimit(
+            "ovality", RATIO, 0.03, "%", "coiled pipe, PPI Handbook of PE Pipe, ch. 6 (from memory)", LOWER);
 
     /** How much stiffer a plastic wall is under hours of load than under 50 years of it. */
     public static final NamedLimit CREEP = new NamedLimit(
-            "creep", RATIO, 1.9, "", "PPI Handbook of PE Pipe, ch. 3 appendix: 100 hours over 50 years (from memory)");
+            "creep",
+            RATIO,
+            1.9,
+            "",
+            "PPI Handbook of PE Pipe, ch. 3 appendix: 100 hours over 50 years (from memory)",
+            LOWER);
 
     /** What {@link #thickerWall} says. */
     public static final String THICK_WALL = "A pipe with an outside diameter of no more than {ratio} walls.";

@@ -1,6 +1,7 @@
 package org.leat.pack.loads;
 
 import static org.leat.check.Level.ERROR;
+import static org.leat.check.Safer.LOWER;
 import static org.leat.quantity.QuantityKind.VOLTAGE;
 
 import java.util.ArrayList;
@@ -27,7 +28,7 @@ final class PackOnBus {
             .judged(
                     "battery full, removed or opened by its management, dump load lost, load lost; each nozzle set on hand")
             .source("4.20 V a cell of lithium-ion: makers' data; IEC 62133-2 (from memory)")
-            .limit("cell", VOLTAGE, 4.2, "V", "makers' data; IEC 62133-2 (from memory)")
+            .limit("cell", VOLTAGE, 4.2, "V", "makers' data; IEC 62133-2 (from memory)", LOWER)
             .passes("own-charger", "{pack} is charged through its own charger.")
             .passes("stands-it", "{pack} hangs on the bus, which reaches {value} ({cause}); full it has {limit}.")
             .fails(

@@ -3,6 +3,8 @@ package org.leat.pack.nozzle;
 import static org.leat.check.Level.ERROR;
 import static org.leat.check.Level.WARNING;
 import static org.leat.check.RuleCard.COMMON_PRACTICE;
+import static org.leat.check.Safer.HIGHER;
+import static org.leat.check.Safer.LOWER;
 import static org.leat.quantity.Quantities.mm;
 import static org.leat.quantity.QuantityKind.LENGTH;
 import static org.leat.quantity.QuantityKind.RATIO;
@@ -36,9 +38,9 @@ final class JetAgainstBucket {
             .judged("each nozzle set on hand, its thickest and its thinnest jet")
             .source("Nechleba, Hydraulic Turbines, 1957 and textbooks: 2.8 to 4 for split double buckets (from memory)")
             .source(COMMON_PRACTICE)
-            .limit("pelton-least", RATIO, 2.8, "", "textbooks (from memory)")
-            .limit("pelton-most", RATIO, 4.0, "", "textbooks (from memory)")
-            .limit("gross-share", RATIO, 0.7, "", COMMON_PRACTICE)
+            .limit("pelton-least", RATIO, 2.8, "", "textbooks (from memory)", HIGHER)
+            .limit("pelton-most", RATIO, 4.0, "", "textbooks (from memory)", LOWER)
+            .limit("gross-share", RATIO, 0.7, "", COMMON_PRACTICE, HIGHER)
             .passes("fits", "The bucket is {value} times as wide as the jet of {jet:mm}.")
             .fails(
                     "out-of-range",

@@ -2,6 +2,7 @@ package org.leat.pack.penstock;
 
 import static org.leat.check.Level.ERROR;
 import static org.leat.check.RuleCard.COMMON_PRACTICE;
+import static org.leat.check.Safer.HIGHER;
 import static org.leat.quantity.QuantityKind.LENGTH;
 import static org.leat.quantity.QuantityKind.PRESSURE;
 
@@ -23,7 +24,7 @@ final class Cavitation {
             .judged("running on each nozzle set, at the point of lowest pressure, water at its warmest")
             .source("vapour pressure: Wagner and Pruss 2002")
             .source(COMMON_PRACTICE)
-            .limit("margin", LENGTH, 2, "m", COMMON_PRACTICE)
+            .limit("margin", LENGTH, 2, "m", COMMON_PRACTICE, HIGHER)
             .passes("liquid", "The least absolute pressure, at {place}, is {value}; {limit} keeps the water whole.")
             .fails(
                     "boils",

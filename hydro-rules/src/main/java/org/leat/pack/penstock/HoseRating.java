@@ -2,6 +2,7 @@ package org.leat.pack.penstock;
 
 import static org.leat.check.Level.ERROR;
 import static org.leat.check.RuleCard.COMMON_PRACTICE;
+import static org.leat.check.Safer.HIGHER;
 import static org.leat.quantity.QuantityKind.PRESSURE;
 import static org.leat.quantity.QuantityKind.RATIO;
 
@@ -32,7 +33,7 @@ final class HoseRating {
             .judged("standing, and the worst of every stop of the water, the blow of a parted column included")
             .source(COMMON_PRACTICE)
             .source("ISO 7751: ratios of burst to working pressure of hoses (from memory)")
-            .limit("ratio", RATIO, 3, "", COMMON_PRACTICE)
+            .limit("ratio", RATIO, 3, "", COMMON_PRACTICE, HIGHER)
             .passes("holds", "Hose {section} bursts at {value} times the {peak} it sees at the worst.")
             .fails(
                     "too-weak",

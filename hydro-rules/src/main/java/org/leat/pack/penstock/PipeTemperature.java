@@ -1,6 +1,7 @@
 package org.leat.pack.penstock;
 
 import static org.leat.check.Level.ERROR;
+import static org.leat.check.Safer.LOWER;
 import static org.leat.quantity.QuantityKind.TEMPERATURE;
 
 import java.util.List;
@@ -26,8 +27,8 @@ final class PipeTemperature {
             .judged("water standing on the hottest day")
             .source("polyethylene: EN 12201:2024 covers to 50 °C (from memory); PVC-U: ISO 1452-2 annex A, to 45 °C")
             .source("hose and other pipe: as marked or stated in the design")
-            .limit("polyethylene", TEMPERATURE, 50, "°C", "EN 12201:2024 (from memory)")
-            .limit("pvc-u", TEMPERATURE, 45, "°C", "ISO 1452-2 annex A")
+            .limit("polyethylene", TEMPERATURE, 50, "°C", "EN 12201:2024 (from memory)", LOWER)
+            .limit("pvc-u", TEMPERATURE, 45, "°C", "ISO 1452-2 annex A", LOWER)
             .passes(
                     "cool-enough",
                     "The wall of section {section} reaches {value} standing in the heat; {limit} is allowed.")

@@ -2,6 +2,7 @@ package org.leat.pack.penstock;
 
 import static org.leat.check.Level.ERROR;
 import static org.leat.check.RuleCard.COMMON_PRACTICE;
+import static org.leat.check.Safer.HIGHER;
 import static org.leat.quantity.QuantityKind.LENGTH;
 
 import java.util.List;
@@ -30,7 +31,7 @@ final class StiffInlet {
             .judged("screen blocked, nozzles open; the sections within the first length")
             .source("PPI Handbook of PE Pipe, ch. 6; AWWA M55 (safety factor 2)")
             .source(COMMON_PRACTICE)
-            .limit("length", LENGTH, 1, "m", COMMON_PRACTICE)
+            .limit("length", LENGTH, 1, "m", COMMON_PRACTICE, HIGHER)
             .limit(OutsidePressure.SAFETY)
             .limit(OutsidePressure.OVALITY)
             .limit(OutsidePressure.CREEP)

@@ -2,6 +2,7 @@ package org.leat.pack.protection;
 
 import static org.leat.check.Level.ERROR;
 import static org.leat.check.RuleCard.COMMON_PRACTICE;
+import static org.leat.check.Safer.LOWER;
 import static org.leat.quantity.QuantityKind.LENGTH;
 
 import java.util.List;
@@ -28,7 +29,7 @@ final class BatteryFuse {
             .judged("as built, each device at the battery")
             .source(COMMON_PRACTICE)
             .source("IEC 60364-4-43 clause 434.2.1 allows 3 m only where a fault is as good as impossible")
-            .limit("distance", LENGTH, 0.3, "m", COMMON_PRACTICE)
+            .limit("distance", LENGTH, 0.3, "m", COMMON_PRACTICE, LOWER)
             .passes("close", "{device} sits {value} from the battery's pole.")
             .fails(
                     "far",

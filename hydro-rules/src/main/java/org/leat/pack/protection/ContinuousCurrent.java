@@ -2,6 +2,7 @@ package org.leat.pack.protection;
 
 import static org.leat.check.Level.ERROR;
 import static org.leat.check.Level.WARNING;
+import static org.leat.check.Safer.HIGHER;
 import static org.leat.quantity.QuantityKind.CURRENT;
 import static org.leat.quantity.QuantityKind.RATIO;
 
@@ -42,7 +43,7 @@ final class ContinuousCurrent {
             .source(
                     "NEC 210.20(A) and 215.3: loads of three hours and more (read in a maker's bulletin); IEC 60364 has no"
                             + " such rule")
-            .limit("factor", RATIO, 1.25, "", "NEC 210.20(A) and 215.3")
+            .limit("factor", RATIO, 1.25, "", "NEC 210.20(A) and 215.3", HIGHER)
             .passes("room", "{device} of {value} carries {current} day and night; that takes {limit}.")
             .fails("tired", "{device} of {value} carries {current} day and night; that takes {limit}.")
             .fails(

@@ -2,6 +2,7 @@ package org.leat.pack.protection;
 
 import static org.leat.check.Level.ERROR;
 import static org.leat.check.Level.WARNING;
+import static org.leat.check.Safer.LOWER;
 import static org.leat.quantity.QuantityKind.VOLTAGE;
 
 import java.util.List;
@@ -26,8 +27,8 @@ final class Earthing {
             .judged(
                     "as built; the highest lasting bus voltage and the voltage between the alternator's leads, of any case")
             .source("IEC 60364-5-54 and IEC 60364-4-41, 411.3.1 (from memory); the local code goes before")
-            .limit("extra-low", VOLTAGE, 120, "V", "IEC 60364-4-41 cl. 414")
-            .limit("extra-low-alternating", VOLTAGE, 50, "V", "IEC 60364-4-41 cl. 414")
+            .limit("extra-low", VOLTAGE, 120, "V", "IEC 60364-4-41 cl. 414", LOWER)
+            .limit("extra-low-alternating", VOLTAGE, 50, "V", "IEC 60364-4-41 cl. 414", LOWER)
             .passes("frame-bonded", "Frame and penstock are bonded to earth.")
             .fails("frame-not-bonded", "Frame and penstock are not bonded to earth.")
             .fails(

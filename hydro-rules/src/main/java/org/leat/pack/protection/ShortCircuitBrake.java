@@ -2,6 +2,7 @@ package org.leat.pack.protection;
 
 import static org.leat.check.Level.ERROR;
 import static org.leat.check.RuleCard.COMMON_PRACTICE;
+import static org.leat.check.Safer.HIGHER;
 import static org.leat.quantity.QuantityKind.POWER;
 import static org.leat.quantity.QuantityKind.RATIO;
 import static org.leat.quantity.QuantityKind.TEMPERATURE;
@@ -38,8 +39,8 @@ final class ShortCircuitBrake {
             .source("circuit equations of the sine machine; momentum theorem for the wheel")
             .source(COMMON_PRACTICE)
             .source("IEC 60085 thermal classes")
-            .limit("least", RATIO, 1.2, "", COMMON_PRACTICE)
-            .limit("hot-spot", TEMPERATURE_DIFFERENCE, 10, "K", "IEC 60034-1 table 8 (from memory)")
+            .limit("least", RATIO, 1.2, "", COMMON_PRACTICE, HIGHER)
+            .limit("hot-spot", TEMPERATURE_DIFFERENCE, 10, "K", "IEC 60034-1 table 8 (from memory)", HIGHER)
             .passes("holds", "Shorted leads brake with at least {value} times the wheel's torque.")
             .fails(
                     "not-held",

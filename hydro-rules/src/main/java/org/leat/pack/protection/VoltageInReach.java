@@ -1,6 +1,7 @@
 package org.leat.pack.protection;
 
 import static org.leat.check.Level.ERROR;
+import static org.leat.check.Safer.LOWER;
 import static org.leat.quantity.QuantityKind.VOLTAGE;
 
 import java.util.List;
@@ -33,12 +34,12 @@ final class VoltageInReach {
             .source(
                     "IEC 61558-1 / IEC 60364-4-41 cl. 414: extra-low voltage 120 V ripple-free d.c., 50 V"
                             + " a.c.; no basic protection needed to 60 V d.c. and 25 V a.c. dry, 30 V and 12 V otherwise (clause 414.4.5, from memory)")
-            .limit("extra-low", VOLTAGE, 120, "V", "IEC 60364-4-41 cl. 414")
-            .limit("reachable-dry", VOLTAGE, 60, "V", "IEC 60364-4-41 cl. 414.4.5")
-            .limit("reachable-wet", VOLTAGE, 30, "V", "IEC 60364-4-41 cl. 414.4.5 (from memory)")
-            .limit("extra-low-alternating", VOLTAGE, 50, "V", "IEC 60364-4-41 cl. 414")
-            .limit("reachable-dry-alternating", VOLTAGE, 25, "V", "IEC 60364-4-41 cl. 414.4.5")
-            .limit("reachable-wet-alternating", VOLTAGE, 12, "V", "IEC 60364-4-41 cl. 414.4.5 (from memory)")
+            .limit("extra-low", VOLTAGE, 120, "V", "IEC 60364-4-41 cl. 414", LOWER)
+            .limit("reachable-dry", VOLTAGE, 60, "V", "IEC 60364-4-41 cl. 414.4.5", LOWER)
+            .limit("reachable-wet", VOLTAGE, 30, "V", "IEC 60364-4-41 cl. 414.4.5 (from memory)", LOWER)
+            .limit("extra-low-alternating", VOLTAGE, 50, "V", "IEC 60364-4-41 cl. 414", LOWER)
+            .limit("reachable-dry-alternating", VOLTAGE, 25, "V", "IEC 60364-4-41 cl. 414.4.5", LOWER)
+            .limit("reachable-wet-alternating", VOLTAGE, 12, "V", "IEC 60364-4-41 cl. 414.4.5 (from memory)", LOWER)
             .passes("low-enough", "The bus reaches {value} ({cause}).")
             .fails(
                     "beyond-extra-low",

@@ -2,6 +2,7 @@ package org.leat.pack.rectifier;
 
 import static org.leat.check.Level.ERROR;
 import static org.leat.check.RuleCard.COMMON_PRACTICE;
+import static org.leat.check.Safer.HIGHER;
 import static org.leat.quantity.QuantityKind.RATIO;
 import static org.leat.quantity.QuantityKind.VOLTAGE;
 
@@ -34,7 +35,7 @@ final class BridgeCapacitor {
             .source(
                     "circuit simulation of an empty capacitor connected to a spinning machine: up to 1.615 times the peak")
             .source(COMMON_PRACTICE)
-            .limit("factor", RATIO, 1.2, "", COMMON_PRACTICE)
+            .limit("factor", RATIO, 1.2, "", COMMON_PRACTICE, HIGHER)
             .passes("stands-it", "The capacitor sees {peak} ({cause}); with its factor {value}.")
             .fails(
                     "too-low",

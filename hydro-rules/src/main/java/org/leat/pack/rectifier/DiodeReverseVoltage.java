@@ -3,6 +3,7 @@ package org.leat.pack.rectifier;
 import static org.leat.check.Level.ERROR;
 import static org.leat.check.Level.WARNING;
 import static org.leat.check.RuleCard.COMMON_PRACTICE;
+import static org.leat.check.Safer.HIGHER;
 import static org.leat.quantity.QuantityKind.RATIO;
 import static org.leat.quantity.QuantityKind.VOLTAGE;
 
@@ -34,8 +35,8 @@ final class DiodeReverseVoltage {
                     "peak reverse voltage of a three-phase bridge equals the peak line voltage: Rashid, Power Electronics,"
                             + " ch. 3")
             .source(COMMON_PRACTICE)
-            .limit("least-factor", RATIO, 1.2, "", COMMON_PRACTICE)
-            .limit("good-factor", RATIO, 2, "", COMMON_PRACTICE)
+            .limit("least-factor", RATIO, 1.2, "", COMMON_PRACTICE, HIGHER)
+            .limit("good-factor", RATIO, 2, "", COMMON_PRACTICE, HIGHER)
             .passes("stands-it", "The diodes block {peak} ({cause}).")
             .fails(
                     "too-low",

@@ -3,6 +3,8 @@ package org.leat.pack.runner;
 import static org.leat.check.Level.ERROR;
 import static org.leat.check.Level.WARNING;
 import static org.leat.check.RuleCard.COMMON_PRACTICE;
+import static org.leat.check.Safer.HIGHER;
+import static org.leat.check.Safer.LOWER;
 import static org.leat.quantity.QuantityKind.RATIO;
 import static org.leat.quantity.QuantityKind.TEMPERATURE;
 import static org.leat.quantity.QuantityKind.TEMPERATURE_DIFFERENCE;
@@ -38,8 +40,8 @@ final class PrintedMaterial {
             .judged("the hottest of water and air; the set open as built")
             .source("ISO 75-2 heat deflection at 0.45 MPa (data sheets, from memory)")
             .source(COMMON_PRACTICE)
-            .limit("margin", TEMPERATURE_DIFFERENCE, 15, "K", COMMON_PRACTICE)
-            .limit("water-uptake", RATIO, 2, "%", COMMON_PRACTICE)
+            .limit("margin", TEMPERATURE_DIFFERENCE, 15, "K", COMMON_PRACTICE, HIGHER)
+            .limit("water-uptake", RATIO, 2, "%", COMMON_PRACTICE, LOWER)
             .notApplicable("not-printed", "The buckets are not printed.")
             .passes("cool-enough", "The wheel gets {value:°C} warm; {material} may get {limit:°C}.")
             .fails("too-hot", "The wheel gets {value:°C} warm; {material} may get {limit:°C}.")
