@@ -51,15 +51,16 @@ public final class NozzleOpening {
         if (time <= 0) {
             return shares[0];
         }
-        int after = firstAfter(time);
-        if (after == times.length) {
-            return shares[after - 1];
+        int last = times.length - 1;
+        if (time >= times[last]) {
+            return shares[last];
         }
+        int after = firstAfter(time);
         double share = (time - times[after - 1]) / (times[after] - times[after - 1]);
         return shares[after - 1] + share * (shares[after] - shares[after - 1]);
     }
 
-    /** The first point later than a time; the number of points where none is. */
+    /** The first point later than a time before the last. */
     private int firstAfter(double time) {
         int low = 0;
         int high = times.length;
