@@ -26,9 +26,11 @@ module org.leat.model {
     exports org.leat.plant.solve;
     exports org.leat.quantity;
     // rows of tables are filled by the reader of tables
-    opens org.leat.catalogue to
+    opens org.leat.catalogue.tables to
             com.fasterxml.jackson.databind;
 
+    exports org.leat.catalogue.tables to
+            org.leat.rules;
     exports org.leat.electrics to
             org.leat.rules;
     exports org.leat.hydraulics to

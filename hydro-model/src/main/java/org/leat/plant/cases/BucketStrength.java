@@ -3,7 +3,7 @@ package org.leat.plant.cases;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
-import org.leat.catalogue.RunnerMaterial;
+import org.leat.catalogue.tables.RunnerMaterial;
 import org.leat.design.Buckets;
 import org.leat.law.Answer;
 import org.leat.plant.numbers.SiteNumbers;

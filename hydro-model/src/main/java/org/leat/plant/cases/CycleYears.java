@@ -1,7 +1,7 @@
 package org.leat.plant.cases;
 
 import java.util.OptionalDouble;
-import org.leat.catalogue.CellChemistryCatalogue;
+import org.leat.catalogue.tables.CellChemistryCatalogue;
 import org.leat.electrics.CycleLife;
 import org.leat.law.Answer;
 import org.leat.plant.numbers.PlantNumbers;

@@ -1,8 +1,8 @@
 package org.leat.plant.cases;
 
 import java.util.List;
-import org.leat.catalogue.CellChemistryCatalogue;
-import org.leat.catalogue.CellProperty;
+import org.leat.catalogue.tables.CellChemistryCatalogue;
+import org.leat.catalogue.tables.CellProperty;
 import org.leat.design.BatteryBank;
 import org.leat.design.BatteryManagement;
 import org.leat.design.ChargeRegulator;

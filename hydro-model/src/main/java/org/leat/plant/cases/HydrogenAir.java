@@ -1,8 +1,8 @@
 package org.leat.plant.cases;
 
 import java.util.Comparator;
-import org.leat.catalogue.CellChemistryCatalogue;
-import org.leat.catalogue.CellProperty;
+import org.leat.catalogue.tables.CellChemistryCatalogue;
+import org.leat.catalogue.tables.CellProperty;
 import org.leat.design.Chemistry;
 import org.leat.electrics.GasCurrent;
 import org.leat.electrics.HydrogenVentilation;

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
-import org.leat.catalogue.RunnerMaterial;
+import org.leat.catalogue.tables.RunnerMaterial;
 import org.leat.plant.Plant;
 import org.leat.plant.Plants;
 import org.leat.plant.solve.Jet;

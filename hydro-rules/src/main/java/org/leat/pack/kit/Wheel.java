@@ -1,7 +1,7 @@
 package org.leat.pack.kit;
 
 import org.jspecify.annotations.Nullable;
-import org.leat.catalogue.RunnerMaterial;
+import org.leat.catalogue.tables.RunnerMaterial;
 import org.leat.check.Judgement;
 import org.leat.check.Spot;
 import org.leat.design.Bearings;
