@@ -22,9 +22,9 @@ import org.leat.plant.numbers.CableNumbers;
 import org.leat.plant.numbers.PlantNumbers;
 import org.leat.plant.numbers.SiteNumbers;
 import org.leat.plant.numbers.WaterNumbers;
-import org.leat.plant.solve.EnergyAccount;
-import org.leat.plant.solve.OperatingPoint;
 import org.leat.plant.solve.RunnerCharacteristic;
+import org.leat.plant.solved.EnergyAccount;
+import org.leat.plant.solved.OperatingPoint;
 import org.leat.quantity.Celsius;
 import org.leat.quantity.Si;
 
