@@ -21,17 +21,27 @@ module org.leat.model {
     exports org.leat.law;
     exports org.leat.plant;
     exports org.leat.plant.cases;
-    exports org.leat.plant.derive;
     exports org.leat.plant.numbers;
-    exports org.leat.plant.solve;
+    exports org.leat.plant.solved;
     exports org.leat.quantity;
     // rows of tables are filled by the reader of tables
-    opens org.leat.catalogue to
+    opens org.leat.catalogue.tables to
             com.fasterxml.jackson.databind;
 
+    exports org.leat.catalogue.tables to
+            org.leat.rules;
     exports org.leat.electrics to
             org.leat.rules;
     exports org.leat.hydraulics to
+            org.leat.rules;
+    exports org.leat.plant.derive to
+            org.leat.rules,
+            org.leat.rules.command;
+    exports org.leat.plant.duties to
+            org.leat.rules;
+    exports org.leat.plant.loads to
+            org.leat.rules;
+    exports org.leat.plant.solve to
             org.leat.rules;
     exports org.leat.turbine to
             org.leat.rules;

@@ -6,6 +6,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.leat.catalogue.tables.FittingLoss;
+import org.leat.catalogue.tables.PipeCatalogue;
 import org.leat.design.FittingKind;
 
 /**

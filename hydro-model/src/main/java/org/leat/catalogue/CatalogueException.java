@@ -8,11 +8,23 @@ public final class CatalogueException extends IllegalStateException {
 
     private static final long serialVersionUID = 1L;
 
-    CatalogueException(String table, String why) {
+    /**
+     * Made where a table is read.
+     *
+     * @param table its file
+     * @param why it cannot be read
+     */
+    public CatalogueException(String table, String why) {
         super("the table " + table + " of the catalogue cannot be read: " + why);
     }
 
-    CatalogueException(String table, Throwable cause) {
+    /**
+     * Made where a table is read.
+     *
+     * @param table its file
+     * @param cause what reading it ended with
+     */
+    public CatalogueException(String table, Throwable cause) {
         super("the table " + table + " of the catalogue cannot be read: " + cause.getMessage(), cause);
     }
 }

@@ -33,7 +33,7 @@ public enum PipeMaterial {
     }
 
     /** {@return the family whose stiffness falls with temperature in the same way} */
-    String family() {
+    public String family() {
         return family;
     }
 }

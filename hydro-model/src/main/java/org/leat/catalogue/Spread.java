@@ -16,7 +16,8 @@ public record Spread(double low, double usual, double high, String source) {
         }
     }
 
-    Spread times(double factor) {
+    /** {@return each value times a factor; from the same source} */
+    public Spread times(double factor) {
         return new Spread(low * factor, usual * factor, high * factor, source);
     }
 }

@@ -1,7 +1,7 @@
 /**
- * Published tables that fill in what the builder named: pipe series and their walls, properties of materials, fittings,
- * hoses, conductors and their capacity, battery cells. Each table is a CSV file whose header lines name its source; it is read when it is first asked for, once, and never changes. Numbers leave
- * in SI. A {@link org.leat.catalogue.Catalogue} is what a plant is derived with: the tables shipped, or some of one's own. May use {@code law} and {@code design}.
+ * The tables a plant is derived with, and what their rows say: a {@link org.leat.catalogue.Catalogue} is the tables shipped,
+ * or some of one's own. Numbers are in SI. The tables themselves are in {@code catalogue.tables}. May use {@code law} and
+ * {@code design}.
  */
 @API(status = API.Status.EXPERIMENTAL, since = "0.1")
 @NullMarked

@@ -78,8 +78,27 @@ class PackageArrowsTest {
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage(
-                    "org.leat.plant", "org.leat.plant.derive..", "org.leat.plant.solve..", "org.leat.plant.cases..")
+                    "org.leat.plant",
+                    "org.leat.plant.derive..",
+                    "org.leat.plant.solve..",
+                    "org.leat.plant.solved..",
+                    "org.leat.plant.cases..",
+                    "org.leat.plant.duties..")
             .because("numbers are what the others share");
+
+    @ArchTest
+    static final ArchRule what_is_solved_knows_no_solver = noClasses()
+            .that()
+            .resideInAPackage("org.leat.plant.solved..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(
+                    "org.leat.plant",
+                    "org.leat.plant.derive..",
+                    "org.leat.plant.solve",
+                    "org.leat.plant.cases..",
+                    "org.leat.plant.duties..")
+            .because("whoever reads a result needs no solver");
 
     @ArchTest
     static final ArchRule deriving_numbers_solves_nothing = noClasses()
@@ -87,7 +106,12 @@ class PackageArrowsTest {
             .resideInAPackage("org.leat.plant.derive..")
             .should()
             .dependOnClassesThat()
-            .resideInAnyPackage("org.leat.plant", "org.leat.plant.solve..", "org.leat.plant.cases..")
+            .resideInAnyPackage(
+                    "org.leat.plant",
+                    "org.leat.plant.solve..",
+                    "org.leat.plant.solved..",
+                    "org.leat.plant.cases..",
+                    "org.leat.plant.duties..")
             .because("a number follows from the design alone");
 
     @ArchTest
@@ -96,7 +120,8 @@ class PackageArrowsTest {
             .resideInAPackage("org.leat.plant.solve..")
             .should()
             .dependOnClassesThat()
-            .resideInAnyPackage("org.leat.plant", "org.leat.plant.derive..", "org.leat.plant.cases..")
+            .resideInAnyPackage(
+                    "org.leat.plant", "org.leat.plant.derive..", "org.leat.plant.cases..", "org.leat.plant.duties..")
             .because("numbers from anywhere can be solved, and no solver knows which situation it serves");
 
     @ArchTest
@@ -105,7 +130,7 @@ class PackageArrowsTest {
             .resideInAPackage("org.leat.plant.cases..")
             .should()
             .dependOnClassesThat()
-            .resideInAnyPackage("org.leat.plant", "org.leat.plant.derive..")
+            .resideInAnyPackage("org.leat.plant", "org.leat.plant.derive..", "org.leat.plant.duties..")
             .because("a case assumes nothing");
 
     @ArchTest

@@ -3,8 +3,8 @@ package org.leat.electrics;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.leat.catalogue.CellChemistryCatalogue;
-import org.leat.catalogue.CellProperty;
+import org.leat.catalogue.tables.CellChemistryCatalogue;
+import org.leat.catalogue.tables.CellProperty;
 import org.leat.design.Chemistry;
 import org.leat.published.PublishedCase;
 

@@ -3,7 +3,7 @@ package org.leat.hydraulics;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.leat.catalogue.FittingLoss;
+import org.leat.catalogue.tables.FittingLoss;
 import org.leat.design.FittingKind;
 import org.leat.published.PublishedCase;
 

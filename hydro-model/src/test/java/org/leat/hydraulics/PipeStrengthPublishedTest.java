@@ -7,9 +7,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.leat.catalogue.MaterialData;
-import org.leat.catalogue.MaterialProperty;
 import org.leat.catalogue.PipeMaterial;
+import org.leat.catalogue.tables.MaterialData;
+import org.leat.catalogue.tables.MaterialProperty;
 import org.leat.published.PublishedCase;
 
 /** Strength, collapse, thrust and expansion of pipe against published and independently computed values. */

@@ -10,8 +10,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
-import org.leat.plant.derive.Assumption;
 import org.leat.plant.numbers.AlternatorNumbers;
+import org.leat.plant.numbers.Assumption;
 
 /** The numbers of docs/bench-test.md are what the program makes of its readings. */
 class BenchTestPageTest {

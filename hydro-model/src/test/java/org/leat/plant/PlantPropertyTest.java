@@ -14,8 +14,8 @@ import org.leat.arbitraries.Designs;
 import org.leat.design.Design;
 import org.leat.plant.cases.Cases;
 import org.leat.plant.cases.Running;
-import org.leat.plant.derive.Assumption;
-import org.leat.plant.solve.EnergyAccount;
+import org.leat.plant.numbers.Assumption;
+import org.leat.plant.solved.EnergyAccount;
 
 /** What holds for every plant that could be built. */
 class PlantPropertyTest {

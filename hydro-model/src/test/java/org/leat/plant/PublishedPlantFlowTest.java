@@ -7,7 +7,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.leat.plant.solve.WaterSide;
+import org.leat.plant.solved.WaterSide;
 import org.leat.published.PublishedCase;
 
 /** Flow, net head and jet power of whole penstocks with their nozzles, from a design to the solved plant. */

@@ -8,8 +8,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.leat.catalogue.PlausibleRange;
-import org.leat.catalogue.SpecificSpeedRange;
+import org.leat.catalogue.tables.PlausibleRange;
+import org.leat.catalogue.tables.SpecificSpeedRange;
 import org.leat.law.Gravity;
 import org.leat.published.PublishedCase;
 

@@ -9,7 +9,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.leat.catalogue.RunnerMaterial;
+import org.leat.catalogue.tables.RunnerMaterial;
 import org.leat.published.PublishedCase;
 
 /** Every published strength case against the law or table row it belongs to; the sources stand in the data file. */

@@ -2,7 +2,7 @@ package org.leat.check;
 
 import java.util.List;
 import org.leat.file.Position;
-import org.leat.plant.derive.Assumption;
+import org.leat.plant.numbers.Assumption;
 
 /**
  * An assumption of the plant and what hangs on it.

@@ -9,7 +9,7 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.leat.file.Position;
 import org.leat.plant.Plant;
-import org.leat.plant.derive.Assumption;
+import org.leat.plant.numbers.Assumption;
 
 /**
  * Moves each assumption of a plant, one at a time, to both ends of its range and judges again. A verdict that fails at

@@ -14,7 +14,7 @@ import org.leat.check.RuleInForce;
 import org.leat.check.Rulebook;
 import org.leat.check.Trial;
 import org.leat.plant.cases.Running;
-import org.leat.plant.solve.OperatingPoint;
+import org.leat.plant.solved.OperatingPoint;
 
 /** Makes overviews. Costs a few dozen solutions of the plant: to be asked for where someone reads it. */
 public final class Overviews {

@@ -2,7 +2,7 @@ package org.leat.report;
 
 import java.util.List;
 import org.leat.check.AssumedValue;
-import org.leat.plant.derive.Assumption;
+import org.leat.plant.numbers.Assumption;
 
 /** Assumptions for a person. */
 final class AssumptionText {

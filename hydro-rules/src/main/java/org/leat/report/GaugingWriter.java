@@ -12,9 +12,9 @@ import org.jspecify.annotations.Nullable;
 import org.leat.check.Rulebook;
 import org.leat.design.Gauging;
 import org.leat.hydraulics.Estimate;
-import org.leat.plant.derive.Assumption;
 import org.leat.plant.derive.Gaugings;
 import org.leat.plant.numbers.Amount;
+import org.leat.plant.numbers.Assumption;
 import org.leat.quantity.QuantityKind;
 
 /** Writes what the readings of a stream come to: each method's value with its uncertainty, and all of them together. */

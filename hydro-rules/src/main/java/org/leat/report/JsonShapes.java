@@ -24,7 +24,7 @@ import org.leat.plant.cases.BusSituation;
 import org.leat.plant.cases.PressureProfile;
 import org.leat.plant.cases.Running;
 import org.leat.plant.numbers.Amount;
-import org.leat.plant.solve.OperatingPoint;
+import org.leat.plant.solved.OperatingPoint;
 import org.leat.quantity.QuantityText;
 
 /** Fills the shapes of {@link JsonModel}. */

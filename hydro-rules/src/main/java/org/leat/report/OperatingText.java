@@ -8,7 +8,7 @@ import org.leat.check.Level;
 import org.leat.check.Report;
 import org.leat.plant.cases.Running;
 import org.leat.plant.numbers.Amount;
-import org.leat.plant.solve.OperatingPoint;
+import org.leat.plant.solved.OperatingPoint;
 import org.leat.quantity.QuantityKind;
 
 /** The operating table, and alternatives beside it, for a person. */

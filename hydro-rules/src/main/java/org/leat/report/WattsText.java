@@ -6,7 +6,7 @@ import java.util.Locale;
 import org.leat.check.Report;
 import org.leat.design.RegulatorKind;
 import org.leat.plant.cases.Running;
-import org.leat.plant.solve.EnergyAccount;
+import org.leat.plant.solved.EnergyAccount;
 
 /** Where the power of each nozzle set goes, for a person. */
 final class WattsText {

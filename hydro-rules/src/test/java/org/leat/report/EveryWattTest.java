@@ -27,8 +27,8 @@ import org.leat.plant.Plant;
 import org.leat.plant.cases.PressureProfile;
 import org.leat.plant.cases.Running;
 import org.leat.plant.numbers.Amount;
-import org.leat.plant.solve.EnergyAccount;
-import org.leat.plant.solve.EnergyAccount.Stage;
+import org.leat.plant.solved.EnergyAccount;
+import org.leat.plant.solved.EnergyAccount.Stage;
 
 /** Both tables tell all of where the power goes, whatever the regulator. */
 class EveryWattTest {

@@ -10,10 +10,10 @@ import org.leat.plant.cases.BatteryFull.Answer;
 import org.leat.plant.cases.BatteryFull.Diverted;
 import org.leat.plant.numbers.DumpLoadNumbers;
 import org.leat.plant.numbers.PlantNumbers;
-import org.leat.plant.solve.OperatingPoint.Crossing;
 import org.leat.plant.solve.RunnerCharacteristic;
 import org.leat.plant.solve.TorqueBalance;
 import org.leat.plant.solve.TorqueCurve;
+import org.leat.plant.solved.OperatingPoint.Crossing;
 
 /** A plant whose battery is full, by what its regulator then does. */
 final class BatteryFullSolver {

@@ -10,7 +10,7 @@ import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.NozzleGroup;
 import org.leat.plant.numbers.ValveNumbers;
 import org.leat.plant.solve.Rejoining;
-import org.leat.plant.solve.Surge;
+import org.leat.plant.solved.Surge;
 
 /**
  * The flow of one nozzle set stopped, at the nozzles or at the intake. Immutable; the method of characteristics runs when

@@ -18,11 +18,11 @@ import org.leat.plant.numbers.PlantNumbers;
 import org.leat.plant.numbers.SectionNumbers;
 import org.leat.plant.numbers.ValveNumbers;
 import org.leat.plant.numbers.WaterNumbers;
-import org.leat.plant.solve.Jet;
-import org.leat.plant.solve.NodePressure;
 import org.leat.plant.solve.SurgeRun;
-import org.leat.plant.solve.WaterSide;
 import org.leat.plant.solve.WaterSolver;
+import org.leat.plant.solved.Jet;
+import org.leat.plant.solved.NodePressure;
+import org.leat.plant.solved.WaterSide;
 
 /** The penstock with its water stopped: standing, and in the moment of stopping. */
 final class ClosingSolver {

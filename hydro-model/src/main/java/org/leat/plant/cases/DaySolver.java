@@ -1,8 +1,8 @@
 package org.leat.plant.cases;
 
 import java.util.List;
-import org.leat.catalogue.CellChemistryCatalogue;
-import org.leat.catalogue.CellProperty;
+import org.leat.catalogue.tables.CellChemistryCatalogue;
+import org.leat.catalogue.tables.CellProperty;
 import org.leat.design.BatteryBank;
 import org.leat.design.BatteryManagement;
 import org.leat.design.ChargeRegulator;
@@ -22,9 +22,9 @@ import org.leat.plant.numbers.CableNumbers;
 import org.leat.plant.numbers.PlantNumbers;
 import org.leat.plant.numbers.SiteNumbers;
 import org.leat.plant.numbers.WaterNumbers;
-import org.leat.plant.solve.EnergyAccount;
-import org.leat.plant.solve.OperatingPoint;
 import org.leat.plant.solve.RunnerCharacteristic;
+import org.leat.plant.solved.EnergyAccount;
+import org.leat.plant.solved.OperatingPoint;
 import org.leat.quantity.Celsius;
 import org.leat.quantity.Si;
 

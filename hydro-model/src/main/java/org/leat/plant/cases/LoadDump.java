@@ -9,7 +9,7 @@ import org.leat.electrics.ReverseVoltage;
 import org.leat.plant.numbers.AlternatorNumbers;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.PlantNumbers;
-import org.leat.plant.solve.OperatingPoint;
+import org.leat.plant.solved.OperatingPoint;
 
 /**
  * Highest voltage behind the bridge while the current of the winding dies away after the battery has opened.

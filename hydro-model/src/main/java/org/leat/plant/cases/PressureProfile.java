@@ -8,8 +8,8 @@ import org.leat.law.Gravity;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.PlantNumbers;
 import org.leat.plant.numbers.WaterNumbers;
-import org.leat.plant.solve.NodePressure;
-import org.leat.plant.solve.Surge;
+import org.leat.plant.solved.NodePressure;
+import org.leat.plant.solved.Surge;
 
 /**
  * Pressures along the penstock with the nozzles as built: standing, running, and in the stops that press and that suck most.

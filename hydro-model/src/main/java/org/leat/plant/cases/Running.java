@@ -3,8 +3,8 @@ package org.leat.plant.cases;
 import org.jspecify.annotations.Nullable;
 import org.leat.plant.numbers.NozzleGroup;
 import org.leat.plant.numbers.StreamLevel;
-import org.leat.plant.solve.OperatingPoint;
-import org.leat.plant.solve.WaterSide;
+import org.leat.plant.solved.OperatingPoint;
+import org.leat.plant.solved.WaterSide;
 
 /**
  * Running on one nozzle set, the battery taking what comes.

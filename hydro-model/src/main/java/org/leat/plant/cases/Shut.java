@@ -1,7 +1,7 @@
 package org.leat.plant.cases;
 
 import java.util.List;
-import org.leat.plant.solve.NodePressure;
+import org.leat.plant.solved.NodePressure;
 
 /**
  * All nozzles shut, the pipe full and standing, the water as cold and heavy as it gets.

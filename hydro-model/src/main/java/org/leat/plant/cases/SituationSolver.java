@@ -11,9 +11,9 @@ import org.leat.plant.numbers.StreamLevel;
 import org.leat.plant.solve.ElectricSide;
 import org.leat.plant.solve.RunnerCharacteristic;
 import org.leat.plant.solve.TorqueCurve;
-import org.leat.plant.solve.WaterSide;
 import org.leat.plant.solve.WaterSolver;
 import org.leat.plant.solve.WindingHeatBalance;
+import org.leat.plant.solved.WaterSide;
 
 /** Solves a plant's numbers in each situation. What other numbers share with these is not solved again. */
 final class SituationSolver {

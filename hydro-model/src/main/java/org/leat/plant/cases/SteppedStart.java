@@ -3,7 +3,7 @@ package org.leat.plant.cases;
 import org.leat.electrics.DcLoad;
 import org.leat.plant.numbers.AlternatorNumbers;
 import org.leat.plant.numbers.PlantNumbers;
-import org.leat.plant.solve.OperatingPoint;
+import org.leat.plant.solved.OperatingPoint;
 
 /** What a time-stepped run of a plant begins with. */
 final class SteppedStart {

@@ -8,7 +8,7 @@ import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.PlantNumbers;
 import org.leat.plant.numbers.SectionNumbers;
 import org.leat.plant.numbers.ValveNumbers;
-import org.leat.plant.solve.WaterSide;
+import org.leat.plant.solved.WaterSide;
 
 /**
  * The water of a plant stopped at the nozzles or at the intake: at once, or by a valve that is shut in a time.

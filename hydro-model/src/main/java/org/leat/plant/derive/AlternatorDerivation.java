@@ -18,6 +18,7 @@ import org.leat.electrics.MagnetTemperature;
 import org.leat.electrics.ShortCircuitTorque;
 import org.leat.plant.numbers.AlternatorNumbers;
 import org.leat.plant.numbers.Amount;
+import org.leat.plant.numbers.Assumption;
 import org.leat.quantity.Celsius;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;

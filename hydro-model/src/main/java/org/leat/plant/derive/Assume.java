@@ -7,7 +7,8 @@ import java.util.function.Supplier;
 import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
 import org.leat.catalogue.Spread;
-import org.leat.plant.derive.Assumption.Weight;
+import org.leat.plant.numbers.Assumption;
+import org.leat.plant.numbers.Assumption.Weight;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 

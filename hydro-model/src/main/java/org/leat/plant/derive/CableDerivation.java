@@ -2,7 +2,7 @@ package org.leat.plant.derive;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.leat.catalogue.ConductorCatalogue;
+import org.leat.catalogue.tables.ConductorCatalogue;
 import org.leat.design.Cable;
 import org.leat.design.Conductor;
 import org.leat.design.ConductorMaterial;

@@ -14,6 +14,7 @@ import org.leat.design.TemperatureRange;
 import org.leat.law.Gravity;
 import org.leat.plant.numbers.AlternatorNumbers;
 import org.leat.plant.numbers.Amount;
+import org.leat.plant.numbers.Assumption;
 import org.leat.plant.numbers.BatteryNumbers;
 import org.leat.plant.numbers.CableNumbers;
 import org.leat.plant.numbers.DumpLoadNumbers;

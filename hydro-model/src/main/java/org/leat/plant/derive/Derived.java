@@ -3,6 +3,7 @@ package org.leat.plant.derive;
 import java.util.List;
 import org.leat.catalogue.Catalogue;
 import org.leat.plant.numbers.Amount;
+import org.leat.plant.numbers.Assumption;
 import org.leat.plant.numbers.PlantNumbers;
 
 /** What was derived from a design: its numbers, and what had to be assumed for them. Immutable. */

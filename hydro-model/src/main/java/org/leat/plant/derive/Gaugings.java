@@ -11,6 +11,7 @@ import org.leat.design.StreamFlow;
 import org.leat.hydraulics.Estimate;
 import org.leat.hydraulics.WeightedMean;
 import org.leat.plant.numbers.Amount;
+import org.leat.plant.numbers.Assumption;
 import org.leat.plant.numbers.WaterNumbers;
 import org.leat.quantity.Celsius;
 import org.leat.quantity.Si;

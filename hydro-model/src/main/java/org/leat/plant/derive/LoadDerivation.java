@@ -8,8 +8,8 @@ import org.leat.design.ElementPath;
 import org.leat.design.Inverter;
 import org.leat.design.Load;
 import org.leat.design.LoadSupply;
-import org.leat.plant.numbers.DailyUse;
-import org.leat.plant.numbers.LoadNumbers;
+import org.leat.plant.loads.DailyUse;
+import org.leat.plant.loads.LoadNumbers;
 import org.leat.quantity.Si;
 
 /** What a design's loads take in a day. Nothing is assumed: where a field is not stated, there is no daily use. */

@@ -11,6 +11,7 @@ import org.leat.design.NozzleChoice;
 import org.leat.design.NozzleForm;
 import org.leat.design.NozzleSet;
 import org.leat.hydraulics.NozzleKind;
+import org.leat.plant.numbers.Assumption;
 import org.leat.plant.numbers.NozzleGroup;
 import org.leat.plant.numbers.NozzleNumbers;
 import org.leat.plant.numbers.ValveNumbers;

@@ -17,6 +17,7 @@ import org.leat.design.Section;
 import org.leat.design.Sunlight;
 import org.leat.hydraulics.LossCoefficient;
 import org.leat.plant.numbers.Amount;
+import org.leat.plant.numbers.Assumption;
 import org.leat.plant.numbers.PenstockNumbers;
 import org.leat.plant.numbers.PipeNumbers;
 import org.leat.plant.numbers.SectionNumbers;

@@ -3,6 +3,7 @@ package org.leat.plant.derive;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.Runner;
 import org.leat.design.RunnerKind;
+import org.leat.plant.numbers.Assumption;
 import org.leat.plant.numbers.RunnerNumbers;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;

@@ -3,7 +3,7 @@
  * and written down as an assumption with its range. Uses the design, the catalogue, the laws and the numbers; solves
  * nothing.
  */
-@API(status = API.Status.EXPERIMENTAL, since = "0.1")
+@API(status = API.Status.INTERNAL, since = "0.1")
 @NullMarked
 package org.leat.plant.derive;
 

@@ -1,7 +1,7 @@
 package org.leat.plant.numbers;
 
-import org.leat.catalogue.CellChemistryCatalogue;
-import org.leat.catalogue.CellProperty;
+import org.leat.catalogue.tables.CellChemistryCatalogue;
+import org.leat.catalogue.tables.CellProperty;
 import org.leat.design.Chemistry;
 import org.leat.electrics.BatteryFaultCurrent;
 import org.leat.electrics.ChargeCurrentLimit;

@@ -2,9 +2,9 @@ package org.leat.plant.numbers;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.leat.catalogue.MaterialData;
-import org.leat.catalogue.MaterialProperty;
 import org.leat.catalogue.PipeMaterial;
+import org.leat.catalogue.tables.MaterialData;
+import org.leat.catalogue.tables.MaterialProperty;
 import org.leat.design.ElementPath;
 import org.leat.hydraulics.AirPocketFlushing;
 import org.leat.hydraulics.ThermalLengthChange;

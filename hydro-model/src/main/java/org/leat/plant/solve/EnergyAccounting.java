@@ -5,8 +5,11 @@ import java.util.List;
 import org.leat.electrics.BridgeOperatingPoint;
 import org.leat.law.Gravity;
 import org.leat.plant.numbers.PlantNumbers;
-import org.leat.plant.solve.EnergyAccount.Entry;
-import org.leat.plant.solve.EnergyAccount.Stage;
+import org.leat.plant.solved.EnergyAccount;
+import org.leat.plant.solved.EnergyAccount.Entry;
+import org.leat.plant.solved.EnergyAccount.Stage;
+import org.leat.plant.solved.Jet;
+import org.leat.plant.solved.WaterSide;
 
 /** Adds up where the power goes. Each stage is counted by its own law; what the one before has more is its loss. */
 final class EnergyAccounting {

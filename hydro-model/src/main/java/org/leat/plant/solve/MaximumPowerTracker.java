@@ -5,8 +5,8 @@ import org.leat.electrics.BridgeOperatingPoint;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.PlantNumbers;
 import org.leat.plant.numbers.RegulatorNumbers;
-import org.leat.plant.solve.OperatingPoint.Tracking;
-import org.leat.plant.solve.OperatingPoint.Tracking.Bound;
+import org.leat.plant.solved.OperatingPoint.Tracking;
+import org.leat.plant.solved.OperatingPoint.Tracking.Bound;
 
 /**
  * The voltage a tracking regulator comes to: that of most power inside its window, raised beyond it where its output

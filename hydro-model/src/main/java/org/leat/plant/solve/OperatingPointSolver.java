@@ -5,13 +5,15 @@ import org.jspecify.annotations.Nullable;
 import org.leat.electrics.BridgeOperatingPoint;
 import org.leat.plant.numbers.AlternatorNumbers;
 import org.leat.plant.numbers.PlantNumbers;
-import org.leat.plant.solve.OperatingPoint.BusVolts;
-import org.leat.plant.solve.OperatingPoint.Crossing;
-import org.leat.plant.solve.OperatingPoint.Hold;
-import org.leat.plant.solve.OperatingPoint.Output;
-import org.leat.plant.solve.OperatingPoint.Shaft;
-import org.leat.plant.solve.OperatingPoint.TorquePeak;
-import org.leat.plant.solve.OperatingPoint.Tracking;
+import org.leat.plant.solved.OperatingPoint;
+import org.leat.plant.solved.OperatingPoint.BusVolts;
+import org.leat.plant.solved.OperatingPoint.Crossing;
+import org.leat.plant.solved.OperatingPoint.Hold;
+import org.leat.plant.solved.OperatingPoint.Output;
+import org.leat.plant.solved.OperatingPoint.Shaft;
+import org.leat.plant.solved.OperatingPoint.TorquePeak;
+import org.leat.plant.solved.OperatingPoint.Tracking;
+import org.leat.plant.solved.WaterSide;
 
 /** The working point of one wheel on one bus. */
 final class OperatingPointSolver {

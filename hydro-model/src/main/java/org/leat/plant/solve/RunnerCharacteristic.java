@@ -1,6 +1,7 @@
 package org.leat.plant.solve;
 
 import org.leat.plant.numbers.RunnerNumbers;
+import org.leat.plant.solved.WaterSide;
 import org.leat.turbine.ImpulseRunner;
 import org.leat.turbine.RunnerParameters;
 

@@ -2,6 +2,8 @@ package org.leat.plant.solve;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.leat.plant.solved.EnergyAccount;
+import org.leat.plant.solved.OperatingPoint;
 
 /** See {@link OperatingPoint}. */
 record SolvedPoint(

@@ -1,6 +1,10 @@
 package org.leat.plant.solve;
 
 import java.util.List;
+import org.leat.plant.solved.Jet;
+import org.leat.plant.solved.NodePressure;
+import org.leat.plant.solved.SectionFlow;
+import org.leat.plant.solved.WaterSide;
 
 /** See {@link WaterSide}. */
 record SolvedWater(

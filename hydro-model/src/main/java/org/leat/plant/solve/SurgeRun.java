@@ -20,6 +20,9 @@ import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.PlantNumbers;
 import org.leat.plant.numbers.SectionNumbers;
 import org.leat.plant.numbers.WaterNumbers;
+import org.leat.plant.solved.PressureRange;
+import org.leat.plant.solved.Surge;
+import org.leat.plant.solved.WaterSide;
 
 /**
  * Runs the method of characteristics on the penstock of a plant, cold. The grid is as fine as a fixed amount of work allows,

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import org.jspecify.annotations.Nullable;
-import org.leat.plant.solve.OperatingPoint.Crossing;
+import org.leat.plant.solved.OperatingPoint.Crossing;
 
 /**
  * Every speed at which runner and alternator torque are equal: changes of sign between samples of the curve, and between

@@ -6,8 +6,10 @@ import org.leat.electrics.BatteryClamp;
 import org.leat.electrics.BridgeOperatingPoint;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.PlantNumbers;
-import org.leat.plant.solve.EnergyAccount.Stage;
-import org.leat.plant.solve.OperatingPoint.Tracking;
+import org.leat.plant.solved.EnergyAccount.Stage;
+import org.leat.plant.solved.OperatingPoint;
+import org.leat.plant.solved.OperatingPoint.Tracking;
+import org.leat.plant.solved.WaterSide;
 
 /**
  * Running until the winding's temperature no longer changes: losses warm it, and a warm winding loses more. Where the

@@ -21,8 +21,8 @@ import org.leat.plant.Plants;
 import org.leat.plant.numbers.AlternatorNumbers;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.PlantNumbers;
-import org.leat.plant.solve.OperatingPoint;
 import org.leat.plant.solve.RunnerCharacteristic;
+import org.leat.plant.solved.OperatingPoint;
 
 /** What becomes of the bus when something goes: each case on one plant, and the simulated ones against the simulator. */
 class BusCasesTest {

@@ -20,8 +20,8 @@ import org.leat.plant.cases.Closing.Cause;
 import org.leat.plant.cases.Closing.Model;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.SectionNumbers;
-import org.leat.plant.solve.Surge;
-import org.leat.plant.solve.WaterSide;
+import org.leat.plant.solved.Surge;
+import org.leat.plant.solved.WaterSide;
 
 /** The water stopped, by the closed form and by the method of characteristics. */
 class ClosingTest {

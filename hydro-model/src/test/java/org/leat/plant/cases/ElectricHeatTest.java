@@ -8,10 +8,12 @@ import org.leat.design.InsulationClass;
 import org.leat.design.MagnetGrade;
 import org.leat.plant.Plant;
 import org.leat.plant.Plants;
+import org.leat.plant.duties.BridgeHeat;
+import org.leat.plant.duties.SettledWinding;
 import org.leat.plant.numbers.BatteryNumbers;
 import org.leat.plant.numbers.PlantNumbers;
-import org.leat.plant.solve.EnergyAccount.Stage;
-import org.leat.plant.solve.OperatingPoint;
+import org.leat.plant.solved.EnergyAccount.Stage;
+import org.leat.plant.solved.OperatingPoint;
 
 /** Heat of bridge and winding, and the bank when it is flat, worked again by hand from currents and losses. */
 class ElectricHeatTest {

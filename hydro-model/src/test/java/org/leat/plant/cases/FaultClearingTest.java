@@ -12,6 +12,7 @@ import org.leat.design.ProtectiveDevice;
 import org.leat.design.ProtectiveDeviceBuilder;
 import org.leat.design.TripCurve;
 import org.leat.law.Answer;
+import org.leat.plant.duties.FaultClearing;
 import org.leat.quantity.Quantities;
 
 /**

@@ -8,8 +8,11 @@ import org.leat.design.Design;
 import org.leat.plant.Plant;
 import org.leat.plant.Plants;
 import org.leat.plant.derive.LoadDerivation;
+import org.leat.plant.duties.CycleYears;
+import org.leat.plant.duties.FullDay;
+import org.leat.plant.duties.PackCharging;
+import org.leat.plant.loads.DailyUse;
 import org.leat.plant.numbers.BatteryNumbers;
-import org.leat.plant.numbers.DailyUse;
 
 /** A day of full use on a running plant: no energy comes from nowhere. */
 class FullDayTest {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import org.leat.plant.Plant;
 import org.leat.plant.Plants;
+import org.leat.plant.duties.HydrogenAir;
 
 /** Air for a lead battery on a running plant, by the formula of IEC 62485-2 clause 7.2 (read in reproductions). */
 class HydrogenAirTest {

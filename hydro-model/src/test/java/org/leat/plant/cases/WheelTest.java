@@ -5,10 +5,13 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
-import org.leat.catalogue.RunnerMaterial;
+import org.leat.catalogue.tables.RunnerMaterial;
 import org.leat.plant.Plant;
 import org.leat.plant.Plants;
-import org.leat.plant.solve.Jet;
+import org.leat.plant.duties.BearingDuty;
+import org.leat.plant.duties.BucketNeck;
+import org.leat.plant.duties.BucketStrength;
+import org.leat.plant.solved.Jet;
 
 /** Loads, stresses and proportions of the wheel of a running plant, worked again by hand from its jet and speed. */
 class WheelTest {

@@ -22,6 +22,7 @@ import org.leat.file.DesignSchema;
 import org.leat.plant.Plant;
 import org.leat.plant.Plants;
 import org.leat.plant.numbers.Amount;
+import org.leat.plant.numbers.Assumption;
 import org.leat.plant.numbers.SectionNumbers;
 
 /** Every path that a plant names can be written in a design file. */

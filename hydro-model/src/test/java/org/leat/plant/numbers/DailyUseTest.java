@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.leat.plant.loads.DailyUse;
+import org.leat.plant.loads.LoadNumbers;
 
 /** What the loads take in a day, worked by hand in watt-hours. */
 class DailyUseTest {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
+import org.leat.plant.loads.InverterSupply;
 
 /** Battery and cable at a start, worked by Ohm's law. */
 class InverterSupplyTest {

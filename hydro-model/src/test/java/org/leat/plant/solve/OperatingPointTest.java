@@ -20,11 +20,14 @@ import org.leat.plant.Plant;
 import org.leat.plant.Plants;
 import org.leat.plant.cases.Cases;
 import org.leat.plant.cases.Running;
-import org.leat.plant.derive.Assumption;
 import org.leat.plant.numbers.AlternatorNumbers;
-import org.leat.plant.solve.EnergyAccount.Stage;
-import org.leat.plant.solve.OperatingPoint.Crossing;
-import org.leat.plant.solve.OperatingPoint.Hold;
+import org.leat.plant.numbers.Assumption;
+import org.leat.plant.solved.EnergyAccount;
+import org.leat.plant.solved.EnergyAccount.Stage;
+import org.leat.plant.solved.OperatingPoint;
+import org.leat.plant.solved.OperatingPoint.Crossing;
+import org.leat.plant.solved.OperatingPoint.Hold;
+import org.leat.plant.solved.WaterSide;
 
 /** Where runner and alternator meet. */
 class OperatingPointTest {

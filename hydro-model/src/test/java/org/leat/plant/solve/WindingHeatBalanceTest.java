@@ -15,10 +15,11 @@ import org.leat.design.Design;
 import org.leat.plant.Plant;
 import org.leat.plant.Plants;
 import org.leat.plant.cases.Running;
-import org.leat.plant.derive.Assumption;
 import org.leat.plant.numbers.AlternatorNumbers;
 import org.leat.plant.numbers.Amount;
-import org.leat.plant.solve.EnergyAccount.Stage;
+import org.leat.plant.numbers.Assumption;
+import org.leat.plant.solved.EnergyAccount.Stage;
+import org.leat.plant.solved.OperatingPoint;
 
 /** Losses warm the winding, and a warm winding loses more. */
 class WindingHeatBalanceTest {

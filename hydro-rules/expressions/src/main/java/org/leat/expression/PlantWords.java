@@ -32,8 +32,8 @@ import org.leat.plant.numbers.PenstockNumbers;
 import org.leat.plant.numbers.RunnerNumbers;
 import org.leat.plant.numbers.SectionNumbers;
 import org.leat.plant.numbers.SiteNumbers;
-import org.leat.plant.solve.EnergyAccount;
-import org.leat.plant.solve.OperatingPoint;
+import org.leat.plant.solved.EnergyAccount;
+import org.leat.plant.solved.OperatingPoint;
 import org.leat.quantity.QuantityKind;
 
 /** What expressions see of the plant as it is computed: each name once, with kind and meaning. */

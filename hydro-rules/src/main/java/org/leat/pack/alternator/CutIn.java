@@ -16,7 +16,7 @@ import org.leat.pack.kit.OtherTurns;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.Cases;
 import org.leat.plant.cases.Running;
-import org.leat.plant.solve.OperatingPoint;
+import org.leat.plant.solved.OperatingPoint;
 
 /** Whether the bus is reached with little water. */
 final class CutIn {

@@ -15,7 +15,7 @@ import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.Running;
-import org.leat.plant.solve.OperatingPoint;
+import org.leat.plant.solved.OperatingPoint;
 
 /** Electrical frequency against what the laminations are made for. */
 final class IronFrequency {

@@ -11,8 +11,8 @@ import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.pack.kit.OtherTurns;
 import org.leat.plant.cases.Running;
-import org.leat.plant.solve.EnergyAccount;
-import org.leat.plant.solve.EnergyAccount.Stage;
+import org.leat.plant.solved.EnergyAccount;
+import org.leat.plant.solved.EnergyAccount.Stage;
 
 /** Electrical efficiency of the alternator where it works. */
 final class LoadedEfficiency {

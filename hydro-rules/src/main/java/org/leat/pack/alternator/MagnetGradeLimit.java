@@ -16,7 +16,7 @@ import org.leat.check.Spot;
 import org.leat.design.MagnetGrade;
 import org.leat.pack.kit.NozzlesOnHand;
 import org.leat.plant.cases.Cases;
-import org.leat.plant.cases.SettledWinding;
+import org.leat.plant.duties.SettledWinding;
 
 /** Magnets against the temperature of their grade. */
 final class MagnetGradeLimit {

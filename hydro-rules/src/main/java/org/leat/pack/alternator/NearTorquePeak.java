@@ -15,7 +15,7 @@ import org.leat.pack.kit.NozzlesOnHand;
 import org.leat.pack.kit.OtherTurns;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.Running;
-import org.leat.plant.solve.OperatingPoint;
+import org.leat.plant.solved.OperatingPoint;
 
 /** Working speed against the speed of the torque peak. */
 final class NearTorquePeak {

@@ -17,7 +17,7 @@ import org.leat.design.Alternator;
 import org.leat.design.InsulationClass;
 import org.leat.pack.kit.NozzlesOnHand;
 import org.leat.plant.cases.Cases;
-import org.leat.plant.cases.SettledWinding;
+import org.leat.plant.duties.SettledWinding;
 import org.leat.quantity.Si;
 import org.leat.quantity.ThermalResistance;
 

@@ -10,7 +10,7 @@ import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.pack.kit.BankSizes;
 import org.leat.pack.kit.Lean;
-import org.leat.plant.cases.CycleYears;
+import org.leat.plant.duties.CycleYears;
 
 /** Years of the battery at its daily use. */
 final class BatteryCycleLife {

@@ -17,7 +17,7 @@ import org.leat.design.Ventilation;
 import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.Lead;
 import org.leat.pack.kit.Said;
-import org.leat.plant.cases.HydrogenAir;
+import org.leat.plant.duties.HydrogenAir;
 import org.leat.quantity.Si;
 import org.leat.quantity.VolumeFlow;
 

@@ -10,7 +10,7 @@ import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.pack.kit.BankSizes;
 import org.leat.pack.kit.Lean;
-import org.leat.plant.cases.FullDay;
+import org.leat.plant.duties.FullDay;
 
 /** Deepest discharge of a day in the leanest season. */
 final class DepthOfDischarge {

@@ -3,8 +3,8 @@ package org.leat.pack.battery;
 import static org.leat.check.Level.ERROR;
 import static org.leat.quantity.QuantityKind.VOLTAGE;
 
-import org.leat.catalogue.CellChemistryCatalogue;
-import org.leat.catalogue.CellProperty;
+import org.leat.catalogue.tables.CellChemistryCatalogue;
+import org.leat.catalogue.tables.CellProperty;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;

@@ -11,7 +11,7 @@ import org.leat.check.Spot;
 import org.leat.pack.kit.BankSizes;
 import org.leat.pack.kit.Lead;
 import org.leat.pack.kit.Lean;
-import org.leat.plant.cases.FullDay;
+import org.leat.plant.duties.FullDay;
 import org.leat.plant.numbers.BatteryNumbers;
 
 /** Surplus that keeps lead from sulphating. */

@@ -18,7 +18,7 @@ import org.leat.pack.kit.Lead;
 import org.leat.pack.kit.Lean;
 import org.leat.pack.kit.NozzlesOnHand;
 import org.leat.pack.kit.Worst;
-import org.leat.plant.cases.FullDay;
+import org.leat.plant.duties.FullDay;
 import org.leat.plant.numbers.BatteryNumbers;
 
 /** Lead that is never filled in some season of the year. */

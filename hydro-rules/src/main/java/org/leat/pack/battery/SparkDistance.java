@@ -15,7 +15,7 @@ import org.leat.design.Ventilation;
 import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.Lead;
 import org.leat.pack.kit.Said;
-import org.leat.plant.cases.HydrogenAir;
+import org.leat.plant.duties.HydrogenAir;
 
 /** Distance of what glows or sparks from the vents of lead cells. */
 final class SparkDistance {

@@ -4,8 +4,8 @@ import static org.leat.check.Level.ERROR;
 import static org.leat.quantity.QuantityKind.TEMPERATURE;
 
 import java.util.stream.Stream;
-import org.leat.catalogue.CellChemistryCatalogue;
-import org.leat.catalogue.CellProperty;
+import org.leat.catalogue.tables.CellChemistryCatalogue;
+import org.leat.catalogue.tables.CellProperty;
 import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;

@@ -16,7 +16,7 @@ import org.leat.design.Place;
 import org.leat.pack.kit.Runs;
 import org.leat.plant.cases.Running;
 import org.leat.plant.numbers.CableNumbers;
-import org.leat.plant.solve.EnergyAccount;
+import org.leat.plant.solved.EnergyAccount;
 
 /** Which side of the bridge is cheaper to run long. */
 final class AcOrDcRun {

@@ -23,8 +23,8 @@ import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.RunCapacity;
 import org.leat.pack.kit.Runs;
 import org.leat.plant.cases.CableDuty;
+import org.leat.plant.loads.DeviceRatings;
 import org.leat.plant.numbers.CableNumbers;
-import org.leat.plant.numbers.DeviceRatings;
 import org.leat.quantity.Si;
 
 /** A fuse or breaker in every run at the battery, between what flows and what the cable carries. */

@@ -35,7 +35,7 @@ import org.leat.pack.kit.Said;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.BatteryFull;
 import org.leat.plant.cases.CableDuty;
-import org.leat.plant.numbers.DeviceRatings;
+import org.leat.plant.loads.DeviceRatings;
 import org.leat.quantity.Si;
 
 /** Fuse or breaker of the dump load's branch. */

@@ -11,8 +11,8 @@ import org.leat.check.Rule;
 import org.leat.design.Screen;
 import org.leat.pack.kit.Screens;
 import org.leat.pack.kit.Worst;
-import org.leat.plant.cases.IntakeFlow;
 import org.leat.plant.cases.Running;
+import org.leat.plant.duties.IntakeFlow;
 
 /** Velocity through a screen's open area. */
 final class ApproachVelocity {

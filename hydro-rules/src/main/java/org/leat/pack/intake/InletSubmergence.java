@@ -13,8 +13,8 @@ import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.design.Intake;
 import org.leat.pack.kit.Worst;
-import org.leat.plant.cases.IntakeFlow;
 import org.leat.plant.cases.Running;
+import org.leat.plant.duties.IntakeFlow;
 
 /** Depth of water over the pipe's inlet against the vortex that draws air. */
 final class InletSubmergence {

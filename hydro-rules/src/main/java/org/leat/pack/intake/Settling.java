@@ -15,8 +15,8 @@ import org.leat.check.Spot;
 import org.leat.design.Intake;
 import org.leat.design.SettlingBasin;
 import org.leat.pack.kit.Worst;
-import org.leat.plant.cases.IntakeFlow;
 import org.leat.plant.cases.Running;
+import org.leat.plant.duties.IntakeFlow;
 
 /** The finest sand that the basin keeps from the runner. */
 final class Settling {

@@ -17,7 +17,7 @@ import org.leat.design.Place;
 import org.leat.pack.kit.BankSizes;
 import org.leat.pack.kit.Conductors;
 import org.leat.pack.kit.Inverters;
-import org.leat.plant.numbers.InverterSupply;
+import org.leat.plant.loads.InverterSupply;
 import org.leat.quantity.Si;
 
 /** Sag of the battery at a start against the inverter's cut-off. */

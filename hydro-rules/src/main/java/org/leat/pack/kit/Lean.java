@@ -3,10 +3,10 @@ package org.leat.pack.kit;
 import java.util.List;
 import org.leat.check.Judgement;
 import org.leat.check.Spot;
-import org.leat.plant.cases.FullDay;
 import org.leat.plant.cases.Running;
 import org.leat.plant.derive.LoadDerivation;
-import org.leat.plant.numbers.DailyUse;
+import org.leat.plant.duties.FullDay;
+import org.leat.plant.loads.DailyUse;
 
 /** Days of full use through the year, and the season with least power. */
 public final class Lean {

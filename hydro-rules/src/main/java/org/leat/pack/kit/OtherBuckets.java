@@ -2,7 +2,7 @@ package org.leat.pack.kit;
 
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import org.leat.catalogue.RunnerMaterial;
+import org.leat.catalogue.tables.RunnerMaterial;
 import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;

@@ -17,8 +17,8 @@ import org.leat.check.Outcome;
 import org.leat.check.Spot;
 import org.leat.design.Pipe;
 import org.leat.design.Section;
+import org.leat.plant.loads.OutsideLoad;
 import org.leat.plant.numbers.Amount;
-import org.leat.plant.numbers.OutsideLoad;
 import org.leat.plant.numbers.SectionNumbers;
 
 /** What a section's wall stands of pressure from outside, as the rules hold it against suction. */

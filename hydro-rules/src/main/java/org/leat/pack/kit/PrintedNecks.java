@@ -3,9 +3,9 @@ package org.leat.pack.kit;
 import org.leat.check.Judgement;
 import org.leat.check.Spot;
 import org.leat.design.Buckets;
-import org.leat.plant.cases.BucketNeck;
-import org.leat.plant.cases.BucketStrength;
 import org.leat.plant.cases.Running;
+import org.leat.plant.duties.BucketNeck;
+import org.leat.plant.duties.BucketStrength;
 import org.leat.quantity.Si;
 
 /** When to look at the necks of printed buckets, running on the nozzles open as built. The plant is solved. */

@@ -1,7 +1,7 @@
 package org.leat.pack.kit;
 
-import org.leat.catalogue.AmpacityCatalogue;
-import org.leat.catalogue.CableLaying;
+import org.leat.catalogue.tables.AmpacityCatalogue;
+import org.leat.catalogue.tables.CableLaying;
 import org.leat.check.Judgement;
 import org.leat.check.Spot;
 import org.leat.design.Cable;

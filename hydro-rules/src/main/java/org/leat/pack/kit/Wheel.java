@@ -1,15 +1,15 @@
 package org.leat.pack.kit;
 
 import org.jspecify.annotations.Nullable;
-import org.leat.catalogue.RunnerMaterial;
+import org.leat.catalogue.tables.RunnerMaterial;
 import org.leat.check.Judgement;
 import org.leat.check.Spot;
 import org.leat.design.Bearings;
 import org.leat.design.Buckets;
 import org.leat.design.Runner;
-import org.leat.plant.cases.BearingDuty;
-import org.leat.plant.cases.BucketNeck;
-import org.leat.plant.cases.BucketStrength;
+import org.leat.plant.duties.BearingDuty;
+import org.leat.plant.duties.BucketNeck;
+import org.leat.plant.duties.BucketStrength;
 
 /** Parts of the runner, as far as the design states them. */
 public final class Wheel {

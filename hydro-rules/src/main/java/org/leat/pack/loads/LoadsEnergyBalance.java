@@ -14,7 +14,7 @@ import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.pack.kit.Lean;
 import org.leat.pack.kit.NozzlesOnHand;
-import org.leat.plant.cases.FullDay;
+import org.leat.plant.duties.FullDay;
 
 /** A day's use against a day's generation through the year. */
 final class LoadsEnergyBalance {

@@ -11,9 +11,9 @@ import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.pack.kit.Lean;
-import org.leat.plant.cases.PackCharging;
 import org.leat.plant.cases.Running;
-import org.leat.plant.numbers.DailyUse;
+import org.leat.plant.duties.PackCharging;
+import org.leat.plant.loads.DailyUse;
 
 /** Vehicle and tool packs charged at once. */
 final class VehicleCharging {

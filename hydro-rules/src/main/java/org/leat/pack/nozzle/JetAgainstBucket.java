@@ -23,8 +23,8 @@ import org.leat.check.Rule;
 import org.leat.design.Buckets;
 import org.leat.design.Runner;
 import org.leat.design.RunnerKind;
-import org.leat.plant.cases.JetRoom;
-import org.leat.plant.solve.Jet;
+import org.leat.plant.duties.JetRoom;
+import org.leat.plant.solved.Jet;
 
 /** Bucket width over jet diameter: too narrow spills, too wide drags. */
 final class JetAgainstBucket {

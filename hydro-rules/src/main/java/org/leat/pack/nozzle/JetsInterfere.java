@@ -17,8 +17,8 @@ import org.leat.check.Spot;
 import org.leat.design.Buckets;
 import org.leat.design.Runner;
 import org.leat.pack.kit.Worst;
-import org.leat.plant.cases.JetRoom;
 import org.leat.plant.cases.Running;
+import org.leat.plant.duties.JetRoom;
 
 /** Number of jets against what one wheel can take. */
 final class JetsInterfere {

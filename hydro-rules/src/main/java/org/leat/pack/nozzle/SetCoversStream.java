@@ -20,7 +20,7 @@ import org.leat.check.Spot;
 import org.leat.pack.kit.StreamFlows;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.Cases;
-import org.leat.plant.cases.SeasonMatch;
+import org.leat.plant.duties.SeasonMatch;
 import org.leat.quantity.QuantityText;
 
 /** The nozzle sets on hand against what each flow of the stream could give. */

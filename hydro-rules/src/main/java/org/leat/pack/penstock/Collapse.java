@@ -14,10 +14,10 @@ import org.leat.pack.kit.PipeSizes;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.Closing;
 import org.leat.plant.cases.Running;
+import org.leat.plant.loads.OutsideLoad;
 import org.leat.plant.numbers.Amount;
-import org.leat.plant.numbers.OutsideLoad;
 import org.leat.plant.numbers.SectionNumbers;
-import org.leat.plant.solve.NodePressure;
+import org.leat.plant.solved.NodePressure;
 
 /** Lowest pressure while running or in a stop against what the wall stands from outside. */
 final class Collapse {

@@ -15,8 +15,8 @@ import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.NozzlesOnHand;
 import org.leat.pack.kit.WorstStop;
 import org.leat.plant.cases.Cases;
-import org.leat.plant.cases.HighestPressure;
 import org.leat.plant.cases.StopPeak;
+import org.leat.plant.duties.HighestPressure;
 
 /** Highest pressure of any case against the weakest joint, valve or clamp. */
 final class FittingsRating {

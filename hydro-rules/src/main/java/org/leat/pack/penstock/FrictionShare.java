@@ -16,7 +16,7 @@ import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.pack.kit.NozzlesOnHand;
 import org.leat.pack.kit.PipeSizes;
-import org.leat.plant.solve.WaterSide;
+import org.leat.plant.solved.WaterSide;
 
 /** How much of the fall the pipe eats. */
 final class FrictionShare {

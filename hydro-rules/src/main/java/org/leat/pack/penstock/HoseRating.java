@@ -18,8 +18,8 @@ import org.leat.design.Pipe;
 import org.leat.design.Section;
 import org.leat.pack.kit.PipeSizes;
 import org.leat.pack.kit.WorstStop;
-import org.leat.plant.cases.HighestPressure;
 import org.leat.plant.cases.StopPeak;
+import org.leat.plant.duties.HighestPressure;
 import org.leat.plant.numbers.Amount;
 
 /** Hose in place of pipe: its burst pressure against the highest pressure of any case. */

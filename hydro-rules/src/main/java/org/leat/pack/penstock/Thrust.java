@@ -11,9 +11,9 @@ import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.pack.kit.WorstStop;
-import org.leat.plant.cases.AnchorThrust;
 import org.leat.plant.cases.Cases;
 import org.leat.plant.cases.StopPeak;
+import org.leat.plant.duties.AnchorThrust;
 
 /** Thrust at bends and at the end against what the anchors hold. */
 final class Thrust {

@@ -14,8 +14,8 @@ import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.Running;
-import org.leat.plant.solve.EnergyAccount;
-import org.leat.plant.solve.EnergyAccount.Stage;
+import org.leat.plant.solved.EnergyAccount;
+import org.leat.plant.solved.EnergyAccount.Stage;
 
 /** From the water to the battery, stage by stage. */
 final class EfficiencyChain {

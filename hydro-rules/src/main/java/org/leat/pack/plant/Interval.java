@@ -24,9 +24,9 @@ import org.leat.pack.kit.Screens;
 import org.leat.pack.kit.Wheel;
 import org.leat.pack.kit.WornOpen;
 import org.leat.pack.kit.Worst;
-import org.leat.plant.cases.BearingDuty;
-import org.leat.plant.cases.CycleYears;
 import org.leat.plant.cases.Running;
+import org.leat.plant.duties.BearingDuty;
+import org.leat.plant.duties.CycleYears;
 import org.leat.quantity.Si;
 
 /**

@@ -2,7 +2,7 @@ package org.leat.pack.plant;
 
 import java.util.Locale;
 import org.leat.check.Worded;
-import org.leat.plant.solve.EnergyAccount;
+import org.leat.plant.solved.EnergyAccount;
 
 /** Where power is lost on the way to a stage of {@link EnergyAccount}, in words. */
 enum LossStage implements Worded {

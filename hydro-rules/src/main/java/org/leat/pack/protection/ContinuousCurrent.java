@@ -21,8 +21,8 @@ import org.leat.pack.kit.Devices;
 import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.RunCapacity;
 import org.leat.plant.cases.CableDuty;
+import org.leat.plant.loads.DeviceRatings;
 import org.leat.plant.numbers.CableNumbers;
-import org.leat.plant.numbers.DeviceRatings;
 import org.leat.quantity.Si;
 
 /** Fuses and breakers that carry the turbine's current day and night. */

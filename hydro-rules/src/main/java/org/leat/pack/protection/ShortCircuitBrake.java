@@ -23,7 +23,7 @@ import org.leat.design.InsulationClass;
 import org.leat.design.Safeguards;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.LeadsShorted;
-import org.leat.plant.cases.SettledWinding;
+import org.leat.plant.duties.SettledWinding;
 
 /** Shorted leads counted on as a brake. */
 final class ShortCircuitBrake {

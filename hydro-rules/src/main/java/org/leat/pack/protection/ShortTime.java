@@ -25,9 +25,9 @@ import org.leat.pack.kit.Conductors;
 import org.leat.pack.kit.Devices;
 import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.Runs;
-import org.leat.plant.cases.FaultClearing;
+import org.leat.plant.duties.FaultClearing;
+import org.leat.plant.loads.DeviceRatings;
 import org.leat.plant.numbers.CableNumbers;
-import org.leat.plant.numbers.DeviceRatings;
 import org.leat.quantity.Si;
 
 /** Conductors at the battery until the device clears a short circuit. */

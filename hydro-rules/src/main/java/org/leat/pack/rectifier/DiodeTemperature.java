@@ -11,8 +11,8 @@ import org.leat.check.Spot;
 import org.leat.design.Rectifier;
 import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.Worst;
-import org.leat.plant.cases.BridgeHeat;
 import org.leat.plant.cases.Running;
+import org.leat.plant.duties.BridgeHeat;
 import org.leat.quantity.ThermalResistance;
 
 /** Temperature inside the diodes. */

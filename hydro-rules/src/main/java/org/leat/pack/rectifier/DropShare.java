@@ -12,9 +12,9 @@ import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.Rectifier;
 import org.leat.pack.kit.FieldChanges;
-import org.leat.plant.cases.BridgeHeat;
 import org.leat.plant.cases.Running;
-import org.leat.plant.solve.EnergyAccount.Stage;
+import org.leat.plant.duties.BridgeHeat;
+import org.leat.plant.solved.EnergyAccount.Stage;
 
 /** Share of the power that the diodes take. */
 final class DropShare {

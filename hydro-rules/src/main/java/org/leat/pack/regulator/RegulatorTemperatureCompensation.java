@@ -7,9 +7,9 @@ import static org.leat.quantity.QuantityKind.VOLTAGE_PER_TEMPERATURE;
 
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
-import org.leat.catalogue.CellChemistryCatalogue;
-import org.leat.catalogue.CellProperty;
 import org.leat.catalogue.Spread;
+import org.leat.catalogue.tables.CellChemistryCatalogue;
+import org.leat.catalogue.tables.CellProperty;
 import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;

@@ -1,10 +1,10 @@
 package org.leat.pack.regulator;
 
-import static org.leat.catalogue.CellProperty.ABSORPTION_VOLTAGE;
-import static org.leat.catalogue.CellProperty.FLOAT_VOLTAGE;
-import static org.leat.catalogue.CellProperty.HIGHEST_CHARGE_VOLTAGE;
-import static org.leat.catalogue.CellProperty.LOW_VOLTAGE_DISCONNECT;
-import static org.leat.catalogue.CellProperty.NOMINAL_VOLTAGE;
+import static org.leat.catalogue.tables.CellProperty.ABSORPTION_VOLTAGE;
+import static org.leat.catalogue.tables.CellProperty.FLOAT_VOLTAGE;
+import static org.leat.catalogue.tables.CellProperty.HIGHEST_CHARGE_VOLTAGE;
+import static org.leat.catalogue.tables.CellProperty.LOW_VOLTAGE_DISCONNECT;
+import static org.leat.catalogue.tables.CellProperty.NOMINAL_VOLTAGE;
 import static org.leat.check.Level.ERROR;
 import static org.leat.check.Level.WARNING;
 import static org.leat.quantity.QuantityKind.VOLTAGE;
@@ -15,9 +15,9 @@ import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.ElectricPotential;
 import org.jspecify.annotations.Nullable;
-import org.leat.catalogue.CellChemistryCatalogue;
-import org.leat.catalogue.CellProperty;
 import org.leat.catalogue.Spread;
+import org.leat.catalogue.tables.CellChemistryCatalogue;
+import org.leat.catalogue.tables.CellProperty;
 import org.leat.check.Change;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;

@@ -16,7 +16,7 @@ import org.leat.design.RegulatorKind;
 import org.leat.pack.kit.TrackingRegulator;
 import org.leat.plant.cases.Running;
 import org.leat.plant.numbers.RegulatorNumbers;
-import org.leat.plant.solve.OperatingPoint;
+import org.leat.plant.solved.OperatingPoint;
 
 /** Whether the voltage of most power lies inside the tracking window. */
 final class Window {

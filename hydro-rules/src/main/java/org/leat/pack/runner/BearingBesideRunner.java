@@ -15,8 +15,8 @@ import org.leat.check.Spot;
 import org.leat.design.Bearings;
 import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.Wheel;
-import org.leat.plant.cases.BearingDuty;
 import org.leat.plant.cases.Cases;
+import org.leat.plant.duties.BearingDuty;
 import org.leat.quantity.Si;
 
 /** Life of the bearing beside the runner under jet and weight. */

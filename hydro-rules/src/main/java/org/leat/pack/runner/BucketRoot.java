@@ -17,9 +17,9 @@ import org.leat.check.Spot;
 import org.leat.pack.kit.OtherBuckets;
 import org.leat.pack.kit.Wheel;
 import org.leat.pack.kit.Worst;
-import org.leat.plant.cases.BucketNeck;
-import org.leat.plant.cases.BucketStrength;
 import org.leat.plant.cases.Running;
+import org.leat.plant.duties.BucketNeck;
+import org.leat.plant.duties.BucketStrength;
 import org.leat.plant.numbers.PlantNumbers;
 import org.leat.quantity.Si;
 

@@ -16,7 +16,7 @@ import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.RunnerKind;
 import org.leat.plant.cases.Running;
-import org.leat.plant.solve.OperatingPoint;
+import org.leat.plant.solved.OperatingPoint;
 
 /** Bucket speed over jet speed at the solved operating point of each nozzle set. */
 final class BucketSpeedRatio {

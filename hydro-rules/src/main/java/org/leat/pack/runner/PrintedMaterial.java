@@ -22,7 +22,7 @@ import org.leat.design.Making;
 import org.leat.pack.kit.OtherBuckets;
 import org.leat.pack.kit.PrintedNecks;
 import org.leat.pack.kit.Wheel;
-import org.leat.plant.cases.BucketStrength;
+import org.leat.plant.duties.BucketStrength;
 
 /** Printed buckets in heat and water, and when to look at them. */
 final class PrintedMaterial {

@@ -14,9 +14,9 @@ import org.leat.design.Buckets;
 import org.leat.pack.kit.OtherBuckets;
 import org.leat.pack.kit.Wheel;
 import org.leat.pack.kit.Worst;
-import org.leat.plant.cases.BucketNeck;
-import org.leat.plant.cases.BucketStrength;
 import org.leat.plant.cases.LoadLost;
+import org.leat.plant.duties.BucketNeck;
+import org.leat.plant.duties.BucketStrength;
 
 /** Stress of the spinning wheel at runaway against what its material may see once. */
 final class RunawayStrength {

@@ -24,7 +24,7 @@ import org.leat.pack.kit.TrackingRegulator;
 import org.leat.plant.Plant;
 import org.leat.plant.cases.TrackingWindow;
 import org.leat.plant.numbers.NozzleGroup;
-import org.leat.plant.solve.OperatingPoint;
+import org.leat.plant.solved.OperatingPoint;
 import org.leat.quantity.Si;
 
 /**

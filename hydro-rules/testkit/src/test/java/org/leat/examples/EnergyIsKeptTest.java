@@ -20,9 +20,9 @@ import org.leat.file.DesignReader;
 import org.leat.plant.Plant;
 import org.leat.plant.cases.Running;
 import org.leat.plant.numbers.PlantNumbers;
-import org.leat.plant.solve.EnergyAccount;
-import org.leat.plant.solve.EnergyAccount.Stage;
-import org.leat.plant.solve.OperatingPoint;
+import org.leat.plant.solved.EnergyAccount;
+import org.leat.plant.solved.EnergyAccount.Stage;
+import org.leat.plant.solved.OperatingPoint;
 
 /** Energy is kept on every nozzle set of every demo and every example. */
 class EnergyIsKeptTest {

@@ -1,0 +1,74 @@
+package org.leat.plant.duties;
+
+import java.util.Collections;
+import java.util.Comparator;
+import org.leat.design.InsulationClass;
+import org.leat.design.MagnetGrade;
+import org.leat.electrics.NeodymiumGrade;
+import org.leat.electrics.ThermalClass;
+import org.leat.electrics.WindingTemperature;
+import org.leat.law.Answer;
+import org.leat.plant.cases.Cases;
+import org.leat.plant.cases.Running;
+import org.leat.plant.numbers.Amount;
+import org.leat.plant.numbers.PlantNumbers;
+import org.leat.plant.solved.EnergyAccount.Stage;
+import org.leat.plant.solved.OperatingPoint;
+import org.leat.quantity.Celsius;
+
+/**
+ * The winding after days of running on one nozzle set, in air as hot as it gets.
+ *
+ * @param running on one nozzle set
+ * @param temperature mean of the winding, K; infinite where the loss grows faster than the heat leaves
+ */
+public record SettledWinding(Running running, double temperature) {
+
+    /** °C. */
+    private static final double FERRITE = 250;
+
+    /**
+     * {@return the winding, warmed by copper, iron and friction} Where the plant was solved with a temperature that the design
+     * states, the copper loss is carried from it to the settled one, see {@link WindingTemperature}; else this is what it
+     * settled at.
+     *
+     * @param thermalResistance of winding to air, K/W
+     */
+    public static SettledWinding of(PlantNumbers numbers, Running running, double thermalResistance) {
+        OperatingPoint point = running.operatingPoint();
+        if (numbers.alternator().thermalResistance() instanceof Amount.Known) {
+            return new SettledWinding(running, point.windingTemperature());
+        }
+        Answer settled = WindingTemperature.of(
+                Celsius.of(numbers.site().highestAirTemperature()),
+                point.energy().lostBefore(Stage.AIR_GAP),
+                point.energy().lostBefore(Stage.TERMINALS),
+                Celsius.of(point.windingTemperature()),
+                thermalResistance);
+        double temperature =
+                settled instanceof Answer.Value value ? Celsius.toKelvin(value.value()) : Double.POSITIVE_INFINITY;
+        return new SettledWinding(running, temperature);
+    }
+
+    /** {@return the hottest of all nozzle sets; the plant is solved} Thermal resistance of winding to air in K/W. */
+    public static SettledWinding hottest(Cases cases, double thermalResistance) {
+        return Collections.max(
+                cases.running().stream()
+                        .map(running -> of(cases.numbers(), running, thermalResistance))
+                        .toList(),
+                Comparator.comparingDouble(SettledWinding::temperature));
+    }
+
+    /** {@return the highest temperature that a class of insulation stands, K; IEC 60085} */
+    public static double limit(InsulationClass insulation) {
+        return Celsius.toKelvin(ThermalClass.valueOf(insulation.name()).limit());
+    }
+
+    /** {@return the highest temperature that magnets of a grade stand, K} See {@link NeodymiumGrade}; ferrite 250 °C (from memory). */
+    public static double magnetLimit(MagnetGrade grade) {
+        return Celsius.toKelvin(
+                grade == MagnetGrade.FERRITE
+                        ? FERRITE
+                        : NeodymiumGrade.valueOf(grade.name()).limit());
+    }
+}
