@@ -113,6 +113,47 @@ class HydraulicEdgesTest {
                 .withMessageContaining("needs 4 elevations for 3 sections");
     }
 
+    /** 0.3 m/s in a bore of 80 mm, from memory of AWWA M51 and C605. */
+    @Test
+    void a_line_is_filled_no_faster_than_the_air_can_leave() {
+        assertThat(Filling.greatestFlow(0.08)).isCloseTo(0.3 * Math.PI / 4 * 0.0064, within(1e-12));
+        assertThat(Filling.leastTime(90)).isCloseTo(300, within(1e-9));
+    }
+
+    @Test
+    void frazil_is_to_be_reckoned_with_below_minus_six_degrees() {
+        assertThat(FrazilIce.possible(273.15 - 6)).isFalse();
+        assertThat(FrazilIce.possible(Math.nextDown(273.15 - 6))).isTrue();
+        assertThat(FrazilIce.possible(273.15)).isFalse();
+    }
+
+    @Test
+    void an_envelope_is_straight_between_its_nodes_and_tells_its_time_step_and_whether_air_came_in() {
+        SurgeLine line = new SurgeLine(
+                List.of(
+                        new SurgeSection(200, 0.0792, 310, 0.02, 58, 30),
+                        new SurgeSection(200, 0.0792, 310, 0.02, 30, 0)),
+                60);
+        HeadEnvelope envelope = SurgeStudy.shut(line, 0.0035, 1).envelope();
+        int first = envelope.firstNode(1);
+        int pieces = envelope.nodes() - 1 - first;
+        for (int node = 0; node <= pieces; node++) {
+            double share = (double) node / pieces;
+            assertThat(envelope.highestAt(1, share)).isEqualTo(envelope.highest(first + node));
+            if (node < pieces) {
+                double quarter = 0.75 * envelope.lowest(first + node) + 0.25 * envelope.lowest(first + node + 1);
+                assertThat(envelope.lowestAt(1, share + 0.25 / pieces)).isCloseTo(quarter, within(1e-6));
+            }
+        }
+        assertThat(envelope.airEntered()).isFalse();
+        double least =
+                envelope.lowest(envelope.lowestPressureNode()) - envelope.elevation(envelope.lowestPressureNode());
+        assertThat(envelope.cavitates(least)).isFalse();
+        assertThat(envelope.cavitates(Math.nextUp(least))).isTrue();
+        assertThat(envelope.timeStep() * 310)
+                .isCloseTo(envelope.distance(first + 1) - envelope.distance(first), within(1e-6));
+    }
+
     private static PenstockSection pipe(double length) {
         return new PenstockSection(length, 0.08, 1e-5, 0);
     }
