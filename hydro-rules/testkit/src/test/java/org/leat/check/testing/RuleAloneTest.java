@@ -7,6 +7,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -23,6 +24,11 @@ class RuleAloneTest {
 
     private static final List<Example> EXAMPLES = read();
     private static final BuiltInPack PACK = new BuiltInPack();
+    private static final String MORE = ": way out not expected: ";
+
+    /** Examples in which another rule refuses a way out, so that a rule by itself offers more. */
+    private static final Set<String> REFUSED = Set.of(
+            "protection/continuous-load:fails-thin-cable", "runner/printed-material:fails", "runner/speed-ratio:fails");
 
     private record Alone(Rule rule) implements RulePack {
 
@@ -49,15 +55,14 @@ class RuleAloneTest {
         return EXAMPLES.stream();
     }
 
-    /** Only a way out that brings another rule down is offered by a rule alone and not among the others. */
     @ParameterizedTest
     @MethodSource("examples")
     void a_rule_finds_by_itself_what_it_finds_among_the_others(Example example) throws IOException {
         List<String> differences = alone(example);
-        if (!differences.isEmpty()) {
-            assertThat(differences).allMatch(difference -> difference.contains(": way out not expected: "));
-            assertThat(new RuleTestKit(Checker.of(List.of(PACK))).differences(example))
-                    .isEmpty();
+        if (REFUSED.contains(example.id())) {
+            assertThat(differences).isNotEmpty().allMatch(difference -> difference.contains(MORE));
+        } else {
+            assertThat(differences).isEmpty();
         }
     }
 
