@@ -154,6 +154,38 @@ class HydraulicEdgesTest {
                 .isCloseTo(envelope.distance(first + 1) - envelope.distance(first), within(1e-6));
     }
 
+    /** Crane TP-410, appendix A: fT of clean steel pipe of 2 inches (52.5 mm, k = 0.046 mm) is 0.019. */
+    @Test
+    void fully_rough_friction_is_that_of_the_table_of_valves() {
+        assertThat(LossCoefficient.fullyRoughFriction(0.046 / 52.5)).isCloseTo(0.019, within(0.0005));
+        assertThat(LossCoefficient.fullyRoughFriction(1e-3))
+                .isCloseTo(0.25 / Math.pow(3 + Math.log10(3.7), 2), within(1e-12));
+    }
+
+    /** Crane TP-410, appendix A, formulas 1 and 2: to 45° the one, above it the other; here with β² = 0.5. */
+    @Test
+    void a_cone_of_45_degrees_is_still_a_slender_one() {
+        double small = Math.sqrt(0.5);
+        double sine = Math.sin(Math.PI / 8);
+        assertThat(LossCoefficient.gradualContraction(1, small, Math.PI / 4).orThrow())
+                .isCloseTo(0.8 * sine * 0.5, within(1e-9));
+        assertThat(LossCoefficient.gradualContraction(1, small, Math.nextUp(Math.PI / 4))
+                        .orThrow())
+                .isCloseTo(0.5 * Math.sqrt(sine) * 0.5, within(1e-9));
+        assertThat(LossCoefficient.gradualEnlargement(small, 1, Math.PI / 4).orThrow())
+                .isCloseTo(2.6 * sine * 0.25, within(1e-9));
+        assertThat(LossCoefficient.gradualEnlargement(small, 1, Math.nextUp(Math.PI / 4))
+                        .orThrow())
+                .isCloseTo(0.25, within(1e-9));
+    }
+
+    @Test
+    void a_nozzle_that_stays_a_little_open_draws_air_where_the_wave_comes_back_below_nil() {
+        SurgeLine line = new SurgeLine(List.of(new SurgeSection(100, 0.05, 1000, 0.02, 0, 0)), 12);
+        HeadEnvelope envelope = SurgeStudy.partlyShut(line, 0.003, 0.05, 0).envelope();
+        assertThat(envelope.airEntered()).isTrue();
+    }
+
     private static PenstockSection pipe(double length) {
         return new PenstockSection(length, 0.08, 1e-5, 0);
     }
