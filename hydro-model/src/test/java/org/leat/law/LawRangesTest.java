@@ -82,7 +82,7 @@ class LawRangesTest {
         laws.put("KindsvaterCarter,head", x -> KindsvaterCarter.flow(0.5, x, 0.5, 1));
         laws.put("KindsvaterCarter,width", x -> KindsvaterCarter.flow(x, 0.1, 0.5, 1));
         laws.put("KindsvaterCarter,crestHeight", x -> KindsvaterCarter.flow(0.5, 0.05, x, 1));
-        laws.put("KindsvaterCarter,head/crestHeight", x -> KindsvaterCarter.flow(0.5, x, 1, 1));
+        laws.put("KindsvaterCarter,head/crestHeight", x -> KindsvaterCarter.flow(0.5, x / 2, 0.5, 1));
         laws.put("KindsvaterCarter,channelWidth - width", x -> KindsvaterCarter.flow(0.25, 0.1, 0.5, 0.25 + x));
         laws.put("KindsvaterShen,angle", x -> KindsvaterShen.fullyContracted(x, 0.1, 1, 1));
         laws.put("KindsvaterShen,head", x -> KindsvaterShen.fullyContracted(1, x, 1, 1));

@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.leat.design.CableInsulation;
+import org.leat.design.ConductorMaterial;
 import org.leat.design.DeviceKind;
 import org.leat.design.Place;
 import org.leat.design.ProtectiveDevice;
@@ -26,14 +29,17 @@ class FaultClearingTest {
     }
 
     private static FaultClearing clearing(double rating, double current, DeviceKind kind, @Nullable TripCurve curve) {
-        ProtectiveDevice device = ProtectiveDeviceBuilder.builder()
+        return FaultClearing.of(current, device(rating, kind), curve, CableInsulation.XLPE, null);
+    }
+
+    private static ProtectiveDevice device(double rating, DeviceKind kind) {
+        return ProtectiveDeviceBuilder.builder()
                 .name("device")
                 .kind(kind)
                 .from(Place.RECTIFIER)
                 .to(Place.BATTERY)
                 .ratedCurrent(Quantities.amps(rating))
                 .build();
-        return FaultClearing.of(current, device, curve, CableInsulation.XLPE, null);
     }
 
     private static double squareMillimetres(FaultClearing clearing) {
@@ -83,5 +89,33 @@ class FaultClearingTest {
                 .isTrue();
         assertThat(clearing(50, 5 * 50, DeviceKind.BREAKER, TripCurve.B).cleared())
                 .isFalse();
+    }
+
+    /** The same proportion for Z and D; IEC 60947-2 leaves them to the maker. */
+    @ParameterizedTest
+    @CsvSource({"Z, 4.5", "B, 7", "C, 15", "D, 30"})
+    void a_breaker_trips_from_the_multiple_of_its_own_curve_and_within_a_tenth_of_a_second(
+            TripCurve curve, double multiple) {
+        double gate = multiple * 40;
+        FaultClearing at = clearing(40, gate, DeviceKind.BREAKER, curve);
+        assertThat(at.cleared()).isTrue();
+        assertThat(at.current()).isEqualTo(gate);
+        assertThat(squareMillimetres(at)).isCloseTo(gate * Math.sqrt(0.1) / 143, within(1e-6));
+        assertThat(clearing(40, gate - 1, DeviceKind.BREAKER, curve).cleared()).isFalse();
+    }
+
+    @Test
+    void of_a_breaker_without_a_curve_nothing_is_sure() {
+        assertThat(clearing(40, 40 * 100, DeviceKind.BREAKER, null).cleared()).isFalse();
+    }
+
+    /** k of IEC 60364-4-43, table 43A. */
+    @ParameterizedTest
+    @CsvSource({"COPPER, PVC, 115", "COPPER, XLPE, 143", "ALUMINIUM, PVC, 76", "ALUMINIUM, XLPE, 94", ", PVC, 115"})
+    void an_area_goes_by_what_the_conductor_and_its_insulation_stand(
+            @Nullable ConductorMaterial material, CableInsulation insulation, double k) {
+        ProtectiveDevice fuse = device(100, DeviceKind.FUSE);
+        FaultClearing clearing = FaultClearing.of(1450, fuse, null, insulation, material);
+        assertThat(squareMillimetres(clearing)).isCloseTo(1450 * Math.sqrt(0.1) / k, within(1e-6));
     }
 }

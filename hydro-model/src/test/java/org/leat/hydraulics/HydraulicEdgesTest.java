@@ -1,0 +1,192 @@
+package org.leat.hydraulics;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.leat.law.Answer;
+import org.leat.law.Gravity;
+
+/** Laws of water by hand, and at the very ends of what they tell apart. */
+class HydraulicEdgesTest {
+
+    @Test
+    void without_a_drop_no_bore_is_wide_enough_and_the_answer_names_the_drops_that_do() {
+        Answer.Outside outside = (Answer.Outside) AirInflow.leastBore(0.005, 0, 0.6, 101_325, 1.204);
+        assertThat(outside.low()).isEqualTo(Double.MIN_NORMAL);
+        assertThat(outside.high()).isCloseTo(101_325 * (1 - Math.pow(2 / 2.4, 3.5)), within(1e-6));
+    }
+
+    /**
+     * Allievi's chain in its interlocked form, head against head instead of wave against wave: {@code H(i) + H(i−1) − 2 Hr =
+     * (a/g) (V(i−1) − V(i))}, {@code V = τ V0 √(H/Hr)}; Parmakian, Waterhammer Analysis.
+     */
+    @Test
+    void the_chain_of_waves_agrees_with_interlocked_heads() {
+        double[] openings = {0.9, 0.8, 0.7, 0};
+        double impedance = 100;
+        double tank = 100;
+        double head = tank;
+        double velocity = 1;
+        double highest = tank;
+        for (int i = 0; i < openings.length; i++) {
+            double least = 0;
+            double most = 1000;
+            for (int halving = 0; halving < 100; halving++) {
+                double middle = (least + most) / 2;
+                double through = openings[i] * Math.sqrt(middle / tank);
+                if (middle + head - 2 * tank < impedance * (velocity - through)) {
+                    least = middle;
+                } else {
+                    most = middle;
+                }
+            }
+            velocity = openings[i] * Math.sqrt(least / tank);
+            head = least;
+            highest = Math.max(highest, head);
+            double chained = Allievi.highestHead(
+                    tank,
+                    impedance * Gravity.STANDARD,
+                    1,
+                    impedance * Gravity.STANDARD / 2,
+                    t -> openings[(int) Math.round(t) - 1],
+                    i + 1,
+                    1);
+            assertThat(chained).as("after %s return times", i + 1).isCloseTo(highest, within(1e-9 * highest));
+        }
+        assertThat(highest).as("highest at the last step").isEqualTo(head);
+    }
+
+    /** A nozzle that opens into a head below nil draws air in: what flows back makes a wave of its own size, no more. */
+    @Test
+    void a_nozzle_below_nil_head_starts_no_wave_of_its_own() {
+        double[] openings = {0, 1, 0, 0, 0, 0};
+        double highest = Allievi.highestHead(
+                50,
+                100 * Gravity.STANDARD,
+                1,
+                50 * Gravity.STANDARD,
+                t -> openings[(int) Math.round(t) - 1],
+                openings.length,
+                1);
+        assertThat(highest).isCloseTo(50 + 100, within(1e-9));
+    }
+
+    /** Steel with a yield strength of 195 MPa, 60.3 mm outside, least wall 3.24 mm: 2 · 97.5 MPa · 3.24/60.3. */
+    @Test
+    void a_steel_tube_holds_half_its_yield_over_the_wall_that_is_left_and_nothing_where_none_is() {
+        assertThat(Barlow.workingPressure(195e6, 0.5, 0.00324, 0, 0.0603)).isCloseTo(10.4776e6, within(100.0));
+        assertThat(Barlow.workingPressure(195e6, 0.5, 0.001, 0.001, 0.0603)).isZero();
+    }
+
+    @Test
+    void a_closing_that_just_keeps_the_limit_is_found_and_an_instant_one_that_just_keeps_it_is_too() {
+        SurgeLine line = new SurgeLine(List.of(new SurgeSection(400, 0.0792, 310, 0.02, 55, 0)), 60);
+        double flow = 0.0035;
+        double twice = 2 * line.returnTime();
+        double peak = SurgeStudy.shut(line, flow, twice).envelope().highestPressureHead(0);
+        assertThat(ClosingTimeSearch.least(line, flow, List.of(peak), 600).orThrow())
+                .isBetween(0.9 * twice, 1.02 * twice);
+        double instant =
+                SurgeStudy.envelope(line, flow, NozzleOpening.linear(1, 0, 0)).highestPressureHead(0);
+        assertThat(ClosingTimeSearch.least(line, flow, List.of(instant), 600)).isEqualTo(Answer.of(0));
+        assertThat(ClosingTimeSearch.least(line, flow, List.of(Math.nextDown(instant)), 600))
+                .isNotEqualTo(Answer.of(0));
+    }
+
+    @Test
+    void the_least_friction_is_laminar_where_that_may_be_and_else_the_only_one_there_is() {
+        assertThat(DarcyFriction.lowest(3000, 1e-3)).isEqualTo(64 / 3000.0);
+        assertThat(DarcyFriction.lowest(10_000, 1e-3)).isEqualTo(ColebrookWhite.frictionFactor(10_000, 1e-3));
+        assertThat(DarcyFriction.highest(3000, 1e-3)).isEqualTo(ColebrookWhite.frictionFactor(3000, 1e-3));
+        assertThat(DarcyFriction.lowest(1000, 1e-3)).isEqualTo(0.064);
+    }
+
+    @Test
+    void an_even_slope_falls_with_the_length_and_ends_at_the_nozzle() {
+        List<PenstockSection> sections = List.of(pipe(30), pipe(70), pipe(100));
+        assertThat(Elevations.evenSlope(sections, 40)).containsExactly(40, 34, 20, 0);
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Elevations.check(sections, new double[] {1, 0}))
+                .withMessageContaining("needs 4 elevations for 3 sections");
+    }
+
+    /** 0.3 m/s in a bore of 80 mm, from memory of AWWA M51 and C605. */
+    @Test
+    void a_line_is_filled_no_faster_than_the_air_can_leave() {
+        assertThat(Filling.greatestFlow(0.08)).isCloseTo(0.3 * Math.PI / 4 * 0.0064, within(1e-12));
+        assertThat(Filling.leastTime(90)).isCloseTo(300, within(1e-9));
+    }
+
+    @Test
+    void frazil_is_to_be_reckoned_with_below_minus_six_degrees() {
+        assertThat(FrazilIce.possible(273.15 - 6)).isFalse();
+        assertThat(FrazilIce.possible(Math.nextDown(273.15 - 6))).isTrue();
+        assertThat(FrazilIce.possible(273.15)).isFalse();
+    }
+
+    @Test
+    void an_envelope_is_straight_between_its_nodes_and_tells_its_time_step_and_whether_air_came_in() {
+        SurgeLine line = new SurgeLine(
+                List.of(
+                        new SurgeSection(200, 0.0792, 310, 0.02, 58, 30),
+                        new SurgeSection(200, 0.0792, 310, 0.02, 30, 0)),
+                60);
+        HeadEnvelope envelope = SurgeStudy.shut(line, 0.0035, 1).envelope();
+        int first = envelope.firstNode(1);
+        int pieces = envelope.nodes() - 1 - first;
+        for (int node = 0; node <= pieces; node++) {
+            double share = (double) node / pieces;
+            assertThat(envelope.highestAt(1, share)).isEqualTo(envelope.highest(first + node));
+            if (node < pieces) {
+                double quarter = 0.75 * envelope.lowest(first + node) + 0.25 * envelope.lowest(first + node + 1);
+                assertThat(envelope.lowestAt(1, share + 0.25 / pieces)).isCloseTo(quarter, within(1e-6));
+            }
+        }
+        assertThat(envelope.airEntered()).isFalse();
+        double least =
+                envelope.lowest(envelope.lowestPressureNode()) - envelope.elevation(envelope.lowestPressureNode());
+        assertThat(envelope.cavitates(least)).isFalse();
+        assertThat(envelope.cavitates(Math.nextUp(least))).isTrue();
+        assertThat(envelope.timeStep() * 310)
+                .isCloseTo(envelope.distance(first + 1) - envelope.distance(first), within(1e-6));
+    }
+
+    /** Crane TP-410, appendix A: fT of clean steel pipe of 2 inches (52.5 mm, k = 0.046 mm) is 0.019. */
+    @Test
+    void fully_rough_friction_is_that_of_the_table_of_valves() {
+        assertThat(LossCoefficient.fullyRoughFriction(0.046 / 52.5)).isCloseTo(0.019, within(0.0005));
+        assertThat(LossCoefficient.fullyRoughFriction(1e-3))
+                .isCloseTo(0.25 / Math.pow(3 + Math.log10(3.7), 2), within(1e-12));
+    }
+
+    /** Crane TP-410, appendix A, formulas 1 and 2: to 45° the one, above it the other; here with β² = 0.5. */
+    @Test
+    void a_cone_of_45_degrees_is_still_a_slender_one() {
+        double small = Math.sqrt(0.5);
+        double sine = Math.sin(Math.PI / 8);
+        assertThat(LossCoefficient.gradualContraction(1, small, Math.PI / 4).orThrow())
+                .isCloseTo(0.8 * sine * 0.5, within(1e-9));
+        assertThat(LossCoefficient.gradualContraction(1, small, Math.nextUp(Math.PI / 4))
+                        .orThrow())
+                .isCloseTo(0.5 * Math.sqrt(sine) * 0.5, within(1e-9));
+        assertThat(LossCoefficient.gradualEnlargement(small, 1, Math.PI / 4).orThrow())
+                .isCloseTo(2.6 * sine * 0.25, within(1e-9));
+        assertThat(LossCoefficient.gradualEnlargement(small, 1, Math.nextUp(Math.PI / 4))
+                        .orThrow())
+                .isCloseTo(0.25, within(1e-9));
+    }
+
+    @Test
+    void a_nozzle_that_stays_a_little_open_draws_air_where_the_wave_comes_back_below_nil() {
+        SurgeLine line = new SurgeLine(List.of(new SurgeSection(100, 0.05, 1000, 0.02, 0, 0)), 12);
+        HeadEnvelope envelope = SurgeStudy.partlyShut(line, 0.003, 0.05, 0).envelope();
+        assertThat(envelope.airEntered()).isTrue();
+    }
+
+    private static PenstockSection pipe(double length) {
+        return new PenstockSection(length, 0.08, 1e-5, 0);
+    }
+}
