@@ -24,7 +24,7 @@ final class BusText {
 
     private BusText() {}
 
-    static List<String> lines(Report report) {
+    static List<String> lines(Report report, int width) {
         Map<String, BusSituation> worst = new LinkedHashMap<>();
         for (BusSituation situation : report.bus().list()) {
             worst.merge(
@@ -45,7 +45,7 @@ final class BusText {
                 show(situation.runnerSpeed(), QuantityKind.ROTATIONAL_SPEED),
                 holder(situation.holder()),
                 remark(situation)));
-        return new ArrayList<>(table.lines());
+        return new ArrayList<>(table.lines(width));
     }
 
     private static String moment(BusSituation situation) {
