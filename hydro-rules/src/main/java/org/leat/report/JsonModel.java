@@ -123,12 +123,13 @@ final class JsonModel {
             @Nullable BigDecimal batteryPower,
             List<StageEntry> energy) {}
 
-    /** Behind the bridge in one case: V, V for a moment (absent where not known), rad/s of the runner. */
+    /** Behind the bridge in one case: V, V for a moment (absent where not known), V at the battery's node, rad/s of the runner. */
     record BusEntry(
             String during,
             String nozzles,
             @Nullable BigDecimal lastingVoltage,
             @Nullable BigDecimal momentVoltage,
+            @Nullable BigDecimal batteryVoltage,
             @Nullable BigDecimal runnerSpeed,
             String heldBy) {}
 

@@ -245,6 +245,7 @@ final class JsonShapes {
                 s.nozzles().name(),
                 Numbers.of(s.lastingVoltage()),
                 Numbers.of(s.momentVoltage()),
+                Numbers.of(s.batteryVoltage()),
                 Numbers.of(s.runnerSpeed()),
                 Names.ofConstant(s.holder()));
     }

@@ -19,6 +19,7 @@ import org.leat.plant.numbers.NozzleGroup;
  * @param rippleAtFrequency of the direct current at the alternator's frequency, A: one diode shows there
  * @param rippleAtTwice at twice the frequency, A: one phase shows there
  * @param lastingVoltage the highest behind the bridge within a period, V
+ * @param batteryVoltage at the battery's node, V
  */
 @SuppressWarnings("exports") // a law's own type: for the rules of this project
 public record BrokenBridge(
@@ -31,7 +32,8 @@ public record BrokenBridge(
         double phaseCurrent,
         double rippleAtFrequency,
         double rippleAtTwice,
-        double lastingVoltage)
+        double lastingVoltage,
+        double batteryVoltage)
         implements BusSituation {
 
     @Override

@@ -83,7 +83,8 @@ final class BrokenBridgeSolver {
                 wave.phaseCurrentRms(),
                 wave.rippleAtFrequency(),
                 wave.rippleAtTwice(),
-                wave.greatestDirectVoltage());
+                wave.greatestDirectVoltage(),
+                running.operatingPoint().tracking() == null ? wave.greatestDirectVoltage() : running.batteryVoltage());
     }
 
     /** Torque that speeds the runner up, N·m. */

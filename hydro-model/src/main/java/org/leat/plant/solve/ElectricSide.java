@@ -48,7 +48,8 @@ public final class ElectricSide {
     }
 
     /** {@return the bus that the battery clamps} */
-    BatteryClamp onItsBattery() {
+    @SuppressWarnings("exports") // a law's own type: for the rules of this project
+    public BatteryClamp onItsBattery() {
         return bus(
                 numbers.battery().restingVoltage(),
                 numbers.battery().internalResistance()

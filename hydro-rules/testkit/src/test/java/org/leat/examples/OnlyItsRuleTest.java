@@ -67,6 +67,10 @@ class OnlyItsRuleTest {
             // the dump load is lost without harm only where a second line holds
             Map.entry("dump/lost:fails", Set.of("dump/second-line")),
             Map.entry("dump/second-line:fails", Set.of("dump/lost")),
+            // a regulator that fails short harms only where no second line holds
+            Map.entry("regulator/failed-short:fails", Set.of("dump/second-line")),
+            // what stands less than the clamp's trigger does not stand the runaway either
+            Map.entry("regulator/input-clamp:fails-late", Set.of("bus/overvoltage")),
             // that a tired fuse is an error is because of what does not stand that it opens
             Map.entry(
                     "protection/continuous-load:fails-lets-go",
