@@ -134,7 +134,6 @@ final class BusText {
             return switch (broken.fault()) {
                 case PHASE_OPEN -> "one phase open";
                 case DIODE_OPEN -> "one diode open";
-                case NONE, DIODE_SHORT -> "bridge broken";
             };
         }
         return ((Day) situation).season() == Day.Season.COLDEST ? "coldest day" : "hottest day";

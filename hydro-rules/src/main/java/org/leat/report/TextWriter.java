@@ -219,7 +219,7 @@ public final class TextWriter implements ReportWriter {
     }
 
     /** {@return watts with their sign} */
-    static String watts(double gain) {
+    public static String watts(double gain) {
         long rounded = Math.round(gain);
         return rounded == 0
                 ? "\u00b10 W"

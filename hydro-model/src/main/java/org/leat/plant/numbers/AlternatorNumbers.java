@@ -1,7 +1,5 @@
 package org.leat.plant.numbers;
 
-import org.leat.electrics.AlternatorConstants;
-import org.leat.electrics.MagnetTemperature;
 import org.leat.quantity.Celsius;
 
 /**
@@ -186,18 +184,5 @@ public record AlternatorNumbers(
     /** {@return what the resistance of copper is in proportion to, K} Far below any winter it ends. */
     public static double copper(double kelvin) {
         return Math.max(1, 234.5 + Celsius.of(kelvin));
-    }
-
-    /**
-     * {@return the machine with its winding at the winding temperature} The magnets are taken to be as warm as it, which
-     * they do not exceed; past 200 °C their coefficient is not known and their flux is left at that of 200 °C.
-     */
-    @SuppressWarnings("exports") // a law's own type: for the rules of this project
-    public AlternatorConstants atWindingTemperature() {
-        double celsius = Math.max(-60, Math.min(200, Celsius.of(windingTemperature())));
-        double flux = magnets.fluxCoefficient()
-                .map(coefficient -> MagnetTemperature.factor(coefficient, celsius))
-                .or(1);
-        return new AlternatorConstants(polePairs, fluxLinkage() * flux, phaseResistance(), phaseInductance());
     }
 }
