@@ -60,7 +60,7 @@ public final class NozzleOpening {
         return shares[after - 1] + share * (shares[after] - shares[after - 1]);
     }
 
-    /** The first point at a time, not after the last, or later. */
+    /** The first point at a time or later; there is one. */
     private int firstFrom(double time) {
         int low = 0;
         int high = times.length;
