@@ -11,11 +11,18 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.leat.design.Design;
 import org.leat.design.RunnerKind;
+import org.leat.design.Screen;
 import org.leat.plant.Plant;
 import org.leat.plant.Plants;
+import org.leat.plant.duties.AnchorThrust;
+import org.leat.plant.duties.HighestPressure;
+import org.leat.plant.duties.IntakeFlow;
+import org.leat.plant.duties.JetRoom;
+import org.leat.plant.duties.SeasonMatch;
 import org.leat.plant.numbers.AlternatorNumbers;
 import org.leat.plant.numbers.StreamLevel;
-import org.leat.plant.solve.OperatingPoint;
+import org.leat.plant.solved.OperatingPoint;
+import org.leat.quantity.Quantities;
 
 /** What cases tell of a running plant, worked again by hand. */
 class CasesByHandTest {
@@ -139,6 +146,27 @@ class CasesByHandTest {
     void a_bucket_is_as_wide_as_its_kind_asks(RunnerKind kind, double least, double greatest) {
         assertThat(JetRoom.leastBucketWidth(kind)).isEqualTo(least);
         assertThat(JetRoom.greatestBucketWidth(kind)).isEqualTo(greatest);
+    }
+
+    /** 120 holes of 5 mm are 23.6 cm²; a mesh of 4 mm and 1 mm wire is open by 64 %, bars of 10 mm at 6 mm by 3/8. */
+    @Test
+    void water_goes_through_what_is_open_and_not_blocked_of_a_screen() {
+        Screen mesh = new Screen.Mesh(Quantities.squareCentimetres(400), Quantities.mm(4), Quantities.mm(1), null);
+        assertThat(IntakeFlow.screenVelocity(mesh, 0, 0.004)).isCloseTo(0.004 / (0.04 * 0.64), within(1e-9));
+        Screen bars = new Screen.Bars(
+                Quantities.squareCentimetres(400),
+                Quantities.mm(6),
+                Quantities.mm(10),
+                Quantities.degrees(60),
+                null,
+                null);
+        assertThat(IntakeFlow.screenVelocity(bars, 0, 0.004)).isCloseTo(0.004 / (0.04 * 0.375), within(1e-9));
+        Screen holes = new Screen.DrilledHoles(120, Quantities.mm(5), null, null);
+        assertThat(IntakeFlow.screenVelocity(holes, 0, 0.004))
+                .isCloseTo(0.004 / (120 * Math.PI / 4 * 25e-6), within(1e-9));
+        assertThat(IntakeFlow.screenVelocity(holes, 0.5, 0.004))
+                .isCloseTo(2 * IntakeFlow.screenVelocity(holes, 0, 0.004), within(1e-12));
+        assertThat(IntakeFlow.screenVelocity(holes, 1, 0.004)).isInfinite();
     }
 
     @Test
