@@ -46,15 +46,15 @@ final class VentFreezes {
 
     private static Outcome judge(Judgement j) {
         Spot spot = j.at(Vents.PATH);
-        Vent vent = Vents.below(j, spot);
-        if (vent == null) {
-            return spot.says("no-vent");
-        }
         if (!j.numbers().site().frost()) {
             return spot.says("no-frost");
         }
         if (Vents.wallStandsIt(j, spot)) {
             return spot.says("stands");
+        }
+        Vent vent = Vents.below(j, spot);
+        if (vent == null) {
+            return spot.says("no-vent");
         }
         return Vents.staysOpen(j, spot, vent)
                 ? spot.says("stays-open")

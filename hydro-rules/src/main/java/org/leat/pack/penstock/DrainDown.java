@@ -47,12 +47,12 @@ final class DrainDown {
 
     private static Outcome judge(Judgement j) {
         Spot spot = j.at(Vents.PATH);
+        if (Vents.wallStandsIt(j, spot)) {
+            return spot.says("stands");
+        }
         Vent vent = Vents.below(j, spot);
         if (vent == null) {
             return spot.says("no-vent");
-        }
-        if (Vents.wallStandsIt(j, spot)) {
-            return spot.says("stands");
         }
         return Vents.staysOpen(j, spot, vent)
                 ? Vents.wideEnough(j, spot.saying("vented", "narrow"), vent, VentAir.burstFlow(j.numbers()))

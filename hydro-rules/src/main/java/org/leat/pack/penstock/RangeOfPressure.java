@@ -1,6 +1,7 @@
 package org.leat.pack.penstock;
 
 import static org.leat.check.Level.ERROR;
+import static org.leat.check.Safer.LOWER;
 import static org.leat.quantity.QuantityKind.PRESSURE;
 import static org.leat.quantity.QuantityKind.RATIO;
 
@@ -38,7 +39,7 @@ final class RangeOfPressure {
             .judged(
                     "every stop that somebody makes: a valve shut by hand, a nozzle shut, the intake's valve; the hottest wall")
             .source("BS CP 312, as a paper on surge and fatigue reports it (read)")
-            .limit("share", RATIO, 0.5, "", "BS CP 312")
+            .limit("share", RATIO, 0.5, "", "BS CP 312", LOWER)
             .passes(
                     "within",
                     "The pressure in section {section} comes and goes by {value} with a stop; {limit} is allowed.")
