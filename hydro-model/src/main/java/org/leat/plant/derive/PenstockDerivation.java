@@ -7,7 +7,7 @@ import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
 import org.leat.catalogue.Catalogue;
 import org.leat.catalogue.Spread;
-import org.leat.catalogue.TemperatureReduction;
+import org.leat.catalogue.tables.TemperatureReduction;
 import org.leat.design.Design;
 import org.leat.design.ElementPath;
 import org.leat.design.Fitting;

@@ -2,7 +2,7 @@ package org.leat.plant.derive;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.leat.catalogue.CableInductance;
+import org.leat.catalogue.tables.CableInductance;
 import org.leat.design.Cable;
 import org.leat.design.CoreArrangement;
 import org.leat.design.Installation;

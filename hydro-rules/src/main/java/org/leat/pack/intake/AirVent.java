@@ -12,7 +12,7 @@ import org.leat.design.Vent;
 import org.leat.pack.kit.OutsidePressure;
 import org.leat.pack.kit.Vents;
 import org.leat.pack.kit.Worst;
-import org.leat.plant.cases.VentAir;
+import org.leat.plant.duties.VentAir;
 import org.leat.plant.numbers.SectionNumbers;
 
 /** A way for air into the pipe below a shut-off at the top. */

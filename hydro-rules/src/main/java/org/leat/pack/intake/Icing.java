@@ -11,7 +11,7 @@ import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.Intake;
-import org.leat.plant.cases.IntakeFlow;
+import org.leat.plant.duties.IntakeFlow;
 
 /** Frazil and anchor ice on the screen. */
 final class Icing {

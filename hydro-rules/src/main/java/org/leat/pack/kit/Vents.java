@@ -15,7 +15,7 @@ import org.leat.check.Outcome;
 import org.leat.check.Spot;
 import org.leat.design.Intake;
 import org.leat.design.Vent;
-import org.leat.plant.cases.VentAir;
+import org.leat.plant.duties.VentAir;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.SectionNumbers;
 import org.leat.quantity.Si;

@@ -9,7 +9,7 @@ import org.leat.check.Spot;
 import org.leat.design.Vent;
 import org.leat.pack.kit.OutsidePressure;
 import org.leat.pack.kit.Vents;
-import org.leat.plant.cases.VentAir;
+import org.leat.plant.duties.VentAir;
 
 /** The pipe burst or let go at its lower end: air must enter at the top as fast as the water falls out. */
 final class DrainDown {

@@ -11,7 +11,7 @@ import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.pack.kit.PipeSizes;
 import org.leat.pack.kit.Worst;
-import org.leat.plant.cases.RecurringStop;
+import org.leat.plant.duties.RecurringStop;
 import org.leat.plant.numbers.SectionNumbers;
 
 /** Years until PVC-U has seen as many blows as it stands. */

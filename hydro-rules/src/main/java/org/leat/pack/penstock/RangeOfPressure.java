@@ -20,7 +20,7 @@ import org.leat.design.Pipe;
 import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.PipeSizes;
 import org.leat.pack.kit.Worst;
-import org.leat.plant.cases.RecurringStop;
+import org.leat.plant.duties.RecurringStop;
 import org.leat.plant.numbers.SectionNumbers;
 import org.leat.quantity.Si;
 

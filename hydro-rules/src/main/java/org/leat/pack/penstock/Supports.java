@@ -16,7 +16,7 @@ import org.leat.check.Spot;
 import org.leat.design.Penstock;
 import org.leat.design.Pipe;
 import org.leat.design.Sunlight;
-import org.leat.plant.cases.SupportedSpan;
+import org.leat.plant.duties.SupportedSpan;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.SectionNumbers;
 

@@ -1,10 +1,12 @@
-package org.leat.plant.cases;
+package org.leat.plant.duties;
 
 import java.util.List;
 import org.leat.hydraulics.RecurringPressure;
 import org.leat.hydraulics.VinsonCycles;
+import org.leat.plant.cases.Cases;
+import org.leat.plant.cases.Closing;
+import org.leat.plant.loads.OutsideLoad;
 import org.leat.plant.numbers.Amount;
-import org.leat.plant.numbers.OutsideLoad;
 import org.leat.plant.numbers.PlantNumbers;
 import org.leat.plant.numbers.SectionNumbers;
 

@@ -1,9 +1,9 @@
-package org.leat.plant.cases;
+package org.leat.plant.duties;
 
 import org.jspecify.annotations.Nullable;
-import org.leat.catalogue.MaterialModulus;
 import org.leat.catalogue.PipeMaterial;
-import org.leat.catalogue.SupportSpan;
+import org.leat.catalogue.tables.MaterialModulus;
+import org.leat.catalogue.tables.SupportSpan;
 import org.leat.law.Answer;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.SectionNumbers;

@@ -1,4 +1,4 @@
-package org.leat.plant.cases;
+package org.leat.plant.duties;
 
 import org.leat.hydraulics.AirInflow;
 import org.leat.hydraulics.BurstFlow;
