@@ -34,12 +34,18 @@ public record AlternatorNumbers(
      * @param resistance at the temperature below, Ω
      * @param resistanceCold at 20 °C, Ω
      * @param inductance H
+     * @param runInductance of one conductor of the run to the bridge, in series with it, H
      * @param temperature while running, K; where there is a thermal resistance only where the search for it begins
      * @param thermalResistance of winding to air, K/W; of no use where the temperature is stated, and left out then
      */
     @Withers
     public record Winding(
-            double resistance, double resistanceCold, double inductance, double temperature, Amount thermalResistance)
+            double resistance,
+            double resistanceCold,
+            double inductance,
+            double runInductance,
+            double temperature,
+            Amount thermalResistance)
             implements AlternatorNumbersWindingBuilder.With {
 
         /** {@return the same winding at another temperature, K} */
@@ -101,9 +107,9 @@ public record AlternatorNumbers(
         return winding.resistanceCold();
     }
 
-    /** {@return inductance of a phase, H} */
+    /** {@return inductance of a phase with that of its run to the bridge, H} */
     public double phaseInductance() {
-        return winding.inductance();
+        return winding.inductance() + winding.runInductance();
     }
 
     /** {@return temperature of the winding while running, K} See {@link Winding}. */

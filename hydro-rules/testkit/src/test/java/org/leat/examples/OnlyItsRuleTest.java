@@ -33,6 +33,8 @@ class OnlyItsRuleTest {
             Map.entry("intake/screen-loss:fails", Set.of("intake/approach-velocity")),
             // nozzles too large for the dry months take what is to stay in the stream
             Map.entry("nozzle/set-covers-stream:fails", Set.of("site/kept-flow")),
+            // a vent too narrow for the nozzles lets even less in where the pipe breaks
+            Map.entry("intake/vent:fails-narrow", Set.of("penstock/drain-down")),
             // a pipe too wide for its money takes next to nothing of the fall
             Map.entry("penstock/oversized:fails", Set.of("penstock/friction-share")),
             // a root that holds a jet and a jam is many times what flying apart asks of it
