@@ -121,7 +121,7 @@ final class OverviewText {
     /** {@return the verdict in a sentence or two} */
     static String verdict(SafetyVerdict v) {
         String unjudged = v.openEndangering() == 0
-                ? "Every question of safety was judged."
+                ? v.setAside() + v.playedDown() > 0 ? "" : "Every question of safety was judged."
                 : capital(questions(v.openEndangering())) + " of safety could not be judged.";
         String said = switch (v.answer()) {
             case UNREADABLE -> "Not known. The file could not be read as a design, so nothing was judged.";
@@ -133,9 +133,10 @@ final class OverviewText {
         StringBuilder text = new StringBuilder(said);
         if (v.setAside() > 0) {
             text.append(' ')
-                    .append(capital(number(v.setAside(), "danger")))
+                    .append(number(v.setAside(), "point"))
+                    .append(" that can hurt")
                     .append(v.setAside() == 1 ? " does" : " do")
-                    .append(" not count here, by someone's word.");
+                    .append(" not count, by a baseline or someone's word.");
         }
         if (v.playedDown() > 0) {
             text.append(" Settings switch off, play down or loosen ")
@@ -144,11 +145,11 @@ final class OverviewText {
         }
         if (v.review() > 0) {
             text.append(' ')
-                    .append(capital(number(v.review(), "point")))
+                    .append(number(v.review(), "point"))
                     .append(v.review() == 1 ? " needs" : " need")
                     .append(" a person's eyes.");
         }
-        return text.toString();
+        return text.toString().replace("  ", " ").strip();
     }
 
     private static String questions(long count) {
