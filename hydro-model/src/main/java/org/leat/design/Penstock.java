@@ -16,10 +16,10 @@ public record Penstock(
         @About("from the intake down, in order") @Limits(items = 1, mostItems = 100)
         List<Section> sections,
 
-        @About("working pressure of the weakest joint, valve or clamp") @Limits(above = 0) @CanBeAbsent @Nullable
+        @About("working pressure of the weakest joint, valve or clamp") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<Pressure> ratedFittings,
 
-        @About("force the anchors at bends and end hold") @Limits(atLeast = 0) @CanBeAbsent @Nullable
+        @About("force the anchors at bends and end hold") @Fact @Limits(atLeast = 0) @CanBeAbsent @Nullable
         Quantity<Force> anchors,
 
         @About("change of length the run can take") @Limits(atLeast = 0) @CanBeAbsent @Nullable

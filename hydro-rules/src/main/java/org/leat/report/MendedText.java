@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
 import org.leat.check.Rulebook;
+import org.leat.check.WayOut;
 import org.leat.file.ProblemText;
 
 /** Shows a person what is changed in a design file and what remains. */
@@ -49,6 +50,9 @@ public final class MendedText {
             Outcome outcome = left.finding().outcome();
             line("    " + outcome.level().word() + " " + outcome.rule() + " at "
                     + left.finding().position() + ": " + left.why().words());
+            for (WayOut way : left.finding().waysOut()) {
+                line("      advice: " + wording.of(way, outcome) + OnHandText.of(way));
+            }
         }
         line("  Before " + counts(mended.before()) + "; after " + counts(mended.after()) + ".");
         line("");
