@@ -47,6 +47,7 @@ final class JsonShapes {
                 report.design(),
                 report.alternative().isEmpty() ? null : report.alternative(),
                 report.readable(),
+                report.judgedOn().isEmpty() ? null : JudgedOn.phrases(report, wording),
                 report.problems().stream().map(JsonShapes::problem).toList(),
                 report.findings().stream().map(this::finding).toList(),
                 report.assumptions().stream().map(this::assumption).toList(),
@@ -178,7 +179,10 @@ final class JsonShapes {
         return new JsonModel.Way(
                 message(way.message(), wording.of(way, outcome)),
                 way.edits().stream().map(JsonShapes::edit).toList(),
-                way.gain().isEmpty() ? null : Numbers.of(way.gain().getAsDouble()));
+                way.gain().isEmpty() ? null : Numbers.of(way.gain().getAsDouble()),
+                way.onHand().isEmpty()
+                        ? null
+                        : way.onHand().stream().map(Names::ofConstant).toList());
     }
 
     private static JsonModel.EditEntry edit(Edit edit) {
