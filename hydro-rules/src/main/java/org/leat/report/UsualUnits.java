@@ -6,29 +6,29 @@ import org.leat.quantity.TradeUnit;
 import org.leat.quantity.TradeUnits;
 
 /** The unit in which people read a quantity when a text names none. */
-final class UsualUnits {
+public final class UsualUnits {
 
     private static final int DIGITS = 3;
 
     private UsualUnits() {}
 
     /** {@return a value in a unit that keeps its number readable} */
-    static String show(double si, QuantityKind kind) {
+    public static String show(double si, QuantityKind kind) {
         return show(si, kind, DIGITS);
     }
 
     /** {@return a value in a unit that keeps its number readable, with so many significant digits} */
-    static String show(double si, QuantityKind kind, int digits) {
+    public static String show(double si, QuantityKind kind, int digits) {
         return show(si, kind, unit(kind, Math.abs(si)), digits);
     }
 
     /** {@return a value in the unit that suits another of its kind} */
-    static String alike(double si, double other, QuantityKind kind) {
+    public static String alike(double si, double other, QuantityKind kind) {
         return show(si, kind, unit(kind, Math.abs(other)), DIGITS);
     }
 
     /** {@return a value in a unit, with so many significant digits; digits before the point are never cut} */
-    static String show(double si, QuantityKind kind, String unit, int digits) {
+    public static String show(double si, QuantityKind kind, String unit, int digits) {
         if (!Double.isFinite(si)) {
             return Double.isNaN(si) ? "unknown" : si > 0 ? "without limit" : "below any limit";
         }
