@@ -7,17 +7,17 @@ package org.leat.readings;
  * @param state what the alternator works on
  * @param what is read
  */
-public record Channel(String nozzles, LoadState state, Readable what) {
+public record Channel(String nozzles, LoadState state, ReadingKind what) {
 
     /** {@return the channel of the standing pressure} */
     public static Channel standing() {
-        return new Channel("", LoadState.SHUT, Readable.STANDING_PRESSURE);
+        return new Channel("", LoadState.SHUT, ReadingKind.STANDING_PRESSURE);
     }
 
     /** {@return whether such a thing can be read in such a state} */
-    public static boolean exists(LoadState state, Readable what) {
+    public static boolean exists(LoadState state, ReadingKind what) {
         return switch (state) {
-            case SHUT -> what == Readable.STANDING_PRESSURE;
+            case SHUT -> what == ReadingKind.STANDING_PRESSURE;
             case OPEN ->
                 switch (what) {
                     case RUNNING_PRESSURE,
@@ -35,7 +35,7 @@ public record Channel(String nozzles, LoadState state, Readable what) {
                     case RUNNING_PRESSURE, MIDWAY_PRESSURE, FLOW, INTAKE_FLOW, SPEED, FREQUENCY, BRIDGE_VOLTS -> true;
                     default -> false;
                 };
-            case BUS -> what != Readable.STANDING_PRESSURE && what != Readable.LEAD_SPREAD;
+            case BUS -> what != ReadingKind.STANDING_PRESSURE && what != ReadingKind.LEAD_SPREAD;
         };
     }
 
@@ -43,11 +43,12 @@ public record Channel(String nozzles, LoadState state, Readable what) {
         return slot(state, what);
     }
 
-    static int slot(LoadState state, Readable what) {
+    @SuppressWarnings("EnumOrdinal") // places in an array, never stored
+    static int slot(LoadState state, ReadingKind what) {
         return state.ordinal() * WIDTH + what.ordinal();
     }
 
-    private static final int WIDTH = Readable.values().length;
+    private static final int WIDTH = ReadingKind.values().length;
 
     /** Slots in all. */
     static final int SLOTS = LoadState.values().length * WIDTH;

@@ -330,7 +330,7 @@ public final class Diagnosis {
             all.add(Channel.standing());
             for (var set : expected.sets()) {
                 for (LoadState state : List.of(LoadState.BUS, LoadState.OPEN, LoadState.DUMP)) {
-                    for (Readable what : Readable.values()) {
+                    for (ReadingKind what : ReadingKind.values()) {
                         Channel channel = new Channel(set.name(), state, what);
                         if (Channel.exists(state, what) && expected.known(channel)) {
                             all.add(channel);

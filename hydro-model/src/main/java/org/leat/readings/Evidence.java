@@ -69,6 +69,7 @@ final class Evidence {
      * @param squares χ²
      * @param tolerances how far each is off, in its standard uncertainty
      */
+    @SuppressWarnings("ArrayRecordComponent") // numbers that are only read
     record Said(double logLikelihood, double squares, double[] tolerances) {}
 
     /** {@return what the readings say of a plant that would let one read these values} */

@@ -21,6 +21,7 @@ public final class Expectations {
      * @param values by slot
      * @param moved by tolerance and slot: what one standard uncertainty of it moves
      */
+    @SuppressWarnings("ArrayRecordComponent") // numbers that are only read
     record Expected(double[] values, double[][] moved) {}
 
     private Expectations(Plant plant, List<NozzleGroup> sets) {

@@ -23,6 +23,7 @@ public final class FaultTable {
      * @param values by size and slot
      * @param moved by size, tolerance and slot: what one standard uncertainty of it moves
      */
+    @SuppressWarnings("ArrayRecordComponent") // numbers that are only read
     record Row(double[] sizes, double[][] values, double[][][] moved) {}
 
     private final Expectations expectations;

@@ -74,30 +74,30 @@ public final class FirstStart {
                 read(
                         smallest,
                         LoadState.OPEN,
-                        Readable.RUNNING_PRESSURE,
-                        Readable.SPEED,
-                        Readable.LEAD_VOLTS,
-                        Readable.FREQUENCY)));
+                        ReadingKind.RUNNING_PRESSURE,
+                        ReadingKind.SPEED,
+                        ReadingKind.LEAD_VOLTS,
+                        ReadingKind.FREQUENCY)));
         if (ReadingModel.holdsWithoutBattery(numbers)) {
             steps.add(new StartStep(
                     Kind.DUMP_LOAD,
                     smallest.name(),
-                    read(smallest, LoadState.DUMP, Readable.SPEED, Readable.BRIDGE_VOLTS)));
+                    read(smallest, LoadState.DUMP, ReadingKind.SPEED, ReadingKind.BRIDGE_VOLTS)));
         }
         for (NozzleGroup set : sets) {
             steps.add(new StartStep(
-                    set == smallest ? Kind.FIRST_ON_BUS : Kind.NEXT_ON_BUS,
+                    set.equals(smallest) ? Kind.FIRST_ON_BUS : Kind.NEXT_ON_BUS,
                     set.name(),
                     read(
                             set,
                             LoadState.BUS,
-                            Readable.RUNNING_PRESSURE,
-                            Readable.FLOW,
-                            Readable.SPEED,
-                            Readable.BRIDGE_VOLTS,
-                            Readable.BATTERY_VOLTS,
-                            Readable.BATTERY_AMPS,
-                            Readable.LEAD_AMPS)));
+                            ReadingKind.RUNNING_PRESSURE,
+                            ReadingKind.FLOW,
+                            ReadingKind.SPEED,
+                            ReadingKind.BRIDGE_VOLTS,
+                            ReadingKind.BATTERY_VOLTS,
+                            ReadingKind.BATTERY_AMPS,
+                            ReadingKind.LEAD_AMPS)));
         }
         NozzleGroup built = numbers.nozzles().asBuilt();
         steps.add(new StartStep(
@@ -106,10 +106,10 @@ public final class FirstStart {
                 read(
                         built,
                         LoadState.BUS,
-                        Readable.WINDING_TEMPERATURE,
-                        Readable.SPEED,
-                        Readable.BATTERY_VOLTS,
-                        Readable.BATTERY_AMPS)));
+                        ReadingKind.WINDING_TEMPERATURE,
+                        ReadingKind.SPEED,
+                        ReadingKind.BATTERY_VOLTS,
+                        ReadingKind.BATTERY_AMPS)));
         return List.copyOf(steps);
     }
 
@@ -168,9 +168,9 @@ public final class FirstStart {
                 "penstock/static-pressure");
     }
 
-    private List<Line> read(NozzleGroup set, LoadState state, Readable... what) {
+    private List<Line> read(NozzleGroup set, LoadState state, ReadingKind... what) {
         List<Line> lines = new ArrayList<>();
-        for (Readable one : what) {
+        for (ReadingKind one : what) {
             lines.addAll(read(new Channel(set.name(), state, one)));
         }
         return lines;
@@ -191,7 +191,7 @@ public final class FirstStart {
                 rule = limit.rule();
             }
         }
-        double low = channel.what() == Readable.BATTERY_AMPS ? value - range : Math.max(0, value - range);
+        double low = channel.what() == ReadingKind.BATTERY_AMPS ? value - range : Math.max(0, value - range);
         return List.of(
                 new Line(channel.what().name(), channel.what().kind(), channel, value, low, value + range, stop, rule));
     }

@@ -64,15 +64,15 @@ public record ImpossibleReading(Observation reading, Why why, double most, Slip 
             return factor;
         }
 
-        boolean suits(Readable what) {
+        boolean suits(ReadingKind what) {
             return switch (this) {
                 case NONE -> false;
                 case SIGN, TEN_TIMES, THOUSAND_TIMES -> true;
-                case PEAK_FOR_RMS -> what == Readable.LEAD_VOLTS || what == Readable.LEAD_AMPS;
-                case PSI_FOR_BAR, METRES_FOR_BAR -> what.kind() == Readable.STANDING_PRESSURE.kind();
-                case MINUTE_FOR_SECOND -> what == Readable.FLOW || what == Readable.INTAKE_FLOW;
-                case TWO_MARKS -> what == Readable.SPEED;
-                case TWO_TURNS -> what.kind() == Readable.LEAD_AMPS.kind();
+                case PEAK_FOR_RMS -> what == ReadingKind.LEAD_VOLTS || what == ReadingKind.LEAD_AMPS;
+                case PSI_FOR_BAR, METRES_FOR_BAR -> what.kind() == ReadingKind.STANDING_PRESSURE.kind();
+                case MINUTE_FOR_SECOND -> what == ReadingKind.FLOW || what == ReadingKind.INTAKE_FLOW;
+                case TWO_MARKS -> what == ReadingKind.SPEED;
+                case TWO_TURNS -> what.kind() == ReadingKind.LEAD_AMPS.kind();
             };
         }
     }

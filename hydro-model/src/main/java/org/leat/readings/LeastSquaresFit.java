@@ -20,7 +20,7 @@ import org.apache.commons.math3.util.Pair;
  * <p>Source: K. Levenberg, Quart. Appl. Math. 2 (1944) 164; D. W. Marquardt, J. SIAM 11 (1963) 431; as in Commons Math. Checked by the
  * certified nonlinear sets of the Statistical Reference Datasets of NIST.
  */
-public final class LeastSquaresFit {
+final class LeastSquaresFit {
 
     private static final int MOST_STEPS = 4000;
     private static final double TOLERANCE = 1e-13;
@@ -30,13 +30,13 @@ public final class LeastSquaresFit {
 
     /** What is fitted. */
     @FunctionalInterface
-    public interface Law {
+    interface Law {
         /** {@return the law's values, one for each reading, by its parameters} */
         double[] at(double[] parameters);
     }
 
     /** What came of it. */
-    public sealed interface Result permits Fitted, NotFitted {}
+    sealed interface Result permits Fitted, NotFitted {}
 
     /**
      * A least sum of squares.
@@ -46,14 +46,15 @@ public final class LeastSquaresFit {
      * @param standard uncertainty of each parameter, the readings' variance taken from the sum; not a number where nothing is left over
      * @param weighted standard uncertainty of each parameter where every residual has the variance one
      */
-    public record Fitted(double[] parameters, double sum, double[] standard, double[] weighted) implements Result {}
+    @SuppressWarnings("ArrayRecordComponent") // numbers that are only read
+    record Fitted(double[] parameters, double sum, double[] standard, double[] weighted) implements Result {}
 
     /**
      * No fit.
      *
      * @param reason in a few words
      */
-    public record NotFitted(String reason) implements Result {}
+    record NotFitted(String reason) implements Result {}
 
     /**
      * {@return the fit}
@@ -62,7 +63,7 @@ public final class LeastSquaresFit {
      * @param read values
      * @param start of the parameters; none may be far from what it will be in scale
      */
-    public static Result of(Law law, double[] read, double[] start) {
+    static Result of(Law law, double[] read, double[] start) {
         double[] scale = new double[start.length];
         for (int i = 0; i < scale.length; i++) {
             scale[i] = start[i] == 0 ? 1 : Math.abs(start[i]);

@@ -49,7 +49,7 @@ final class ReadingModel {
         Arrays.fill(values, Double.NaN);
         Plant plant = condition.plant();
         PlantNumbers numbers = plant.numbers();
-        values[Channel.slot(LoadState.SHUT, Readable.STANDING_PRESSURE)] = standing(condition);
+        values[Channel.slot(LoadState.SHUT, ReadingKind.STANDING_PRESSURE)] = standing(condition);
         Running running = plant.running(asChanged(numbers, nozzles));
         WaterSide water = running.water();
         for (LoadState state : List.of(LoadState.OPEN, LoadState.DUMP, LoadState.BUS)) {
@@ -75,11 +75,11 @@ final class ReadingModel {
 
     private static void water(double[] values, LoadState state, Condition condition, WaterSide water) {
         double flow = water.flow();
-        values[Channel.slot(state, Readable.FLOW)] = flow;
-        values[Channel.slot(state, Readable.INTAKE_FLOW)] = flow + condition.leak();
-        values[Channel.slot(state, Readable.RUNNING_PRESSURE)] =
+        values[Channel.slot(state, ReadingKind.FLOW)] = flow;
+        values[Channel.slot(state, ReadingKind.INTAKE_FLOW)] = flow + condition.leak();
+        values[Channel.slot(state, ReadingKind.RUNNING_PRESSURE)] =
                 water.nodes().get(water.nodes().size() - 1).pressure();
-        values[Channel.slot(state, Readable.MIDWAY_PRESSURE)] = midway(condition, water);
+        values[Channel.slot(state, ReadingKind.MIDWAY_PRESSURE)] = midway(condition, water);
     }
 
     /** Pressure half-way along the pipe: what is lost above, a pinch below it left out. */
@@ -106,8 +106,8 @@ final class ReadingModel {
 
     private static void speed(double[] values, LoadState state, PlantNumbers numbers, double speed) {
         AlternatorNumbers alternator = numbers.alternator();
-        values[Channel.slot(state, Readable.SPEED)] = speed;
-        values[Channel.slot(state, Readable.FREQUENCY)] =
+        values[Channel.slot(state, ReadingKind.SPEED)] = speed;
+        values[Channel.slot(state, ReadingKind.FREQUENCY)] =
                 alternator.polePairs() * speed * alternator.gearRatio() / (2 * Math.PI);
     }
 
@@ -128,10 +128,10 @@ final class ReadingModel {
                         atRunaway,
                         SPEED_TOLERANCE);
         speed(values, LoadState.OPEN, numbers, speed);
-        values[Channel.slot(LoadState.OPEN, Readable.LEAD_VOLTS)] =
+        values[Channel.slot(LoadState.OPEN, ReadingKind.LEAD_VOLTS)] =
                 condition.meterFactor() * alternator.peakLineVoltage(speed * gear) / Math.sqrt(2);
         // a winding that is open leaves two of the three pairs dead
-        values[Channel.slot(LoadState.OPEN, Readable.LEAD_SPREAD)] =
+        values[Channel.slot(LoadState.OPEN, ReadingKind.LEAD_SPREAD)] =
                 condition.bridge() == BridgeFault.PHASE_OPEN ? 1 : 0;
     }
 
@@ -157,7 +157,7 @@ final class ReadingModel {
             volts = full.lastingVoltage();
         }
         speed(values, LoadState.DUMP, numbers, speed);
-        values[Channel.slot(LoadState.DUMP, Readable.BRIDGE_VOLTS)] = volts;
+        values[Channel.slot(LoadState.DUMP, ReadingKind.BRIDGE_VOLTS)] = volts;
     }
 
     private static void onBus(double[] values, Condition condition, Running running, RunnerCharacteristic runner) {
@@ -181,7 +181,7 @@ final class ReadingModel {
         if (condition.bridge() == BridgeFault.NONE) {
             double held = bridge
                     + 2 * (numbers.rectifier().threshold() + numbers.rectifier().slopeResistance() * direct);
-            values[Channel.slot(LoadState.BUS, Readable.LEAD_VOLTS)] =
+            values[Channel.slot(LoadState.BUS, ReadingKind.LEAD_VOLTS)] =
                     condition.meterFactor() * LeadVolts.rms(peak, held);
         }
         double current = numbers.regulator().kind() == RegulatorKind.TRACKING ? point.batteryCurrent() : direct;
@@ -192,15 +192,15 @@ final class ReadingModel {
         double resting = numbers.battery().restingVoltage();
         double taken =
                 condition.batteryShare() * current - condition.dumpConductance() * (resting + internal * current);
-        values[Channel.slot(LoadState.BUS, Readable.BRIDGE_VOLTS)] = bridge;
-        values[Channel.slot(LoadState.BUS, Readable.BRIDGE_AMPS)] = direct;
-        values[Channel.slot(LoadState.BUS, Readable.BATTERY_AMPS)] = taken;
-        values[Channel.slot(LoadState.BUS, Readable.BATTERY_VOLTS)] = resting + internal * taken;
-        values[Channel.slot(LoadState.BUS, Readable.LEAD_AMPS)] = lead;
+        values[Channel.slot(LoadState.BUS, ReadingKind.BRIDGE_VOLTS)] = bridge;
+        values[Channel.slot(LoadState.BUS, ReadingKind.BRIDGE_AMPS)] = direct;
+        values[Channel.slot(LoadState.BUS, ReadingKind.BATTERY_AMPS)] = taken;
+        values[Channel.slot(LoadState.BUS, ReadingKind.BATTERY_VOLTS)] = resting + internal * taken;
+        values[Channel.slot(LoadState.BUS, ReadingKind.LEAD_AMPS)] = lead;
         if (alternator.thermalResistance().isKnown()) {
             double hottest = numbers.site().highestAirTemperature();
             double mean = 0.5 * (hottest + numbers.site().lowestAirTemperature());
-            values[Channel.slot(LoadState.BUS, Readable.WINDING_TEMPERATURE)] =
+            values[Channel.slot(LoadState.BUS, ReadingKind.WINDING_TEMPERATURE)] =
                     point.windingTemperature() - (hottest - mean);
         }
     }

@@ -40,7 +40,7 @@ public record StartStep(Kind kind, String nozzles, List<Line> lines) {
     /**
      * One thing that is read.
      *
-     * @param name of what is read: that of a {@link Readable}, or of what is only done here
+     * @param name of what is read: that of a {@link ReadingKind}, or of what is only done here
      * @param kind what its number measures
      * @param channel the reading it becomes; null where it is only done here
      * @param expected SI

@@ -7,4 +7,4 @@ package org.leat.readings;
  * @param most SI; above it the water is shut
  * @param rule whose limit it is, as {@code penstock/static-pressure}
  */
-public record StopLimit(Readable what, double most, String rule) {}
+public record StopLimit(ReadingKind what, double most, String rule) {}

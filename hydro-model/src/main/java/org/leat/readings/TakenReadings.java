@@ -124,24 +124,27 @@ public record TakenReadings(List<Observation> readings, List<ImpossibleReading> 
             LoadState state = read.state();
             String name = set.name();
             add(
-                    new Channel(name, state, Readable.RUNNING_PRESSURE),
+                    new Channel(name, state, ReadingKind.RUNNING_PRESSURE),
                     path + "/running-pressure",
                     read.runningPressure());
-            add(new Channel(name, state, Readable.MIDWAY_PRESSURE), path + "/midway-pressure", read.midwayPressure());
-            add(new Channel(name, state, Readable.FLOW), path + "/flow", read.flow());
-            add(new Channel(name, state, Readable.INTAKE_FLOW), path + "/intake-flow", read.intakeFlow());
-            add(new Channel(name, state, Readable.SPEED), path + "/speed", read.speed());
-            add(new Channel(name, state, Readable.FREQUENCY), path + "/frequency", read.frequency());
+            add(
+                    new Channel(name, state, ReadingKind.MIDWAY_PRESSURE),
+                    path + "/midway-pressure",
+                    read.midwayPressure());
+            add(new Channel(name, state, ReadingKind.FLOW), path + "/flow", read.flow());
+            add(new Channel(name, state, ReadingKind.INTAKE_FLOW), path + "/intake-flow", read.intakeFlow());
+            add(new Channel(name, state, ReadingKind.SPEED), path + "/speed", read.speed());
+            add(new Channel(name, state, ReadingKind.FREQUENCY), path + "/frequency", read.frequency());
             leads(read, name, state, path + "/volts-between-leads");
-            add(new Channel(name, state, Readable.BRIDGE_VOLTS), path + "/bridge-volts", read.bridgeVolts());
-            add(new Channel(name, state, Readable.BATTERY_VOLTS), path + "/battery-volts", read.batteryVolts());
-            add(new Channel(name, state, Readable.BRIDGE_AMPS), path + "/bridge-amps", read.bridgeAmps());
-            add(new Channel(name, state, Readable.BATTERY_AMPS), path + "/battery-amps", read.batteryAmps());
-            add(new Channel(name, state, Readable.LEAD_AMPS), path + "/lead-amps", read.leadAmps());
+            add(new Channel(name, state, ReadingKind.BRIDGE_VOLTS), path + "/bridge-volts", read.bridgeVolts());
+            add(new Channel(name, state, ReadingKind.BATTERY_VOLTS), path + "/battery-volts", read.batteryVolts());
+            add(new Channel(name, state, ReadingKind.BRIDGE_AMPS), path + "/bridge-amps", read.bridgeAmps());
+            add(new Channel(name, state, ReadingKind.BATTERY_AMPS), path + "/battery-amps", read.batteryAmps());
+            add(new Channel(name, state, ReadingKind.LEAD_AMPS), path + "/lead-amps", read.leadAmps());
             Quantity<?> winding = read.windingTemperature();
             if (winding != null) {
                 add(
-                        new Channel(name, state, Readable.WINDING_TEMPERATURE),
+                        new Channel(name, state, ReadingKind.WINDING_TEMPERATURE),
                         path + "/winding-temperature",
                         Si.of(winding),
                         0);
@@ -159,16 +162,16 @@ public record TakenReadings(List<Observation> readings, List<ImpossibleReading> 
                 largest = volts[i] > volts[largest] ? i : largest;
             }
             double told = read.voltsBetweenLeads().get(largest).plusMinusSi();
-            add(new Channel(name, state, Readable.LEAD_VOLTS), path + "[" + largest + "]", volts[largest], told / 2);
+            add(new Channel(name, state, ReadingKind.LEAD_VOLTS), path + "[" + largest + "]", volts[largest], told / 2);
             if (volts.length > 1 && state == LoadState.OPEN && volts[largest] > 0) {
-                add(new Channel(name, state, Readable.LEAD_SPREAD), path, LeadVolts.spread(volts), 0);
+                add(new Channel(name, state, ReadingKind.LEAD_SPREAD), path, LeadVolts.spread(volts), 0);
             }
         }
 
         private void add(Channel channel, String path, @Nullable Measured<?> read) {
             if (read != null) {
-                boolean pressure =
-                        channel.what() == Readable.STANDING_PRESSURE || channel.what() == Readable.RUNNING_PRESSURE;
+                boolean pressure = channel.what() == ReadingKind.STANDING_PRESSURE
+                        || channel.what() == ReadingKind.RUNNING_PRESSURE;
                 add(channel, path, read.si() + (pressure ? gaugeHead : 0), read.plusMinusSi() / 2);
             }
         }
@@ -207,7 +210,7 @@ public record TakenReadings(List<Observation> readings, List<ImpossibleReading> 
             };
             Quantity<?> scale = has.pressureFullScale();
             Quantity<?> grade = has.pressureClass();
-            boolean pressure = channel.what().kind() == Readable.STANDING_PRESSURE.kind();
+            boolean pressure = channel.what().kind() == ReadingKind.STANDING_PRESSURE.kind();
             if (pressure && scale != null && grade != null) {
                 return Si.of(scale) * Si.of(grade) / 2;
             }
@@ -244,8 +247,8 @@ public record TakenReadings(List<Observation> readings, List<ImpossibleReading> 
             double most = most(seen.channel(), numbers);
             double allowed = most * (1 + SLACK) + 3 * seen.standard();
             boolean negative = seen.value() < -3 * seen.standard()
-                    && seen.channel().what() != Readable.BATTERY_AMPS
-                    && seen.channel().what() != Readable.WINDING_TEMPERATURE;
+                    && seen.channel().what() != ReadingKind.BATTERY_AMPS
+                    && seen.channel().what() != ReadingKind.WINDING_TEMPERATURE;
             if (negative) {
                 return new ImpossibleReading(seen, ImpossibleReading.Why.BELOW_NIL, 0, slip(seen));
             }
@@ -289,7 +292,7 @@ public record TakenReadings(List<Observation> readings, List<ImpossibleReading> 
             };
         }
 
-        private static ImpossibleReading.Why reason(Readable what) {
+        private static ImpossibleReading.Why reason(ReadingKind what) {
             return switch (what) {
                 case STANDING_PRESSURE, RUNNING_PRESSURE, MIDWAY_PRESSURE -> ImpossibleReading.Why.ABOVE_HEAD;
                 case SPEED, FREQUENCY -> ImpossibleReading.Why.ABOVE_RUNAWAY;

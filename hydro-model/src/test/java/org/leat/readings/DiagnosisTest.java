@@ -15,17 +15,17 @@ class DiagnosisTest {
     private static final Plant PLANT = DemoPlants.of("rowan-ghyll");
     private static final Expectations EXPECTED = Expectations.of(PLANT);
     private static final FaultTable TABLE = FaultTable.of(EXPECTED);
-    private static final List<Readable> ON_BUS = List.of(
-            Readable.RUNNING_PRESSURE,
-            Readable.FLOW,
-            Readable.SPEED,
-            Readable.BRIDGE_VOLTS,
-            Readable.BATTERY_VOLTS,
-            Readable.BRIDGE_AMPS,
-            Readable.BATTERY_AMPS);
+    private static final List<ReadingKind> ON_BUS = List.of(
+            ReadingKind.RUNNING_PRESSURE,
+            ReadingKind.FLOW,
+            ReadingKind.SPEED,
+            ReadingKind.BRIDGE_VOLTS,
+            ReadingKind.BATTERY_VOLTS,
+            ReadingKind.BRIDGE_AMPS,
+            ReadingKind.BATTERY_AMPS);
 
     /** Readings without noise, of the set as built and of the next. */
-    private static List<Observation> readings(FaultKind kind, double size, List<Readable> what, int sets) {
+    private static List<Observation> readings(FaultKind kind, double size, List<ReadingKind> what, int sets) {
         List<Observation> readings = new ArrayList<>();
         for (NozzleGroup set : EXPECTED.sets().subList(0, sets)) {
             FaultKind here = kind.ofOneNozzle() && !set.asBuilt() ? FaultKind.NOTHING : kind;
@@ -85,15 +85,15 @@ class DiagnosisTest {
         assertThat(said.twins()).anySatisfy(twin -> {
             assertThat(twin.kind()).isEqualTo(FaultKind.PIPE_PINCHED);
             assertThat(twin.separating()).isNotNull();
-            assertThat(twin.separating().what()).isEqualTo(Readable.MIDWAY_PRESSURE);
+            assertThat(twin.separating().what()).isEqualTo(ReadingKind.MIDWAY_PRESSURE);
         });
-        assertThat(said.next().get(0).channel().what()).isEqualTo(Readable.MIDWAY_PRESSURE);
+        assertThat(said.next().get(0).channel().what()).isEqualTo(ReadingKind.MIDWAY_PRESSURE);
     }
 
     @Test
     void a_shorted_diode_is_told_first_because_it_can_hurt() {
         Diagnosis said = Diagnosis.of(
-                TABLE, readings(FaultKind.DIODE_SHORTED, 1, List.of(Readable.SPEED, Readable.BATTERY_AMPS), 1));
+                TABLE, readings(FaultKind.DIODE_SHORTED, 1, List.of(ReadingKind.SPEED, ReadingKind.BATTERY_AMPS), 1));
         assertThat(said.dangers()).extracting(Diagnosis.Ranked::kind).contains(FaultKind.DIODE_SHORTED);
     }
 
@@ -105,7 +105,7 @@ class DiagnosisTest {
         double[] joint = ReadingModel.of(faulty.of(FaultKind.JOINT_BAD, 0.3, set), set);
         double[] sound = ReadingModel.of(faulty.of(FaultKind.NOTHING, 1, set), set);
         List<Observation> readings = new ArrayList<>();
-        for (Readable what : ON_BUS) {
+        for (ReadingKind what : ON_BUS) {
             Channel channel = new Channel(set.name(), LoadState.BUS, what);
             double value = screen[channel.slot()] + joint[channel.slot()] - sound[channel.slot()];
             readings.add(new Observation(channel, "", value, what.usualUncertainty(value)));

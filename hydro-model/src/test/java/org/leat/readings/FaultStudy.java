@@ -53,18 +53,18 @@ final class FaultStudy {
         }
     }
 
-    private static final List<Readable> ALL = List.of(
-            Readable.RUNNING_PRESSURE,
-            Readable.FLOW,
-            Readable.SPEED,
-            Readable.LEAD_VOLTS,
-            Readable.BRIDGE_VOLTS,
-            Readable.BATTERY_VOLTS,
-            Readable.BRIDGE_AMPS,
-            Readable.BATTERY_AMPS,
-            Readable.LEAD_AMPS);
-    private static final List<Readable> THREE =
-            List.of(Readable.SPEED, Readable.BATTERY_AMPS, Readable.RUNNING_PRESSURE);
+    private static final List<ReadingKind> ALL = List.of(
+            ReadingKind.RUNNING_PRESSURE,
+            ReadingKind.FLOW,
+            ReadingKind.SPEED,
+            ReadingKind.LEAD_VOLTS,
+            ReadingKind.BRIDGE_VOLTS,
+            ReadingKind.BATTERY_VOLTS,
+            ReadingKind.BRIDGE_AMPS,
+            ReadingKind.BATTERY_AMPS,
+            ReadingKind.LEAD_AMPS);
+    private static final List<ReadingKind> THREE =
+            List.of(ReadingKind.SPEED, ReadingKind.BATTERY_AMPS, ReadingKind.RUNNING_PRESSURE);
 
     private final Plant plant;
     private final Expectations expected;
@@ -124,11 +124,11 @@ final class FaultStudy {
             double[] values = ReadingModel.of(faulty.of(here, size, set), set);
             if (taken != Taken.THREE && set == sets.get(0)) {
                 add(readings, Channel.standing(), values);
-                for (Readable what : List.of(Readable.SPEED, Readable.LEAD_VOLTS, Readable.LEAD_SPREAD)) {
+                for (ReadingKind what : List.of(ReadingKind.SPEED, ReadingKind.LEAD_VOLTS, ReadingKind.LEAD_SPREAD)) {
                     add(readings, new Channel(set.name(), LoadState.OPEN, what), values);
                 }
             }
-            for (Readable what : taken == Taken.THREE ? THREE : ALL) {
+            for (ReadingKind what : taken == Taken.THREE ? THREE : ALL) {
                 add(readings, new Channel(set.name(), LoadState.BUS, what), values);
             }
         }
@@ -139,11 +139,11 @@ final class FaultStudy {
         double value = values[channel.slot()];
         if (Double.isFinite(value) && expected.known(channel)) {
             double standard = channel.what().usualUncertainty(value);
-            double model = channel.what() == Readable.LEAD_VOLTS && channel.state() == LoadState.BUS
+            double model = channel.what() == ReadingKind.LEAD_VOLTS && channel.state() == LoadState.BUS
                     ? LeadVolts.SHAPE * Math.sqrt(3) * (2 * random.nextDouble() - 1) * value
                     : 0;
             double read = value + model + standard * random.nextGaussian();
-            if (channel.what() == Readable.LEAD_SPREAD) {
+            if (channel.what() == ReadingKind.LEAD_SPREAD) {
                 read = Math.abs(read);
             }
             readings.add(new Observation(channel, channel.toString(), read, standard));

@@ -11,9 +11,9 @@ import org.leat.readings.StartStep.Line;
 class FirstStartTest {
 
     private static final List<StopLimit> LIMITS = List.of(
-            new StopLimit(Readable.SPEED, 300, "alternator/overspeed"),
-            new StopLimit(Readable.SPEED, 250, "another"),
-            new StopLimit(Readable.BATTERY_VOLTS, 20, "regulator/set-points"));
+            new StopLimit(ReadingKind.SPEED, 300, "alternator/overspeed"),
+            new StopLimit(ReadingKind.SPEED, 250, "another"),
+            new StopLimit(ReadingKind.BATTERY_VOLTS, 20, "regulator/set-points"));
 
     private static List<StartStep> steps(String demo) {
         return FirstStart.of(Expectations.of(DemoPlants.of(demo)), LIMITS);
@@ -68,15 +68,15 @@ class FirstStartTest {
                 .findFirst()
                 .orElseThrow()
                 .lines();
-        Line speed = line(lines, Readable.SPEED);
+        Line speed = line(lines, ReadingKind.SPEED);
         assertThat(speed.stop()).hasValue(250);
         assertThat(speed.rule()).isEqualTo("another");
         assertThat(speed.beyond()).isFalse();
-        assertThat(line(lines, Readable.BATTERY_VOLTS).beyond()).isFalse();
-        assertThat(line(lines, Readable.FLOW).stop()).isEmpty();
+        assertThat(line(lines, ReadingKind.BATTERY_VOLTS).beyond()).isFalse();
+        assertThat(line(lines, ReadingKind.FLOW).stop()).isEmpty();
     }
 
-    private static Line line(List<Line> lines, Readable what) {
+    private static Line line(List<Line> lines, ReadingKind what) {
         return lines.stream()
                 .filter(line -> line.name().equals(what.name()))
                 .findFirst()

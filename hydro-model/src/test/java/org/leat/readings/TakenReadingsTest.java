@@ -34,7 +34,7 @@ class TakenReadingsTest {
         // 1 m of water above the axis: 999.7 · 9.80665 Pa more at the axis
         assertThat(standing.value()).isCloseTo(309_804, org.assertj.core.api.Assertions.within(10.0));
         assertThat(standing.standard()).isEqualTo(3000);
-        assertThat(taken.readings().get(1).channel()).isEqualTo(new Channel("9 mm", LoadState.BUS, Readable.SPEED));
+        assertThat(taken.readings().get(1).channel()).isEqualTo(new Channel("9 mm", LoadState.BUS, ReadingKind.SPEED));
         assertThat(taken.readings().get(2).value()).isEqualTo(-2);
     }
 
@@ -53,7 +53,7 @@ class TakenReadingsTest {
     @Test
     void volts_above_what_the_runaway_speed_gives_cannot_be_and_are_not_fitted() {
         TakenReadings taken = taken("sets: [ { leads: open, volts-between-leads: [64.5 V, 64.4 V, 64.6 V] } ]");
-        assertThat(taken.readings()).extracting(r -> r.channel().what()).containsExactly(Readable.LEAD_SPREAD);
+        assertThat(taken.readings()).extracting(r -> r.channel().what()).containsExactly(ReadingKind.LEAD_SPREAD);
         assertThat(taken.impossible()).singleElement().satisfies(cannot -> {
             assertThat(cannot.why()).isEqualTo(ImpossibleReading.Why.ABOVE_RUNAWAY_VOLTS);
             assertThat(cannot.slip()).isEqualTo(ImpossibleReading.Slip.PEAK_FOR_RMS);

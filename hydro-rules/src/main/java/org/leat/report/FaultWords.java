@@ -164,6 +164,6 @@ final class FaultWords {
     static String share(double share) {
         double percent = 100 * share;
         return String.format(
-                Locale.ROOT, percent < 10 || percent > 95 && percent < 99.95 ? "%.1f %%" : "%.0f %%", percent);
+                Locale.ROOT, percent < 10 || (percent > 95 && percent < 99.95) ? "%.1f %%" : "%.0f %%", percent);
     }
 }

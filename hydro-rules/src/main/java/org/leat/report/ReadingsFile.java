@@ -8,25 +8,25 @@ import org.leat.plant.numbers.NozzleGroup;
 import org.leat.readings.Channel;
 import org.leat.readings.Expectations;
 import org.leat.readings.LoadState;
-import org.leat.readings.Readable;
+import org.leat.readings.ReadingKind;
 
 /** Writes a file of readings with nothing filled in: one line for each reading, what is expected beside it as a comment. */
 public final class ReadingsFile {
 
-    private static final List<Readable> ON_BUS = List.of(
-            Readable.RUNNING_PRESSURE,
-            Readable.FLOW,
-            Readable.SPEED,
-            Readable.LEAD_VOLTS,
-            Readable.BRIDGE_VOLTS,
-            Readable.BATTERY_VOLTS,
-            Readable.BRIDGE_AMPS,
-            Readable.BATTERY_AMPS,
-            Readable.LEAD_AMPS,
-            Readable.WINDING_TEMPERATURE);
+    private static final List<ReadingKind> ON_BUS = List.of(
+            ReadingKind.RUNNING_PRESSURE,
+            ReadingKind.FLOW,
+            ReadingKind.SPEED,
+            ReadingKind.LEAD_VOLTS,
+            ReadingKind.BRIDGE_VOLTS,
+            ReadingKind.BATTERY_VOLTS,
+            ReadingKind.BRIDGE_AMPS,
+            ReadingKind.BATTERY_AMPS,
+            ReadingKind.LEAD_AMPS,
+            ReadingKind.WINDING_TEMPERATURE);
 
-    private static final List<Readable> OPEN =
-            List.of(Readable.RUNNING_PRESSURE, Readable.FLOW, Readable.SPEED, Readable.LEAD_VOLTS);
+    private static final List<ReadingKind> OPEN =
+            List.of(ReadingKind.RUNNING_PRESSURE, ReadingKind.FLOW, ReadingKind.SPEED, ReadingKind.LEAD_VOLTS);
 
     private ReadingsFile() {}
 
@@ -53,18 +53,18 @@ public final class ReadingsFile {
     }
 
     private static void set(
-            List<String> lines, Expectations expected, NozzleGroup set, LoadState state, List<Readable> what) {
+            List<String> lines, Expectations expected, NozzleGroup set, LoadState state, List<ReadingKind> what) {
         lines.add(
                 "  - nozzles: \"" + Plainly.of(set.name()).replace("\\", "\\\\").replace("\"", "\\\"") + "\"");
         lines.add("    leads: " + (state == LoadState.OPEN ? "open" : "bus"));
-        for (Readable one : what) {
+        for (ReadingKind one : what) {
             Channel channel = new Channel(set.name(), state, one);
             if (expected.known(channel)) {
                 String unit =
                         UsualUnits.show(expected.value(channel), one.kind()).replaceFirst("^[-−\\d.]+ ?", "");
                 String blank = "0 " + unit;
                 lines.add("    # " + field(one) + ": "
-                        + (one == Readable.LEAD_VOLTS ? "[" + blank + ", " + blank + ", " + blank + "]" : blank)
+                        + (one == ReadingKind.LEAD_VOLTS ? "[" + blank + ", " + blank + ", " + blank + "]" : blank)
                         + "  # "
                         + show(expected, channel, set));
             }
@@ -80,7 +80,7 @@ public final class ReadingsFile {
     }
 
     /** {@return the field of the file that holds it} */
-    static String field(Readable what) {
+    static String field(ReadingKind what) {
         return switch (what) {
             case STANDING_PRESSURE -> "standing-pressure";
             case RUNNING_PRESSURE -> "running-pressure";

@@ -15,7 +15,7 @@ import org.leat.readings.Expectations;
 import org.leat.readings.ImpossibleReading;
 import org.leat.readings.LoadState;
 import org.leat.readings.Observation;
-import org.leat.readings.Readable;
+import org.leat.readings.ReadingKind;
 import org.leat.readings.TakenReadings;
 
 /** Writes readings against what was expected, and what is wrong with the plant. */
@@ -76,7 +76,7 @@ public final class ReadingsWriter {
         Table table = new Table();
         table.row("  what", "read", "expected", "range", "off by", "");
         for (Observation seen : taken.readings()) {
-            Readable what = seen.channel().what();
+            ReadingKind what = seen.channel().what();
             double value = expected.value(seen.channel());
             double range = EXPECTED * Math.hypot(seen.standard(), expected.uncertainty(seen.channel()));
             double off = off(seen);
@@ -96,13 +96,13 @@ public final class ReadingsWriter {
     }
 
     private static String named(Channel channel) {
-        return ReadableWords.name(channel.what())
+        return ReadingKindWords.name(channel.what())
                 + (channel.state() == LoadState.SHUT
                         ? ""
                         : ", " + Plainly.of(channel.nozzles())
                                 + (channel.state() == LoadState.BUS
                                         ? ""
-                                        : ", " + ReadableWords.state(channel.state())));
+                                        : ", " + ReadingKindWords.state(channel.state())));
     }
 
     private String cannot(ImpossibleReading cannot) {
@@ -164,7 +164,7 @@ public final class ReadingsWriter {
             lines.add("  These readings cannot tell it from: " + FaultWords.name(twin.kind()) + ". "
                     + (by == null
                             ? "No reading does; look: " + FaultWords.look(twin.kind())
-                            : "What would: " + named(by) + " (" + ReadableWords.where(by.what()) + ")."));
+                            : "What would: " + named(by) + " (" + ReadingKindWords.where(by.what()) + ")."));
         }
         return lines;
     }
@@ -186,7 +186,7 @@ public final class ReadingsWriter {
                     Locale.ROOT,
                     "  %s (%s): %.2f bit",
                     named(next.channel()),
-                    ReadableWords.where(next.channel().what()),
+                    ReadingKindWords.where(next.channel().what()),
                     next.bits()));
         }
         return lines;
@@ -278,7 +278,7 @@ public final class ReadingsWriter {
                                     word(n.channel().what()),
                                     n.channel().nozzles(),
                                     word(n.channel().state()),
-                                    ReadableWords.where(n.channel().what()),
+                                    ReadingKindWords.where(n.channel().what()),
                                     Numbers.of(n.bits())))
                             .toList());
             json.writeEndObject();

@@ -13,7 +13,7 @@ import org.leat.check.Report;
 import org.leat.check.Rulebook;
 import org.leat.quantity.QuantityKind;
 import org.leat.readings.Channel;
-import org.leat.readings.Readable;
+import org.leat.readings.ReadingKind;
 import org.leat.readings.StartStep;
 import org.leat.readings.StartStep.Kind;
 import org.leat.readings.StartStep.Line;
@@ -163,8 +163,8 @@ public final class StartSheet {
     private static String name(Line line) {
         Channel channel = line.channel();
         if (channel != null) {
-            Readable what = channel.what();
-            return ReadableWords.name(what);
+            ReadingKind what = channel.what();
+            return ReadingKindWords.name(what);
         }
         return switch (line.name()) {
             case "FILLING_FLOW" -> "flow while filling";
@@ -203,7 +203,7 @@ public final class StartSheet {
                 .map(Channel::what)
                 .distinct()
                 .sorted()
-                .forEach(what -> table.row("   " + ReadableWords.name(what) + ":  " + ReadableWords.where(what)));
+                .forEach(what -> table.row("   " + ReadingKindWords.name(what) + ":  " + ReadingKindWords.where(what)));
         return table.lines();
     }
 
@@ -253,7 +253,7 @@ public final class StartSheet {
         Channel channel = line.channel();
         return new Reading(
                 word(line.name()),
-                channel == null ? "" : ReadableWords.where(channel.what()),
+                channel == null ? "" : ReadingKindWords.where(channel.what()),
                 line.kind().siSymbol(),
                 Numbers.of(line.expected()),
                 Numbers.of(line.low()),

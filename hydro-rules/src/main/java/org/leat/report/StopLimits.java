@@ -14,7 +14,7 @@ import org.leat.design.Place;
 import org.leat.plant.Plant;
 import org.leat.plant.numbers.CableNumbers;
 import org.leat.quantity.QuantityKind;
-import org.leat.readings.Readable;
+import org.leat.readings.ReadingKind;
 import org.leat.readings.StopLimit;
 
 /**
@@ -70,24 +70,24 @@ public final class StopLimits {
                 double left = high - compared.value();
                 double standing = plant.numbers().water().specificWeight()
                         * plant.numbers().site().grossHead();
-                stop(outcome, standing + left, Readable.STANDING_PRESSURE, Readable.RUNNING_PRESSURE);
+                stop(outcome, standing + left, ReadingKind.STANDING_PRESSURE, ReadingKind.RUNNING_PRESSURE);
             }
             case "penstock/fittings-rating" ->
-                stop(outcome, high, Readable.STANDING_PRESSURE, Readable.RUNNING_PRESSURE);
+                stop(outcome, high, ReadingKind.STANDING_PRESSURE, ReadingKind.RUNNING_PRESSURE);
             case "alternator/overspeed" ->
-                stop(outcome, high / plant.numbers().alternator().gearRatio(), Readable.SPEED);
-            case "bus/overvoltage" -> stop(outcome, high, Readable.BRIDGE_VOLTS);
+                stop(outcome, high / plant.numbers().alternator().gearRatio(), ReadingKind.SPEED);
+            case "bus/overvoltage" -> stop(outcome, high, ReadingKind.BRIDGE_VOLTS);
             case "protection/touch-voltage" ->
                 stop(
                         outcome,
                         high,
-                        outcome.path().startsWith("/alternator") ? Readable.LEAD_VOLTS : Readable.BRIDGE_VOLTS);
-            case "alternator/winding-current" -> stop(outcome, high, Readable.LEAD_AMPS);
-            case "rectifier/current" -> stop(outcome, high, Readable.BRIDGE_AMPS, Readable.BATTERY_AMPS);
-            case "battery/charge-current" -> stop(outcome, high, Readable.BATTERY_AMPS);
+                        outcome.path().startsWith("/alternator") ? ReadingKind.LEAD_VOLTS : ReadingKind.BRIDGE_VOLTS);
+            case "alternator/winding-current" -> stop(outcome, high, ReadingKind.LEAD_AMPS);
+            case "rectifier/current" -> stop(outcome, high, ReadingKind.BRIDGE_AMPS, ReadingKind.BATTERY_AMPS);
+            case "battery/charge-current" -> stop(outcome, high, ReadingKind.BATTERY_AMPS);
             case "regulator/set-points" -> chargeVoltage(outcome);
             case "alternator/winding-temperature" ->
-                stop(outcome, high - hotSpot(outcome), Readable.WINDING_TEMPERATURE);
+                stop(outcome, high - hotSpot(outcome), ReadingKind.WINDING_TEMPERATURE);
             case "cable/ampacity" -> ampacity(outcome, high);
             default -> {
                 // nothing that is read passes its limit
@@ -98,8 +98,8 @@ public final class StopLimits {
     /** The bank's own limit, where a set point was held against it. */
     private void chargeVoltage(Outcome outcome) {
         plant.numbers().battery().chargeVoltageLimit().map(limit -> {
-            if (limits.stream().noneMatch(stop -> stop.what() == Readable.BATTERY_VOLTS)) {
-                stop(outcome, limit, Readable.BATTERY_VOLTS);
+            if (limits.stream().noneMatch(stop -> stop.what() == ReadingKind.BATTERY_VOLTS)) {
+                stop(outcome, limit, ReadingKind.BATTERY_VOLTS);
             }
             return limit;
         });
@@ -116,19 +116,19 @@ public final class StopLimits {
         for (CableNumbers cable : plant.numbers().cables()) {
             if (outcome.path().startsWith(cable.path() + "/")) {
                 if (cable.joins(Place.ALTERNATOR, Place.RECTIFIER)) {
-                    stop(outcome, high, Readable.LEAD_AMPS);
+                    stop(outcome, high, ReadingKind.LEAD_AMPS);
                 } else if (cable.joins(Place.RECTIFIER, Place.BATTERY)
                         || cable.joins(Place.RECTIFIER, Place.REGULATOR)) {
-                    stop(outcome, high, Readable.BRIDGE_AMPS);
+                    stop(outcome, high, ReadingKind.BRIDGE_AMPS);
                 } else if (cable.joins(Place.REGULATOR, Place.BATTERY)) {
-                    stop(outcome, high, Readable.BATTERY_AMPS);
+                    stop(outcome, high, ReadingKind.BATTERY_AMPS);
                 }
             }
         }
     }
 
-    private void stop(Outcome outcome, double most, Readable... what) {
-        for (Readable one : what) {
+    private void stop(Outcome outcome, double most, ReadingKind... what) {
+        for (ReadingKind one : what) {
             if (outcome.comparison() != null && one.kind() == kindOf(outcome, one)) {
                 limits.add(new StopLimit(one, most, outcome.rule()));
             }
@@ -136,7 +136,7 @@ public final class StopLimits {
     }
 
     /** A limit of one kind is never that of a reading of another. */
-    private static QuantityKind kindOf(Outcome outcome, Readable fallback) {
+    private static QuantityKind kindOf(Outcome outcome, ReadingKind fallback) {
         Comparison compared = outcome.comparison();
         return compared == null ? fallback.kind() : compared.kind();
     }

@@ -6,7 +6,7 @@ import org.leat.quantity.QuantityKind;
  * What can be read on a plant, with the uncertainty that a usual instrument has where none is told (common practice; standard
  * uncertainty, one sigma).
  */
-public enum Readable {
+public enum ReadingKind {
     /** At the gauge by the nozzles, every nozzle shut. */
     STANDING_PRESSURE(QuantityKind.PRESSURE, 0.01, 500),
     /** At the gauge by the nozzles, water running. */
@@ -42,7 +42,7 @@ public enum Readable {
     private final double share;
     private final double least;
 
-    Readable(QuantityKind kind, double share, double least) {
+    ReadingKind(QuantityKind kind, double share, double least) {
         this.kind = kind;
         this.share = share;
         this.least = least;

@@ -1,15 +1,15 @@
 package org.leat.report;
 
 import org.leat.readings.LoadState;
-import org.leat.readings.Readable;
+import org.leat.readings.ReadingKind;
 
 /** What is read, and where, in words. */
-final class ReadableWords {
+final class ReadingKindWords {
 
-    private ReadableWords() {}
+    private ReadingKindWords() {}
 
     /** {@return what it is} */
-    static String name(Readable what) {
+    static String name(ReadingKind what) {
         return switch (what) {
             case STANDING_PRESSURE -> "standing pressure";
             case RUNNING_PRESSURE -> "running pressure";
@@ -30,7 +30,7 @@ final class ReadableWords {
     }
 
     /** {@return where and with what it is read} */
-    static String where(Readable what) {
+    static String where(ReadingKind what) {
         return switch (what) {
             case STANDING_PRESSURE, RUNNING_PRESSURE -> "gauge by the nozzles";
             case MIDWAY_PRESSURE -> "gauge half-way down the pipe";
