@@ -139,6 +139,14 @@ final class SituationSolver {
         return running(nozzles, most(), water);
     }
 
+    Running running(NozzleGroup nozzles, double available) {
+        if (!solvable()) {
+            throw new IllegalStateException("the head is not above zero");
+        }
+        StreamLevel level = new StreamLevel(StreamLevel.Kind.CONSTANT, 1, available, 0, available);
+        return running(nozzles, level, new WaterSolver(numbers).solve(nozzles, available));
+    }
+
     List<Running> overTheYear() {
         return overTheYear.get();
     }
