@@ -101,6 +101,26 @@ public final class PowerTable {
         return new PowerTable(rows, worst);
     }
 
+    /**
+     * {@return a table that was measured, or made by other means: one set, straight between its points}
+     *
+     * @param flows what the stream had, m³/s, rising from 0; the last fills the pipe
+     * @param watts at the battery's poles, whatever its charge
+     */
+    public static PowerTable ofPoints(NozzleGroup set, double[] flows, double[] watts) {
+        TreeMap<Double, double[]> points = new TreeMap<>();
+        for (int i = 0; i < flows.length; i++) {
+            if (!(flows[i] >= 0 && watts[i] >= 0) || (i > 0 && !(flows[i] > flows[i - 1]))) {
+                throw new IllegalArgumentException("flows rise and neither they nor powers are below nil");
+            }
+            points.put(flows[i], new double[] {watts[i], watts[i], watts[i]});
+        }
+        if (points.size() < 2 || points.firstKey() != 0) {
+            throw new IllegalArgumentException("a table begins at no flow and has a second point");
+        }
+        return new PowerTable(List.of(new Row(set, points.lastKey(), points)), 0);
+    }
+
     /** Halves a stretch until the middle lies straight between its ends; {@return the greatest error left}. */
     private static double halve(
             List<Plant> charged, NozzleGroup set, TreeMap<Double, double[]> points, double from, double to, double of) {
