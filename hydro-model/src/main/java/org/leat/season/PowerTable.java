@@ -132,9 +132,8 @@ public final class PowerTable {
             error = Math.max(error, Math.abs(straight - solved[i]) / of);
         }
         points.put(middle, solved);
-        if (error / 4 <= AIM || points.size() >= MOST_POINTS || to - from < 1e-4 * points.lastKey()) {
-            // the middle is a point now: of a smooth curve a quarter of the error is left
-            return error / 4;
+        if (error <= AIM || points.size() >= MOST_POINTS || to - from < 1e-4 * points.lastKey()) {
+            return error;
         }
         return Math.max(halve(charged, set, points, from, middle, of), halve(charged, set, points, middle, to, of));
     }

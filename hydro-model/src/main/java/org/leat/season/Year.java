@@ -271,7 +271,9 @@ public final class Year {
     public double capacityFactor() {
         double greatest = 0;
         for (int i = 0; i < table.sets().size(); i++) {
-            greatest = Math.max(greatest, table.power(i, Double.MAX_VALUE, 0.5));
+            for (double state : new double[] {0, 0.5, 1}) {
+                greatest = Math.max(greatest, table.power(i, Double.MAX_VALUE, state));
+            }
         }
         return greatest == 0 ? 0 : totalMade() / (greatest * HOUR * made.length);
     }

@@ -28,7 +28,8 @@ import picocli.CommandLine.Spec;
             RulesCommand.class,
             SchemaCommand.class,
             SettingsCommand.class,
-            GaugeCommand.class
+            GaugeCommand.class,
+            YearCommand.class
         },
         footer = {
             "",
