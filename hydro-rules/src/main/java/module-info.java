@@ -22,5 +22,8 @@ module org.leat.rules {
     opens org.leat.report to
             com.fasterxml.jackson.databind;
 
+    exports org.leat.report.mending to
+            org.leat.rules.command;
+
     uses org.leat.check.RulePack;
 }

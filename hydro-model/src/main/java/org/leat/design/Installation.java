@@ -1,6 +1,7 @@
 package org.leat.design;
 
 import javax.measure.Quantity;
+import javax.measure.quantity.Length;
 import javax.measure.quantity.Temperature;
 import org.jspecify.annotations.Nullable;
 
@@ -16,10 +17,19 @@ public record Installation(
         Quantity<Temperature> ambient,
 
         @About("loaded circuits side by side") @Limits(atLeast = 1) @CanBeAbsent @Nullable
-        Integer groupedCircuits) {
+        Integer groupedCircuits,
+
+        @About("how the conductors lie to each other") @CanBeAbsent @Nullable
+        CoreArrangement cores,
+
+        @About("between neighbours of open wires, centre to centre")
+        @Limits(atLeast = 0.001, atMost = 10)
+        @CanBeAbsent
+        @Nullable
+        Quantity<Length> wireSpacing) {
 
     public Installation {
-        Demand.limits(Installation.class, method, insulation, ambient, groupedCircuits)
+        Demand.limits(Installation.class, method, insulation, ambient, groupedCircuits, cores, wireSpacing)
                 .hold();
     }
 }

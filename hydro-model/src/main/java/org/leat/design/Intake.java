@@ -24,10 +24,13 @@ public record Intake(
         Quantity<Time> valveClosingTime,
 
         @About("between cleanings of the screen while leaves fall") @Limits(above = 0) @CanBeAbsent @Nullable
-        Quantity<Time> cleaningInterval) {
+        Quantity<Time> cleaningInterval,
+
+        @About("whether depth, heating or a stop on clear cold nights keeps ice off the screen") @CanBeAbsent @Nullable
+        Boolean iceKeptOff) {
 
     public Intake {
-        Demand.limits(Intake.class, screen, submergence, basin, vent, valveClosingTime, cleaningInterval)
+        Demand.limits(Intake.class, screen, submergence, basin, vent, valveClosingTime, cleaningInterval, iceKeptOff)
                 .hold();
     }
 }

@@ -7,6 +7,7 @@ import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Temperature;
+import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
 import org.leat.quantity.Si;
 
@@ -16,7 +17,10 @@ public record Penstock(
         @About("from the intake down, in order") @Limits(items = 1, mostItems = 100)
         List<Section> sections,
 
-        @About("working pressure of the weakest joint, valve or clamp") @Limits(above = 0) @CanBeAbsent @Nullable
+        @About("working pressure of the weakest joint, valve or clamp at 20 °C")
+        @Limits(above = 0)
+        @CanBeAbsent
+        @Nullable
         Quantity<Pressure> ratedFittings,
 
         @About("force the anchors at bends and end hold") @Limits(atLeast = 0) @CanBeAbsent @Nullable
@@ -38,7 +42,19 @@ public record Penstock(
         Quantity<Temperature> highestWallTemperature,
 
         @About("whether it is emptied whenever water would stand in it in frost") @CanBeAbsent @Nullable
-        Boolean drained) {
+        Boolean drained,
+
+        @About("taken to refill it when it has run empty") @Limits(above = 0) @CanBeAbsent @Nullable
+        Quantity<Time> fillingTime,
+
+        @About("greatest between supports above ground; nil where it lies on the ground all along")
+        @Limits(atLeast = 0)
+        @CanBeAbsent
+        @Nullable
+        Quantity<Length> supportSpacing,
+
+        @About("how often the water is stopped in a year") @Limits(atLeast = 1) @CanBeAbsent @Nullable
+        Integer stopsPerYear) {
 
     public Penstock {
         sections = List.copyOf(sections);
@@ -52,7 +68,10 @@ public record Penstock(
                         exposed,
                         price,
                         highestWallTemperature,
-                        drained)
+                        drained,
+                        fillingTime,
+                        supportSpacing,
+                        stopsPerYear)
                 .that(
                         gap(sections) == 0,
                         "sections",

@@ -20,10 +20,16 @@ public record Site(
         TemperatureRange airTemperature,
 
         @About("what the stream brings and what must stay in it") @CanBeAbsent @Nullable
-        Stream stream) {
+        Stream stream,
+
+        @About("of the lowest electric part above the highest flood known; less than nil below it")
+        @Limits(atLeast = -100, atMost = 1000)
+        @CanBeAbsent
+        @Nullable
+        Quantity<Length> freeboard) {
 
     public Site {
-        Demand.limits(Site.class, grossHead, altitude, waterTemperature, airTemperature, stream)
+        Demand.limits(Site.class, grossHead, altitude, waterTemperature, airTemperature, stream, freeboard)
                 .hold();
     }
 }

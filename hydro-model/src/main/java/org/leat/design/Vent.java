@@ -10,9 +10,12 @@ public record Vent(
         @About("of the vent pipe") @Limits(above = 0) Quantity<Length> bore,
 
         @About("whether it sits below the shut-off it protects from") @CanBeAbsent @Nullable
-        Boolean belowValve) {
+        Boolean belowValve,
+
+        @About("whether it stays open in frost: heated, sheltered or doubled") @CanBeAbsent @Nullable
+        Boolean frostProof) {
 
     public Vent {
-        Demand.limits(Vent.class, bore, belowValve).hold();
+        Demand.limits(Vent.class, bore, belowValve, frostProof).hold();
     }
 }

@@ -52,21 +52,21 @@ public final class NozzleOpening {
             return shares[0];
         }
         int last = times.length - 1;
-        if (time >= times[last]) {
+        if (time > times[last]) {
             return shares[last];
         }
-        int after = firstAfter(time);
+        int after = firstFrom(time);
         double share = (time - times[after - 1]) / (times[after] - times[after - 1]);
         return shares[after - 1] + share * (shares[after] - shares[after - 1]);
     }
 
-    /** The first point later than a time before the last. */
-    private int firstAfter(double time) {
+    /** The first point at a time or later; there is one. */
+    private int firstFrom(double time) {
         int low = 0;
         int high = times.length;
         while (low < high) {
             int middle = (low + high) >>> 1;
-            if (time < times[middle]) {
+            if (time <= times[middle]) {
                 high = middle;
             } else {
                 low = middle + 1;

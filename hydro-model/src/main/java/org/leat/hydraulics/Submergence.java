@@ -5,7 +5,7 @@ import org.leat.law.Physical;
 
 /**
  * Water needed over a pipe's inlet against air-drawing vortices; V velocity in the pipe m/s, D bore m, {@code F = V/√(gD)}. The
- * rules come from large intakes; at pipes below 0.1 m they are a guide, and the greatest of them with a floor is taken. They use
+ * rules come from large intakes; at pipes below 0.1 m they are a guide, and the greatest of the three is taken. They use
  * different reference levels: see each.
  */
 public final class Submergence {
@@ -35,15 +35,10 @@ public final class Submergence {
         return bore * (0.5 + 2 * froude(velocity, bore));
     }
 
-    /** {@return three bores, at least 0.3 m, above the crown, m} Common practice. */
-    public static double floor(double bore) {
-        return Math.max(3 * Physical.positive("bore", bore), 0.3);
-    }
-
-    /** {@return the greatest of all four, above the crown of a pipe that lies flat, m} */
+    /** {@return the greatest of all three, above the crown of a pipe that lies flat, m} */
     public static double leastAboveCrown(double approach, double velocity, double bore) {
         double aboveAxis = Math.max(hydraulicInstitute(velocity, bore), knauss(velocity, bore)) - bore / 2;
-        return Math.max(Math.max(gordon(approach, velocity, bore), aboveAxis), floor(bore));
+        return Math.max(gordon(approach, velocity, bore), aboveAxis);
     }
 
     private static double froude(double velocity, double bore) {

@@ -51,7 +51,8 @@ final class WaterParts {
                 d.maybe(() -> new Stream(
                         flow(d, s.flow()),
                         d.maybe(() -> d.quantity(0, s.flow() * 500, "L/s", VolumeFlow.class)),
-                        d.maybe(() -> d.quantity(30, 100, "%", Dimensionless.class)))));
+                        d.maybe(() -> d.quantity(30, 100, "%", Dimensionless.class)))),
+                null);
     }
 
     private static TemperatureRange temperatures(Draw d, double a, double b, double c, double e) {
@@ -183,8 +184,9 @@ final class WaterParts {
                         d.quantity(0.5, 4, "m", Length.class),
                         d.quantity(0.3, 2, "m", Length.class),
                         d.quantity(0.2, 1, "m", Length.class))),
-                d.maybe(() -> new Vent(d.quantity(10, 50, "mm", Length.class), d.maybe(d::yes))),
+                d.maybe(() -> new Vent(d.quantity(10, 50, "mm", Length.class), d.maybe(d::yes), null)),
                 d.maybe(() -> d.quantity(1, 60, "s", Time.class)),
+                null,
                 null);
     }
 
@@ -215,7 +217,10 @@ final class WaterParts {
                 d.maybe(d::yes),
                 null,
                 null,
-                d.maybe(d::yes));
+                d.maybe(d::yes),
+                null,
+                null,
+                null);
     }
 
     private static Fitting fitting(Draw d) {

@@ -4,8 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Collections;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
+import org.leat.hydraulics.RejoiningBlows.Blow;
 import org.leat.law.Answer;
 import org.leat.law.Gravity;
 
@@ -184,6 +187,164 @@ class HydraulicEdgesTest {
         SurgeLine line = new SurgeLine(List.of(new SurgeSection(100, 0.05, 1000, 0.02, 0, 0)), 12);
         HeadEnvelope envelope = SurgeStudy.partlyShut(line, 0.003, 0.05, 0).envelope();
         assertThat(envelope.airEntered()).isTrue();
+    }
+
+    @Test
+    void the_greatest_jet_power_is_a_summit_and_its_nozzles_bring_it_about() {
+        SteadyPenstock penstock = new SteadyPenstock(List.of(pipe(200)), 0, 1.3e-6);
+        MaximumJetPower best = MaximumJetPower.of(penstock, 30, 0.97, 1000);
+        double summit = best.flow() * (30 - penstock.headLoss(best.flow()));
+        for (double away : List.of(0.999, 1.001)) {
+            double flow = best.flow() * away;
+            assertThat(flow * (30 - penstock.headLoss(flow))).isLessThan(summit);
+        }
+        assertThat(best.jetPower()).isCloseTo(1000 * 9.80665 * summit * 0.97 * 0.97, within(1e-6 * best.jetPower()));
+        assertThat(best.frictionShare()).isCloseTo(penstock.headLoss(best.flow()) / 30, within(1e-12));
+        for (int nozzles : List.of(1, 3)) {
+            double bore = best.nozzleBore(nozzles, 0.97, 0.8);
+            OpenNozzles open = OpenNozzles.withoutBranches(Collections.nCopies(nozzles, bore), 0.97, 0.8);
+            assertThat(open.conductance()).isCloseTo(best.conductance(), within(1e-9 * best.conductance()));
+            assertThat(penstock.flow(30, open.conductance())).isCloseTo(best.flow(), within(1e-6 * best.flow()));
+        }
+        assertThat(best.isPassedBy(best.flow())).isFalse();
+        assertThat(best.isPassedBy(Math.nextUp(best.flow()))).isTrue();
+    }
+
+    /** ISO 748, both methods: between two verticals one trapezium, 2 m by 0.4 m by 0.5 m/s. */
+    @Test
+    void two_verticals_are_enough_to_gauge_a_stream_and_one_is_not() {
+        double[] banks = {0, 2};
+        double[] depths = {0.3, 0.5};
+        double[] velocities = {0.4, 0.6};
+        assertThat(MeanSection.flow(banks, depths, velocities)).isCloseTo(2 * 0.4 * 0.5, within(1e-12));
+        assertThat(MidSection.flow(banks, depths, velocities)).isCloseTo(0.3 * 0.4 + 0.5 * 0.6, within(1e-12));
+        double[] one = {0};
+        assertThatIllegalArgumentException().isThrownBy(() -> MeanSection.flow(one, one, one));
+        assertThatIllegalArgumentException().isThrownBy(() -> MidSection.flow(one, one, one));
+    }
+
+    /** 10 mm of bore, Cv 0.97, Cc 0.64 under 24 m: √(2 g 24) = 21.70 m/s. */
+    @Test
+    void a_jet_is_as_thick_as_its_contraction_lets_it_be() {
+        assertThat(NozzleDischarge.jetDiameter(0.64, 0.010)).isCloseTo(0.008, within(1e-12));
+        assertThat(NozzleDischarge.flow(0.97, 0.64, 0.010, 24))
+                .isCloseTo(0.97 * Math.sqrt(2 * 9.80665 * 24) * Math.PI / 4 * 0.008 * 0.008, within(1e-12));
+    }
+
+    @Test
+    void an_opening_steps_only_beyond_the_time_of_its_step() {
+        NozzleOpening step = NozzleOpening.step(0.4);
+        assertThat(step.at(0)).isEqualTo(1);
+        assertThat(step.at(-1)).isEqualTo(1);
+        assertThat(step.at(Double.MIN_NORMAL)).isEqualTo(0.4);
+        NozzleOpening table = NozzleOpening.table(new double[] {0, 1, 1, 2}, new double[] {0.9, 0.7, 0.3, 0.1});
+        assertThat(table.at(0)).isEqualTo(0.9);
+        assertThat(table.at(0.5)).isCloseTo(0.8, within(1e-12));
+        assertThat(table.at(1)).isCloseTo(0.7, within(1e-12));
+        assertThat(table.at(Math.nextUp(1.0))).isCloseTo(0.3, within(1e-12));
+        assertThat(table.at(2)).isCloseTo(0.1, within(1e-12));
+        assertThat(table.at(3)).isEqualTo(0.1);
+    }
+
+    /** Hm = Kb Vb²/(2g) + Vj²/(2 g Cv²), worked for each jet. */
+    @Test
+    void behind_a_branch_a_jet_has_what_the_branch_leaves_it() {
+        OpenNozzles nozzles = new OpenNozzles(List.of(0.008, 0.010), 0.97, 0.9, 0.03, 1.2);
+        List<NozzleJet> jets = nozzles.jets(24, 1000);
+        double sum = 0;
+        for (NozzleJet jet : jets) {
+            double branch = jet.flow() / (Math.PI / 4 * 0.03 * 0.03);
+            double left = 24 - 1.2 * branch * branch / (2 * 9.80665);
+            assertThat(jet.head()).isCloseTo(left, within(1e-9));
+            assertThat(jet.velocity()).isCloseTo(0.97 * Math.sqrt(2 * 9.80665 * left), within(1e-9));
+            assertThat(jet.flow())
+                    .isCloseTo(jet.velocity() * 0.9 * Math.PI / 4 * jet.bore() * jet.bore(), within(1e-12));
+            sum += jet.flow();
+        }
+        assertThat(jets).hasSize(2);
+        assertThat(nozzles.conductance() * Math.sqrt(24)).isCloseTo(sum, within(1e-12));
+        assertThatIllegalArgumentException().isThrownBy(() -> OpenNozzles.withoutBranches(List.of(0.01, 0.0), 0.97, 1));
+    }
+
+    @Test
+    void a_pipe_that_is_not_full_stands_as_high_as_its_nozzle_and_its_friction_need() {
+        SteadyPenstock penstock = new SteadyPenstock(List.of(pipe(60), pipe(100)), 0, 1.3e-6);
+        OpenNozzles nozzles = OpenNozzles.withoutBranches(List.of(0.015), 0.97, 1);
+        double full = penstock.flow(30, nozzles.conductance());
+        double[] elevations = {30, 24, 0};
+        for (double share : List.of(0.5, 0.8, 0.97)) {
+            PartFullFlow part = PartFullPenstock.solve(penstock, elevations, 30, share * full, nozzles, 1000);
+            double lost =
+                    part.sections().stream().mapToDouble(SectionState::loss).sum();
+            assertThat(part.level()).isCloseTo(part.manifoldHead() + lost, within(1e-9));
+            double low = Math.min(24, part.level()) / 24 * 100;
+            double high = Math.max(0, part.level() - 24) / 6 * 60;
+            assertThat(part.filledLength()).isCloseTo(low + high, within(1e-9));
+            assertThat(part.airLength()).isCloseTo(160 - low - high, within(1e-9));
+            assertThat(part.drawsAir()).isTrue();
+        }
+        PartFullFlow justFull = PartFullPenstock.solve(penstock, elevations, 30, full, nozzles, 1000);
+        assertThat(justFull.level()).isCloseTo(30, within(1e-6));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> PartFullPenstock.solve(penstock, elevations, 30, 1.001 * full, nozzles, 1000));
+        assertThatIllegalArgumentException()
+                .isThrownBy(
+                        () -> PartFullPenstock.solve(penstock, new double[] {30, 0}, 30, 0.5 * full, nozzles, 1000));
+    }
+
+    @Test
+    void between_two_openings_of_a_table_the_root_of_what_flows_is_straight() {
+        PartOpenTable table =
+                new PartOpenTable(new double[] {0.1, 0.5, 1}, new double[] {Double.POSITIVE_INFINITY, 4, 1});
+        assertThat(table.coefficient(0.1)).isInfinite();
+        assertThat(table.coefficient(0)).isInfinite();
+        assertThat(table.coefficient(0.3)).isCloseTo(16, within(1e-9));
+        assertThat(table.coefficient(0.5)).isCloseTo(4, within(1e-9));
+        assertThat(table.coefficient(0.75)).isCloseTo(1 / (0.75 * 0.75), within(1e-9));
+        assertThat(table.coefficient(1)).isCloseTo(1, within(1e-9));
+    }
+
+    @Test
+    void a_piece_shorter_than_half_a_reach_joins_its_neighbour_and_a_longer_one_lasts() {
+        SurgeSection run = new SurgeSection(100, 0.08, 1000, 0.02, 20, 0);
+        SurgeSection longer = new SurgeSection(10, 0.08, 1000, 0.02, 21, 20);
+        SurgeSection shorter = new SurgeSection(4, 0.08, 1000, 0.02, 21, 20);
+        ReachGrid lasting = new ReachGrid(List.of(longer, run), 10);
+        assertThat(lasting.pieces.lasting).hasSize(2);
+        assertThat(lasting.nodes()).isEqualTo(13);
+        assertThat(lasting.waveSpeedChange).isCloseTo(0, within(1e-9));
+        assertThat(new ReachGrid(List.of(shorter, run), 10).pieces.lasting).hasSize(1);
+    }
+
+    private static GridBlows grid(double change, double... blows) {
+        return new GridBlows(
+                10,
+                change,
+                Double.NaN,
+                Double.NaN,
+                DoubleStream.of(blows)
+                        .mapToObj(head -> new GridBlows.Blow(head, 0, new double[] {head}))
+                        .toList(),
+                true);
+    }
+
+    @Test
+    void of_blows_on_several_grids_the_largest_counts_with_the_spread_on_top() {
+        List<GridBlows> grids = List.of(grid(0.01, 60, 90, 80), grid(0.02, 61, 95, 70), grid(0, 60, 94));
+        RejoiningBlows blows = new RejoiningBlows(grids, -10);
+        assertThat(blows.waveSpeedChange()).isEqualTo(0.02);
+        assertThat(blows.peaks(0, Blow.LATER)).containsExactly(80.0, 70.0, Double.NEGATIVE_INFINITY);
+        assertThat(blows.peak(0, Blow.LATER)).isEqualTo(new RejoiningBlows.Peak(80, 10));
+        assertThat(blows.agreed(0, Blow.FIRST)).isEqualTo(60);
+        assertThat(blows.agreed(0, Blow.FIRST, Blow.AFTER_FIRST_CAVITY)).isEqualTo(90);
+        assertThat(blows.agreed(0, Blow.LATER)).isEqualTo(Double.NEGATIVE_INFINITY);
+        assertThat(blows.governing(0)).isEqualTo(Blow.AFTER_FIRST_CAVITY);
+        assertThat(blows.highestPressureHead(0)).isEqualTo(Answer.of(100));
+        assertThat(blows.settled(0)).as("5 m of 105 m").isTrue();
+        assertThat(new RejoiningBlows(grids, -5).settled(0)).as("5 m of 100 m").isTrue();
+        assertThat(new RejoiningBlows(grids, -4).settled(0)).as("5 m of 99 m").isFalse();
+        assertThat(new RejoiningBlows(List.of(grid(0, 60, 60, 60)), -10).governing(0))
+                .isEqualTo(Blow.FIRST);
     }
 
     private static PenstockSection pipe(double length) {

@@ -56,10 +56,13 @@ class IntakeTest {
     }
 
     @Test
-    void small_pipes_are_ruled_by_the_floor_and_fast_ones_by_velocity() {
+    void the_published_formulas_settle_the_depth_and_no_fixed_multiple() {
         double straight = Submergence.STRAIGHT_APPROACH;
-        assertThat(Submergence.leastAboveCrown(straight, 1.0, 0.05)).isEqualTo(Submergence.floor(0.05));
-        assertThat(Submergence.floor(0.05)).isEqualTo(0.3);
+        double slow = Submergence.leastAboveCrown(straight, 0.2, 0.05);
+        assertThat(slow).isCloseTo(Submergence.hydraulicInstitute(0.2, 0.05) - 0.025, within(1e-12));
+        assertThat(slow).isLessThan(3 * 0.05);
+        // D 0.1 m at 1 m/s: 0.33 m over the mouth (ANSI/HI 9.8, D (1 + 2.3 F), read)
+        assertThat(Submergence.hydraulicInstitute(1, 0.1)).isCloseTo(0.33, within(0.005));
         double fast = Submergence.leastAboveCrown(straight, 3, 0.1);
         assertThat(fast).isCloseTo(Submergence.hydraulicInstitute(3, 0.1) - 0.05, within(1e-12));
         assertThat(Submergence.knauss(3, 0.1)).isCloseTo(0.1 * (0.5 + 6 / Math.sqrt(0.980665)), within(1e-12));

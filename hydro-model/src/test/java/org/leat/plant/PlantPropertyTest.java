@@ -3,6 +3,7 @@ package org.leat.plant;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.lang.reflect.RecordComponent;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import net.jqwik.api.Arbitrary;
@@ -12,9 +13,16 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.ShrinkingMode;
 import org.leat.arbitraries.Designs;
 import org.leat.design.Design;
+import org.leat.design.DumpSide;
+import org.leat.plant.cases.BatteryFull;
+import org.leat.plant.cases.BusHolder;
+import org.leat.plant.cases.BusSituation;
 import org.leat.plant.cases.Cases;
 import org.leat.plant.cases.Running;
 import org.leat.plant.numbers.Assumption;
+import org.leat.plant.numbers.DumpLoadNumbers;
+import org.leat.plant.numbers.PlantNumbers;
+import org.leat.plant.solve.RunnerCharacteristic;
 import org.leat.plant.solved.EnergyAccount;
 
 /** What holds for every plant that could be built. */
@@ -94,6 +102,47 @@ class PlantPropertyTest {
                     .allSatisfy(s -> assertThat(s.runnerSpeed()).isLessThanOrEqualTo(runaway * (1 + 1e-9)));
             assertThat(cases.touchVoltage().direct())
                     .isGreaterThanOrEqualTo(cases.loadLost().get(i).directVoltage());
+        }
+    }
+
+    @Property(tries = 300, shrinking = ShrinkingMode.OFF)
+    void speed_volts_and_watts_of_a_situation_agree(@ForAll("plants") Design design) {
+        Cases cases = Plant.of(design).solve();
+        PlantNumbers numbers = cases.numbers();
+        List<BusSituation> all = new ArrayList<>(cases.onTheBus());
+        all.addAll(cases.regulatorFailedShort());
+        for (BusSituation situation : all) {
+            boolean driven = switch (situation.holder()) {
+                case NOTHING, REGULATOR -> true;
+                case DUMP_LOAD -> !(situation instanceof BatteryFull full) || full.turbineCurrent() > 0;
+                case BATTERY -> false;
+            };
+            if (driven) {
+                double peak = numbers.alternator().coldMagnetFactor()
+                        * numbers.alternator()
+                                .peakLineVoltage(situation.runnerSpeed()
+                                        * numbers.alternator().gearRatio());
+                assertThat(situation.lastingVoltage())
+                        .as("%s: no more volts than that speed makes", situation)
+                        .isLessThanOrEqualTo(peak * (1 + 1e-6));
+            }
+        }
+        for (int i = 0; i < cases.running().size(); i++) {
+            RunnerCharacteristic runner = new RunnerCharacteristic(
+                    numbers.runner(),
+                    numbers.water().density(),
+                    cases.running().get(i).water());
+            BatteryFull full = cases.batteryFull().get(i);
+            double shaft = runner.torque(full.runnerSpeed()) * full.runnerSpeed();
+            DumpLoadNumbers dump = numbers.dumpLoad();
+            if (numbers.regulator().divides()
+                    && full.holder() == BusHolder.DUMP_LOAD
+                    && dump != null
+                    && dump.side() == DumpSide.BRIDGE) {
+                assertThat(full.elementPower())
+                        .as("%s: no more watts than the shaft's", full)
+                        .isLessThanOrEqualTo(shaft * (1 + 1e-6));
+            }
         }
     }
 

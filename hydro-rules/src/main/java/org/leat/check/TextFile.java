@@ -10,7 +10,7 @@ import java.util.Properties;
 import java.util.TreeMap;
 
 /** Reads message texts from a UTF-8 properties file beside a class. For packs, also outside this project. */
-public final class TextFile {
+final class TextFile {
 
     private TextFile() {}
 

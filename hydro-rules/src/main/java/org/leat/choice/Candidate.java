@@ -4,7 +4,9 @@ import java.util.Collection;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.leat.check.Edit;
+import org.leat.check.Level;
 
 /**
  * One change with what it does when carried out alone.
@@ -12,17 +14,28 @@ import org.leat.check.Edit;
  * @param step the change
  * @param clears places where it leaves no failure
  * @param calms places where it leaves no error; those that it clears and those where a lesser failure stays
- * @param brings whether it alone makes an error where there was none
+ * @param brings the worst level at which it alone makes something fail that did not; null where it does not
  * @param gain at the battery, W; empty where unknown
  */
-record Candidate(Step step, Set<Place> clears, Set<Place> calms, boolean brings, OptionalDouble gain) {
+record Candidate(
+        Step step,
+        Set<Place> clears,
+        Set<Place> calms,
+        @Nullable Level brings,
+        OptionalDouble gain) {
+
+    /** {@return whether it alone makes an error where there was none} */
+    boolean bringsError() {
+        return brings == Level.ERROR;
+    }
+
+    /** {@return whether it clears a failure of that level without bringing one as bad} */
+    boolean isFairFor(Level level) {
+        return brings == null || brings.compareTo(level) < 0;
+    }
 
     List<Edit> edits() {
         return step.way().edits();
-    }
-
-    long clearedOf(Collection<Place> places) {
-        return places.stream().filter(clears::contains).count();
     }
 
     long calmedOf(Collection<Place> places) {

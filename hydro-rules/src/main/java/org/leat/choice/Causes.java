@@ -15,10 +15,9 @@ import org.leat.check.WayOut;
 /** Puts failures under the changes that clear them together: those of the plan first, then whichever clears most. */
 final class Causes {
 
-    private static final Comparator<Cause> WORST_FIRST = Comparator.comparing(Cause::worst)
-            .reversed()
-            .thenComparing(
-                    Comparator.comparingLong((Cause c) -> c.count(Level.ERROR)).reversed());
+    private static final Comparator<Cause> WORST_FIRST = Comparator.comparing(Cause::worst, Comparator.reverseOrder())
+            .thenComparing(Cause::inPlan, Comparator.reverseOrder())
+            .thenComparing(c -> c.count(Level.ERROR), Comparator.reverseOrder());
 
     private final Workbench bench;
     private final Map<Place, GroupedFailure> left = new LinkedHashMap<>();
@@ -58,7 +57,7 @@ final class Causes {
             take(steps.get(i).step(), steps.get(i).clears(), calms, true);
         }
         for (Candidate next = most(); next != null; next = most()) {
-            take(next.step(), next.clears(), Set.of(), false);
+            take(next.step(), fairly(next), Set.of(), false);
         }
         untried();
         causes.sort(WORST_FIRST);
@@ -103,15 +102,14 @@ final class Causes {
         return bench.candidates().stream()
                 .filter(c -> c.edits().equals(edits))
                 .findFirst()
-                .orElseGet(() -> new Candidate(
-                        step, Set.of(), Set.of(), false, step.way().gain()));
+                .orElseGet(() ->
+                        new Candidate(step, Set.of(), Set.of(), null, step.way().gain()));
     }
 
     private @Nullable Candidate most() {
         Candidate most = null;
         for (Candidate candidate : bench.candidates()) {
-            if (!candidate.brings()
-                    && candidate.clearedOf(left.keySet()) > 0
+            if (left.keySet().stream().anyMatch(fairly(candidate)::contains)
                     && (most == null || isMore(candidate, most))) {
                 most = candidate;
             }
@@ -131,11 +129,24 @@ final class Causes {
 
     private int findings(Candidate candidate, Level level) {
         return left.entrySet().stream()
-                .filter(e -> candidate.clears().contains(e.getKey()))
+                .filter(e -> fairly(candidate).contains(e.getKey()))
                 .map(Map.Entry::getValue)
                 .filter(g -> g.worst().outcome().level() == level)
                 .mapToInt(GroupedFailure::size)
                 .sum();
+    }
+
+    /** {@return what a change clears without bringing a failure as bad as it} */
+    private Set<Place> fairly(Candidate candidate) {
+        Set<Place> fairly = new LinkedHashSet<>();
+        for (GroupedFailure group : bench.groups()) {
+            Place place = Place.of(group.worst().outcome());
+            if (candidate.clears().contains(place)
+                    && candidate.isFairFor(group.worst().outcome().level())) {
+                fairly.add(place);
+            }
+        }
+        return fairly;
     }
 
     private static @Nullable Step advice(GroupedFailure group) {

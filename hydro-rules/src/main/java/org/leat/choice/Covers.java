@@ -42,7 +42,7 @@ final class Covers {
     }
 
     private static long bringing(List<Candidate> set) {
-        return set.stream().filter(Candidate::brings).count();
+        return set.stream().filter(Candidate::bringsError).count();
     }
 
     private static double gain(List<Candidate> set) {

@@ -117,7 +117,7 @@ final class PlanSearch {
             Candidate most = bench.candidates().stream()
                     .filter(c -> chosen.stream().allMatch(c::goesWith))
                     .filter(c -> c.calmedOf(uncovered) > 0)
-                    .max(Comparator.comparing((Candidate c) -> !c.brings())
+                    .max(Comparator.comparing((Candidate c) -> !c.bringsError())
                             .thenComparingLong(c -> c.calmedOf(uncovered))
                             .thenComparingDouble(c -> c.gain().orElse(0)))
                     .orElse(null);
@@ -244,7 +244,9 @@ final class PlanSearch {
         }
         List<Candidate> helping = helping(Place.of(error.worst().outcome()));
         if (!helping.isEmpty()) {
-            return helping.stream().allMatch(Candidate::brings) ? Plan.Why.BRINGS_ANOTHER : Plan.Why.AGAINST_OTHERS;
+            return helping.stream().allMatch(Candidate::bringsError)
+                    ? Plan.Why.BRINGS_ANOTHER
+                    : Plan.Why.AGAINST_OTHERS;
         }
         if (!error.worst().rejected().isEmpty()) {
             return Plan.Why.BRINGS_ANOTHER;

@@ -11,7 +11,7 @@ package org.leat.choice;
  * @param open all questions that count and could not be judged
  * @param review what a person must look at
  * @param setAside findings and questions of what can hurt someone that do not count by someone's word or by a baseline
- * @param playedDown rules about what can hurt someone that settings switch off or play down
+ * @param playedDown rules about what can hurt someone that settings switch off, play down or loosen
  */
 public record SafetyVerdict(
         Answer answer,

@@ -85,8 +85,13 @@ final class Workbench {
                 clears.add(place);
             }
         }
-        boolean brings =
-                Failures.of(outcomes).worseThan(failingBefore, Level.ERROR).isPresent();
+        Level brings = null;
+        Failures failing = Failures.of(outcomes);
+        for (Level level : Level.values()) {
+            if (failing.worseThan(failingBefore, level).isPresent()) {
+                brings = level;
+            }
+        }
         return new Candidate(step, clears, calms, brings, gain(changed));
     }
 

@@ -15,6 +15,7 @@ import org.leat.plant.cases.Day;
 import org.leat.plant.cases.DumpLoadLost;
 import org.leat.plant.cases.LoadLost;
 import org.leat.plant.cases.ManagementOpens;
+import org.leat.plant.cases.RegulatorFailedShort;
 import org.leat.plant.cases.Running;
 import org.leat.plant.numbers.Amount;
 import org.leat.quantity.QuantityKind;
@@ -24,7 +25,7 @@ final class BusText {
 
     private BusText() {}
 
-    static List<String> lines(Report report) {
+    static List<String> lines(Report report, int width) {
         Map<String, BusSituation> worst = new LinkedHashMap<>();
         for (BusSituation situation : report.bus().list()) {
             worst.merge(
@@ -35,23 +36,46 @@ final class BusText {
         if (worst.isEmpty()) {
             return List.of();
         }
+        boolean twoNodes = worst.values().stream().anyMatch(s -> s.batteryVoltage() != s.lastingVoltage());
         Table table = new Table();
-        table.row("case", "nozzle set", "bus", "for a moment", "speed", "held by", "");
-        worst.forEach((name, situation) -> table.row(
+        row(
+                table,
+                twoNodes,
+                "case",
+                "nozzle set",
+                twoNodes ? "bridge" : "bus",
+                "battery",
+                "for a moment",
+                "speed",
+                "held by",
+                "");
+        worst.forEach((name, situation) -> row(
+                table,
+                twoNodes,
                 name,
                 Plainly.of(situation.nozzles().name()),
                 show(situation.lastingVoltage(), QuantityKind.VOLTAGE),
+                show(situation.batteryVoltage(), QuantityKind.VOLTAGE),
                 moment(situation),
                 show(situation.runnerSpeed(), QuantityKind.ROTATIONAL_SPEED),
                 holder(situation.holder()),
                 remark(situation)));
-        return new ArrayList<>(table.lines());
+        return new ArrayList<>(table.lines(width));
+    }
+
+    /** The battery's node is the bridge's where nothing stands between them. */
+    private static void row(Table table, boolean twoNodes, String... cells) {
+        List<String> shown = new ArrayList<>(List.of(cells));
+        if (!twoNodes) {
+            shown.remove(3);
+        }
+        table.row(shown.toArray(String[]::new));
     }
 
     private static String moment(BusSituation situation) {
         Amount moment = situation.momentVoltage();
         if (moment instanceof Amount.Known known) {
-            return known.value() == situation.lastingVoltage() ? "" : show(known.value(), QuantityKind.VOLTAGE);
+            return known.value() <= situation.lastingVoltage() ? "" : show(known.value(), QuantityKind.VOLTAGE);
         }
         return "unknown";
     }
@@ -66,6 +90,9 @@ final class BusText {
         }
         if (situation instanceof Day day && day.charging() == Day.Charging.REFUSED) {
             return "the battery must not be charged";
+        }
+        if (situation instanceof RegulatorFailedShort failed && failed.overcharges()) {
+            return "after the battery was overcharged";
         }
         return situation instanceof BatteryFull full && full.answer() == BatteryFull.Answer.OVERCHARGED
                 ? "after it was overcharged"
@@ -100,11 +127,13 @@ final class BusText {
         if (situation instanceof LoadLost) {
             return "load lost";
         }
+        if (situation instanceof RegulatorFailedShort) {
+            return "regulator failed short";
+        }
         if (situation instanceof BrokenBridge broken) {
             return switch (broken.fault()) {
                 case PHASE_OPEN -> "one phase open";
                 case DIODE_OPEN -> "one diode open";
-                case NONE, DIODE_SHORT -> "bridge broken";
             };
         }
         return ((Day) situation).season() == Day.Season.COLDEST ? "coldest day" : "hottest day";

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Comparison;
 import org.leat.check.Finding;
@@ -13,11 +14,11 @@ import org.leat.check.Kind;
 import org.leat.check.Limit;
 import org.leat.check.LimitChange;
 import org.leat.check.Outcome;
-import org.leat.check.RejectedChange;
 import org.leat.check.Report;
 import org.leat.check.RuleInForce;
 import org.leat.check.SensitiveVerdict;
 import org.leat.check.WayOut;
+import org.leat.choice.GroupedFailure;
 
 /** Findings for a person. */
 final class FindingText {
@@ -32,8 +33,16 @@ final class FindingText {
         this.colours = colours;
     }
 
-    /** {@return everything there is to say about a failure} */
-    List<String> full(Finding finding) {
+    /** {@return failures of which it is not known what holds for all of them: each on its own} */
+    List<GroupedFailure> grouped(List<Finding> failures) {
+        return failures.stream()
+                .map(f -> new GroupedFailure(f, List.of(), f.waysOut(), false))
+                .toList();
+    }
+
+    /** {@return everything there is to say about the failures of one rule at one element} */
+    List<String> full(GroupedFailure group) {
+        Finding finding = group.worst();
         Outcome outcome = finding.outcome();
         List<String> lines = new ArrayList<>();
         String level = outcome.level().word().toUpperCase(Locale.ROOT);
@@ -47,23 +56,60 @@ final class FindingText {
         } else if (!outcome.during().isEmpty()) {
             lines.add(INDENT + "case " + Plainly.of(outcome.during()));
         }
+        group.others().forEach(other -> lines.add(INDENT + "also " + also(other.outcome())));
         lines.add(INDENT + "source " + source(wording.rule(outcome.rule()), outcome.comparison()));
-        for (WayOut way : finding.waysOut()) {
-            OptionalDouble gain = way.gain();
-            lines.add(INDENT + "way out: " + Plainly.of(wording.of(way, outcome))
-                    + (gain.isEmpty() ? "" : " (" + TextWriter.watts(gain.getAsDouble()) + ")"));
+        for (WayOut way : group.waysForAll()) {
+            lines.add(INDENT + "way out: " + way(way, outcome));
         }
-        for (RejectedChange tried : finding.rejected()) {
-            lines.add(INDENT + "tried in vain: " + Plainly.of(wording.of(tried.way(), outcome)) + " Then "
-                    + tried.brings() + " fails.");
+        if (group.onlyForSome()) {
+            lines.addAll(onlyForSome(group));
         }
-        if (!finding.restsOn().isEmpty()) {
-            lines.add(INDENT + "rests on what was assumed of " + fields(finding.restsOn()));
+        lines.addAll(inVain(group));
+        List<SensitiveVerdict> restsOn =
+                all(group).flatMap(f -> f.restsOn().stream()).toList();
+        if (!restsOn.isEmpty()) {
+            lines.add(INDENT + "rests on what was assumed of " + fields(restsOn));
         }
-        if (finding.broke()) {
+        if (all(group).anyMatch(Finding::broke)) {
             lines.add(INDENT + "the rule broke while looking for ways out");
         }
         return lines;
+    }
+
+    private static Stream<Finding> all(GroupedFailure group) {
+        return Stream.concat(Stream.of(group.worst()), group.others().stream());
+    }
+
+    private String also(Outcome outcome) {
+        ComparisonText compared = wording.comparison(outcome);
+        String told = compared == null ? "" : ": " + compared.value() + ", " + compared.margin();
+        return outcome.level().word() + " in " + Plainly.of(outcome.during()) + told;
+    }
+
+    private String way(WayOut way, Outcome outcome) {
+        OptionalDouble gain = way.gain();
+        return Plainly.of(wording.of(way, outcome))
+                + (gain.isEmpty() ? "" : " (" + TextWriter.watts(gain.getAsDouble()) + ")");
+    }
+
+    private List<String> onlyForSome(GroupedFailure group) {
+        List<String> lines = new ArrayList<>();
+        lines.add(INDENT + "no way out holds for all of these");
+        all(group)
+                .forEach(f -> f.waysOut().stream()
+                        .filter(way -> !way.edits().isEmpty())
+                        .forEach(way -> lines.add(INDENT + "for "
+                                + Plainly.of(f.outcome().during()) + " alone: " + way(way, f.outcome()))));
+        return lines;
+    }
+
+    private List<String> inVain(GroupedFailure group) {
+        return all(group)
+                .flatMap(f -> f.rejected().stream()
+                        .map(tried -> INDENT + "tried in vain: " + Plainly.of(wording.of(tried.way(), f.outcome()))
+                                + " Then " + tried.brings() + " fails."))
+                .distinct()
+                .toList();
     }
 
     /** {@return one line for each finding} */
@@ -114,7 +160,8 @@ final class FindingText {
     }
 
     private static String fields(List<SensitiveVerdict> restsOn) {
-        return Plainly.of(restsOn.stream().map(h -> Wording.place(h.field())).collect(Collectors.joining(", ")));
+        return Plainly.of(
+                restsOn.stream().map(h -> Wording.place(h.field())).distinct().collect(Collectors.joining(", ")));
     }
 
     private static String during(Outcome outcome) {

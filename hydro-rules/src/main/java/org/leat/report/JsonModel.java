@@ -123,12 +123,13 @@ final class JsonModel {
             @Nullable BigDecimal batteryPower,
             List<StageEntry> energy) {}
 
-    /** Behind the bridge in one case: V, V for a moment (absent where not known), rad/s of the runner. */
+    /** Behind the bridge in one case: V, V for a moment (absent where not known), V at the battery's node, rad/s of the runner. */
     record BusEntry(
             String during,
             String nozzles,
             @Nullable BigDecimal lastingVoltage,
             @Nullable BigDecimal momentVoltage,
+            @Nullable BigDecimal batteryVoltage,
             @Nullable BigDecimal runnerSpeed,
             String heldBy) {}
 
@@ -172,7 +173,75 @@ final class JsonModel {
             List<DesignEntry> alternatives,
             @Nullable List<SuppressionEntry> idleSuppressions,
             @Nullable List<AbsentEntry> absent,
-            @Nullable String comparedWithDay) {}
+            @Nullable String comparedWithDay,
+            @Nullable OverviewEntry overview) {}
+
+    /** The design at a glance; only where it was asked for. */
+    record OverviewEntry(
+            VerdictEntry verdict,
+            List<YieldEntry> yields,
+            List<CauseEntry> causes,
+            PlanEntry plan,
+            List<InputEntry> inputs,
+            List<UnderstoodEntry> understood) {}
+
+    record VerdictEntry(
+            String answer,
+            long errors,
+            long warnings,
+            long notes,
+            long openOfSafety,
+            long open,
+            long review,
+            long setAside,
+            long playedDown,
+            String text) {}
+
+    /** What one nozzle set gives: W, J a day, A, V at the battery. */
+    record YieldEntry(
+            String nozzles,
+            boolean asBuilt,
+            boolean fullPipe,
+            boolean held,
+            @Nullable BigDecimal batteryPower,
+            @Nullable BigDecimal energyPerDay,
+            @Nullable BigDecimal current,
+            @Nullable BigDecimal voltage) {}
+
+    /** One rule at one element over all cases. */
+    record GroupEntry(String rule, String path, String level, String worstDuring, List<String> alsoDuring) {}
+
+    record CauseEntry(
+            @Nullable Way change,
+            boolean tried,
+            boolean inPlan,
+            List<GroupEntry> clears,
+            List<GroupEntry> leavesNoErrorOf,
+            int alsoClears) {}
+
+    record StayingEntry(GroupEntry failure, String why) {}
+
+    record PlanEntry(
+            String result,
+            List<Way> changes,
+            List<StayingEntry> stays,
+            long openOfSafety,
+            @Nullable BigDecimal batteryPower,
+            int tried,
+            int budget) {}
+
+    record QuestionEntry(String rule, String path, String during) {}
+
+    record InputEntry(String path, boolean assumed, String how, long ofSafety, List<QuestionEntry> settles) {}
+
+    record UnderstoodEntry(
+            String what,
+            String path,
+            String of,
+            @Nullable BigDecimal value,
+            String quantity,
+            String unit,
+            boolean assumed) {}
 
     record LimitEntry(
             String name,

@@ -16,6 +16,7 @@ import org.leat.check.Outcome;
 import org.leat.check.Report;
 import org.leat.check.RuleInForce;
 import org.leat.check.WayOut;
+import org.leat.choice.Overview;
 import org.leat.file.Names;
 import org.leat.file.Position;
 import org.leat.file.Problem;
@@ -37,6 +38,10 @@ final class JsonShapes {
     }
 
     JsonModel.DesignEntry design(Report report) {
+        return design(report, null);
+    }
+
+    JsonModel.DesignEntry design(Report report, @Nullable Overview overview) {
         return new JsonModel.DesignEntry(
                 report.file(),
                 report.design(),
@@ -53,7 +58,8 @@ final class JsonShapes {
                 report.alternatives().stream().map(this::design).toList(),
                 JsonAccepted.idle(report),
                 JsonAccepted.absent(report),
-                report.day() == null ? null : report.day().toString());
+                report.day() == null ? null : report.day().toString(),
+                overview == null ? null : new JsonOverview(this).of(overview));
     }
 
     JsonModel.RuleEntry rule(RuleInForce rule) {
@@ -168,7 +174,7 @@ final class JsonShapes {
                 c.kind().siSymbol());
     }
 
-    private JsonModel.Way way(WayOut way, Outcome outcome) {
+    JsonModel.Way way(WayOut way, Outcome outcome) {
         return new JsonModel.Way(
                 message(way.message(), wording.of(way, outcome)),
                 way.edits().stream().map(JsonShapes::edit).toList(),
@@ -239,6 +245,7 @@ final class JsonShapes {
                 s.nozzles().name(),
                 Numbers.of(s.lastingVoltage()),
                 Numbers.of(s.momentVoltage()),
+                Numbers.of(s.batteryVoltage()),
                 Numbers.of(s.runnerSpeed()),
                 Names.ofConstant(s.holder()));
     }

@@ -4,22 +4,36 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.leat.check.Kind;
 import org.leat.check.Level;
 import org.leat.check.Report;
 import org.leat.check.RuleInForce;
 import org.leat.check.Rulebook;
+import org.leat.choice.Overview;
+import org.leat.file.Reading;
 
 /** Writes the JSON report, see {@link JsonModel}. */
 public final class JsonWriter implements ReportWriter {
 
     private final JsonGenerator json;
     private final JsonShapes shapes;
+    private final boolean whole;
     private final Tally tally = new Tally();
     private final List<JsonModel.BrokenEntry> broken = new ArrayList<>();
 
     /** Writes to {@code out} in the words of a rulebook. */
     public JsonWriter(Rulebook rulebook, Appendable out) throws IOException {
+        this(rulebook, out, false);
+    }
+
+    /**
+     * Writes to {@code out} in the words of a rulebook.
+     *
+     * @param whole whether to write overviews too
+     */
+    public JsonWriter(Rulebook rulebook, Appendable out, boolean whole) throws IOException {
+        this.whole = whole;
         this.json = JsonLines.to(out);
         this.shapes = new JsonShapes(new Wording(rulebook));
         json.writeStartObject();
@@ -36,8 +50,17 @@ public final class JsonWriter implements ReportWriter {
 
     @Override
     public void add(Report report) throws IOException {
+        write(report, null);
+    }
+
+    @Override
+    public void add(Report report, Reading reading, Overview overview) throws IOException {
+        write(report, whole ? overview : null);
+    }
+
+    private void write(Report report, @Nullable Overview overview) throws IOException {
         tally.add(report);
-        json.writePOJO(shapes.design(report));
+        json.writePOJO(shapes.design(report, overview));
         json.flush();
     }
 

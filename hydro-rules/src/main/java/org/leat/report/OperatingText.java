@@ -16,7 +16,7 @@ final class OperatingText {
 
     private OperatingText() {}
 
-    static List<String> lines(Report report) {
+    static List<String> lines(Report report, int width) {
         if (!report.unsolved().isEmpty()) {
             List<String> why = new ArrayList<>();
             for (Amount.Unknown unknown : report.unsolved()) {
@@ -43,7 +43,7 @@ final class OperatingText {
                     String.format(Locale.ROOT, "%.2f", o.speedRatio()),
                     hold(o.hold()));
         }
-        List<String> lines = new ArrayList<>(table.lines());
+        List<String> lines = new ArrayList<>(table.lines(width));
         if (report.running().stream().anyMatch(r -> !r.water().fullPipe())) {
             lines.add("* the stream does not keep the pipe full");
         }
@@ -58,7 +58,7 @@ final class OperatingText {
         };
     }
 
-    static List<String> alternatives(Report report) {
+    static List<String> alternatives(Report report, int width) {
         if (report.alternatives().isEmpty()) {
             return List.of();
         }
@@ -68,7 +68,7 @@ final class OperatingText {
         for (Report alternative : report.alternatives()) {
             row(table, Plainly.of(alternative.alternative()), alternative);
         }
-        return table.lines();
+        return table.lines(width);
     }
 
     private static void row(Table table, String name, Report report) {

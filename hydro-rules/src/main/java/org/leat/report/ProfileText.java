@@ -16,7 +16,7 @@ final class ProfileText {
         this.wording = wording;
     }
 
-    List<String> lines(Report report) {
+    List<String> lines(Report report, int width) {
         PressureProfile profile = report.profile();
         if (profile.points().isEmpty()) {
             return List.of();
@@ -34,7 +34,7 @@ final class ProfileText {
                     bar(point.lowest()),
                     bar(point.ratingHot()));
         }
-        List<String> lines = new ArrayList<>(table.lines());
+        List<String> lines = new ArrayList<>(table.lines(width));
         if (profile.highestDuring() != null && profile.lowestDuring() != null) {
             String how = profile.rejoined() ? ", as the water column, having parted, rejoins" : "";
             lines.add("highest in " + Plainly.of(profile.highestDuring()) + how + ", lowest in "

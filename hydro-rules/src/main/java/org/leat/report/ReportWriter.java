@@ -2,6 +2,7 @@ package org.leat.report;
 
 import java.io.IOException;
 import org.leat.check.Report;
+import org.leat.choice.Overview;
 import org.leat.file.Reading;
 
 /** Writes reports one after the other, so that a long run needs no more memory than a short one. */
@@ -17,6 +18,16 @@ public interface ReportWriter {
      */
     default void add(Report report, Reading reading) throws IOException {
         add(report);
+    }
+
+    /**
+     * Writes the report of one design file, for formats that begin with what matters first.
+     *
+     * @param reading the file as it was read
+     * @param overview the design at a glance
+     */
+    default void add(Report report, Reading reading, Overview overview) throws IOException {
+        add(report, reading);
     }
 
     /**

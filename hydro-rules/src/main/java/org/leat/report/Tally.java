@@ -124,10 +124,10 @@ public final class Tally {
         parts.add(count(failures(Level.ERROR), "error", "errors"));
         parts.add(count(failures(Level.WARNING), "warning", "warnings"));
         parts.add(count(failures(Level.NOTE), "note", "notes"));
-        parts.add(count(Kind.PASS) + " judged and passed");
-        parts.add(count(Kind.OPEN) + " could not be judged");
+        parts.add(count(Kind.PASS) + " passed");
+        parts.add(count(Kind.OPEN) + " not judged");
         if (count(Kind.REVIEW) > 0) {
-            parts.add(count(Kind.REVIEW) + " for a person to look at");
+            parts.add(count(Kind.REVIEW) + " for a person");
         }
         if (suppressed > 0) {
             parts.add(suppressed + " suppressed");

@@ -1,20 +1,35 @@
 package org.leat.report;
 
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import org.leat.check.Finding;
 import org.leat.check.Kind;
 import org.leat.check.Level;
 import org.leat.check.Report;
 import org.leat.check.Rulebook;
+import org.leat.choice.GroupedFailure;
+import org.leat.choice.Overview;
 import org.leat.file.Problem;
 import org.leat.file.ProblemText;
+import org.leat.file.Reading;
 
-/** Writes for a person: worst first, then how the plant runs, what was assumed, what is open, and the counts. */
+/**
+ * Writes for a person. Given an overview, one screen for each design: whether it is safe to open, what it gives, what to do
+ * first and what to tell next; all the rest only where it is asked for. Without an overview, all the rest. No line is wider
+ * than it is told.
+ */
 public final class TextWriter implements ReportWriter {
 
+    /** Lines of what is said of one design first, with the caution and the counts that close the output. */
+    private static final int SCREEN = 40;
+
     private static final int TIGHTEST = 5;
+    private static final int INDENT = 2;
+    private static final int MOST_OF_SETTINGS = 3;
 
     private final Appendable out;
     private final Colours colours;
@@ -22,48 +37,97 @@ public final class TextWriter implements ReportWriter {
     private final Wording wording;
     private final FindingText findings;
     private final Tally tally = new Tally();
+    private final int width;
+    private final boolean whole;
     private boolean begun;
 
-    /** Writes to {@code out} in the words of a rulebook. */
+    /** Writes all there is to {@code out} in the words of a rulebook, 100 columns wide. */
     public TextWriter(Rulebook rulebook, Appendable out, Colours colours) {
+        this(rulebook, out, colours, Columns.MOST, true);
+    }
+
+    /**
+     * Writes to {@code out} in the words of a rulebook.
+     *
+     * @param width of the screen, columns; taken as at least 40 and at most 100
+     * @param whole whether to write all there is behind the overview
+     */
+    public TextWriter(Rulebook rulebook, Appendable out, Colours colours, int width, boolean whole) {
         this.out = out;
         this.colours = colours;
         this.rulebook = rulebook;
         this.wording = new Wording(rulebook);
         this.findings = new FindingText(wording, colours);
+        this.width = Math.max(Columns.LEAST, Math.min(Columns.MOST, width));
+        this.whole = whole;
     }
 
     @Override
     public void add(Report report) throws IOException {
         begin();
         tally.add(report);
-        String name = report.design().isEmpty() ? report.file() : report.file() + ": " + report.design();
-        line(colours.heading(Plainly.of(name)));
+        line(colours.heading(name(report)));
         line("");
+        if (report.readable()) {
+            rest(report, findings.grouped(report.worstFirst(Kind.FAIL)));
+        } else {
+            problems(report);
+        }
+    }
+
+    @Override
+    public void add(Report report, Reading reading, Overview overview) throws IOException {
         if (!report.readable()) {
-            for (Problem problem : report.problems()) {
-                line(colours.level(Level.ERROR, "unreadable") + "  " + ProblemText.line(problem));
-            }
-            line("");
+            add(report);
             return;
         }
-        section("Does not count, and can hurt someone", findings.uncounted(report.endangeringUncounted()));
-        List<Finding> failures = report.worstFirst(Kind.FAIL);
+        begin();
+        tally.add(report);
+        int closing = 2 + closing().size();
+        lines(new OverviewText(wording, colours, width).lines(name(report), overview, SCREEN - closing));
+        if (whole) {
+            rest(report, failures(overview));
+        } else {
+            line("All findings, tables and questions: leat check --whole");
+            line("");
+        }
+    }
+
+    private static List<GroupedFailure> failures(Overview overview) {
+        return overview.causes().stream()
+                .flatMap(c -> Stream.concat(c.clears().stream(), c.calms().stream()))
+                .sorted(Comparator.comparing(GroupedFailure::worst, Finding.WORST_FIRST))
+                .toList();
+    }
+
+    private static String name(Report report) {
+        return Plainly.of(report.design().isEmpty() ? report.file() : report.file() + ": " + report.design());
+    }
+
+    private void problems(Report report) throws IOException {
+        for (Problem problem : report.problems()) {
+            line(colours.level(Level.ERROR, "unreadable") + "  " + ProblemText.line(problem));
+        }
+        line("");
+    }
+
+    private void rest(Report report, List<GroupedFailure> failures) throws IOException {
         if (failures.isEmpty()) {
             line("Nothing that was judged fails.");
             line("");
         }
-        for (Finding finding : failures) {
-            lines(findings.full(finding));
+        for (GroupedFailure failure : failures) {
+            lines(findings.full(failure));
             line("");
         }
+        section("Does not count, and can hurt someone", findings.uncounted(report.endangeringUncounted()));
         section("Suppressions that suppress nothing", idle(report));
         section("For a person to look at", findings.brief(report.worstFirst(Kind.REVIEW)));
-        section("How it runs", OperatingText.lines(report));
-        section("What each case makes of the bus", BusText.lines(report));
-        section("Pressure along the pipe", new ProfileText(wording).lines(report));
-        section("Where every watt goes", WattsText.lines(report));
-        section("Alternatives, side by side", OperatingText.alternatives(report));
+        section("How it runs", OperatingText.lines(report, width - INDENT));
+        section("What each case makes of the bus", BusText.lines(report, width - INDENT));
+        section("Pressure along the pipe", new ProfileText(wording).lines(report, width - INDENT));
+        section("Where every watt goes", WattsText.lines(report, width - INDENT));
+        section("Alternatives, side by side", OperatingText.alternatives(report, width - INDENT));
         section("Assumed, because the file does not say", new AssumptionText(wording).lines(report.assumptions()));
         section("Could not be judged", findings.brief(report.worstFirst(Kind.OPEN)));
         section("Told", findings.brief(report.worstFirst(Kind.INFORMATIONAL)));
@@ -83,8 +147,18 @@ public final class TextWriter implements ReportWriter {
             begun = true;
             section(
                     "Off, played down or loosened by settings, and can hurt someone",
-                    SettingsText.playedDown(rulebook));
+                    bounded(SettingsText.playedDown(rulebook), "rules"));
         }
+    }
+
+    /** {@return the first few, unless all there is was asked for} */
+    private List<String> bounded(List<String> lines, String what) {
+        if (whole || lines.size() <= MOST_OF_SETTINGS) {
+            return lines;
+        }
+        List<String> few = new ArrayList<>(lines.subList(0, MOST_OF_SETTINGS));
+        few.add((lines.size() - MOST_OF_SETTINGS) + " more " + what + ": --whole");
+        return few;
     }
 
     private static List<String> idle(Report report) {
@@ -110,20 +184,23 @@ public final class TextWriter implements ReportWriter {
 
     @Override
     public void end() throws IOException {
-        section("Changed by settings", SettingsText.changes(rulebook));
-        for (String text : wording.phrase("caution").split("\n", -1)) {
-            line(text);
-        }
-        line("");
-        String loosened = SettingsText.inOneLine(rulebook);
-        line(tally.line() + (loosened.isEmpty() ? "" : " " + loosened));
+        section("Changed by settings", bounded(SettingsText.changes(rulebook), "changes"));
+        lines(closing());
+    }
+
+    private List<String> closing() {
+        List<String> lines = new ArrayList<>();
+        lines.addAll(Columns.wrapped(wording.phrase("caution").replace('\n', ' '), width, 0));
+        lines.add("");
+        lines.addAll(Columns.wrapped(tally.line(), width, 0));
+        return lines;
     }
 
     private void section(String title, List<String> lines) throws IOException {
         if (!lines.isEmpty()) {
             line(colours.heading(title));
             for (String text : lines) {
-                line("  " + text);
+                line(" ".repeat(INDENT) + text);
             }
             line("");
         }
@@ -136,11 +213,13 @@ public final class TextWriter implements ReportWriter {
     }
 
     private void line(String text) throws IOException {
-        out.append(text).append('\n');
+        for (String part : Columns.wrapped(text, width)) {
+            out.append(part).append('\n');
+        }
     }
 
     /** {@return watts with their sign} */
-    static String watts(double gain) {
+    public static String watts(double gain) {
         long rounded = Math.round(gain);
         return rounded == 0
                 ? "\u00b10 W"

@@ -13,7 +13,7 @@ final class WattsText {
 
     private WattsText() {}
 
-    static List<String> lines(Report report) {
+    static List<String> lines(Report report, int width) {
         if (report.running().isEmpty()) {
             return List.of();
         }
@@ -28,7 +28,7 @@ final class WattsText {
             }
             table.row(row.toArray(String[]::new));
         }
-        List<String> lines = new ArrayList<>(table.lines());
+        List<String> lines = new ArrayList<>(table.lines(width));
         lines.add("regulator: " + name(report.regulator()));
         return lines;
     }

@@ -20,7 +20,7 @@ import org.leat.design.ExcusedFinding;
  * @param danger beside the name
  */
 @About("One finding of one design that does not count by someone's word; it is told all the same")
-public record FindingOfDesign(
+record FindingOfDesign(
         @About("what the design is called") String design,
         @About("whose finding") String rule,
         @About("element, as the report shows it") String at,

@@ -21,7 +21,7 @@ import org.leat.file.PlainValue;
  * @param danger beside the name
  */
 @About("What is changed of one rule, and why")
-public record RuleChange(
+record RuleChange(
         @About("changed limits by name, each with its unit") Map<String, PlainValue> limits,
 
         @About("level of the rule's ordinary failure; its worse and milder cases move by as many steps")

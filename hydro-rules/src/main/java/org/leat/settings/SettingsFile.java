@@ -22,7 +22,7 @@ import org.leat.design.Limits;
  * @param suppressions findings that do not count by someone's word
  */
 @About("Settings of the checker: what a country, a firm or a project changes")
-public record SettingsFile(
+record SettingsFile(
         @About("version of the file format") @Limits(atLeast = 1, atMost = 1)
         int format,
 

@@ -20,6 +20,8 @@ import org.leat.check.Level;
 import org.leat.check.Report;
 import org.leat.file.DesignReader;
 import org.leat.pack.BuiltInPack;
+import org.leat.report.mending.Mended;
+import org.leat.report.mending.Mending;
 
 class MendingTest {
 

@@ -10,12 +10,15 @@ import org.leat.plant.numbers.NozzleGroup;
  * @param nozzles the set
  * @param answer what the plant does about it
  * @param setVoltage at which the surplus is diverted, or the regulator lets go, V
- * @param lastingVoltage the highest on the bus, equalising counted, V; where nothing limits the battery that of the runaway,
- *     which follows when it gives up
+ * @param lastingVoltage the highest behind the bridge, equalising counted, V; where nothing limits the battery that of the
+ *     runaway, which follows when it gives up
+ * @param batteryVoltage the highest at the battery's node, V
  * @param runnerSpeed rad/s
  * @param dumpVoltage across the dump load while it takes what it can, V; zero without one
  * @param turbineCurrent the turbine gives at the set voltage, A
  * @param turbinePower the turbine gives at the set voltage, W
+ * @param elementPower that goes into the cold element for long, W: at the bridge, before a tracking or series regulator, no more
+ *     than the turbine gives there, since the battery cannot add to it; zero without a dump load
  * @param diverted what the dump load takes; null without one
  */
 public record BatteryFull(
@@ -23,18 +26,20 @@ public record BatteryFull(
         Answer answer,
         double setVoltage,
         double lastingVoltage,
+        double batteryVoltage,
         double runnerSpeed,
         double dumpVoltage,
         double turbineCurrent,
         double turbinePower,
+        double elementPower,
         @Nullable Diverted diverted)
         implements BusSituation {
 
     /** What a plant does when its battery is full. */
     public enum Answer {
         /**
-         * the dump load takes everything: at the set voltage, or behind a tracking regulator at the voltage it then
-         * needs.
+         * the dump load takes everything: at the set voltage; switched on by a tracking or series regulator itself, at the
+         * voltage it then needs.
          */
         DIVERTED,
         /** the dump load is too small: the voltage rises until it takes what the turbine gives. */

@@ -1,5 +1,6 @@
 package org.leat.plant.cases;
 
+import java.util.Objects;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.DumpSide;
@@ -8,6 +9,7 @@ import org.leat.electrics.BridgeOperatingPoint;
 import org.leat.lazy.Once;
 import org.leat.plant.cases.BatteryFull.Answer;
 import org.leat.plant.cases.BatteryFull.Diverted;
+import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.DumpLoadNumbers;
 import org.leat.plant.numbers.PlantNumbers;
 import org.leat.plant.solve.RunnerCharacteristic;
@@ -32,53 +34,137 @@ final class BatteryFullSolver {
     BatteryFull of(Running running, LoadLost lost) {
         RunnerCharacteristic runner =
                 new RunnerCharacteristic(numbers.runner(), numbers.water().density(), running.water());
+        return divertsAtBattery() && running.operatingPoint().tracking() != null
+                ? behindTracking(running, lost)
+                : atBridge(running, lost, runner);
+    }
+
+    /** Where the dump load hangs at the battery and comes on before a tracking regulator lets go, all runs on as before. */
+    private BatteryFull behindTracking(Running running, LoadLost lost) {
+        double set = numbers.fullVoltage();
+        double power = running.operatingPoint().batteryPower();
+        double current = power / set;
+        Diverted diverted = diverted(set, current);
+        if (diverted == null || !diverted.takesAll()) {
+            return runaway(running, lost, set, current, diverted, Answer.RUNAWAY);
+        }
+        return new BatteryFull(
+                running.nozzles(),
+                Answer.DIVERTED,
+                set,
+                running.lastingVoltage(),
+                set,
+                running.runnerSpeed(),
+                set,
+                current,
+                power,
+                diverted.powerCold(),
+                diverted);
+    }
+
+    private BatteryFull atBridge(Running running, LoadLost lost, RunnerCharacteristic runner) {
         double set = numbers.fullVoltage();
         double speed = speed(runner, atSetVoltage.get());
         BridgeOperatingPoint point = atSetVoltage.get().pointAt(speed);
         double current = point.directCurrent();
         Diverted diverted = diverted(set, current);
         Answer answer = answer(diverted, set > lost.directVoltage());
-        double highest = lost.directVoltage();
-        double runnerSpeed = lost.speed();
-        double dumpVoltage = diverted == null ? 0 : set;
-        boolean alone = answer == Answer.DUMP_TOO_SMALL
-                || (answer == Answer.DIVERTED && numbers.regulator().kind() == RegulatorKind.TRACKING);
-        if (alone) {
-            // nothing but the dump load limits the bus: it stands where it takes all
-            runnerSpeed = speed(runner, onDumpAlone.get());
-            highest = Math.max(
-                    answer == Answer.DUMP_TOO_SMALL ? point.directVoltage() : set,
-                    onDumpAlone.get().pointAt(runnerSpeed).directVoltage());
-            dumpVoltage = Math.max(set, highest);
-        } else if (answer == Answer.DIVERTED) {
-            runnerSpeed = speed;
-            highest = Math.min(lost.directVoltage(), point.directVoltage() + equalisingAbove(set));
-            dumpVoltage = set + equalisingAbove(set);
+        if (answer == Answer.RUNAWAY || answer == Answer.OVERCHARGED) {
+            return runaway(running, lost, set, current, diverted, answer);
         }
+        double highest = Math.min(lost.directVoltage(), point.directVoltage() + equalisingAbove(set));
+        double dumpVoltage = set + equalisingAbove(set);
+        double mostPower = beforeRegulator() ? set * current : Double.POSITIVE_INFINITY;
+        if (answer == Answer.DUMP_TOO_SMALL || switchedByRegulator()) {
+            // nothing but the dump load limits the bus: it stands where it takes all
+            speed = speed(runner, onDumpAlone.get());
+            BridgeOperatingPoint alone = onDumpAlone.get().pointAt(speed);
+            highest = alone.directVoltage();
+            dumpVoltage = highest;
+            mostPower = beforeRegulator() ? alone.directPower() : Double.POSITIVE_INFINITY;
+        }
+        double cold = Objects.requireNonNull(numbers.dumpLoad()).powerCold(dumpVoltage);
         return new BatteryFull(
-                running.nozzles(), answer, set, highest, runnerSpeed, dumpVoltage, current, set * current, diverted);
+                running.nozzles(),
+                answer,
+                set,
+                highest,
+                BatteryNode.lasting(numbers, highest),
+                speed,
+                dumpVoltage,
+                current,
+                set * current,
+                Math.min(cold, mostPower),
+                diverted);
+    }
+
+    private BatteryFull runaway(
+            Running running, LoadLost lost, double set, double current, @Nullable Diverted diverted, Answer answer) {
+        double onDump = diverted == null ? 0 : set;
+        return new BatteryFull(
+                running.nozzles(),
+                answer,
+                set,
+                lost.directVoltage(),
+                lost.batteryVoltage(),
+                lost.speed(),
+                onDump,
+                current,
+                set * current,
+                diverted == null ? 0 : diverted.powerCold(),
+                diverted);
     }
 
     private Answer answer(@Nullable Diverted diverted, boolean neverReached) {
         RegulatorKind kind = numbers.regulator().kind();
         DumpLoadNumbers dump = numbers.dumpLoad();
-        boolean letsGo = kind == RegulatorKind.SERIES || kind == RegulatorKind.TRACKING;
-        if (letsGo && (dump == null || dump.side() != DumpSide.BRIDGE || neverReached)) {
-            return Answer.RUNAWAY;
+        if (numbers.regulator().divides()) {
+            if (divertsAtBattery() && diverted != null && diverted.takesAll()) {
+                return Answer.DIVERTED;
+            }
+            if (dump == null || diverted == null || dump.side() != DumpSide.BRIDGE || neverReached) {
+                return Answer.RUNAWAY;
+            }
+            return switchedByRegulator() || diverted.takesAll() ? Answer.DIVERTED : Answer.DUMP_TOO_SMALL;
         }
         if (dump == null
                 || diverted == null
                 || (kind == RegulatorKind.NONE && !dump.triggerVoltage().isKnown())) {
             return Answer.OVERCHARGED;
         }
-        return kind == RegulatorKind.TRACKING || diverted.takesAll() ? Answer.DIVERTED : Answer.DUMP_TOO_SMALL;
+        return diverted.takesAll() ? Answer.DIVERTED : Answer.DUMP_TOO_SMALL;
+    }
+
+    /** A dump load at the poles of the battery that comes on below the voltage at which the regulator lets go. */
+    private boolean divertsAtBattery() {
+        DumpLoadNumbers dump = numbers.dumpLoad();
+        return numbers.regulator().divides()
+                && dump != null
+                && dump.side() == DumpSide.BATTERY
+                && dump.triggerVoltage() instanceof Amount.Known trigger
+                && trigger.value() < numbers.battery().absorptionVoltage();
+    }
+
+    /** The battery cannot add to what a dump load takes that hangs before the regulator. */
+    private boolean beforeRegulator() {
+        DumpLoadNumbers dump = numbers.dumpLoad();
+        return numbers.regulator().divides() && dump != null && dump.side() == DumpSide.BRIDGE;
+    }
+
+    /** Without a voltage of its own that switches it on, a dump load before a regulator is on while that lets go. */
+    private boolean switchedByRegulator() {
+        DumpLoadNumbers dump = numbers.dumpLoad();
+        return beforeRegulator() && dump != null && !dump.triggerVoltage().isKnown();
     }
 
     /** A regulator that equalises lets the bus rise to that set point, unless the dump load has a trigger of its own. */
     private double equalisingAbove(double set) {
         OptionalDouble equalising = numbers.regulator().equalisingVoltage();
         DumpLoadNumbers dump = numbers.dumpLoad();
-        return equalising.isEmpty() || (dump != null && dump.triggerVoltage().isKnown())
+        // behind a tracking or series regulator it is the battery's node that equalises, not the dump load's
+        return equalising.isEmpty()
+                        || numbers.regulator().divides()
+                        || (dump != null && dump.triggerVoltage().isKnown())
                 ? 0
                 : Math.max(0, equalising.getAsDouble() - set);
     }

@@ -12,12 +12,21 @@ import org.leat.plant.numbers.NozzleGroup;
  *
  * @param nozzles the set
  * @param holder what is left to hold the bus
- * @param lastingVoltage on the bus, V
- * @param momentVoltage while the current of the winding dies away, V; magnets cold
+ * @param lastingVoltage behind the bridge, V
+ * @param momentVoltage behind the bridge while the current of the winding dies away, V; magnets cold; the lasting one where
+ *     nothing flows
+ * @param batteryVoltage at the battery's node, V
+ * @param batteryMoment at the battery's node while the current of the winding dies away, V
  * @param runnerSpeed rad/s
  */
 public record BatteryRemoved(
-        NozzleGroup nozzles, BusHolder holder, double lastingVoltage, Amount momentVoltage, double runnerSpeed)
+        NozzleGroup nozzles,
+        BusHolder holder,
+        double lastingVoltage,
+        Amount momentVoltage,
+        double batteryVoltage,
+        Amount batteryMoment,
+        double runnerSpeed)
         implements BusSituation {
 
     @Override

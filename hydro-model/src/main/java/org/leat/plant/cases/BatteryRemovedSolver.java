@@ -2,7 +2,6 @@ package org.leat.plant.cases;
 
 import org.leat.design.DumpSide;
 import org.leat.design.RegulatorKind;
-import org.leat.electrics.DumpElement;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.BatteryNumbers;
 import org.leat.plant.numbers.DumpLoadNumbers;
@@ -17,18 +16,32 @@ final class BatteryRemovedSolver {
 
     static BatteryRemoved removed(PlantNumbers numbers, Running running, BatteryFull full, LoadLost lost) {
         boolean held = held(numbers, full);
+        double lasting =
+                held ? Math.min(full.lastingVoltage(), made(numbers, full.runnerSpeed())) : lost.directVoltage();
+        // where nothing flows nothing is switched under load
+        Amount moment =
+                running.operatingPoint().directCurrent() > 0 ? LoadDump.of(numbers, running) : Amount.of(lasting);
         return new BatteryRemoved(
                 full.nozzles(),
                 held ? BusHolder.DUMP_LOAD : BusHolder.NOTHING,
-                held ? full.lastingVoltage() : lost.directVoltage(),
-                LoadDump.of(numbers, running),
+                lasting,
+                moment,
+                BatteryNode.lasting(numbers, lasting),
+                BatteryNode.moment(numbers, moment),
                 held ? full.runnerSpeed() : lost.speed());
+    }
+
+    /** Between two leads at a speed of the runner, V: a wheel too slow for the trigger of the dump load makes no more. */
+    private static double made(PlantNumbers numbers, double speed) {
+        return numbers.alternator().coldMagnetFactor()
+                * numbers.alternator()
+                        .peakLineVoltage(speed * numbers.alternator().gearRatio());
     }
 
     static DumpLoadLost dumpLost(PlantNumbers numbers, LoadLost lost) {
         RegulatorKind kind = numbers.regulator().kind();
         boolean joined = kind == RegulatorKind.SHUNT || kind == RegulatorKind.NONE;
-        return new DumpLoadLost(lost.nozzles(), joined, lost.directVoltage(), lost.speed());
+        return new DumpLoadLost(lost.nozzles(), joined, lost.directVoltage(), lost.batteryVoltage(), lost.speed());
     }
 
     /** A dump load on the bridge's side, switched on in time, that takes all and stands its own power. */
@@ -37,17 +50,20 @@ final class BatteryRemovedSolver {
         BatteryFull.Diverted diverted = full.diverted();
         return dump != null
                 && dump.side() == DumpSide.BRIDGE
-                && inTime(dump.triggerVoltage(), numbers.battery())
+                && inTime(numbers, dump.triggerVoltage())
                 && full.answer() == BatteryFull.Answer.DIVERTED
                 && diverted != null
                 && diverted.takesAll()
                 && dump.powerRating() instanceof Amount.Known rating
-                && DumpElement.power(dump.resistanceCold(), full.dumpVoltage()) <= rating.value();
+                && full.elementPower() <= rating.value();
     }
 
-    private static boolean inTime(Amount trigger, BatteryNumbers battery) {
+    /** Behind a tracking or series regulator what hangs on the bridge must stand its trigger, which its own rules judge. */
+    private static boolean inTime(PlantNumbers numbers, Amount trigger) {
+        BatteryNumbers battery = numbers.battery();
         double highest = Math.max(
                 battery.absorptionVoltage(), battery.chargeVoltageLimit().or(0));
-        return trigger instanceof Amount.Known known && known.value() <= highest * (1 + TOLERANCE);
+        return trigger instanceof Amount.Known known
+                && (numbers.regulator().divides() || known.value() <= highest * (1 + TOLERANCE));
     }
 }

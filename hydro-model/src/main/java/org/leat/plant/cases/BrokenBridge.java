@@ -1,6 +1,5 @@
 package org.leat.plant.cases;
 
-import org.leat.electrics.BridgeFault;
 import org.leat.plant.numbers.NozzleGroup;
 
 /**
@@ -9,7 +8,7 @@ import org.leat.plant.numbers.NozzleGroup;
  * regulator hold the bus as before; a tracking regulator is taken to keep its voltage.
  *
  * @param nozzles the set
- * @param fault what is broken: {@code PHASE_OPEN} or {@code DIODE_OPEN}
+ * @param fault what is broken
  * @param held whether a speed below the runaway was found at which the torques meet; the numbers below are of the runaway
  *     speed where not
  * @param runnerSpeed rad/s
@@ -19,11 +18,11 @@ import org.leat.plant.numbers.NozzleGroup;
  * @param rippleAtFrequency of the direct current at the alternator's frequency, A: one diode shows there
  * @param rippleAtTwice at twice the frequency, A: one phase shows there
  * @param lastingVoltage the highest behind the bridge within a period, V
+ * @param batteryVoltage at the battery's node, V
  */
-@SuppressWarnings("exports") // a law's own type: for the rules of this project
 public record BrokenBridge(
         NozzleGroup nozzles,
-        BridgeFault fault,
+        Fault fault,
         boolean held,
         double runnerSpeed,
         double directCurrent,
@@ -31,8 +30,17 @@ public record BrokenBridge(
         double phaseCurrent,
         double rippleAtFrequency,
         double rippleAtTwice,
-        double lastingVoltage)
+        double lastingVoltage,
+        double batteryVoltage)
         implements BusSituation {
+
+    /** What is broken between the winding and the d.c. output. */
+    public enum Fault {
+        /** one lead or winding is interrupted. */
+        PHASE_OPEN,
+        /** one diode does not conduct. */
+        DIODE_OPEN
+    }
 
     @Override
     public BusHolder holder() {
@@ -41,6 +49,6 @@ public record BrokenBridge(
 
     @Override
     public String id() {
-        return (fault == BridgeFault.PHASE_OPEN ? "phase-open/" : "diode-open/") + nozzles.name();
+        return (fault == Fault.PHASE_OPEN ? "phase-open/" : "diode-open/") + nozzles.name();
     }
 }

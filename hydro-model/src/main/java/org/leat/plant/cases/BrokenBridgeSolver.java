@@ -12,6 +12,7 @@ import org.leat.plant.numbers.AlternatorNumbers;
 import org.leat.plant.numbers.PlantNumbers;
 import org.leat.plant.solve.FalsePosition;
 import org.leat.plant.solve.RunnerCharacteristic;
+import org.leat.plant.solve.WarmAlternator;
 
 /** Finds where a plant runs with part of its bridge broken. */
 final class BrokenBridgeSolver {
@@ -23,20 +24,19 @@ final class BrokenBridgeSolver {
 
     private final PlantNumbers numbers;
     private final Running running;
-    private final BridgeFault fault;
+    private final BrokenBridge.Fault fault;
     private final AlternatorConstants machine;
     private final DiodeLine diode;
     private final DcLoad.Battery bus;
     private final double lead;
     private final RunnerCharacteristic runner;
 
-    private BrokenBridgeSolver(PlantNumbers numbers, Running running, BridgeFault fault) {
+    private BrokenBridgeSolver(PlantNumbers numbers, Running running, BrokenBridge.Fault fault) {
         this.numbers = numbers;
         this.running = running;
         this.fault = fault;
-        this.machine = numbers.alternator()
-                .warmedTo(running.operatingPoint().windingTemperature())
-                .atWindingTemperature();
+        this.machine = WarmAlternator.of(
+                numbers.alternator().warmedTo(running.operatingPoint().windingTemperature()));
         this.diode = new DiodeLine(
                 numbers.rectifier().threshold(), numbers.rectifier().slopeResistance());
         this.bus = SteppedStart.bus(numbers, running.operatingPoint());
@@ -50,7 +50,7 @@ final class BrokenBridgeSolver {
         if (running.operatingPoint().directCurrent() > 0
                 && running.operatingPoint().speed() > 0
                 && numbers.alternator().phaseInductance() > 0) {
-            for (BridgeFault fault : List.of(BridgeFault.PHASE_OPEN, BridgeFault.DIODE_OPEN)) {
+            for (BrokenBridge.Fault fault : BrokenBridge.Fault.values()) {
                 cases.add(new BrokenBridgeSolver(numbers, running, fault).solved());
             }
         }
@@ -83,7 +83,8 @@ final class BrokenBridgeSolver {
                 wave.phaseCurrentRms(),
                 wave.rippleAtFrequency(),
                 wave.rippleAtTwice(),
-                wave.greatestDirectVoltage());
+                wave.greatestDirectVoltage(),
+                running.operatingPoint().tracking() == null ? wave.greatestDirectVoltage() : running.batteryVoltage());
     }
 
     /** Torque that speeds the runner up, N·m. */
@@ -95,7 +96,11 @@ final class BrokenBridgeSolver {
 
     private BridgeWaveform wave(double speed) {
         double own = speed * numbers.alternator().gearRatio();
-        BridgeTimeStepper run = new BridgeTimeStepper(machine, lead, diode, own, bus, fault, STEPS);
+        BridgeFault broken = switch (fault) {
+            case PHASE_OPEN -> BridgeFault.PHASE_OPEN;
+            case DIODE_OPEN -> BridgeFault.DIODE_OPEN;
+        };
+        BridgeTimeStepper run = new BridgeTimeStepper(machine, lead, diode, own, bus, broken, STEPS);
         run.run(SteppedStart.periods(numbers.alternator(), lead, machine.electricalSpeed(own) / (2 * Math.PI)));
         return run.measure(MEASURED);
     }

@@ -32,6 +32,7 @@ public final class Cases {
     private final Once<List<BatteryRemoved>> batteryRemoved;
     private final Once<List<ManagementOpens>> managementOpens;
     private final Once<List<DumpLoadLost>> dumpLost;
+    private final Once<List<RegulatorFailedShort>> regulatorShort;
     private final Once<List<BrokenBridge>> broken;
     private final Once<List<LeadsShorted>> leadsShorted;
     private final Once<List<CableDuty>> cableDuties;
@@ -55,6 +56,7 @@ public final class Cases {
                 ? List.of()
                 : batteryRemoved().stream().map(ManagementOpens::of).toList());
         dumpLost = new Once<>(() -> solver.dumpLost(loadLost()));
+        regulatorShort = new Once<>(() -> solver.regulatorShort(running(), loadLost()));
         broken = new Once<>(() -> solver.broken(running()));
         leadsShorted = new Once<>(this::everyLeadsShorted);
         cableDuties = new Once<>(() -> new CableDutySolver(design, numbers, running(), batteryFull()).all());
@@ -156,6 +158,14 @@ public final class Cases {
     }
 
     /**
+     * {@return the regulator failed short, on each nozzle set; empty where none stands between bridge and battery} A fault of its
+     * own: not among {@link #onTheBus()}.
+     */
+    public List<RegulatorFailedShort> regulatorFailedShort() {
+        return regulatorShort.get();
+    }
+
+    /**
      * {@return one phase and one diode open with the nozzles as built; empty where no current flows or the winding has no
      * inductance} Stepped in time: a few milliseconds when first asked for.
      */
@@ -197,7 +207,7 @@ public final class Cases {
     /**
      * {@return what can make the highest voltage of the bus, each situation on each nozzle set, the likelier first} Faults of
      * the bridge and the days of the year are not among them: the battery holds the bus then, and the cold magnets are counted
-     * where the load is lost.
+     * where the load is lost. Neither is a regulator that has failed short, which has a rule of its own.
      */
     public List<BusSituation> onTheBus() {
         return onTheBus.get();
@@ -217,6 +227,7 @@ public final class Cases {
     public BusSituations busSituations() {
         return new BusSituations(() -> {
             List<BusSituation> all = new ArrayList<>(onTheBus());
+            all.addAll(regulatorFailedShort());
             all.addAll(broken());
             all.addAll(days());
             return List.copyOf(all);

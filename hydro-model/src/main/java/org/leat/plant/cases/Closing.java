@@ -123,9 +123,8 @@ public final class Closing implements Situation {
         return stop.valve();
     }
 
-    /** {@return share of the nozzles' area that is open while the travel takes a time, s; of a stop at the nozzles} */
-    @SuppressWarnings("exports") // a law's own type: for the rules of this project
-    public NozzleOpening opening(double closingTime) {
+    /** {@return the open area of the nozzles while the travel takes a time, s} */
+    NozzleOpening opening(double closingTime) {
         return stop.opening(closingTime);
     }
 

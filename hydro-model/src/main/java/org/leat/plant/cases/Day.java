@@ -67,10 +67,16 @@ public sealed interface Day extends BusSituation permits SolvedDay {
      *
      * @param holder what keeps it from rising; what is left when the management refuses to charge in the cold
      * @param lastingVoltage highest behind the bridge, V
+     * @param batteryVoltage at the battery's node, V
      * @param runnerSpeed rad/s
      * @param runawayVoltage the peak between leads if the load is lost that day, V
      */
-    record Bus(BusHolder holder, double lastingVoltage, double runnerSpeed, double runawayVoltage) {}
+    record Bus(
+            BusHolder holder,
+            double lastingVoltage,
+            double batteryVoltage,
+            double runnerSpeed,
+            double runawayVoltage) {}
 
     /** {@return K} */
     default double waterTemperature() {
@@ -115,6 +121,11 @@ public sealed interface Day extends BusSituation permits SolvedDay {
     @Override
     default double lastingVoltage() {
         return bus().lastingVoltage();
+    }
+
+    @Override
+    default double batteryVoltage() {
+        return bus().batteryVoltage();
     }
 
     @Override

@@ -91,6 +91,7 @@ final class DaySolver {
         Bus bus = new Bus(
                 lasting.holder(),
                 lasting.lastingVoltage(),
+                lasting.batteryVoltage(),
                 lasting.runnerSpeed(),
                 today.alternator().peakLineVoltage(runaway(today, running)));
         return new SolvedDay(season, temperatures, flux, charging, absorption(battery), running, bus);

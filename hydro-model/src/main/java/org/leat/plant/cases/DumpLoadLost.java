@@ -11,10 +11,12 @@ import org.leat.plant.numbers.NozzleGroup;
  *
  * @param nozzles the set
  * @param overchargesFirst whether the battery is still joined to the bridge and is overcharged before the wheel runs away
- * @param lastingVoltage on the bus in the end, V
+ * @param lastingVoltage behind the bridge in the end, V
+ * @param batteryVoltage at the battery's node, V
  * @param runnerSpeed rad/s
  */
-public record DumpLoadLost(NozzleGroup nozzles, boolean overchargesFirst, double lastingVoltage, double runnerSpeed)
+public record DumpLoadLost(
+        NozzleGroup nozzles, boolean overchargesFirst, double lastingVoltage, double batteryVoltage, double runnerSpeed)
         implements BusSituation {
 
     @Override

@@ -8,6 +8,7 @@ import org.leat.law.Answer;
 import org.leat.plant.numbers.NozzleGroup;
 import org.leat.plant.numbers.PlantNumbers;
 import org.leat.plant.numbers.RunnerNumbers;
+import org.leat.plant.solve.WarmAlternator;
 import org.leat.quantity.Celsius;
 import org.leat.turbine.ImpulseRunner;
 import org.leat.turbine.RunnerParameters;
@@ -84,9 +85,8 @@ public record LeadsShorted(
         private final double corner;
 
         Brake(PlantNumbers numbers, Running running) {
-            machine = numbers.alternator()
-                    .warmedTo(running.operatingPoint().windingTemperature())
-                    .atWindingTemperature();
+            machine = WarmAlternator.of(
+                    numbers.alternator().warmedTo(running.operatingPoint().windingTemperature()));
             gear = numbers.alternator().gearRatio();
             RunnerNumbers wheel = numbers.runner();
             runner = new ImpulseRunner(new RunnerParameters(

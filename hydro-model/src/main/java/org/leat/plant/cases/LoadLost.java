@@ -11,6 +11,7 @@ import org.leat.plant.numbers.NozzleGroup;
  * @param frequency Hz
  * @param peakLineVoltage between two leads, V
  * @param directVoltage settled behind the bridge, V; the peak line voltage
+ * @param batteryVoltage at the battery's node, V
  * @param emptyCapacitorVoltage for a moment at an empty capacitor connected to the spinning machine, V
  */
 public record LoadLost(
@@ -20,6 +21,7 @@ public record LoadLost(
         double frequency,
         double peakLineVoltage,
         double directVoltage,
+        double batteryVoltage,
         double emptyCapacitorVoltage)
         implements BusSituation {
 

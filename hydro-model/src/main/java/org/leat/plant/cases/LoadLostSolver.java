@@ -25,6 +25,7 @@ final class LoadLostSolver {
                 alternator.polePairs() * alternatorSpeed / (2 * Math.PI),
                 peak,
                 peak,
+                BatteryNode.lasting(numbers, peak),
                 ReverseVoltage.inrush(peak));
     }
 }

@@ -23,6 +23,13 @@ public record Running(NozzleGroup nozzles, @Nullable StreamLevel stream, WaterSi
     }
 
     @Override
+    public double batteryVoltage() {
+        return operatingPoint.tracking() == null
+                ? lastingVoltage()
+                : operatingPoint.bus().battery();
+    }
+
+    @Override
     public double runnerSpeed() {
         return operatingPoint.speed();
     }

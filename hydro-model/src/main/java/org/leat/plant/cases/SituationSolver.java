@@ -223,6 +223,20 @@ final class SituationSolver {
                         .toList();
     }
 
+    /** Empty where bridge and battery are one node anyway. */
+    List<RegulatorFailedShort> regulatorShort(List<Running> running, List<LoadLost> lost) {
+        List<RegulatorFailedShort> cases = new ArrayList<>();
+        if (numbers.regulator().divides() && !running.isEmpty()) {
+            ElectricSide warm = warm();
+            TorqueCurve onBattery = warm.curve(warm.onItsBattery());
+            RegulatorFailedShortSolver solver = new RegulatorFailedShortSolver(numbers, onBattery, atSetVoltage);
+            for (int i = 0; i < running.size(); i++) {
+                cases.add(solver.of(running.get(i), lost.get(i)));
+            }
+        }
+        return List.copyOf(cases);
+    }
+
     List<BrokenBridge> broken(List<Running> running) {
         return running.isEmpty() ? List.of() : List.copyOf(BrokenBridgeSolver.of(numbers, running.get(0)));
     }

@@ -13,7 +13,8 @@ public record TouchVoltage(double direct, String directAt, double alternating, S
     static TouchVoltage of(Cases cases) {
         TouchVoltage highest = new TouchVoltage(0, "shut", 0, "shut");
         for (BusSituation situation : cases.onTheBus()) {
-            highest = highest.orDirect(situation.lastingVoltage(), situation.id());
+            highest =
+                    highest.orDirect(Math.max(situation.lastingVoltage(), situation.batteryVoltage()), situation.id());
         }
         for (LoadLost lost : cases.loadLost()) {
             if (lost.lineVoltage() > highest.alternating) {

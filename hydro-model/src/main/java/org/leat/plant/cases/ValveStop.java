@@ -1,6 +1,7 @@
 package org.leat.plant.cases;
 
 import org.jspecify.annotations.Nullable;
+import org.leat.design.ShutOff;
 import org.leat.hydraulics.NozzleOpening;
 import org.leat.hydraulics.ValveClosing;
 import org.leat.hydraulics.ValveKind;
@@ -60,7 +61,7 @@ record ValveStop(
     /** {@return the valve at the intake, of which the kind is not stated} */
     static ValveStop inlet(PlantNumbers numbers, WaterSide water, double time, Amount returnTime) {
         double bore = numbers.penstock().sections().get(0).bore();
-        ValveNumbers valve = new ValveNumbers(ValveKind.GATE, time, bore, null);
+        ValveNumbers valve = new ValveNumbers(ShutOff.GATE_VALVE, time, bore, null);
         return new ValveStop(valve, water.flow(), water.netHead(), water.grossHead(), 0, returnTime);
     }
 
@@ -77,7 +78,7 @@ record ValveStop(
     /** {@return that of another closing time, s} */
     double effectiveTime(double closingTime) {
         return valve != null && returnTime instanceof Amount.Known known
-                ? ValveClosing.effectiveTime(valve.kind(), headShare(valve, grossHead), closingTime, known.value())
+                ? ValveClosing.effectiveTime(kind(valve), headShare(valve, grossHead), closingTime, known.value())
                 : closingTime;
     }
 
@@ -90,10 +91,20 @@ record ValveStop(
     NozzleOpening opening(double closingTime) {
         return valve == null || closingTime == 0
                 ? NozzleOpening.step(left)
-                : ValveClosing.opening(valve.kind(), headShare(valve, netHead), closingTime, left);
+                : ValveClosing.opening(kind(valve), headShare(valve, netHead), closingTime, left);
     }
 
     private double headShare(ValveNumbers of, double head) {
-        return ValveClosing.headShare(of.kind(), flow, of.bore(), netHead, head);
+        return ValveClosing.headShare(kind(of), flow, of.bore(), netHead, head);
+    }
+
+    private static ValveKind kind(ValveNumbers valve) {
+        return switch (valve.kind()) {
+            case NEEDLE -> ValveKind.NEEDLE;
+            case GATE_VALVE -> ValveKind.GATE;
+            case GLOBE_VALVE -> ValveKind.GLOBE;
+            case BALL_VALVE -> ValveKind.BALL;
+            case BUTTERFLY_VALVE -> ValveKind.BUTTERFLY;
+        };
     }
 }

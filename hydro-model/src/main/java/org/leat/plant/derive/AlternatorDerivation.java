@@ -79,7 +79,7 @@ final class AlternatorDerivation {
                         coldFactor(alternator, Celsius.of(coldest), assume),
                         Amount.stated(alternator.fluxCoefficient(), "/alternator/flux-coefficient")),
                 new AlternatorNumbers.Winding(
-                        atTwenty * copper(running) / copper(TWENTY), atTwenty, inductance, running, resistance),
+                        atTwenty * copper(running) / copper(TWENTY), atTwenty, inductance, 0, running, resistance),
                 new AlternatorNumbers.NoLoadTorque(loss.constantTorque(), loss.eddyTorquePerSpeed()),
                 new AlternatorNumbers.Limits(
                         Amount.stated(alternator.currentLimit(), "/alternator/current-limit"),

@@ -91,9 +91,14 @@ public final class Derivation {
         NozzleNumbers nozzles =
                 assume.part(Arrays.asList(design.nozzles()), () -> NozzleDerivation.of(design.nozzles(), assume));
         double coldAir = site.lowestAirTemperature();
-        AlternatorNumbers alternator = assume.part(
+        AlternatorNumbers alone = assume.part(
                 Arrays.asList(design.alternator(), coldAir),
                 () -> AlternatorDerivation.of(design.alternator(), coldAir, assume));
+        double run = assume.part(
+                Arrays.asList(design.cables(), alone.winding().inductance()),
+                () -> RunInductanceDerivation.of(
+                        design.cables(), alone.winding().inductance(), assume));
+        AlternatorNumbers alternator = alone.withWinding(alone.winding().withRunInductance(run));
         RectifierNumbers rectifier = assume.part(
                 Arrays.asList(design.rectifier()), () -> BusDerivation.rectifier(design.rectifier(), assume));
         BatteryNumbers battery = assume.part(

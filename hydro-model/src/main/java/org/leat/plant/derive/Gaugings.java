@@ -74,7 +74,6 @@ public final class Gaugings {
      * {@return one value from all whose uncertainty is known, weighted by it; null where there are fewer than two} Wider than
      * any one's uncertainty where they contradict each other.
      */
-    @SuppressWarnings("exports") // a law's own type: for the rules of this project
     public static @Nullable Estimate together(List<One> gaugings) {
         List<Estimate> known = new ArrayList<>();
         for (One one : gaugings) {

@@ -7,6 +7,7 @@ import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
 import org.leat.catalogue.Catalogue;
 import org.leat.catalogue.Spread;
+import org.leat.catalogue.tables.TemperatureReduction;
 import org.leat.design.Design;
 import org.leat.design.ElementPath;
 import org.leat.design.Fitting;
@@ -15,7 +16,9 @@ import org.leat.design.Intake;
 import org.leat.design.Penstock;
 import org.leat.design.Section;
 import org.leat.design.Sunlight;
+import org.leat.design.Vent;
 import org.leat.hydraulics.LossCoefficient;
+import org.leat.law.Answer;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.Assumption;
 import org.leat.plant.numbers.PenstockNumbers;
@@ -60,20 +63,38 @@ final class PenstockDerivation {
         return new PenstockNumbers(
                 sections,
                 ScreenDerivation.loss(design.intake()),
-                Amount.stated(penstock.ratedFittings(), "/penstock/rated-fittings"),
+                fittingsRating(penstock, sections, hottest),
                 optional(design.intake() == null ? null : design.intake().valveClosingTime()),
-                ventBelowValve(design.intake()));
+                ventBelowValve(design.intake(), site));
+    }
+
+    /** At the hottest wall: joints lose strength as their material does, and the weakest material of the line decides. */
+    private static Amount fittingsRating(Penstock penstock, List<SectionNumbers> sections, double hottest) {
+        Amount rating = Amount.stated(penstock.ratedFittings(), "/penstock/rated-fittings");
+        double lowest = 1;
+        for (SectionNumbers section : sections) {
+            if (section.material() != null && rating.isKnown()) {
+                Answer kept = TemperatureReduction.joints(section.material(), hottest);
+                if (!(kept instanceof Answer.Value share)) {
+                    return Amount.of(kept, WALL_TEMPERATURE);
+                }
+                lowest = Math.min(lowest, share.value());
+            }
+        }
+        return rating.times(lowest);
     }
 
     private static OptionalDouble optional(@Nullable Quantity<?> stated) {
         return stated == null ? OptionalDouble.empty() : OptionalDouble.of(Si.of(stated));
     }
 
-    private static @Nullable Boolean ventBelowValve(@Nullable Intake intake) {
-        if (intake == null || intake.vent() == null) {
+    /** A vent that may freeze shut is none. */
+    private static @Nullable Boolean ventBelowValve(@Nullable Intake intake, SiteNumbers site) {
+        Vent vent = intake == null ? null : intake.vent();
+        if (vent == null || (site.frost() && !Boolean.TRUE.equals(vent.frostProof()))) {
             return null;
         }
-        return Boolean.TRUE.equals(intake.vent().belowValve());
+        return Boolean.TRUE.equals(vent.belowValve());
     }
 
     private static double wallTemperature(Penstock penstock, SiteNumbers site, Assume assume) {

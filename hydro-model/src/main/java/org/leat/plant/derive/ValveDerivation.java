@@ -9,7 +9,6 @@ import org.leat.design.ElementPath;
 import org.leat.design.Fitting;
 import org.leat.design.Section;
 import org.leat.design.ShutOff;
-import org.leat.hydraulics.ValveKind;
 import org.leat.plant.numbers.ValveNumbers;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
@@ -30,7 +29,7 @@ final class ValveDerivation {
         List<ValveNumbers> valves = new ArrayList<>();
         for (int i = 0; i < section.fittings().size(); i++) {
             Fitting fitting = section.fittings().get(i);
-            ValveKind kind = kind(fitting);
+            ShutOff kind = kind(fitting);
             if (kind != null) {
                 String time = ElementPath.item(path + "/fittings", section.fittings(), i) + "/closing-time";
                 Quantity<Time> stated = fitting.closingTime();
@@ -44,33 +43,24 @@ final class ValveDerivation {
         return valves;
     }
 
-    private static double assumed(ValveKind kind, String path, Assume assume) {
-        double usual = kind == ValveKind.BALL || kind == ValveKind.BUTTERFLY ? LEVER : SCREW;
+    private static double assumed(ShutOff kind, String path, Assume assume) {
+        double usual = kind == ShutOff.BALL_VALVE || kind == ShutOff.BUTTERFLY_VALVE ? LEVER : SCREW;
         return assume.placeholder(path, QuantityKind.TIME, usual, 0.2 * usual, 5 * usual, "assumed/closing-time");
     }
 
     /** The kind of a fitting that can be shut; null for what cannot. */
-    private static @Nullable ValveKind kind(Fitting fitting) {
+    private static @Nullable ShutOff kind(Fitting fitting) {
         return switch (fitting.kind()) {
-            case BALL_VALVE -> ValveKind.BALL;
-            case BUTTERFLY_VALVE -> ValveKind.BUTTERFLY;
-            case GATE_VALVE -> ValveKind.GATE;
-            case GLOBE_VALVE -> ValveKind.GLOBE;
-            default -> fitting.closingTime() == null ? null : ValveKind.GATE;
+            case BALL_VALVE -> ShutOff.BALL_VALVE;
+            case BUTTERFLY_VALVE -> ShutOff.BUTTERFLY_VALVE;
+            case GATE_VALVE -> ShutOff.GATE_VALVE;
+            case GLOBE_VALVE -> ShutOff.GLOBE_VALVE;
+            default -> fitting.closingTime() == null ? null : ShutOff.GATE_VALVE;
         };
     }
 
-    /** {@return the kind of what shuts a nozzle; not stated, the one that stops the flow in the least of its travel} */
-    static ValveKind kind(@Nullable ShutOff by) {
-        if (by == null) {
-            return ValveKind.GATE;
-        }
-        return switch (by) {
-            case NEEDLE -> ValveKind.NEEDLE;
-            case GATE_VALVE -> ValveKind.GATE;
-            case GLOBE_VALVE -> ValveKind.GLOBE;
-            case BALL_VALVE -> ValveKind.BALL;
-            case BUTTERFLY_VALVE -> ValveKind.BUTTERFLY;
-        };
+    /** {@return what shuts a nozzle; not stated, what stops the flow in the least of its travel} */
+    static ShutOff kind(@Nullable ShutOff by) {
+        return by == null ? ShutOff.GATE_VALVE : by;
     }
 }

@@ -2,6 +2,7 @@ package org.leat.plant.duties;
 
 import org.leat.design.Screen;
 import org.leat.design.SettlingBasin;
+import org.leat.hydraulics.FrazilIce;
 import org.leat.hydraulics.PerforatedPlate;
 import org.leat.hydraulics.SettlingVelocity;
 import org.leat.hydraulics.Submergence;
@@ -56,5 +57,10 @@ public final class IntakeFlow {
      */
     public static double leastSubmergence(SectionNumbers first, double velocity) {
         return Submergence.leastAboveCrown(Submergence.LATERAL_APPROACH, velocity, first.bore());
+    }
+
+    /** {@return whether frazil ice is to be reckoned with at an air temperature, K} See {@link FrazilIce}. */
+    public static boolean frazilPossible(double air) {
+        return FrazilIce.possible(air);
     }
 }

@@ -1,7 +1,5 @@
 package org.leat.plant.numbers;
 
-import org.leat.electrics.AlternatorConstants;
-import org.leat.electrics.MagnetTemperature;
 import org.leat.quantity.Celsius;
 
 /**
@@ -36,12 +34,18 @@ public record AlternatorNumbers(
      * @param resistance at the temperature below, Ω
      * @param resistanceCold at 20 °C, Ω
      * @param inductance H
+     * @param runInductance of one conductor of the run to the bridge, in series with it, H
      * @param temperature while running, K; where there is a thermal resistance only where the search for it begins
      * @param thermalResistance of winding to air, K/W; of no use where the temperature is stated, and left out then
      */
     @Withers
     public record Winding(
-            double resistance, double resistanceCold, double inductance, double temperature, Amount thermalResistance)
+            double resistance,
+            double resistanceCold,
+            double inductance,
+            double runInductance,
+            double temperature,
+            Amount thermalResistance)
             implements AlternatorNumbersWindingBuilder.With {
 
         /** {@return the same winding at another temperature, K} */
@@ -103,9 +107,9 @@ public record AlternatorNumbers(
         return winding.resistanceCold();
     }
 
-    /** {@return inductance of a phase, H} */
+    /** {@return inductance of a phase with that of its run to the bridge, H} */
     public double phaseInductance() {
-        return winding.inductance();
+        return winding.inductance() + winding.runInductance();
     }
 
     /** {@return temperature of the winding while running, K} See {@link Winding}. */
@@ -186,18 +190,5 @@ public record AlternatorNumbers(
     /** {@return what the resistance of copper is in proportion to, K} Far below any winter it ends. */
     public static double copper(double kelvin) {
         return Math.max(1, 234.5 + Celsius.of(kelvin));
-    }
-
-    /**
-     * {@return the machine with its winding at the winding temperature} The magnets are taken to be as warm as it, which
-     * they do not exceed; past 200 °C their coefficient is not known and their flux is left at that of 200 °C.
-     */
-    @SuppressWarnings("exports") // a law's own type: for the rules of this project
-    public AlternatorConstants atWindingTemperature() {
-        double celsius = Math.max(-60, Math.min(200, Celsius.of(windingTemperature())));
-        double flux = magnets.fluxCoefficient()
-                .map(coefficient -> MagnetTemperature.factor(coefficient, celsius))
-                .or(1);
-        return new AlternatorConstants(polePairs, fluxLinkage() * flux, phaseResistance(), phaseInductance());
     }
 }

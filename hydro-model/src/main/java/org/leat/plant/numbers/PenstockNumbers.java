@@ -9,9 +9,10 @@ import org.jspecify.annotations.Nullable;
  *
  * @param sections from the intake down; at least one
  * @param screenLoss head lost at the screen over flow squared, m/(m³/s)²; zero where no screen is stated
- * @param fittingsRating working pressure of the weakest joint, valve or clamp, Pa
+ * @param fittingsRating working pressure of the weakest joint, valve or clamp at the hottest wall, Pa
  * @param inletClosingTime of a valve at the intake, s; empty where none is stated
- * @param ventBelowValve whether a vent sits below that valve; false where that is not stated, null without a vent
+ * @param ventBelowValve whether a vent sits below that valve; false where that is not stated, null without a vent or
+ *     with one that may freeze shut
  */
 @Withers
 public record PenstockNumbers(

@@ -33,6 +33,14 @@ public record RegulatorNumbers(
         return unrated(RegulatorKind.TRACKING, windowFrom, windowTo, efficiency);
     }
 
+    /**
+     * {@return whether it stands between bridge and battery as a node of its own on either side} A tracking regulator converts
+     * between the two; a series one is a switch, closed while it charges and open when the battery is full.
+     */
+    public boolean divides() {
+        return kind == RegulatorKind.TRACKING || kind == RegulatorKind.SERIES;
+    }
+
     /** {@return no regulator} */
     public static RegulatorNumbers none() {
         return unrated(RegulatorKind.NONE, 0, 0, 1);

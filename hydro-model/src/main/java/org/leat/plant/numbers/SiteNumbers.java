@@ -2,6 +2,7 @@ package org.leat.plant.numbers;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.leat.quantity.Celsius;
 
 /**
  * Site, in SI.
@@ -37,6 +38,11 @@ public record SiteNumbers(
     @Withers
     public record Temperatures(double lowestWater, double highestWater, double lowestAir, double highestAir)
             implements SiteNumbersTemperaturesBuilder.With {}
+
+    /** {@return whether the air falls below the freezing point of water} */
+    public boolean frost() {
+        return temperatures.lowestAir() < Celsius.toKelvin(0);
+    }
 
     /** {@return K} */
     public double lowestWaterTemperature() {

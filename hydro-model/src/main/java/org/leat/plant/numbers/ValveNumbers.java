@@ -1,7 +1,7 @@
 package org.leat.plant.numbers;
 
 import org.jspecify.annotations.Nullable;
-import org.leat.hydraulics.ValveKind;
+import org.leat.design.ShutOff;
 
 /**
  * A valve that stops the water, in SI.
@@ -11,9 +11,8 @@ import org.leat.hydraulics.ValveKind;
  * @param bore m
  * @param path of the closing time in the design; null where it is taken, not stated
  */
-@SuppressWarnings("exports") // a law's own type: for the rules of this project
 public record ValveNumbers(
-        ValveKind kind,
+        ShutOff kind,
         double closingTime,
         double bore,
         @Nullable String path) {}

@@ -26,7 +26,7 @@ public final class ElectricSide {
     private ElectricSide(PlantNumbers numbers, AlternatorNumbers given) {
         this.numbers = numbers;
         this.given = given;
-        this.alternator = given.atWindingTemperature();
+        this.alternator = WarmAlternator.of(given);
         this.diode = new DiodeLine(
                 numbers.rectifier().threshold(), numbers.rectifier().slopeResistance());
         this.battery = new Once<>(() -> curve(onItsBattery()));
@@ -48,7 +48,8 @@ public final class ElectricSide {
     }
 
     /** {@return the bus that the battery clamps} */
-    BatteryClamp onItsBattery() {
+    @SuppressWarnings("exports") // a law's own type: for the rules of this project
+    public BatteryClamp onItsBattery() {
         return bus(
                 numbers.battery().restingVoltage(),
                 numbers.battery().internalResistance()
@@ -57,12 +58,10 @@ public final class ElectricSide {
     }
 
     /** {@return a bus of a voltage behind a resistance} */
-    @SuppressWarnings("exports") // a law's own type: for the rules of this project
     public BatteryClamp bus(double voltage, double resistance) {
         return new BatteryClamp(alternator, numbers.busResistance().phase(), diode, voltage, resistance);
     }
 
-    @SuppressWarnings("exports") // a law's own type: for the rules of this project
     public TorqueCurve curve(BatteryClamp bus) {
         return new TorqueCurve(bus, given);
     }

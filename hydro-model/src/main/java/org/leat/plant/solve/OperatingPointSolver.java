@@ -41,14 +41,18 @@ final class OperatingPointSolver {
         double busVoltage = curve.bus().busVoltage();
         double busResistance = curve.bus().busResistance();
         ChargingPath charging = ChargingPath.of(numbers, point, busVoltage, busResistance);
-        double bridge = busVoltage + busResistance * point.directCurrent();
+        AlternatorNumbers alternator = numbers.alternator();
+        double alternatorSpeed = speed * alternator.gearRatio();
+        double clamped = busVoltage + busResistance * point.directCurrent();
+        // a regulator that gets no current holds nothing: the bridge stands at what that speed makes
+        double bridge = tracking != null && hold == Hold.BELOW_CUT_IN
+                ? Math.min(clamped, curve.bus().alternator().linePeak(alternatorSpeed))
+                : clamped;
         BusVolts volts = new BusVolts(
                 bridge,
                 bridge - numbers.busResistance().bridgeToRegulator() * point.directCurrent(),
                 charging.voltage(),
                 numbers.battery().restingVoltage());
-        AlternatorNumbers alternator = numbers.alternator();
-        double alternatorSpeed = speed * alternator.gearRatio();
         return new SolvedPoint(
                 hold,
                 new Shaft(speed, alternatorSpeed, runner.speedRatio(speed), torque),

@@ -91,13 +91,11 @@ public final class SurgeRun {
     }
 
     /** {@return the surge of a change at the nozzles} */
-    @SuppressWarnings("exports") // a law's own type: for the rules of this project
     public Surge atNozzles(LowerEnd lower, double change) {
         return run(new UpperEnd.Open(), lower, change, change + RETURNS_AFTER * line.returnTime());
     }
 
     /** {@return the surge of a change at the intake, the nozzles open: until the draining column has come to rest} */
-    @SuppressWarnings("exports") // a law's own type: for the rules of this project
     public Surge atIntake(UpperEnd upper, LowerEnd lower, double change) {
         double drain = line.inertia() * flow / line.workingHead(flow);
         return run(upper, lower, change, change + 10 * drain + RETURNS_AFTER * line.returnTime());
@@ -109,7 +107,6 @@ public final class SurgeRun {
      * @param opening of the nozzles
      * @param stopped flow that is stopped, m³/s
      */
-    @SuppressWarnings("exports") // a law's own type: for the rules of this project
     public Rejoining rejoining(NozzleOpening opening, double stopped) {
         double bound = opening.at(Double.MAX_VALUE) == 0 ? bound(stopped) : Double.POSITIVE_INFINITY;
         if (!RejoiningColumn.wholeBefore(line, flow, boilingHead)) {

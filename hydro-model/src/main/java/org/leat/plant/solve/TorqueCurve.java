@@ -133,7 +133,6 @@ public final class TorqueCurve {
     }
 
     /** {@return the electric side at a speed of the runner} */
-    @SuppressWarnings("exports") // a law's own type: for the rules of this project
     public BridgeOperatingPoint pointAt(double runnerSpeed) {
         return bus.at(runnerSpeed * gear);
     }

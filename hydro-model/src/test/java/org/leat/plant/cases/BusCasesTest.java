@@ -188,9 +188,10 @@ class BusCasesTest {
 
     @ParameterizedTest
     @EnumSource(
-            value = BridgeFault.class,
+            value = BrokenBridge.Fault.class,
             names = {"PHASE_OPEN", "DIODE_OPEN"})
-    void a_broken_bridge_runs_where_the_simulator_gives_the_runners_torque(BridgeFault fault, @TempDir Path folder) {
+    void a_broken_bridge_runs_where_the_simulator_gives_the_runners_torque(
+            BrokenBridge.Fault fault, @TempDir Path folder) {
         assumeTrue(CircuitSimulator.installed(), "ngspice is not installed");
         Cases cases = Plant.of(Plants.read(capacitorText("4700 µF"))).solve();
         PlantNumbers numbers = cases.numbers();
@@ -206,7 +207,7 @@ class BusCasesTest {
                         machine,
                         broken.runnerSpeed(),
                         new DcLoad.Battery(numbers.battery().restingVoltage(), busResistance(numbers)),
-                        fault,
+                        BridgeFault.valueOf(fault.name()),
                         0.1,
                         720));
         double idle = numbers.alternator().noLoadTorque();
@@ -229,10 +230,12 @@ class BusCasesTest {
                     .isBetween(working, cases.loadLost().get(0).speed() * (1 + 1e-9));
             assertThat(broken.lastingVoltage())
                     .isLessThan(cases.loadLost().get(0).directVoltage());
-            double telling =
-                    broken.fault() == BridgeFault.PHASE_OPEN ? broken.rippleAtTwice() : broken.rippleAtFrequency();
-            double other =
-                    broken.fault() == BridgeFault.PHASE_OPEN ? broken.rippleAtFrequency() : broken.rippleAtTwice();
+            double telling = broken.fault() == BrokenBridge.Fault.PHASE_OPEN
+                    ? broken.rippleAtTwice()
+                    : broken.rippleAtFrequency();
+            double other = broken.fault() == BrokenBridge.Fault.PHASE_OPEN
+                    ? broken.rippleAtFrequency()
+                    : broken.rippleAtTwice();
             assertThat(telling).isGreaterThan(other);
         });
         BrokenBridge phase = cases.broken().get(0);

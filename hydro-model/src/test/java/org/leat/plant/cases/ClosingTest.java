@@ -93,19 +93,20 @@ class ClosingTest {
     }
 
     @Test
-    void an_inlet_shut_slowly_sucks_and_a_vent_below_the_valve_takes_the_suction_away() {
+    void an_inlet_shut_slowly_sucks_and_a_vent_below_the_valve_takes_the_suction_away_unless_it_may_freeze_shut() {
         String intake = "intake: { valve-closing-time: 400 s%s }\n";
         Closing closed = of(plant("5 m", intake.replace("%s", ""), "open: [10 mm]", "length: 90 m"), Cause.INLET_SHUT);
+        String vent = ", vent: { bore: 25 mm, below-valve: true";
         Closing vented = of(
-                plant(
-                        "5 m",
-                        intake.replace("%s", ", vent: { bore: 25 mm, below-valve: true }"),
-                        "open: [10 mm]",
-                        "length: 90 m"),
+                plant("5 m", intake.replace("%s", vent + ", frost-proof: true }"), "open: [10 mm]", "length: 90 m"),
                 Cause.INLET_SHUT);
+        Closing frozen =
+                of(plant("5 m", intake.replace("%s", vent + " }"), "open: [10 mm]", "length: 90 m"), Cause.INLET_SHUT);
         assertThat(closed.parts()).isNull();
         assertThat(closed.surge().nodes().get(0).lowest()).isBetween(-60e3, -5e3);
         assertThat(vented.surge().nodes().get(0).lowest()).isCloseTo(0, within(100.0));
+        assertThat(frozen.surge().nodes().get(0).lowest())
+                .isEqualTo(closed.surge().nodes().get(0).lowest());
         assertThat(closed.id()).isEqualTo("inlet-shut/10 mm");
         assertThat(closed.sections())
                 .isEqualTo(List.of(Amount.of(closed.closedForm().get(0).or(0))));

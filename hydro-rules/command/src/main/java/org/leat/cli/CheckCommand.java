@@ -8,10 +8,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.leat.check.Checker;
+import org.leat.check.Examined;
 import org.leat.check.Kind;
 import org.leat.check.Report;
 import org.leat.check.Rulebook;
+import org.leat.choice.Overview;
+import org.leat.choice.Overviews;
 import org.leat.file.Reading;
 import org.leat.report.Colours;
 import org.leat.report.JUnitWriter;
@@ -55,6 +59,12 @@ final class CheckCommand implements Callable<Integer> {
             converter = AlsoWritten.Converter.class,
             description = "Writes the report to a file too. May be given several times.")
     private List<AlsoWritten> also = new ArrayList<>();
+
+    @Option(
+            names = "--whole",
+            description = "All there is: with text every finding, table and open question behind the first screen; with"
+                    + " json that screen too.")
+    private boolean whole;
 
     @Option(names = "--judge-all", description = "Exit with 4 if anything could not be judged.")
     private boolean judgeAll;
@@ -119,8 +129,9 @@ final class CheckCommand implements Callable<Integer> {
             throws IOException {
         PrintWriter out = spec.commandLine().getOut();
         Progress progress = new Progress(spec.commandLine().getErr(), sources.size(), Terminals.forErrorsOnly());
+        boolean wanted = overviewsWanted();
         for (DesignSource source : sources) {
-            check(checker, source, writer, tally);
+            check(checker, source, writer, tally, wanted);
             progress.step();
             if (also.isEmpty() && out.checkError()) {
                 break; // nobody reads on: a full disk, a reader that went away
@@ -129,13 +140,16 @@ final class CheckCommand implements Callable<Integer> {
         progress.end();
     }
 
-    private static void check(Checker checker, DesignSource source, ReportWriter writer, Tally tally)
+    private static void check(Checker checker, DesignSource source, ReportWriter writer, Tally tally, boolean wanted)
             throws IOException {
         Reading reading;
         Report report;
+        Overview overview;
         try {
             reading = source.read();
-            report = checker.check(reading);
+            Examined examined = checker.examined(reading);
+            report = examined.report();
+            overview = wanted ? Overviews.of(examined, checker.rulebook()) : null;
         } catch (RuntimeException | Error e) {
             // one file never stops the rest
             tally.addBroken();
@@ -143,7 +157,17 @@ final class CheckCommand implements Callable<Integer> {
             return;
         }
         tally.add(report);
-        writer.add(report, reading);
+        if (overview == null) {
+            writer.add(report, reading);
+        } else {
+            writer.add(report, reading, overview);
+        }
+    }
+
+    /** Overviews cost time: they are made where one of the outputs shows them. */
+    private boolean overviewsWanted() {
+        return Stream.concat(Stream.of(format), also.stream().map(AlsoWritten::format))
+                .anyMatch(f -> f == Format.TEXT || (whole && f == Format.JSON));
     }
 
     /** {@return what broke, without where} */
@@ -181,8 +205,14 @@ final class CheckCommand implements Callable<Integer> {
     private ReportWriter writer(Format as, Rulebook rulebook, Appendable to, boolean person, Tally tally)
             throws IOException {
         return switch (as) {
-            case TEXT -> new TextWriter(rulebook, to, person ? colour.colours(System.getenv()) : Colours.NONE);
-            case JSON -> new JsonWriter(rulebook, to);
+            case TEXT ->
+                new TextWriter(
+                        rulebook,
+                        to,
+                        person ? colour.colours(System.getenv()) : Colours.NONE,
+                        person ? Terminals.width() : Terminals.WIDEST,
+                        whole);
+            case JSON -> new JsonWriter(rulebook, to, whole);
             case JUNIT -> new JUnitWriter(rulebook, to, judging.failOn());
             case MARKDOWN -> new MarkdownWriter(rulebook, to);
             case SARIF ->

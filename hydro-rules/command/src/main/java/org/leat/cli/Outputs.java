@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.leat.check.Report;
+import org.leat.choice.Overview;
 import org.leat.file.Reading;
 import org.leat.report.ReportWriter;
 
@@ -110,6 +111,13 @@ final class Outputs implements ReportWriter, AutoCloseable {
     public void add(Report report, Reading reading) throws IOException {
         for (ReportWriter writer : writers) {
             writer.add(report, reading);
+        }
+    }
+
+    @Override
+    public void add(Report report, Reading reading, Overview overview) throws IOException {
+        for (ReportWriter writer : writers) {
+            writer.add(report, reading, overview);
         }
     }
 

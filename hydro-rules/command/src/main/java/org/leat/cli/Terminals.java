@@ -5,11 +5,25 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.UsageMessageSpec;
 
 /** Whether someone looks. */
 final class Terminals {
 
+    /** Columns of what no terminal shows, and the most that a line of text is given. */
+    static final int WIDEST = 100;
+
     private Terminals() {}
+
+    /** {@return columns of the terminal that output goes to, at most {@link #WIDEST}; as many where it goes elsewhere} */
+    static int width() {
+        if (!terminal(1)) {
+            return WIDEST;
+        }
+        UsageMessageSpec usage = CommandSpec.create().usageMessage().width(WIDEST);
+        return Math.min(WIDEST, usage.autoWidth(true).width());
+    }
 
     /** {@return whether both input and output are a terminal's} */
     @SuppressWarnings("SystemConsoleNull") // null up to Java 21; later its own method is asked

@@ -67,7 +67,7 @@ class AcceptingTest {
             }
         });
         assertThat(states).isNotEmpty().containsOnly("unchanged");
-        assertThat(leat("check", "--fail-on", "note", "--baseline", log, renamed)
+        assertThat(leat("check", "--whole", "--fail-on", "note", "--baseline", log, renamed)
                         .out())
                 .contains("Known from the baseline");
     }
@@ -89,7 +89,7 @@ class AcceptingTest {
                 "better.yaml", PLANT.replace("area: 2.5 mm²", "area: 95 mm²").replace("60 m", "2 m"));
         Ran gone = leat("check", "--baseline", log, "--format", "sarif", better);
         assertThat(gone.out()).contains("\"baselineState\": \"absent\"");
-        assertThat(leat("check", "--baseline", log, better).out()).contains("In the baseline and no more");
+        assertThat(leat("check", "--whole", "--baseline", log, better).out()).contains("In the baseline and no more");
     }
 
     @Test
@@ -158,7 +158,7 @@ class AcceptingTest {
                 "firm.yaml",
                 "format: 1\nrules:\n  penstock/velocity:\n    limits:\n      velocity: 1 m/s\n    reason: silt\n");
         String settings = write("project.yaml", "format: 1\nbuilds-on: [firm.yaml]\nfail-on: warning\n");
-        assertThat(leat("check", "--settings", settings, plant).out())
+        assertThat(leat("check", "--whole", "--settings", settings, plant).out())
                 .contains("limit velocity changed by", "firm.yaml:5: silt", "Changed by settings");
         JsonNode run = new ObjectMapper()
                 .readTree(leat("check", "--settings", settings, "--format", "sarif", plant)
@@ -202,7 +202,7 @@ class AcceptingTest {
                                 .replace("cables[0]", "cables[rectifier+regulator]")
                                 .replace("cables[1]", "cables[regulator+battery]")
                         + "'\n    reason: dug out and measured\n    by: A. Example\n    danger: accepted\n    until: 2031-05-30\n");
-        String text = leat("check", "--today", "2031-05-30", plant).out();
+        String text = leat("check", "--whole", "--today", "2031-05-30", plant).out();
         assertThat(text.indexOf("Does not count, and can hurt someone"))
                 .isPositive()
                 .isLessThan(text.indexOf("How it runs"));
@@ -213,7 +213,7 @@ class AcceptingTest {
         assertThat(leat("check", "--today", "2031-05-30", "--format", "json", plant)
                         .out())
                 .contains("\"suppressed\": {", "\"comparedWithDay\": \"2031-05-30\"");
-        Ran after = leat("check", "--today", "2031-05-31", plant);
+        Ran after = leat("check", "--whole", "--today", "2031-05-31", plant);
         assertThat(after.out())
                 .contains("Suppressions that suppress nothing", "ended on 2031-05-30, and it is 2031-05-31");
         assertThat(leat("check", "--today", "31.5.2031", plant).code()).isEqualTo(2);

@@ -26,7 +26,8 @@ final class BatteryManagementOpens {
                     "A management opens on one full or one cold cell, in the middle of the night, under full current. Its switch and the"
                             + " rest of the bus then meet what the turbine makes of it.")
             .formula(
-                    "bus voltage that follows ≤ rating of the management's switch: the settled runaway, or, with a dump load at"
+                    "voltage of the battery's node that follows ≤ rating of the management's switch: behind a tracking or series"
+                            + " regulator its set point; else the settled runaway, or, with a dump load at"
                             + " the bridge that takes all, the moment of opening (1.27 times the peak at the working speed with 470 µF"
                             + " behind the bridge; stepped in time with less; open without)")
             .judged("battery opened by its management, each nozzle set on hand")
@@ -51,17 +52,20 @@ final class BatteryManagementOpens {
         }
         ManagementOpens worst = Worst.most(
                 j.solved().managementOpens(),
-                opens -> Math.max(opens.lastingVoltage(), opens.momentVoltage().or(0)));
+                opens -> Math.max(opens.batteryVoltage(), opens.batteryMoment().or(0)));
         Spot spot = field.during(worst);
         double rating = spot.si(management.voltageRating());
-        double lasting = worst.lastingVoltage();
+        double lasting = worst.batteryVoltage();
         // a moment that is not known does not matter where what lasts is too much already
-        double moment = lasting > rating ? worst.momentVoltage().or(0) : spot.known(worst.momentVoltage());
-        return spot.with(Arg.phrase("cause", moment > lasting ? Cause.OPENED_UNDER_LOAD : lasting(worst)))
+        double moment = lasting > rating ? worst.batteryMoment().or(0) : spot.known(worst.batteryMoment());
+        return spot.with(Arg.phrase("cause", moment > lasting ? Cause.OPENED_UNDER_LOAD : lasting(j, worst)))
                 .atMost(Math.max(moment, lasting), rating, VOLTAGE);
     }
 
-    private static Cause lasting(ManagementOpens opens) {
+    private static Cause lasting(Judgement j, ManagementOpens opens) {
+        if (j.numbers().regulator().divides()) {
+            return Cause.HELD;
+        }
         return opens.holder() == BusHolder.DUMP_LOAD ? Cause.DIVERTED : Cause.MANAGEMENT_OPENS;
     }
 }

@@ -12,8 +12,11 @@ import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
+import org.leat.pack.kit.BridgeWindow;
 import org.leat.pack.kit.BusPart;
 import org.leat.pack.kit.HighestBusVoltage;
+import org.leat.pack.kit.Node;
+import org.leat.pack.kit.Part;
 import org.leat.plant.cases.Cases;
 import org.leat.plant.numbers.Amount;
 import org.leat.quantity.Si;
@@ -29,12 +32,26 @@ final class Overvoltage {
                     + " under load (1.27 times the peak at the working speed with 470 µF behind the bridge; stepped in time"
                     + " with less; open without), battery full")
             .judged(
-                    "battery full, removed or opened by its management, dump load lost, load lost; each nozzle set on hand")
+                    "battery full, removed or opened by its management, dump load lost, load lost; each nozzle set on hand; where a"
+                            + " dump load at the bridge holds what a tracking or series regulator lets go, its loss is judged by"
+                            + " dump/lost")
             .source(
                     "circuit simulation of a bridge whose battery opens: 1.261 times the EMF peak (taken as 1.27) from the energy in the"
                             + " winding; ISO 16750-2 load dump for road vehicles as a parallel")
             .passes("stands-it", "The bus reaches {value} ({cause}); the {part} stands {limit}.")
             .fails("too-high", "The bus reaches {value} ({cause}); the {part} stands {limit}.")
+            .passes(
+                    "stands-it-at-bridge",
+                    "Behind the bridge, before the regulator, {value} is reached ({cause}); the {part} stands {limit}.")
+            .fails(
+                    "too-high-at-bridge",
+                    "Behind the bridge, before the regulator, {value} is reached ({cause}); the {part} stands {limit}.")
+            .passes(
+                    "stands-it-at-battery",
+                    "The regulator lets the battery's node rise to {value} ({cause}); the {part} stands {limit}.")
+            .fails(
+                    "too-high-at-battery",
+                    "The regulator lets the battery's node rise to {value} ({cause}); the {part} stands {limit}.")
             .judgeAll(Overvoltage::judge)
             .leastWayOut("higher-rating", "One that stands {voltage}.", Overvoltage::higherRating)
             .advice(
@@ -42,6 +59,12 @@ final class Overvoltage {
                     "A dump load or clamp on the bridge's side of every fuse, triggered by voltage just above"
                             + " {voltage}, sized for all the turbine gives.",
                     Overvoltage::clamp)
+            .advice(
+                    "clamp-at-bridge",
+                    "A dump load or clamp at the bridge, before the regulator, with a controller that switches it on at {voltage}"
+                            + " there: above the {working} it works at, below what the {part} stands; sized for all the turbine"
+                            + " gives.",
+                    Overvoltage::clampAtBridge)
             .build();
 
     private Overvoltage() {}
@@ -55,14 +78,19 @@ final class Overvoltage {
     }
 
     private static Outcome judge(Judgement j, Cases cases, BusPart part) {
-        HighestBusVoltage highest = HighestBusVoltage.of(cases);
+        HighestBusVoltage highest = part.node() == Node.BRIDGE
+                ? HighestBusVoltage.besideClamp(cases)
+                : HighestBusVoltage.of(cases, part.node());
         Spot spot = j.at(part.path()).during(highest.situation());
         double rating = spot.si(part.rating());
-        Amount.Unknown moment = HighestBusVoltage.unknownMoment(cases);
+        Amount.Unknown moment = HighestBusVoltage.unknownMoment(cases, part.node());
         if (moment != null && highest.volts() <= rating) {
             spot.known(moment);
         }
-        return spot.with(Arg.phrase("part", part.part()), Arg.phrase("cause", highest.cause()))
+        String node =
+                !cases.numbers().regulator().divides() ? "" : part.node() == Node.BRIDGE ? "-at-bridge" : "-at-battery";
+        return spot.saying("stands-it" + node, "too-high" + node)
+                .with(Arg.phrase("part", part.part()), Arg.phrase("cause", highest.cause()))
                 .atMost(highest.volts(), rating, VOLTAGE);
     }
 
@@ -74,6 +102,22 @@ final class Overvoltage {
     }
 
     private static Stream<Change> clamp(Judgement j, Outcome.Fail failure) {
-        return Stream.of(Change.advice().with("voltage", j.numbers().battery().absorptionVoltage(), VOLTAGE));
+        return failure.says("too-high")
+                ? Stream.of(
+                        Change.advice().with("voltage", j.numbers().battery().absorptionVoltage(), VOLTAGE))
+                : Stream.empty();
+    }
+
+    private static Stream<Change> clampAtBridge(Judgement j, Outcome.Fail failure) {
+        if (!failure.says("too-high-at-bridge")) {
+            return Stream.empty();
+        }
+        BridgeWindow window = BridgeWindow.of(j.solved());
+        return window.triggers(j.numbers()).stream()
+                .limit(1)
+                .map(trigger -> Change.advice()
+                        .with("voltage", trigger, VOLTAGE)
+                        .with("working", window.working(), VOLTAGE)
+                        .with(Arg.phrase("part", Part.REGULATOR)));
     }
 }

@@ -19,10 +19,11 @@ final class Ampacity {
     static final Rule RULE = Rule.of("cable/ampacity", ERROR, "current against what the cable carries")
             .why("A cable run above its capacity overheats inside its wall or conduit. A turbine runs day and night, so"
                     + " the cable never cools.")
-            .formula("greatest lasting current ≤ tabled capacity · ambient factor · grouping factor · parallel cores")
+            .formula("greatest lasting current ≤ tabled capacity · ambient factor · grouping factor · parallel cores;"
+                    + " in the ground (d1, d2) at its temperature, the soil no drier than 2.5 K m/W")
             .judged("running on the nozzle set with most current; battery full for the dump load; inverter at its"
                     + " continuous power")
-            .source("IEC 60364-5-52 tables B.52.2 to B.52.5, B.52.14, B.52.17")
+            .source("IEC 60364-5-52 tables B.52.2 to B.52.5, B.52.10, B.52.12, B.52.14, B.52.15, B.52.17 to B.52.19")
             .passes("carries", "The run {run} carries {value}; as laid it may carry {limit}.")
             .fails("overloaded", "The run {run} carries {value}; as laid it may carry {limit}.")
             .notApplicable("not-loaded", "Not judged: the design does not say what flows here.")

@@ -13,7 +13,9 @@ import org.leat.check.Spot;
 import org.leat.design.Cable;
 import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.HighestBusVoltage;
+import org.leat.pack.kit.Node;
 import org.leat.pack.kit.Runs;
+import org.leat.plant.cases.Cases;
 
 /** Insulation of each run against the voltage of a runaway. */
 final class InsulationVoltage {
@@ -39,10 +41,13 @@ final class InsulationVoltage {
     private InsulationVoltage() {}
 
     private static List<Outcome> judge(Judgement j) {
-        HighestBusVoltage highest = HighestBusVoltage.of(j.solved());
+        Cases cases = j.solved();
         List<Cable> cables = j.design().cables();
         j.at("/cables").given(cables.isEmpty() ? null : cables);
         return j.eachOf(cables.size(), i -> {
+            Node node =
+                    Node.between(j.design(), cables.get(i).from(), cables.get(i).to());
+            HighestBusVoltage highest = HighestBusVoltage.of(cases, node);
             Spot spot = j.at("/cables[" + i + "]/rated-voltage").during(highest.situation());
             return spot.with(Runs.arg("run", cables.get(i)), Arg.phrase("cause", highest.cause()))
                     .atMost(highest.volts(), spot.si(cables.get(i).ratedVoltage()), VOLTAGE);

@@ -29,6 +29,7 @@ import org.leat.pack.kit.Conductors;
 import org.leat.pack.kit.Devices;
 import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.HighestBusVoltage;
+import org.leat.pack.kit.Node;
 import org.leat.pack.kit.RunCapacity;
 import org.leat.pack.kit.Runs;
 import org.leat.pack.kit.Said;
@@ -167,7 +168,7 @@ final class BranchProtection {
     }
 
     private static Outcome voltage(Judgement j, DumpLoad dump) {
-        HighestBusVoltage highest = HighestBusVoltage.of(j.solved());
+        HighestBusVoltage highest = HighestBusVoltage.of(j.solved(), Node.of(dump));
         Spot spot = j.at("/dump-load/fuse-direct-voltage").during(highest.situation());
         spot.given("/dump-load/fuse", dump.fuse());
         return spot.with(Arg.phrase("cause", highest.cause()))

@@ -14,6 +14,7 @@ import org.leat.design.DumpLoad;
 import org.leat.pack.kit.BusPart;
 import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.Lead;
+import org.leat.pack.kit.Node;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.DumpLoadLost;
 
@@ -63,7 +64,11 @@ final class Lost {
         if (opens && (Lead.is(j) || j.design().battery().management() == null)) {
             return spot.says("overcharged");
         }
-        List<BusPart> parts = opens ? BusPart.all(j.design()) : BusPart.withoutBattery(j.design());
+        List<BusPart> parts = opens
+                ? BusPart.all(j.design())
+                : BusPart.withoutBattery(j.design()).stream()
+                        .filter(part -> part.node() == Node.BRIDGE)
+                        .toList();
         if (parts.isEmpty()) {
             return spot.says("no-part");
         }

@@ -21,7 +21,9 @@ final class OwnRating {
             .why(
                     "An element that takes more than its rating burns out, and with it goes what holds the turbine. Cold it"
                             + " takes most.")
-            .formula("V²/R_cold at the highest voltage across it ≤ power rating")
+            .formula(
+                    "V²/R_cold at the highest voltage across it, behind the bridge of a tracking or series regulator no more than"
+                            + " the turbine gives ≤ power rating")
             .judged("battery full, the nozzle set with the highest voltage")
             .source("P = V²/R: Ohm's law")
             .passes("stands-it", "At {voltage} the element takes {value}.")
@@ -37,9 +39,9 @@ final class OwnRating {
     private OwnRating() {}
 
     private static Outcome judge(Judgement j, DumpLoad dump) {
-        BatteryFull most = Worst.most(j.solved().batteryFull(), BatteryFull::dumpVoltage);
+        BatteryFull most = Worst.most(j.solved().batteryFull(), BatteryFull::elementPower);
         Spot spot = j.at("/dump-load/power-rating").during(most);
         return spot.with("voltage", most.dumpVoltage(), VOLTAGE)
-                .atMost(Dumped.numbers(j).powerCold(most.dumpVoltage()), spot.si(dump.powerRating()), POWER);
+                .atMost(most.elementPower(), spot.si(dump.powerRating()), POWER);
     }
 }

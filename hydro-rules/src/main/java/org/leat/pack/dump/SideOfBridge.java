@@ -28,7 +28,8 @@ final class SideOfBridge {
                     "A dump load at the battery's poles goes with the battery: when its fuse blows or its management opens, nothing"
                             + " is left that brakes the wheel. One timed by the battery's charge does not know of it either.")
             .formula(
-                    "on the bridge's side of every fuse, and switched on by a voltage the battery may still be charged with")
+                    "on the bridge's side of every fuse, and switched on by a voltage the battery may still be charged with; before a"
+                            + " tracking or series regulator see regulator/input-clamp")
             .judged("battery removed")
             .source(COMMON_PRACTICE)
             .passes(
@@ -56,6 +57,11 @@ final class SideOfBridge {
         Spot spot = j.at("/dump-load/side").during("battery-removed");
         if (spot.given(dump.side()) == DumpSide.BATTERY) {
             return spot.says("goes-with-battery");
+        }
+        if (j.numbers().regulator().divides()) {
+            // there the bridge has voltages of its own: regulator/input-clamp
+            spot.si("/dump-load/trigger-voltage", dump.triggerVoltage());
+            return spot.says("fed-by-bridge");
         }
         double trigger = spot.si("/dump-load/trigger-voltage", dump.triggerVoltage());
         double highest = spot.known(j.numbers().battery().chargeVoltageLimit());

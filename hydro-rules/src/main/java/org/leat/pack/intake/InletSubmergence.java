@@ -1,7 +1,6 @@
 package org.leat.pack.intake;
 
 import static org.leat.check.Level.WARNING;
-import static org.leat.check.RuleCard.COMMON_PRACTICE;
 import static org.leat.quantity.Quantities.m;
 import static org.leat.quantity.QuantityKind.LENGTH;
 import static org.leat.quantity.QuantityKind.SPEED;
@@ -26,11 +25,10 @@ final class InletSubmergence {
                     "Over a shallow inlet the water spins a hole down to the pipe. The air it draws gathers at high points,"
                             + " spits from the nozzle and takes power.")
             .formula("greatest of: C V √D (Gordon, water from the side); D (1 + 2.3 F) − D/2; D (0.5 + 2 F) − D/2;"
-                    + " 3 D and 0.3 m; F = V/√(g D)")
+                    + " F = V/√(g D)")
             .judged("running on the nozzle set with most flow, at the lowest water level")
             .source(
                     "Gordon, Water Power, April 1970; ANSI/HI 9.8; Knauss, Swirling Flow Problems at Intakes, 1987 (from memory)")
-            .source(COMMON_PRACTICE)
             .passes("deep-enough", "{value} of water stands over the inlet; {limit} keeps air out at {velocity}.")
             .fails(
                     "too-shallow",

@@ -14,6 +14,8 @@ public final class IntakeRules {
                 ApproachVelocity.RULE,
                 OpeningAgainstNozzle.RULE,
                 ScreenLoss.RULE,
+                Icing.RULE,
+                VentFreezes.RULE,
                 Settling.RULE,
                 InletSubmergence.RULE,
                 AirVent.RULE);

@@ -13,16 +13,19 @@ import org.leat.design.Design;
  *
  * @param part that it is
  * @param path of the field that says what it stands
+ * @param node that it hangs on
  * @param rating null where it is not stated
  */
-public record BusPart(Part part, String path, @Nullable Quantity<ElectricPotential> rating) {
+public record BusPart(
+        Part part, String path, Node node, @Nullable Quantity<ElectricPotential> rating) {
 
     /** {@return every part on the bus, the battery's management among them} */
     public static List<BusPart> all(Design design) {
         List<BusPart> parts = new ArrayList<>(withoutBattery(design));
         BatteryManagement management = design.battery().management();
         if (management != null) {
-            parts.add(new BusPart(Part.MANAGEMENT, "/battery/management/voltage-rating", management.voltageRating()));
+            parts.add(new BusPart(
+                    Part.MANAGEMENT, "/battery/management/voltage-rating", Node.BATTERY, management.voltageRating()));
         }
         return parts;
     }
@@ -34,12 +37,14 @@ public record BusPart(Part part, String path, @Nullable Quantity<ElectricPotenti
             parts.add(new BusPart(
                     Part.REGULATOR,
                     "/regulator/input-voltage-limit",
+                    Node.BRIDGE,
                     design.regulator().inputVoltageLimit()));
         }
         if (design.inverter() != null) {
             parts.add(new BusPart(
                     Part.INVERTER,
                     "/inverter/input-voltage-limit",
+                    Node.BATTERY,
                     design.inverter().inputVoltageLimit()));
         }
         return parts;

@@ -25,6 +25,8 @@ public enum Cause implements Worded {
     EQUALISING("equalising"),
     /** battery full. */
     FULL("battery full"),
+    /** a regulator holds it. */
+    HELD("the regulator holds its set point"),
     /** battery full. */
     LETS_GO("battery full: the regulator lets go and the wheel runs away"),
     /** the battery's management opens. */

@@ -1,17 +1,21 @@
 package org.leat.pack.kit;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.leat.plant.cases.BatteryFull;
 import org.leat.plant.cases.BatteryRemoved;
+import org.leat.plant.cases.BusHolder;
 import org.leat.plant.cases.BusSituation;
 import org.leat.plant.cases.Cases;
 import org.leat.plant.cases.DumpLoadLost;
 import org.leat.plant.cases.LoadLost;
 import org.leat.plant.cases.ManagementOpens;
+import org.leat.plant.cases.Running;
 import org.leat.plant.numbers.Amount;
+import org.leat.plant.numbers.PlantNumbers;
 
 /**
- * The highest voltage the bus can reach, and the situation that makes it. Of several that reach the same, the likeliest is
+ * The highest voltage a node of the bus can reach, and the situation that makes it. Of several that reach the same, the likeliest is
  * named: a regulator that lets go before a battery that is removed, that before a dump load that is lost.
  *
  * @param volts V
@@ -20,31 +24,69 @@ import org.leat.plant.numbers.Amount;
  */
 public record HighestBusVoltage(double volts, BusSituation situation, Cause cause) {
 
-    /** {@return the highest over every situation, moments counted where they are known} At least one is solved. */
-    public static HighestBusVoltage of(Cases cases) {
-        HighestBusVoltage highest = lasting(cases);
-        for (BusSituation situation : cases.onTheBus()) {
-            if (situation.momentVoltage() instanceof Amount.Known known && known.value() > highest.volts()) {
+    /** {@return the highest of a node over every situation, moments counted where they are known} At least one is solved. */
+    public static HighestBusVoltage of(Cases cases, Node node) {
+        return of(cases, node, cases.onTheBus());
+    }
+
+    /**
+     * {@return the highest at the bridge, before a tracking or series regulator, that a part with a clamp beside it meets} Where
+     * a dump load at the bridge holds it on every nozzle set it is what that leaves; that it may be lost is judged by dump/lost.
+     * Else as {@link #of}.
+     */
+    public static HighestBusVoltage besideClamp(Cases cases) {
+        boolean clamped = cases.numbers().regulator().divides()
+                && cases.batteryRemoved().stream().allMatch(removed -> removed.holder() == BusHolder.DUMP_LOAD);
+        List<BusSituation> met = clamped
+                ? cases.onTheBus().stream()
+                        .filter(situation -> !(situation instanceof LoadLost || situation instanceof DumpLoadLost))
+                        .toList()
+                : cases.onTheBus();
+        return of(cases, Node.BRIDGE, met);
+    }
+
+    private static HighestBusVoltage of(Cases cases, Node node, List<BusSituation> situations) {
+        HighestBusVoltage highest = lasting(cases, node, situations);
+        for (BusSituation situation : situations) {
+            if (node.moment(situation) instanceof Amount.Known known && known.value() > highest.volts()) {
                 highest = new HighestBusVoltage(known.value(), situation, Cause.OPENED_UNDER_LOAD);
             }
         }
         return highest;
     }
 
-    /** {@return the highest that lasts} At least one situation is solved. */
-    public static HighestBusVoltage lasting(Cases cases) {
-        BusSituation highest = Worst.most(cases.onTheBus(), BusSituation::lastingVoltage);
-        return new HighestBusVoltage(highest.lastingVoltage(), highest, cause(highest));
+    /** {@return the highest of a node that lasts} At least one situation is solved. */
+    public static HighestBusVoltage lasting(Cases cases, Node node) {
+        return lasting(cases, node, cases.onTheBus());
+    }
+
+    private static HighestBusVoltage lasting(Cases cases, Node node, List<BusSituation> situations) {
+        BusSituation highest = Worst.most(situations, node::lasting);
+        Cause cause = node == Node.BATTERY && cases.numbers().regulator().divides()
+                ? behindRegulator(cases.numbers(), highest)
+                : cause(highest);
+        return new HighestBusVoltage(node.lasting(highest), highest, cause);
     }
 
     /** {@return why the highest voltage of a moment is not known; null where it is} */
-    public static Amount.@Nullable Unknown unknownMoment(Cases cases) {
+    public static Amount.@Nullable Unknown unknownMoment(Cases cases, Node node) {
         for (BusSituation situation : cases.onTheBus()) {
-            if (situation.momentVoltage() instanceof Amount.Unknown unknown) {
+            if (node.moment(situation) instanceof Amount.Unknown unknown) {
                 return unknown;
             }
         }
         return null;
+    }
+
+    /** A regulator that works holds the battery's node at its set point, whatever the bridge does. */
+    private static Cause behindRegulator(PlantNumbers numbers, BusSituation situation) {
+        if (situation instanceof Running) {
+            return Cause.CHARGING;
+        }
+        return numbers.regulator().equalisingVoltage().orElse(0)
+                        > numbers.battery().absorptionVoltage()
+                ? Cause.EQUALISING
+                : Cause.FULL;
     }
 
     private static Cause cause(BusSituation situation) {

@@ -9,8 +9,10 @@ import org.leat.check.Kind;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
+import org.leat.design.Intake;
 import org.leat.pack.kit.OutsidePressure;
 import org.leat.pack.kit.PipeSizes;
+import org.leat.pack.kit.Vents;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.Closing;
 import org.leat.plant.cases.Running;
@@ -80,6 +82,10 @@ final class Collapse {
         }
         if (closing.cause() == Closing.Cause.SCREEN_BLOCKED) {
             spot.given("/intake", j.design().intake()); // a vent may be there
+        }
+        Intake intake = j.design().intake();
+        if (closing.cause().atIntake() && intake != null && intake.vent() != null) {
+            Vents.staysOpen(j, spot, intake.vent()); // a vent that freezes is none
         }
         // where the column parts the water boils at next to a vacuum: no wave sucks more
         double waves = Math.max(0, -closing.lowest().get(index).or(-bound));

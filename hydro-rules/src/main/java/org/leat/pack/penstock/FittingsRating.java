@@ -28,9 +28,12 @@ final class FittingsRating {
             .why(
                     "A penstock is as strong as its weakest coupler. Joints carry no allowance for surges as pipe does, and"
                             + " one that lets go whips the pipe.")
-            .formula("highest pressure of any case ≤ working pressure of the weakest fitting")
+            .formula("highest pressure of any case ≤ working pressure of the weakest fitting · f_T at the hottest wall")
             .judged(
                     "standing, and the worst of every stop of the water, the blow of a parted column included, at the lowest point")
+            .source(
+                    "joints lose strength with their material: polyethylene the lower of ISO 13761 and Australian practice (PIPA POP013),"
+                            + " PVC-U a seller's chart of EN 1452 pipe with fittings (read)")
             .source("EN 805: allowable maximum operating pressure of every component, surge included")
             .passes("holds", "The weakest fitting sees {peak} at most; it may see {limit}.")
             .fails("too-weak", "The weakest fitting sees {peak} at the worst; it may see {limit}.")

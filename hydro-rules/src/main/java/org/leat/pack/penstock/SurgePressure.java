@@ -1,15 +1,12 @@
 package org.leat.pack.penstock;
 
 import static org.leat.check.Level.ERROR;
-import static org.leat.quantity.Quantities.seconds;
 import static org.leat.quantity.QuantityKind.LENGTH;
 import static org.leat.quantity.QuantityKind.PRESSURE;
 import static org.leat.quantity.QuantityKind.TIME;
 
 import java.util.List;
-import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
@@ -22,12 +19,9 @@ import org.leat.plant.cases.Closing;
 import org.leat.plant.cases.StopPeak;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.SectionNumbers;
-import org.leat.plant.numbers.ValveNumbers;
 
 /** Peak pressure of every stop of the water against what the pipe may see for a moment. */
 final class SurgePressure {
-
-    private static final double[] TIMES = {1, 2, 3, 5, 8, 10, 15, 20, 30, 45, 60, 90, 120, 180, 300, 600};
 
     static final Rule RULE = Rule.of(
                     "penstock/surge-pressure", ERROR, "surge against what the pipe may see for a moment")
@@ -66,10 +60,7 @@ final class SurgePressure {
                             + " before that {first}. Its pipe may see {limit} for a moment.")
             .review("damped", "Section {section}: " + WorstStop.DAMPED)
             .judgeAll(SurgePressure::judge)
-            .leastWayOut(
-                    "slower",
-                    "Shut no faster than in {time:s}: a valve of many turns, not a lever.",
-                    SurgePressure::slower)
+            .leastWayOut("slower", SlowerStop.TEXT, SurgePressure::slower)
             .wayOut("more-nozzles", NozzlesOnHand.MORE, SurgePressure::moreNozzles)
             .wayOut("thicker", StrongerPipe.THICKER, StrongerPipe::thickerForRating)
             .wayOut("stronger-grade", StrongerPipe.STRONGER_GRADE, StrongerPipe::strongerGradeForRating)
@@ -104,21 +95,7 @@ final class SurgePressure {
     }
 
     private static Stream<Change> slower(Judgement j, Outcome.Fail failure) {
-        String path = timePath(j, failure);
-        return path == null || plugFails(j, PipeSizes.of(j, failure))
-                ? Stream.empty()
-                : DoubleStream.of(TIMES)
-                        .mapToObj(time -> Change.of(path, seconds(time)).with("time", time, TIME));
-    }
-
-    /** The field that says how fast the water is stopped; null for a plugged nozzle, which nobody times. */
-    private static @Nullable String timePath(Judgement j, Outcome.Fail failure) {
-        return j.solved().closing().stream()
-                .filter(closing -> closing.id().equals(failure.during()) && WorstStop.timed(closing))
-                .flatMap(closing -> Stream.ofNullable(closing.valve()))
-                .findFirst()
-                .map(ValveNumbers::path)
-                .orElse(null);
+        return plugFails(j, PipeSizes.of(j, failure)) ? Stream.empty() : SlowerStop.of(j, failure);
     }
 
     /** Whether a plugged nozzle alone is too much for the section: then no slower valve helps. */

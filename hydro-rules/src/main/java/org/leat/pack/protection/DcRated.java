@@ -13,6 +13,8 @@ import org.leat.check.Spot;
 import org.leat.pack.kit.Devices;
 import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.HighestBusVoltage;
+import org.leat.pack.kit.Node;
+import org.leat.plant.cases.Cases;
 
 /** Whether each device breaks direct current at the highest voltage it can meet. */
 final class DcRated {
@@ -40,11 +42,14 @@ final class DcRated {
     private DcRated() {}
 
     private static List<Outcome> judge(Judgement j) {
-        HighestBusVoltage highest = HighestBusVoltage.of(j.solved());
+        Cases cases = j.solved();
         List<Devices.Placed> devices = Devices.all(j.design());
         return devices.isEmpty()
                 ? List.of(j.at("/protection").says("none"))
                 : j.each(devices, device -> {
+                    Node node = Node.between(
+                            j.design(), device.device().from(), device.device().to());
+                    HighestBusVoltage highest = HighestBusVoltage.of(cases, node);
                     Spot spot = j.at(device.path() + "/direct-voltage").during(highest.situation());
                     return spot.with(device.name(), Arg.phrase("cause", highest.cause()))
                             .atMost(highest.volts(), spot.si(device.device().directVoltage()), VOLTAGE);

@@ -17,6 +17,7 @@ import org.leat.design.LiveParts;
 import org.leat.design.Safeguards;
 import org.leat.pack.kit.Cause;
 import org.leat.pack.kit.HighestBusVoltage;
+import org.leat.pack.kit.Node;
 import org.leat.pack.kit.OtherTurns;
 import org.leat.plant.cases.TouchVoltage;
 
@@ -77,7 +78,9 @@ final class VoltageInReach {
     private VoltageInReach() {}
 
     private static List<Outcome> judge(Judgement j) {
-        HighestBusVoltage highest = HighestBusVoltage.lasting(j.solved());
+        HighestBusVoltage bridge = HighestBusVoltage.lasting(j.solved(), Node.BRIDGE);
+        HighestBusVoltage battery = HighestBusVoltage.lasting(j.solved(), Node.BATTERY);
+        HighestBusVoltage highest = battery.volts() > bridge.volts() ? battery : bridge;
         TouchVoltage leads = j.solved().touchVoltage();
         Spot bus = j.at("/safeguards/live-parts").during(highest.situation());
         Spot lead = j.at("/alternator/open-circuit").during(leads.alternatingAt());

@@ -18,6 +18,7 @@ import org.leat.design.Rectifier;
 import org.leat.pack.kit.Cause;
 import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.HighestBusVoltage;
+import org.leat.pack.kit.Node;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.Cases;
 import org.leat.plant.cases.LoadLost;
@@ -62,7 +63,7 @@ final class BridgeCapacitor {
         }
         Cases cases = j.solved();
         LoadLost lost = Worst.most(cases.loadLost(), LoadLost::directVoltage);
-        HighestBusVoltage highest = HighestBusVoltage.of(cases);
+        HighestBusVoltage highest = HighestBusVoltage.of(cases, Node.BRIDGE);
         double needed = j.limit("factor").value() * highest.volts();
         boolean rush = !Boolean.TRUE.equals(bridge.precharged()) && lost.emptyCapacitorVoltage() > needed;
         Spot spot = j.at("/rectifier/capacitor-voltage").during(rush ? lost : highest.situation());

@@ -19,6 +19,7 @@ import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.HighestBusVoltage;
+import org.leat.pack.kit.Node;
 
 /** Diodes against the voltage of a runaway. */
 final class DiodeReverseVoltage {
@@ -52,7 +53,7 @@ final class DiodeReverseVoltage {
     private DiodeReverseVoltage() {}
 
     private static Outcome judge(Judgement j) {
-        HighestBusVoltage highest = HighestBusVoltage.of(j.solved());
+        HighestBusVoltage highest = HighestBusVoltage.of(j.solved(), Node.BRIDGE);
         Spot spot = j.at(RATING)
                 .during(highest.situation())
                 .with("peak", highest.volts(), VOLTAGE)
@@ -72,7 +73,7 @@ final class DiodeReverseVoltage {
 
     private static Stream<Change> higher(Judgement j, Outcome.Fail failure) {
         double needed = j.limit("good-factor").value()
-                * HighestBusVoltage.of(j.solved()).volts();
+                * HighestBusVoltage.of(j.solved(), Node.BRIDGE).volts();
         return DoubleStream.of(100, 200, 400, 600, 800, 1000, 1200, 1600)
                 .filter(volts -> volts >= needed)
                 .mapToObj(volts -> FieldChanges.rated(RATING, volts, "V", ElectricPotential.class));

@@ -12,6 +12,7 @@ import org.leat.design.ChargeRegulator;
 import org.leat.design.DumpLoad;
 import org.leat.design.DumpSide;
 import org.leat.design.RegulatorKind;
+import org.leat.pack.kit.BridgeElement;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.BatteryFull;
 import org.leat.quantity.QuantityKind;
@@ -27,6 +28,11 @@ final class AddedDumpLoad {
         double current = full.isEmpty()
                 ? 0
                 : Worst.most(full, BatteryFull::turbineCurrent).turbineCurrent();
+        if (j.numbers().regulator().kind() == RegulatorKind.TRACKING) {
+            // the bridge has voltages of its own there
+            return BridgeElement.in(j.solved()).stream()
+                    .map(element -> element.told(Change.of("/dump-load", element.alone())));
+        }
         return current > 0 ? Stream.of(change(j, current)) : Stream.empty();
     }
 
@@ -48,7 +54,9 @@ final class AddedDumpLoad {
                 null,
                 null);
         Change change = switched(j, Change.of("/dump-load", dump));
-        return change.with("resistance", ohms, QuantityKind.RESISTANCE).with("power", power, QuantityKind.POWER);
+        return change.with("trigger", volts, QuantityKind.VOLTAGE)
+                .with("resistance", ohms, QuantityKind.RESISTANCE)
+                .with("power", power, QuantityKind.POWER);
     }
 
     /** With a regulator that switches it on, where there is none that does. */
@@ -60,8 +68,6 @@ final class AddedDumpLoad {
                     new ChargeRegulator(
                             RegulatorKind.SHUNT, null, null, null, null, null, null, null, null, null, null));
         }
-        return regulator.kind() == RegulatorKind.TRACKING || regulator.kind() == RegulatorKind.SHUNT
-                ? change
-                : change.and("/regulator/kind", RegulatorKind.SHUNT);
+        return regulator.kind() == RegulatorKind.SHUNT ? change : change.and("/regulator/kind", RegulatorKind.SHUNT);
     }
 }

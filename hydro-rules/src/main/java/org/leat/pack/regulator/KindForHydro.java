@@ -31,7 +31,8 @@ final class KindForHydro {
             .judge(KindForHydro::judge)
             .wayOut(
                     "add-dump",
-                    "A dump load of {resistance} for {power} on the bridge's side of the battery's fuse.",
+                    "A dump load of {resistance} for {power} on the bridge's side of the battery's fuse, switched on at {trigger} there"
+                            + " by a controller.",
                     AddedDumpLoad::changes)
             .build();
 

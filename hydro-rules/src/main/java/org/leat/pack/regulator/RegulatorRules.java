@@ -12,6 +12,8 @@ public final class RegulatorRules {
     public static List<Rule> all() {
         return List.of(
                 RegulatorCurrent.RULE,
+                FailedShort.RULE,
+                InputClamp.RULE,
                 KindForHydro.RULE,
                 SetPoints.RULE,
                 RegulatorTemperatureCompensation.RULE,

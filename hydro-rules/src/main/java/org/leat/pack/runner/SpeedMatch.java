@@ -69,7 +69,8 @@ record SpeedMatch(NozzleGroup nozzles, double low, double high) {
         SpeedMatch match = of(j, failure);
         Plant plant = j.plant();
         int now = plant.numbers().battery().cellsInSeries();
-        return Stream.of(now * 5 / 4, now * 3 / 4, now * 3 / 2, now / 2, now * 2, now / 4, now * 4)
+        return Stream.of(5, 3, 6, 2, 8, 1, 16)
+                .map(quarters -> now * quarters / 4)
                 .filter(cells -> cells >= 1 && cells != now)
                 .filter(cells ->
                         match.suits(plant.withBattery(plant.numbers().battery().withCellsInSeries(cells))))

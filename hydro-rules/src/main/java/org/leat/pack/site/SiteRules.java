@@ -10,6 +10,12 @@ public final class SiteRules {
 
     /** {@return every one} */
     public static List<Rule> all() {
-        return List.of(FlowAvailable.RULE, Freezing.RULE, HeadConsistent.RULE, KeptFlow.RULE, MeasurementSpread.RULE);
+        return List.of(
+                FloodLevel.RULE,
+                FlowAvailable.RULE,
+                Freezing.RULE,
+                HeadConsistent.RULE,
+                KeptFlow.RULE,
+                MeasurementSpread.RULE);
     }
 }

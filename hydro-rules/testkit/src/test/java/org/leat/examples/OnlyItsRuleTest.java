@@ -33,6 +33,8 @@ class OnlyItsRuleTest {
             Map.entry("intake/screen-loss:fails", Set.of("intake/approach-velocity")),
             // nozzles too large for the dry months take what is to stay in the stream
             Map.entry("nozzle/set-covers-stream:fails", Set.of("site/kept-flow")),
+            // a vent too narrow for the nozzles lets even less in where the pipe breaks
+            Map.entry("intake/vent:fails-narrow", Set.of("penstock/drain-down")),
             // a pipe too wide for its money takes next to nothing of the fall
             Map.entry("penstock/oversized:fails", Set.of("penstock/friction-share")),
             // a root that holds a jet and a jam is many times what flying apart asks of it
@@ -67,6 +69,10 @@ class OnlyItsRuleTest {
             // the dump load is lost without harm only where a second line holds
             Map.entry("dump/lost:fails", Set.of("dump/second-line")),
             Map.entry("dump/second-line:fails", Set.of("dump/lost")),
+            // a regulator that fails short harms only where no second line holds
+            Map.entry("regulator/failed-short:fails", Set.of("dump/second-line")),
+            // what stands less than the clamp's trigger does not stand the runaway either
+            Map.entry("regulator/input-clamp:fails-late", Set.of("bus/overvoltage")),
             // that a tired fuse is an error is because of what does not stand that it opens
             Map.entry(
                     "protection/continuous-load:fails-lets-go",

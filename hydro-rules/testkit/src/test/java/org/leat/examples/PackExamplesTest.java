@@ -69,7 +69,7 @@ class PackExamplesTest {
     @Test
     void an_example_expects_of_its_rule_what_it_is_called() throws IOException {
         for (Example example : PackExamples.ofRules()) {
-            Kind kind = Stream.of(Kind.PASS, Kind.FAIL, Kind.OPEN, Kind.REVIEW)
+            Kind kind = Stream.of(Kind.PASS, Kind.FAIL, Kind.OPEN, Kind.REVIEW, Kind.NOT_APPLICABLE)
                     .filter(k -> example.name().startsWith(called(k)))
                     .findFirst()
                     .orElseThrow(() -> new AssertionError("no kind of finding in the name of " + example));
@@ -82,6 +82,7 @@ class PackExamplesTest {
         return switch (kind) {
             case PASS -> "passes";
             case FAIL -> "fails";
+            case NOT_APPLICABLE -> "does-not-apply";
             default -> kind.word();
         };
     }

@@ -1,4 +1,4 @@
-package org.leat.report;
+package org.leat.report.mending;
 
 import java.io.IOException;
 import java.util.OptionalDouble;
@@ -6,6 +6,9 @@ import org.leat.check.Level;
 import org.leat.check.Outcome;
 import org.leat.check.Rulebook;
 import org.leat.file.ProblemText;
+import org.leat.report.Plainly;
+import org.leat.report.TextWriter;
+import org.leat.report.Wording;
 
 /** Shows a person what is changed in a design file and what remains. */
 public final class MendedText {

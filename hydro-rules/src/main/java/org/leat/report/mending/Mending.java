@@ -1,4 +1,4 @@
-package org.leat.report;
+package org.leat.report.mending;
 
 import java.util.ArrayList;
 import java.util.Comparator;

@@ -1,4 +1,4 @@
-package org.leat.plant.duties;
+package org.leat.plant.cases;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -8,9 +8,6 @@ import org.leat.hydraulics.SurgeLine;
 import org.leat.hydraulics.SurgeSection;
 import org.leat.law.Answer;
 import org.leat.law.Gravity;
-import org.leat.plant.cases.Cases;
-import org.leat.plant.cases.Closing;
-import org.leat.plant.cases.Running;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.SectionNumbers;
 

@@ -1,0 +1,96 @@
+package org.leat.pack.kit;
+
+import java.util.ArrayList;
+import java.util.List;
+import javax.measure.quantity.ElectricCurrent;
+import javax.measure.quantity.ElectricPotential;
+import javax.measure.quantity.ElectricResistance;
+import javax.measure.quantity.Power;
+import org.leat.check.Change;
+import org.leat.check.Edit;
+import org.leat.design.DumpLoad;
+import org.leat.design.DumpSide;
+import org.leat.plant.cases.Cases;
+import org.leat.plant.solved.EnergyAccount.Stage;
+import org.leat.quantity.QuantityKind;
+import org.leat.quantity.Si;
+
+/**
+ * An element at the bridge, before a tracking regulator, that takes all the turbine gives at a trigger of its own.
+ *
+ * @param trigger V
+ * @param resistance cold, Ω
+ * @param power that it must stand, W
+ */
+public record BridgeElement(double trigger, double resistance, double power) {
+
+    /** Over what the turbine gives while it runs at its best. */
+    private static final double ROOM = 1.4;
+
+    private static final double SWITCH = 1.25;
+
+    /** {@return elements for triggers inside the bridge's window, the best first; the plant is solved} */
+    public static List<BridgeElement> in(Cases cases) {
+        double power = cases.running().stream()
+                .mapToDouble(r -> r.operatingPoint().energy().at(Stage.DIRECT_CURRENT))
+                .max()
+                .orElse(0);
+        List<BridgeElement> all = new ArrayList<>();
+        if (power > 0) {
+            for (double trigger : BridgeWindow.of(cases).triggers(cases.numbers())) {
+                double ohms = Math.floor(10 * trigger * trigger / (ROOM * power)) / 10;
+                double rated = Math.ceil(1.2 * trigger * trigger / ohms / 50) * 50;
+                all.add(new BridgeElement(trigger, ohms, rated));
+            }
+        }
+        return all;
+    }
+
+    /** {@return as a dump load of its own} */
+    public DumpLoad alone() {
+        return new DumpLoad(
+                Si.quantity(resistance, "ohm", ElectricResistance.class),
+                null,
+                Si.quantity(power, "W", Power.class),
+                null,
+                Si.quantity(trigger, "V", ElectricPotential.class),
+                null,
+                DumpSide.BRIDGE,
+                null,
+                null,
+                null,
+                null);
+    }
+
+    /** {@return in place of the elements and the setting of a dump load that is there} */
+    public Change inPlaceOf(DumpLoad now) {
+        List<Edit> edits = new ArrayList<>();
+        edits.add(new Edit("/dump-load/trigger-voltage", Si.quantity(trigger, "V", ElectricPotential.class)));
+        edits.add(new Edit("/dump-load/resistance", Si.quantity(resistance, "ohm", ElectricResistance.class)));
+        if (now.resistanceHot() != null) {
+            double warms = now.resistance() == null ? 1 : Si.of(now.resistanceHot()) / Si.of(now.resistance());
+            double hot = Math.rint(1000 * resistance * warms) / 1000;
+            edits.add(new Edit("/dump-load/resistance-hot", Si.quantity(hot, "ohm", ElectricResistance.class)));
+        }
+        if (now.powerRating() != null) {
+            edits.add(new Edit("/dump-load/power-rating", Si.quantity(power, "W", Power.class)));
+        }
+        if (now.ratedVoltage() != null) {
+            double volts = Math.ceil(Math.sqrt(power * resistance));
+            edits.add(new Edit("/dump-load/rated-voltage", Si.quantity(volts, "V", ElectricPotential.class)));
+        }
+        double current = SWITCH * trigger / resistance;
+        if (now.switchRating() != null && Si.of(now.switchRating()) < current) {
+            double rating = Math.ceil(current / 5) * 5;
+            edits.add(new Edit("/dump-load/switch-rating", Si.quantity(rating, "A", ElectricCurrent.class)));
+        }
+        return told(Change.of(edits));
+    }
+
+    /** {@return a change that says what the element is} */
+    public Change told(Change change) {
+        return change.with("trigger", trigger, QuantityKind.VOLTAGE)
+                .with("resistance", resistance, QuantityKind.RESISTANCE)
+                .with("power", power, QuantityKind.POWER);
+    }
+}

@@ -1,0 +1,42 @@
+package org.leat.pack.penstock;
+
+import static org.leat.quantity.Quantities.seconds;
+import static org.leat.quantity.QuantityKind.TIME;
+
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.leat.check.Change;
+import org.leat.check.Judgement;
+import org.leat.check.Outcome;
+import org.leat.pack.kit.WorstStop;
+import org.leat.plant.numbers.ValveNumbers;
+
+/** The water of the stop in which a rule failed, shut more slowly; told with {@code time}. */
+final class SlowerStop {
+
+    static final String TEXT = "Shut no faster than in {time:s}: a valve of many turns, not a lever.";
+
+    private static final double[] TIMES = {1, 2, 3, 5, 8, 10, 15, 20, 30, 45, 60, 90, 120, 180, 300, 600};
+
+    private SlowerStop() {}
+
+    /** {@return slower stops, the fastest first; none for a plugged nozzle, which nobody times} */
+    static Stream<Change> of(Judgement j, Outcome.Fail failure) {
+        String path = timePath(j, failure);
+        return path == null
+                ? Stream.empty()
+                : DoubleStream.of(TIMES)
+                        .mapToObj(time -> Change.of(path, seconds(time)).with("time", time, TIME));
+    }
+
+    /** The field that says how fast the water is stopped. */
+    private static @Nullable String timePath(Judgement j, Outcome.Fail failure) {
+        return j.solved().closing().stream()
+                .filter(closing -> closing.id().equals(failure.during()) && WorstStop.timed(closing))
+                .flatMap(closing -> Stream.ofNullable(closing.valve()))
+                .findFirst()
+                .map(ValveNumbers::path)
+                .orElse(null);
+    }
+}
