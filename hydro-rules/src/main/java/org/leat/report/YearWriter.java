@@ -24,6 +24,8 @@ import org.leat.season.Year;
 public final class YearWriter {
 
     private static final double KILOWATT_HOUR = 3.6e6;
+    private static final int WIDTH = 100;
+    private static final int LABEL = 10;
     private static final double YEAR_HOURS = 8766;
 
     /** Years after which a battery has ended by age; common practice: 5 to 15. */
@@ -62,27 +64,20 @@ public final class YearWriter {
         }
         lines.addAll(table.lines());
         lines.add("");
-        lines.add("Energy in kWh at the battery's poles. Between solved points the power is straight, within "
-                + share(told.table().error()) + " of the greatest.");
+        lines.addAll(Columns.wrapped(
+                "Energy in kWh at the battery's poles. Between solved points the power is straight, within "
+                        + share(told.table().error()) + " of the greatest.",
+                WIDTH,
+                0));
         lines.add("");
-        lines.addAll(List.of(texts.getOrDefault("caution", "").split("\n", -1)));
+        lines.addAll(Columns.wrapped(texts.getOrDefault("caution", "").replace('\n', ' '), WIDTH, 0));
         for (String line : lines) {
             out.append(line).append('\n');
         }
     }
 
     private static List<String> entry(String title, String text) {
-        List<String> lines = new ArrayList<>();
-        StringBuilder line = new StringBuilder(title + " ".repeat(10 - title.length()));
-        for (String word : text.split(" ")) {
-            if (line.length() + word.length() > 99) {
-                lines.add(line.toString().stripTrailing());
-                line = new StringBuilder(" ".repeat(10));
-            }
-            line.append(word).append(' ');
-        }
-        lines.add(line.toString().stripTrailing());
-        return lines;
+        return Columns.wrapped(title + " ".repeat(LABEL - title.length()) + text, WIDTH, LABEL);
     }
 
     private static String stream(DesignYear.Told told) {
