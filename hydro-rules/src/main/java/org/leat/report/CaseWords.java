@@ -46,7 +46,6 @@ public final class CaseWords {
             return switch (broken.fault()) {
                 case PHASE_OPEN -> "one phase open";
                 case DIODE_OPEN -> "one diode open";
-                case NONE, DIODE_SHORT -> "bridge broken";
             };
         }
         return ((Day) situation).season() == Day.Season.COLDEST ? "coldest day" : "hottest day";

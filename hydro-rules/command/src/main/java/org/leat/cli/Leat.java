@@ -30,7 +30,8 @@ import picocli.CommandLine.Spec;
             SettingsCommand.class,
             GaugeCommand.class,
             StartCommand.class,
-            ReadingsCommand.class
+            ReadingsCommand.class,
+            YearCommand.class
         },
         footer = {
             "",

@@ -7,6 +7,7 @@ import org.leat.check.Outcome;
 import org.leat.check.Rulebook;
 import org.leat.check.WayOut;
 import org.leat.file.ProblemText;
+import org.leat.report.OnHandText;
 import org.leat.report.Plainly;
 import org.leat.report.TextWriter;
 import org.leat.report.Wording;
