@@ -34,7 +34,7 @@ class YearIT {
     @Test
     void months_add_up_to_the_year_and_visits_save_what_is_missing() throws Exception {
         RealJar.Ran weekly = leat("year", design("rowan-ghyll"), "--flow", STREAM.toString(), "--format", "json");
-        RealJar.Ran daily =
+        RealJar.Ran seldom =
                 leat("year", design("rowan-ghyll"), "--flow", STREAM.toString(), "--format", "json", "--visit", "45");
         assertThat(weekly.code()).isZero();
         JsonNode year = new ObjectMapper().readTree(weekly.out());

@@ -1,4 +1,4 @@
-package org.leat.report;
+package org.leat.report.mending;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -20,6 +20,8 @@ import org.leat.design.PlantPart;
 import org.leat.file.DesignReader;
 import org.leat.file.Reading;
 import org.leat.pack.BuiltInPack;
+import org.leat.report.Colours;
+import org.leat.report.TextWriter;
 
 /** What a thing on hand is, and what is bought already, are facts: no program writes them otherwise. */
 class MendingFactsTest {
