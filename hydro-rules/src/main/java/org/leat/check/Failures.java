@@ -6,11 +6,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.apiguardian.api.API;
 
 /**
  * What fails, counted by rule, element and level, so that two states of a design can be compared. Cases are counted, not
  * named: a case is called after its nozzles, and a change of the nozzles renames it.
  */
+@API(status = API.Status.INTERNAL, since = "0.1")
 public final class Failures {
 
     private record Place(String rule, String path, Level level) {}

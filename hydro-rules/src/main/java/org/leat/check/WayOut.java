@@ -2,6 +2,7 @@ package org.leat.check;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import org.apiguardian.api.API;
 
 /**
  * A way out of a failure, found by the engine: its edits were carried out, the plant solved and the rule asked again.
@@ -10,6 +11,7 @@ import java.util.OptionalDouble;
  * @param edits the design with these is free of the failure; empty for advice that is no edit
  * @param gain battery-side watts won (negative: lost) with the nozzles open as built; empty where it does not apply
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record WayOut(Message message, List<Edit> edits, OptionalDouble gain) {
 
     public WayOut {
