@@ -114,7 +114,10 @@ public final class QuantityText {
             return String.format(Locale.ROOT, "%s %s", si > 0 ? "unlimited" : "undefined", unit.symbol())
                     .strip();
         }
-        String number = plain(new BigDecimal(unit.fromSi(si)).round(new MathContext(digits)));
+        double value = unit.fromSi(si);
+        // the last bit of a temperature in K is no temperature in °C
+        boolean nothing = unit.offset().signum() != 0 && Math.abs(value) < 1e-9;
+        String number = plain(nothing ? BigDecimal.ZERO : new BigDecimal(value).round(new MathContext(digits)));
         return unit.symbol().isEmpty() ? number : number + " " + unit.symbol();
     }
 
