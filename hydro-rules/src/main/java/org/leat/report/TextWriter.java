@@ -58,7 +58,7 @@ public final class TextWriter implements ReportWriter {
         this.rulebook = rulebook;
         this.wording = new Wording(rulebook);
         this.findings = new FindingText(wording, colours);
-        this.width = Math.max(Columns.LEAST, Math.min(Columns.MOST, width));
+        this.width = Wrapping.within(width);
         this.whole = whole;
     }
 
