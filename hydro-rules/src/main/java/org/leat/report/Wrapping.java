@@ -6,6 +6,9 @@ import java.util.List;
 /** Breaks text at blanks so that it fits a screen. */
 public final class Wrapping {
 
+    /** Columns of a line at most, and of what goes to no screen. */
+    public static final int WIDEST = Columns.MOST;
+
     private Wrapping() {}
 
     /**

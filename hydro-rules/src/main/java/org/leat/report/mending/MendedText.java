@@ -11,6 +11,7 @@ import org.leat.report.OnHandText;
 import org.leat.report.Plainly;
 import org.leat.report.TextWriter;
 import org.leat.report.Wording;
+import org.leat.report.Wrapping;
 
 /** Shows a person what is changed in a design file and what remains. */
 public final class MendedText {
@@ -21,7 +22,7 @@ public final class MendedText {
 
     /** Writes to {@code out} in the words of a rulebook. */
     public MendedText(Rulebook rulebook, Appendable out) {
-        this(rulebook, out, Columns.MOST);
+        this(rulebook, out, Wrapping.WIDEST);
     }
 
     /**
