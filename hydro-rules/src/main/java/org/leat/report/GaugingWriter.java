@@ -56,7 +56,7 @@ public final class GaugingWriter {
             lines.addAll(together(part));
             lines.add("");
         }
-        lines.addAll(List.of(texts.getOrDefault("caution", "").split("\n", -1)));
+        lines.add(texts.getOrDefault("caution", "").replace('\n', ' '));
         for (String line : lines) {
             out.append(line).append('\n');
         }
