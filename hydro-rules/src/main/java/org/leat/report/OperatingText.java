@@ -55,6 +55,7 @@ final class OperatingText {
             case HELD -> "held";
             case NOT_HELD -> "not held";
             case BELOW_CUT_IN -> "below cut-in";
+            case DOES_NOT_START -> "does not start";
         };
     }
 

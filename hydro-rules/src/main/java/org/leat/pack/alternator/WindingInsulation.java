@@ -41,6 +41,10 @@ final class WindingInsulation {
                     "too-hot",
                     "The hottest spot of the winding reaches {value} ({mean} in the mean); its insulation of class"
                             + " {insulation} stands {limit}.")
+            .fails(
+                    "burns",
+                    "The winding warms until it burns: at what it carries it settles at no temperature that copper and varnish of"
+                            + " class {insulation} survive.")
             .judge(WindingInsulation::judge)
             .wayOut(
                     "cooler",
@@ -58,6 +62,9 @@ final class WindingInsulation {
         Spot spot = j.at("/alternator/insulation-class").during(hottest.running());
         InsulationClass insulation = spot.given(alternator.insulationClass());
         double spotTemperature = hottest.temperature() + j.limit("hot-spot").value();
+        if (SettledWinding.burns(hottest.temperature())) {
+            return spot.with("insulation", insulation).says("burns");
+        }
         return spot.with("mean", hottest.temperature(), TEMPERATURE)
                 .with("insulation", insulation)
                 .atMost(spotTemperature, SettledWinding.limit(insulation), TEMPERATURE);
