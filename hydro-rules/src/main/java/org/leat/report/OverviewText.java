@@ -210,7 +210,7 @@ final class OverviewText {
     }
 
     /** {@return the numbers that a builder can recognise or doubt, joined} */
-    private static String understood(List<UnderstoodNumber> numbers) {
+    static String understood(List<UnderstoodNumber> numbers) {
         if (numbers.isEmpty()) {
             return "";
         }
@@ -250,13 +250,13 @@ final class OverviewText {
     }
 
     /** {@return the causes worth being shown first: notes only where a change wins power} */
-    private static List<Cause> first(Overview overview) {
+    static List<Cause> first(Overview overview) {
         return overview.causes().stream()
                 .filter(c -> c.worst() != Level.NOTE || watts(c) > 0)
                 .toList();
     }
 
-    private static long watts(Cause cause) {
+    static long watts(Cause cause) {
         Step change = cause.change();
         return change == null || !cause.isTried() || change.way().gain().isEmpty()
                 ? 0
@@ -286,10 +286,7 @@ final class OverviewText {
     }
 
     private List<String> cause(int number, Cause cause) {
-        Step change = cause.change();
-        String what = change == null
-                ? wording.of(cause.clears().get(0).worst()) + " No change that takes this away is known."
-                : wording.of(change.way(), change.of());
+        String what = what(cause, wording);
         String gain = watts(cause) == 0 ? "" : " (" + TextWriter.watts(watts(cause)) + ")";
         List<String> lines =
                 new ArrayList<>(Columns.wrapped("  " + number + ". " + Plainly.of(what) + gain, width, HANGING, ITEM));
@@ -297,7 +294,15 @@ final class OverviewText {
         return lines;
     }
 
-    private static String effect(Cause cause) {
+    /** {@return what to do about a cause, or what stays where nothing is known} */
+    static String what(Cause cause, Wording wording) {
+        Step change = cause.change();
+        return change == null
+                ? wording.of(cause.clears().get(0).worst()) + " No change that takes this away is known."
+                : wording.of(change.way(), change.of());
+    }
+
+    static String effect(Cause cause) {
         Step change = cause.change();
         String what = counts(cause) + " (" + rules(cause) + ")";
         if (change == null) {
@@ -360,7 +365,7 @@ final class OverviewText {
     }
 
     /** {@return what comes of the least plan, in the numbers of the causes shown} */
-    private static String together(Plan plan, List<Cause> shown) {
+    static String together(Plan plan, List<Cause> shown) {
         List<Integer> numbers = new ArrayList<>();
         for (int i = 0; i < shown.size(); i++) {
             if (shown.get(i).inPlan()) {
@@ -449,7 +454,7 @@ final class OverviewText {
         return lines;
     }
 
-    private static String settles(MissingInput input) {
+    static String settles(MissingInput input) {
         long safety = input.endangering();
         long all = input.settles().size();
         return safety == 0

@@ -56,7 +56,7 @@ public final class SuppressionText {
     }
 
     /** {@return what the baseline knows and is found no more, a line each} */
-    static List<String> absent(Report report) {
+    public static List<String> absent(Report report) {
         List<String> lines = new ArrayList<>();
         for (AbsentFinding gone : report.absent()) {
             lines.add(gone.identity().rule() + "  "
