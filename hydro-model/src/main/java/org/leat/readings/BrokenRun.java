@@ -12,6 +12,7 @@ import org.leat.plant.numbers.AlternatorNumbers;
 import org.leat.plant.numbers.PlantNumbers;
 import org.leat.plant.solve.FalsePosition;
 import org.leat.plant.solve.RunnerCharacteristic;
+import org.leat.plant.solve.WarmAlternator;
 import org.leat.plant.solved.OperatingPoint;
 
 /**
@@ -34,7 +35,7 @@ record BrokenRun(double speed, BridgeWaveform wave) {
     static BrokenRun of(PlantNumbers numbers, Running running, RunnerCharacteristic runner, BridgeFault fault) {
         OperatingPoint point = running.operatingPoint();
         AlternatorNumbers a = numbers.alternator();
-        AlternatorConstants machine = a.warmedTo(point.windingTemperature()).atWindingTemperature();
+        AlternatorConstants machine = WarmAlternator.of(a.warmedTo(point.windingTemperature()));
         DiodeLine diode = new DiodeLine(
                 numbers.rectifier().threshold(), numbers.rectifier().slopeResistance());
         double upper = numbers.busResistance().bridgeToRegulator();
