@@ -6,8 +6,8 @@ package org.leat.readings;
  * in proportion to it.
  */
 public enum FaultKind {
-    /** All is as designed, within what building allows. */
-    NOTHING(5, false, 0, 0),
+    /** All is as designed, within what building allows: five times as likely as the commonest fault. */
+    NOTHING(10, false, 0, 0),
     /** Screen or inlet blocked; size: head lost there at the flow of a sound plant, over the gross head. */
     SCREEN_BLOCKED(2, false, 0.01, 3),
     /** Pipe pinched or partly shut below its middle; size: as for the screen. */

@@ -89,7 +89,7 @@ public final class FaultTable {
                 : sizes < 4 ? new int[] {0, sizes - 1} : new int[] {0, sizes / 2, 3 * sizes / 4, sizes - 1};
     }
 
-    private static boolean stepped(FaultKind kind) {
+    static boolean stepped(FaultKind kind) {
         return kind == FaultKind.PHASE_OPEN || kind == FaultKind.DIODE_OPEN || kind == FaultKind.DIODE_SHORTED;
     }
 

@@ -120,9 +120,9 @@ final class FaultStudy {
         List<Observation> readings = new ArrayList<>();
         for (NozzleGroup set : sets) {
             // a fault of one nozzle is in that of the set as built
-            FaultKind here = kind.ofOneNozzle() && set != sets.get(0) ? FaultKind.NOTHING : kind;
+            FaultKind here = kind.ofOneNozzle() && !set.equals(sets.get(0)) ? FaultKind.NOTHING : kind;
             double[] values = ReadingModel.of(faulty.of(here, size, set), set);
-            if (taken != Taken.THREE && set == sets.get(0)) {
+            if (taken != Taken.THREE && set.equals(sets.get(0))) {
                 add(readings, Channel.standing(), values);
                 for (ReadingKind what : List.of(ReadingKind.SPEED, ReadingKind.LEAD_VOLTS, ReadingKind.LEAD_SPREAD)) {
                     add(readings, new Channel(set.name(), LoadState.OPEN, what), values);
