@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.ElementPath;
 import org.leat.design.Texts;
@@ -17,6 +18,7 @@ import org.snakeyaml.engine.v2.nodes.Tag;
  * texts, numbers, quantities, words, days, lists, mappings by name, further records. Bad content never throws; memory and
  * time are bounded whatever the file holds.
  */
+@API(status = API.Status.INTERNAL, since = "0.1")
 public final class RecordReader {
 
     private RecordReader() {}

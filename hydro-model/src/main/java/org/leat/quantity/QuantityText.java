@@ -9,12 +9,14 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Reads and prints quantities: {@code "1.8 L/s"}, {@code "63 mm"}, {@code "16.5 m ± 0.3 m"}. A decimal point only, no
  * locale anywhere; what is printed reads back equal.
  */
+@API(status = API.Status.STABLE, since = "0.1")
 public final class QuantityText {
 
     private static final String NUMBER = "[+-]?\\d{1,15}(?:\\.\\d{1,33})?(?:[eE][+-]?\\d{1,4})?";

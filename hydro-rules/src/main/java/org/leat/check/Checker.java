@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.Design;
 import org.leat.file.Position;
@@ -15,6 +16,7 @@ import org.leat.file.Reading;
 import org.leat.plant.Plant;
 
 /** Runs rules over designs. Immutable and safe to share between threads. */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class Checker {
 
     private final List<RuleRun> runs;

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.apiguardian.api.API;
 import org.leat.check.Finding;
 import org.leat.check.Kind;
 import org.leat.check.Level;
@@ -16,6 +17,7 @@ import org.leat.file.ProblemText;
  * Writes Markdown for a comment on a pull request: the counts, the designs that need attention and the findings, worst
  * first, each folded. Never longer than a comment may be; what does not fit is counted.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class MarkdownWriter implements ReportWriter {
 
     /** Characters; services that show comments take 65 536. */

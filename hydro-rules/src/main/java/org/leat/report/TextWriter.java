@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import org.apiguardian.api.API;
 import org.leat.check.Finding;
 import org.leat.check.Kind;
 import org.leat.check.Level;
@@ -22,6 +23,7 @@ import org.leat.file.Reading;
  * first and what to tell next; all the rest only where it is asked for. Without an overview, all the rest. No line is wider
  * than it is told.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class TextWriter implements ReportWriter {
 
     /** Lines of what is said of one design first, with the caution and the counts that close the output. */

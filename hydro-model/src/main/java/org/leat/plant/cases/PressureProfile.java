@@ -3,6 +3,7 @@ package org.leat.plant.cases;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.law.Gravity;
 import org.leat.plant.numbers.Amount;
@@ -20,6 +21,7 @@ import org.leat.plant.solved.Surge;
  * @param parts why the extremes are not the last word: the water column parts in one of the two; null where it holds
  * @param points at the intake and at each section's end, from the intake down
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record PressureProfile(
         @Nullable String highestDuring,
         @Nullable String lowestDuring,

@@ -1,12 +1,14 @@
 package org.leat.plant.solved;
 
 import java.util.List;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Where the runner's torque meets the alternator's: the first stable crossing reached from standstill. Made by the solver
  * alone; two are equal where all their numbers are.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public interface OperatingPoint {
 
     /** {@return whether the alternator holds the runner} */
