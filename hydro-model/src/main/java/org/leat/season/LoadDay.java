@@ -33,7 +33,7 @@ public final class LoadDay {
     }
 
     /** {@return the day of a plant's loads} */
-    public static LoadDay of(DailyUse use) {
+    static LoadDay of(DailyUse use) {
         double[] watts = new double[24];
         Arrays.fill(watts, use.standingPower());
         for (LoadNumbers load : use.loads()) {
