@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Edit;
@@ -419,12 +420,11 @@ final class OverviewText {
     }
 
     private static String why(Plan plan) {
-        return plan.stays().stream()
-                .map(Plan.Staying::why)
-                .distinct()
-                .sorted()
-                .map(OverviewText::why)
-                .collect(Collectors.joining(", or "));
+        Set<Plan.Why> all = plan.stays().stream().map(Plan.Staying::why).collect(Collectors.toCollection(TreeSet::new));
+        if (all.equals(Set.of(Plan.Why.NO_WAY_OUT, Plan.Why.ADVICE_ONLY))) {
+            return "nothing, or only advice, is known against them";
+        }
+        return all.stream().map(OverviewText::why).collect(Collectors.joining("; "));
     }
 
     private static String why(Plan.Why why) {
