@@ -54,6 +54,29 @@ public final class RecordReader {
     }
 
     /**
+     * {@return what a table says: comma-separated values, or values parted by semicolons or tabs, the fields' names in the first line,
+     * a unit in brackets behind them} The record has a {@code format}, which is one, and a list that takes the rows.
+     *
+     * @param list the field that takes the rows
+     * @param name to be shown as the file's name
+     */
+    public static <R extends Record> Filled<R> readTable(Class<R> type, String list, Path file, String name) {
+        String shown = Texts.writable(name);
+        Problems problems = new Problems();
+        try {
+            if (!Files.isRegularFile(file)) {
+                return unreadable(shown, Files.exists(file) ? "an ordinary file" : "a file that exists", problems);
+            }
+            String text = SourceText.decode(Bytes.read(file), shown, problems);
+            return text == null
+                    ? new Filled<>(null, problems.sorted(), Positions.unknown(shown))
+                    : bind(type, TableNodes.read(text, shown, list, problems), false, shown, text, problems);
+        } catch (IOException | SecurityException e) {
+            return unreadable(shown, "a file that may be read", problems);
+        }
+    }
+
+    /**
      * {@return what a text says}
      *
      * @param name to be shown as the file's name

@@ -34,7 +34,7 @@ public record PlantReadings(
         @About("gauge by the nozzles, all of them shut, the pipe full") @CanBeAbsent @Nullable
         Measured<Pressure> standingPressure,
 
-        @About("what was read with each nozzle set open") @Limits(mostItems = 40)
+        @About("what was read with each nozzle set open") @Limits(mostItems = 2000)
         List<SetReadings> sets) {
 
     public PlantReadings {

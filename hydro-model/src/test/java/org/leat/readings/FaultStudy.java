@@ -114,7 +114,7 @@ final class FaultStudy {
         Plant built = built();
         FaultyPlants faulty = new FaultyPlants(built);
         List<NozzleGroup> sets = new ArrayList<>(List.of(expected.sets().get(0)));
-        if (taken != Taken.THREE && expected.sets().size() > 1) {
+        if (taken == Taken.TWO_SETS && expected.sets().size() > 1) {
             sets.add(expected.sets().get(1));
         }
         List<Observation> readings = new ArrayList<>();
