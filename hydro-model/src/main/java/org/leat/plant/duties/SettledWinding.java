@@ -93,6 +93,11 @@ public record SettledWinding(Running running, double temperature) {
         return Celsius.toKelvin(ThermalClass.valueOf(insulation.name()).limit());
     }
 
+    /** {@return hottest spot of the winding less its mean temperature by resistance, K: A and E 5, B and F 10, H 15} See {@link ThermalClass}. */
+    public static double hotSpotAllowance(InsulationClass insulation) {
+        return ThermalClass.valueOf(insulation.name()).hotSpotAllowance();
+    }
+
     /** {@return the highest temperature that magnets of a grade stand, K} See {@link NeodymiumGrade}; ferrite 250 °C (from memory). */
     public static double magnetLimit(MagnetGrade grade) {
         return Celsius.toKelvin(
