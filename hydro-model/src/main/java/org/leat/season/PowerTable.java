@@ -2,6 +2,8 @@ package org.leat.season;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
 import java.util.TreeMap;
 import org.apiguardian.api.API;
 import org.leat.catalogue.tables.CellChemistryCatalogue;
@@ -21,6 +23,7 @@ public final class PowerTable {
     private static final double AIM = 0.004;
 
     private static final int MOST_POINTS = 400;
+    private static final double FINEST = 1e-4;
     private static final double[] CHARGE = {0, 0.5, 1};
 
     private final List<Row> rows;
@@ -39,7 +42,7 @@ public final class PowerTable {
         private final double[] flows;
         private final double[][] powers;
 
-        Row(NozzleGroup set, double full, TreeMap<Double, double[]> points) {
+        Row(NozzleGroup set, double full, NavigableMap<Double, double[]> points) {
             this.set = set;
             this.full = full;
             this.flows =
@@ -90,14 +93,16 @@ public final class PowerTable {
         double worst = 0;
         for (NozzleGroup set : plant.numbers().nozzles().sets()) {
             double full = plant.running(set).water().fullPipeFlow();
-            TreeMap<Double, double[]> points = new TreeMap<>();
+            NavigableMap<Double, double[]> points = new TreeMap<>();
             points.put(0.0, new double[CHARGE.length]);
             // so little that no jet turns the wheel
             double least = full / 50;
-            points.put(least, powers(charged, set, least));
-            points.put(full, powers(charged, set, full));
-            double greatest = Math.max(1e-9, points.get(full)[1]);
-            worst = Math.max(worst, halve(charged, set, points, least, full, greatest));
+            Point first = new Point(least, powers(charged, set, least));
+            Point last = new Point(full, powers(charged, set, full));
+            points.put(first.flow(), first.powers());
+            points.put(last.flow(), last.powers());
+            double greatest = Math.max(1e-9, last.powers()[1]);
+            worst = Math.max(worst, halve(charged, set, points, first, last, greatest));
             rows.add(new Row(set, full, points));
         }
         return new PowerTable(rows, worst);
@@ -110,7 +115,7 @@ public final class PowerTable {
      * @param watts at the battery's poles, whatever its charge
      */
     public static PowerTable ofPoints(NozzleGroup set, double[] flows, double[] watts) {
-        TreeMap<Double, double[]> points = new TreeMap<>();
+        NavigableMap<Double, double[]> points = new TreeMap<>();
         for (int i = 0; i < flows.length; i++) {
             if (!(flows[i] >= 0 && watts[i] >= 0) || (i > 0 && !(flows[i] > flows[i - 1]))) {
                 throw new IllegalArgumentException("flows rise and neither they nor powers are below nil");
@@ -125,20 +130,23 @@ public final class PowerTable {
 
     /** Halves a stretch until the middle lies straight between its ends; {@return the greatest error left}. */
     private static double halve(
-            List<Plant> charged, NozzleGroup set, TreeMap<Double, double[]> points, double from, double to, double of) {
-        double middle = (from + to) / 2;
-        double[] solved = powers(charged, set, middle);
+            List<Plant> charged, NozzleGroup set, Map<Double, double[]> points, Point from, Point to, double of) {
+        double flow = (from.flow() + to.flow()) / 2;
+        Point middle = new Point(flow, powers(charged, set, flow));
         double error = 0;
-        for (int i = 0; i < solved.length; i++) {
-            double straight = (points.get(from)[i] + points.get(to)[i]) / 2;
-            error = Math.max(error, Math.abs(straight - solved[i]) / of);
+        for (int i = 0; i < middle.powers().length; i++) {
+            double straight = (from.powers()[i] + to.powers()[i]) / 2;
+            error = Math.max(error, Math.abs(straight - middle.powers()[i]) / of);
         }
-        points.put(middle, solved);
-        if (error <= AIM || points.size() >= MOST_POINTS || to - from < 1e-4 * points.lastKey()) {
+        points.put(flow, middle.powers());
+        if (error <= AIM || points.size() >= MOST_POINTS || to.flow() - from.flow() < FINEST * to.flow()) {
             return error;
         }
         return Math.max(halve(charged, set, points, from, middle, of), halve(charged, set, points, middle, to, of));
     }
+
+    /** Powers at a flow, one for each state of charge. */
+    private record Point(double flow, double[] powers) {}
 
     private static double[] powers(List<Plant> charged, NozzleGroup set, double flow) {
         double[] powers = new double[charged.size()];
