@@ -9,10 +9,12 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.leat.check.Finding;
 import org.leat.check.Kind;
+import org.leat.check.Level;
 import org.leat.check.Report;
 import org.leat.design.Design;
 import org.leat.plant.cases.BusSituation;
 import org.leat.plant.numbers.Amount;
+import org.leat.quantity.QuantityKind;
 import org.leat.report.CaseWords;
 
 /** One upright axis of volts: on its left what each case makes of the bus, on its right what each part stands. */
@@ -38,8 +40,10 @@ final class BusPicture {
     private BusPicture(List<BusSituation> worst, List<BusLimits.Limit> limits, Report report) {
         this.worst = worst;
         this.limits = limits;
-        List<Finding> failing = report.findings().stream()
-                .filter(f -> f.outcome().kind() == Kind.FAIL && Topic.of(f.outcome()) == Topic.BUS)
+        List<Finding> failing = report.worstFirst(Kind.FAIL).stream()
+                .filter(f -> f.outcome().level() != Level.NOTE)
+                .filter(f -> f.outcome().comparison() != null
+                        && f.outcome().comparison().kind() == QuantityKind.VOLTAGE)
                 .toList();
         this.badCases = failing.stream().map(f -> f.outcome().during()).collect(Collectors.toSet());
         this.badPlaces = failing.stream().map(f -> f.outcome().path()).collect(Collectors.toSet());
@@ -127,7 +131,7 @@ final class BusPicture {
         on.end();
         new Key()
                 .mark("dot", "a case, or a limit")
-                .mark("dot-bad", "one that a finding below is about")
+                .mark("dot-bad", "one that an error or a warning is about")
                 .write(page);
     }
 
