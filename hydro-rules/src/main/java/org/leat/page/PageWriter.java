@@ -1,6 +1,7 @@
 package org.leat.page;
 
 import java.io.IOException;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Report;
 import org.leat.check.Rulebook;
@@ -14,6 +15,7 @@ import org.leat.report.Wording;
  * Writes one design's report as a page: a self-contained HTML file that loads nothing and runs nothing. For several designs a page
  * each and a {@link PageIndex}.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class PageWriter implements ReportWriter {
 
     private final Appendable out;

@@ -1,10 +1,12 @@
 package org.leat.report;
 
 import java.util.stream.Collectors;
+import org.apiguardian.api.API;
 import org.leat.check.WayOut;
 import org.leat.file.Names;
 
 /** What a way out would change of what is on hand already. */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class OnHandText {
 
     private OnHandText() {}
