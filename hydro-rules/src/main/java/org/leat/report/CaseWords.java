@@ -16,7 +16,7 @@ import org.leat.plant.cases.Running;
 import org.leat.plant.solved.EnergyAccount;
 
 /** What people call the cases of a plant and what belongs to them. */
-@API(status = API.Status.EXPERIMENTAL, since = "0.1")
+@API(status = API.Status.INTERNAL, since = "0.1")
 public final class CaseWords {
 
     private CaseWords() {}

@@ -6,7 +6,7 @@ import org.leat.check.WayOut;
 import org.leat.file.Names;
 
 /** What a way out would change of what is on hand already. */
-@API(status = API.Status.EXPERIMENTAL, since = "0.1")
+@API(status = API.Status.INTERNAL, since = "0.1")
 public final class OnHandText {
 
     private OnHandText() {}

@@ -12,7 +12,7 @@ import org.leat.readings.LoadState;
 import org.leat.readings.ReadingKind;
 
 /** Writes a file of readings with nothing filled in: one line for each reading, what is expected beside it as a comment. */
-@API(status = API.Status.EXPERIMENTAL, since = "0.1")
+@API(status = API.Status.INTERNAL, since = "0.1")
 public final class ReadingsFile {
 
     private static final List<ReadingKind> ON_BUS = List.of(

@@ -20,7 +20,7 @@ import org.leat.readings.ReadingKind;
 import org.leat.readings.TakenReadings;
 
 /** Writes readings against what was expected, and what is wrong with the plant. */
-@API(status = API.Status.EXPERIMENTAL, since = "0.1")
+@API(status = API.Status.INTERNAL, since = "0.1")
 public final class ReadingsWriter {
 
     /** In standard uncertainties: what building and instruments leave open. */

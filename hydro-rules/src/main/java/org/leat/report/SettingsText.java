@@ -12,7 +12,7 @@ import org.leat.check.Rulebook;
 import org.leat.check.Switch;
 
 /** What settings change, each with where they say so and why: for a person. */
-@API(status = API.Status.EXPERIMENTAL, since = "0.1")
+@API(status = API.Status.INTERNAL, since = "0.1")
 public final class SettingsText {
 
     private static final int DIGITS = 6;

@@ -23,7 +23,7 @@ import org.leat.readings.StartStep.Line;
  * Writes the sheet of a first start: each step with what is read and where, what is expected, its range, when to stop, and room for
  * what was read. Two pages of A4 in type of a fixed width, 84 letters wide.
  */
-@API(status = API.Status.EXPERIMENTAL, since = "0.1")
+@API(status = API.Status.INTERNAL, since = "0.1")
 public final class StartSheet {
 
     private static final int WIDTH = 84;

@@ -13,7 +13,7 @@ import org.leat.check.Report;
 import org.leat.check.Suppression;
 
 /** What does not count, by whose word, and what of that word no longer holds: for a person. */
-@API(status = API.Status.EXPERIMENTAL, since = "0.1")
+@API(status = API.Status.INTERNAL, since = "0.1")
 public final class SuppressionText {
 
     private SuppressionText() {}

@@ -7,7 +7,7 @@ import org.leat.quantity.TradeUnit;
 import org.leat.quantity.TradeUnits;
 
 /** The unit in which people read a quantity when a text names none. */
-@API(status = API.Status.EXPERIMENTAL, since = "0.1")
+@API(status = API.Status.INTERNAL, since = "0.1")
 public final class UsualUnits {
 
     private static final int DIGITS = 3;

@@ -12,7 +12,7 @@ import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /** The words that reports use, each with a sentence for a builder. */
-@API(status = API.Status.EXPERIMENTAL, since = "0.1")
+@API(status = API.Status.INTERNAL, since = "0.1")
 public final class Words {
 
     private final Map<String, String> sentences;

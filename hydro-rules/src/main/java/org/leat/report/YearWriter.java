@@ -22,7 +22,7 @@ import org.leat.season.Month;
 import org.leat.season.Year;
 
 /** Writes the year of a plant: what it makes, what is used, dumped and missing, month by month. */
-@API(status = API.Status.EXPERIMENTAL, since = "0.1")
+@API(status = API.Status.INTERNAL, since = "0.1")
 public final class YearWriter {
 
     private static final double KILOWATT_HOUR = 3.6e6;
