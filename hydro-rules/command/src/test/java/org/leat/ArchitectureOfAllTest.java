@@ -53,22 +53,7 @@ class ArchitectureOfAllTest {
             .because("a library leaves the terminal to the program that embeds it");
 
     @ArchTest
-    static final ArchRule nothing_asks_the_environments_habits = noClasses()
-            .should()
-            .callMethod(java.util.Locale.class, "getDefault")
-            .orShould()
-            .callMethod(String.class, "format", String.class, Object[].class)
-            .orShould()
-            .callMethod(String.class, "formatted", Object[].class)
-            .orShould()
-            .callMethod(String.class, "getBytes")
-            .orShould()
-            .callMethod(String.class, "toLowerCase")
-            .orShould()
-            .callMethod(String.class, "toUpperCase")
-            .orShould()
-            .callMethod(java.nio.charset.Charset.class, "defaultCharset")
-            .because("the same input gives the same bytes on every machine and in every locale");
+    static final ArchRule nothing_asks_the_environments_habits = ForbiddenCalls.HABITS_OF_THE_ENVIRONMENT;
 
     @ArchTest
     static final ArchRule packages_form_no_cycles =

@@ -51,7 +51,7 @@ class PublicSurfaceTest {
 
     private static final int WORDS = 79;
     private static final int API_TYPES = 190;
-    private static final int LEFT_OPEN = 39;
+    private static final int LEFT_OPEN = 41;
 
     private static ModuleReference module(Class<?> of) throws URISyntaxException {
         Path place =

@@ -28,7 +28,7 @@ public final class Baseline {
      * One finding as it was.
      *
      * @param design what its design was called
-     * @param identity see {@link Finding#lasting()}
+     * @param identity see {@link Finding#stable()}
      * @param kind what had come of it
      * @param level how much it mattered
      * @param margin see {@link Finding#margin()}; null where nothing was compared

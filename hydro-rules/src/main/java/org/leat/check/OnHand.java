@@ -38,13 +38,13 @@ public final class OnHand {
         @Nullable Object holder = design;
         for (PathSteps.Step step : PathSteps.steps(path)) {
             Optional<RecordComponent> component = component(holder, step.component());
-            if (component.isEmpty()) {
+            if (component.isEmpty() || !(holder instanceof Record record)) {
                 return false;
             }
             if (component.get().isAnnotationPresent(Fact.class)) {
                 return true;
             }
-            Object value = DesignEdits.value((Record) holder, component.get());
+            Object value = DesignEdits.value(record, component.get());
             holder = step.item() != null && value instanceof List<?> list
                     ? list.get(DesignEdits.indexOf(list, step.item(), new Edit(path, null)))
                     : value;

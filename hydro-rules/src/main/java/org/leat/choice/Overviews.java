@@ -49,7 +49,7 @@ public final class Overviews {
         Plan plan = PlanSearch.find(bench, changed -> open(changed, rulebook));
         return new Overview(
                 verdict,
-                report.running().stream().map(Overviews::yield).toList(),
+                report.running().stream().map(Overviews::given).toList(),
                 Causes.of(bench, plan),
                 Inputs.of(report),
                 UnderstoodNumbers.of(trial.plant()),
@@ -90,7 +90,7 @@ public final class Overviews {
         return report.count(Kind.REVIEW) > 0 ? SafetyVerdict.Answer.LOOK : SafetyVerdict.Answer.JUDGED;
     }
 
-    private static Yield yield(Running running) {
+    private static Yield given(Running running) {
         OperatingPoint o = running.operatingPoint();
         return new Yield(
                 running.nozzles().name(),

@@ -288,7 +288,7 @@ final class OverviewText {
 
     private List<String> cause(int number, Cause cause) {
         String what = what(cause, wording);
-        String gain = watts(cause) == 0 ? "" : " (" + TextWriter.watts(watts(cause)) + ")";
+        String gain = watts(cause) == 0 ? "" : " (" + TextWriter.watts((double) watts(cause)) + ")";
         List<String> lines =
                 new ArrayList<>(Columns.wrapped("  " + number + ". " + Plainly.of(what) + gain, width, HANGING, ITEM));
         lines.addAll(Columns.wrapped(" ".repeat(HANGING) + Plainly.of(effect(cause)), width, HANGING, ITEM));

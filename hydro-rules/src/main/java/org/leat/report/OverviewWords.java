@@ -2,11 +2,13 @@ package org.leat.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.apiguardian.api.API;
 import org.leat.choice.Cause;
 import org.leat.choice.MissingInput;
 import org.leat.choice.Overview;
 
 /** A design at a glance in sentences, for writers that lay them out themselves. */
+@API(status = API.Status.INTERNAL, since = "0.1")
 public final class OverviewWords {
 
     /**
@@ -58,7 +60,7 @@ public final class OverviewWords {
             long watts = OverviewText.watts(cause);
             first.add(new ToDo(
                     OverviewText.what(cause, wording),
-                    watts == 0 ? "" : TextWriter.watts(watts),
+                    watts == 0 ? "" : TextWriter.watts((double) watts),
                     OverviewText.effect(cause)));
         }
         return List.copyOf(first);

@@ -2,8 +2,10 @@ package org.leat.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.apiguardian.api.API;
 
 /** Breaks text at blanks so that it fits a screen. */
+@API(status = API.Status.INTERNAL, since = "0.1")
 public final class Wrapping {
 
     /** Columns of a line at most, and of what goes to no screen. */
