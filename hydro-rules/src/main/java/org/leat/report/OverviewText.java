@@ -123,10 +123,11 @@ final class OverviewText {
     static String verdict(SafetyVerdict v) {
         String unjudged = v.openEndangering() == 0
                 ? v.setAside() + v.playedDown() > 0 ? "" : "Every question of safety was judged."
-                : capital(questions(v.openEndangering())) + " of safety could not be judged.";
+                : capital(questions(v.openEndangering()))
+                        + (v.openEndangering() == 1 ? " of safety was not judged." : " of safety were not judged.");
         String said = switch (v.answer()) {
             case UNREADABLE -> "Not known. The file could not be read as a design, so nothing was judged.";
-            case UNSAFE -> "No. " + capital(number(v.errors(), "error")) + " found. " + unjudged;
+            case UNSAFE -> "No. " + capital(number(v.errors(), "error")) + ". " + unjudged;
             case UNSOLVED -> "Not known. The plant could not be worked out. " + unjudged;
             case UNJUDGED -> "Not known. No error in what was judged. " + unjudged;
             case LOOK, JUDGED -> "Nothing that was judged speaks against it. " + unjudged;
@@ -180,9 +181,9 @@ final class OverviewText {
             text.append(power(open))
                     .append(" into the battery, ")
                     .append(UsualUnits.show(open.energyPerDay(), QuantityKind.ENERGY, "kWh", 2))
-                    .append(" a day, with the nozzle set ")
+                    .append(" a day, nozzle set ")
                     .append(open.nozzles())
-                    .append(" open (")
+                    .append(" (")
                     .append(UsualUnits.show(open.current(), QuantityKind.CURRENT))
                     .append(" at ")
                     .append(UsualUnits.show(open.voltage(), QuantityKind.VOLTAGE))
