@@ -87,8 +87,13 @@ final class OverviewText {
         return top;
     }
 
+    /** {@return lines of a part at most: as many as told on a full screen, more on a narrow one} */
+    private int atMost(int lines) {
+        return (lines * Columns.MOST + width - 1) / width;
+    }
+
     private List<String> titled(String name) {
-        return Columns.wrapped(name, width, HANGING, TITLE).stream()
+        return Columns.wrapped(name, width, HANGING, atMost(TITLE)).stream()
                 .map(colours::heading)
                 .toList();
     }
@@ -104,7 +109,8 @@ final class OverviewText {
             return List.of();
         }
         String padded = label + " ".repeat(LABEL - label.length()) + "  ";
-        List<String> lines = new ArrayList<>(Columns.wrapped(padded + Plainly.of(text), width, LABEL + 2, PARAGRAPH));
+        List<String> lines =
+                new ArrayList<>(Columns.wrapped(padded + Plainly.of(text), width, LABEL + 2, atMost(PARAGRAPH)));
         String first = lines.get(0);
         String painted = level == null ? colours.heading(label) : colours.level(level, label);
         lines.set(0, painted + first.substring(label.length()));
@@ -277,7 +283,7 @@ final class OverviewText {
         }
         String together = together(overview.plan(), all.subList(0, shown));
         if (!together.isEmpty()) {
-            lines.addAll(Columns.wrapped("  " + together, width, 2, ITEM));
+            lines.addAll(Columns.wrapped("  " + together, width, 2, atMost(ITEM)));
         }
         lines.add("");
         return lines;
@@ -290,9 +296,9 @@ final class OverviewText {
     private List<String> cause(int number, Cause cause) {
         String what = what(cause, wording);
         String gain = watts(cause) == 0 ? "" : " (" + TextWriter.watts(watts(cause)) + ")";
-        List<String> lines =
-                new ArrayList<>(Columns.wrapped("  " + number + ". " + Plainly.of(what) + gain, width, HANGING, ITEM));
-        lines.addAll(Columns.wrapped(" ".repeat(HANGING) + Plainly.of(effect(cause)), width, HANGING, ITEM));
+        List<String> lines = new ArrayList<>(
+                Columns.wrapped("  " + number + ". " + Plainly.of(what) + gain, width, HANGING, atMost(ITEM)));
+        lines.addAll(Columns.wrapped(" ".repeat(HANGING) + Plainly.of(effect(cause)), width, HANGING, atMost(ITEM)));
         return lines;
     }
 
@@ -449,7 +455,7 @@ final class OverviewText {
             MissingInput input = inputs.get(i);
             String line = "  " + (i + 1) + ". " + Paths.shown(input.field()) + ": "
                     + input.how().sentence() + " (" + settles(input) + ")";
-            lines.addAll(Columns.wrapped(Plainly.of(line), width, HANGING, ITEM));
+            lines.addAll(Columns.wrapped(Plainly.of(line), width, HANGING, atMost(ITEM)));
         }
         lines.add("");
         return lines;
