@@ -99,9 +99,9 @@ public final class PowerTable {
             double least = full / 50;
             Point first = new Point(least, powers(charged, set, least));
             Point last = new Point(full, powers(charged, set, full));
-            points.put(first.flow(), first.powers());
-            points.put(last.flow(), last.powers());
-            double greatest = Math.max(1e-9, last.powers()[1]);
+            points.put(first.flow, first.powers);
+            points.put(last.flow, last.powers);
+            double greatest = Math.max(1e-9, last.powers[1]);
             worst = Math.max(worst, halve(charged, set, points, first, last, greatest));
             rows.add(new Row(set, full, points));
         }
@@ -131,22 +131,31 @@ public final class PowerTable {
     /** Halves a stretch until the middle lies straight between its ends; {@return the greatest error left}. */
     private static double halve(
             List<Plant> charged, NozzleGroup set, Map<Double, double[]> points, Point from, Point to, double of) {
-        double flow = (from.flow() + to.flow()) / 2;
+        double flow = (from.flow + to.flow) / 2;
         Point middle = new Point(flow, powers(charged, set, flow));
         double error = 0;
-        for (int i = 0; i < middle.powers().length; i++) {
-            double straight = (from.powers()[i] + to.powers()[i]) / 2;
-            error = Math.max(error, Math.abs(straight - middle.powers()[i]) / of);
+        for (int i = 0; i < middle.powers.length; i++) {
+            double straight = (from.powers[i] + to.powers[i]) / 2;
+            error = Math.max(error, Math.abs(straight - middle.powers[i]) / of);
         }
-        points.put(flow, middle.powers());
-        if (error <= AIM || points.size() >= MOST_POINTS || to.flow() - from.flow() < FINEST * to.flow()) {
+        points.put(flow, middle.powers);
+        if (error <= AIM || points.size() >= MOST_POINTS || to.flow - from.flow < FINEST * to.flow) {
             return error;
         }
         return Math.max(halve(charged, set, points, from, middle, of), halve(charged, set, points, middle, to, of));
     }
 
     /** Powers at a flow, one for each state of charge. */
-    private record Point(double flow, double[] powers) {}
+    private static final class Point {
+
+        private final double flow;
+        private final double[] powers;
+
+        Point(double flow, double[] powers) {
+            this.flow = flow;
+            this.powers = powers;
+        }
+    }
 
     private static double[] powers(List<Plant> charged, NozzleGroup set, double flow) {
         double[] powers = new double[charged.size()];

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -17,7 +18,7 @@ final class Covers {
     private static final int MOST_SETS = 500;
 
     private final List<Candidate> candidates;
-    private final Set<TreeSet<Integer>> found = new LinkedHashSet<>();
+    private final Set<SortedSet<Integer>> found = new LinkedHashSet<>();
     private int searched;
 
     private Covers(List<Candidate> candidates) {
@@ -64,7 +65,7 @@ final class Covers {
             return;
         }
         for (int i : next) {
-            TreeSet<Integer> more = new TreeSet<>(chosen);
+            SortedSet<Integer> more = new TreeSet<>(chosen);
             more.add(i);
             Set<Place> rest = new LinkedHashSet<>(uncovered);
             rest.removeAll(candidates.get(i).calms());

@@ -87,8 +87,13 @@ final class OverviewText {
         return top;
     }
 
+    /** {@return lines of a part at most: as many as told on a full screen, more on a narrow one} */
+    private int atMost(int lines) {
+        return (lines * Columns.MOST + width - 1) / width;
+    }
+
     private List<String> titled(String name) {
-        return Columns.wrapped(name, width, HANGING, TITLE).stream()
+        return Columns.wrapped(name, width, HANGING, atMost(TITLE)).stream()
                 .map(colours::heading)
                 .toList();
     }
@@ -104,7 +109,8 @@ final class OverviewText {
             return List.of();
         }
         String padded = label + " ".repeat(LABEL - label.length()) + "  ";
-        List<String> lines = new ArrayList<>(Columns.wrapped(padded + Plainly.of(text), width, LABEL + 2, PARAGRAPH));
+        List<String> lines =
+                new ArrayList<>(Columns.wrapped(padded + Plainly.of(text), width, LABEL + 2, atMost(PARAGRAPH)));
         String first = lines.get(0);
         String painted = level == null ? colours.heading(label) : colours.level(level, label);
         lines.set(0, painted + first.substring(label.length()));
@@ -123,10 +129,11 @@ final class OverviewText {
     static String verdict(SafetyVerdict v) {
         String unjudged = v.openEndangering() == 0
                 ? v.setAside() + v.playedDown() > 0 ? "" : "Every question of safety was judged."
-                : capital(questions(v.openEndangering())) + " of safety could not be judged.";
+                : capital(questions(v.openEndangering()))
+                        + (v.openEndangering() == 1 ? " of safety was not judged." : " of safety were not judged.");
         String said = switch (v.answer()) {
             case UNREADABLE -> "Not known. The file could not be read as a design, so nothing was judged.";
-            case UNSAFE -> "No. " + capital(number(v.errors(), "error")) + " found. " + unjudged;
+            case UNSAFE -> "No. " + capital(number(v.errors(), "error")) + ". " + unjudged;
             case UNSOLVED -> "Not known. The plant could not be worked out. " + unjudged;
             case UNJUDGED -> "Not known. No error in what was judged. " + unjudged;
             case LOOK, JUDGED -> "Nothing that was judged speaks against it. " + unjudged;
@@ -180,9 +187,9 @@ final class OverviewText {
             text.append(power(open))
                     .append(" into the battery, ")
                     .append(UsualUnits.show(open.energyPerDay(), QuantityKind.ENERGY, "kWh", 2))
-                    .append(" a day, with the nozzle set ")
+                    .append(" a day, nozzle set ")
                     .append(open.nozzles())
-                    .append(" open (")
+                    .append(" (")
                     .append(UsualUnits.show(open.current(), QuantityKind.CURRENT))
                     .append(" at ")
                     .append(UsualUnits.show(open.voltage(), QuantityKind.VOLTAGE))
@@ -276,7 +283,7 @@ final class OverviewText {
         }
         String together = together(overview.plan(), all.subList(0, shown));
         if (!together.isEmpty()) {
-            lines.addAll(Columns.wrapped("  " + together, width, 2, ITEM));
+            lines.addAll(Columns.wrapped("  " + together, width, 2, atMost(ITEM)));
         }
         lines.add("");
         return lines;
@@ -289,9 +296,9 @@ final class OverviewText {
     private List<String> cause(int number, Cause cause) {
         String what = what(cause, wording);
         String gain = watts(cause) == 0 ? "" : " (" + TextWriter.watts((double) watts(cause)) + ")";
-        List<String> lines =
-                new ArrayList<>(Columns.wrapped("  " + number + ". " + Plainly.of(what) + gain, width, HANGING, ITEM));
-        lines.addAll(Columns.wrapped(" ".repeat(HANGING) + Plainly.of(effect(cause)), width, HANGING, ITEM));
+        List<String> lines = new ArrayList<>(
+                Columns.wrapped("  " + number + ". " + Plainly.of(what) + gain, width, HANGING, atMost(ITEM)));
+        lines.addAll(Columns.wrapped(" ".repeat(HANGING) + Plainly.of(effect(cause)), width, HANGING, atMost(ITEM)));
         return lines;
     }
 
@@ -448,7 +455,7 @@ final class OverviewText {
             MissingInput input = inputs.get(i);
             String line = "  " + (i + 1) + ". " + Paths.shown(input.field()) + ": "
                     + input.how().sentence() + " (" + settles(input) + ")";
-            lines.addAll(Columns.wrapped(Plainly.of(line), width, HANGING, ITEM));
+            lines.addAll(Columns.wrapped(Plainly.of(line), width, HANGING, atMost(ITEM)));
         }
         lines.add("");
         return lines;
