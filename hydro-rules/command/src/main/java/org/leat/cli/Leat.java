@@ -32,7 +32,8 @@ import picocli.CommandLine.Spec;
             StartCommand.class,
             ReadingsCommand.class,
             YearCommand.class,
-            LogCommand.class
+            LogCommand.class,
+            LearnCommand.class
         },
         footer = {
             "",

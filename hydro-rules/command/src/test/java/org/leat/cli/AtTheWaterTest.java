@@ -93,4 +93,47 @@ class AtTheWaterTest {
         assertThat(said.code()).isEqualTo(3);
         assertThat(said.err()).contains("readings.yaml:3:14").contains("11 mm, 9 mm, 12 mm");
     }
+
+    @Test
+    void a_log_tells_what_wears_and_by_when() throws IOException {
+        Said said = leat("log", HUT, EXAMPLES + "readings/rowan-ghyll-log.csv");
+        assertThat(said.code()).isEqualTo(1);
+        assertThat(said.out()).contains("nozzle worn: now 3.").contains("Next visit: by 2031-");
+        JsonNode root = new ObjectMapper()
+                .readTree(leat("log", "--format", "json", HUT, EXAMPLES + "readings/rowan-ghyll-log.csv")
+                        .out());
+        assertThat(root.at("/growing").asText()).isEqualTo("nozzle-worn");
+        assertThat(root.at("/faults/0/days").size()).isEqualTo(27);
+    }
+
+    @Test
+    void a_design_learns_what_was_measured_and_keeps_its_comments(@TempDir Path folder) throws IOException {
+        Path design = folder.resolve("hut.yaml");
+        String before = Files.readString(Path.of(HUT));
+        Files.writeString(design, before);
+        String readings = EXAMPLES + "readings/rowan-ghyll-second-day.yaml";
+        Said shown = leat("learn", design.toString(), readings);
+        assertThat(shown.out()).contains("voltage: 21.36 V ± 0.24 V").contains("Nothing is written yet");
+        assertThat(Files.readString(design)).isEqualTo(before);
+        assertThat(leat("learn", "--write", design.toString(), readings).code()).isZero();
+        String after = Files.readString(design);
+        assertThat(after)
+                .contains("voltage: 21.36 V ± 0.24 V, speed: 1000 rpm")
+                .contains("# measured by open leads at the water, 2030-09-22")
+                .startsWith(before.substring(0, before.indexOf("name:")))
+                // known better than the gauge tells
+                .contains("gross-head: 32 m ± 0.3 m\n");
+        assertThat(leat("check", design.toString()).code()).isZero();
+    }
+
+    @Test
+    void readings_may_come_as_a_table(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("readings.csv");
+        Files.writeString(
+                file,
+                "nozzles,running-pressure [bar],speed [rpm],battery-amps [A]\n11 mm,2.92,1165,14.7\n9 mm,3.03,1109,10.5\n");
+        Said said = leat("readings", HUT, file.toString());
+        assertThat(said.err()).isEmpty();
+        assertThat(said.out()).contains("nothing is wrong");
+    }
 }

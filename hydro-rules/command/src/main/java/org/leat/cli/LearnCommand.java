@@ -1,0 +1,88 @@
+package org.leat.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.leat.design.Design;
+import org.leat.file.Filled;
+import org.leat.file.ProblemText;
+import org.leat.file.Reading;
+import org.leat.plant.Plant;
+import org.leat.readings.Expectations;
+import org.leat.readings.PlantReadings;
+import org.leat.readings.TakenReadings;
+import org.leat.report.Learned;
+import org.leat.report.Plainly;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code leat learn DESIGN READINGS}. */
+@Command(
+        name = "learn",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        description = {
+            "Shows which values of a design were measured at the water, and with --write puts them into its",
+            "file, with the day. Comments, layout and line ends stay. Readings of a sound plant only: a fault",
+            "would be learned too."
+        })
+final class LearnCommand implements Callable<Integer> {
+
+    @Parameters(index = "0", paramLabel = "DESIGN", description = "The design file.")
+    private Path design = Path.of("");
+
+    @Parameters(index = "1", paramLabel = "READINGS", description = "The file of readings.")
+    private String file = "";
+
+    @Option(names = "--write", description = "Writes the values into the design file.")
+    private boolean write;
+
+    @Spec
+    @SuppressWarnings("NullAway.Init") // set by the command line parser
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws IOException {
+        PrintWriter err = spec.commandLine().getErr();
+        PrintWriter out = spec.commandLine().getOut();
+        byte[] content = Files.isRegularFile(design) ? Files.readAllBytes(design) : new byte[0];
+        Reading reading = PlantFile.read(design.toString());
+        Filled<PlantReadings> read = Tables.read(PlantReadings.class, "sets", file);
+        Design built = reading.design();
+        PlantReadings readings = read.record();
+        reading.problems().forEach(problem -> err.print(ProblemText.line(problem) + "\n"));
+        read.problems().forEach(problem -> err.print(ProblemText.line(problem) + "\n"));
+        if (built == null || readings == null) {
+            return ExitCode.UNREADABLE;
+        }
+        Plant plant = Plant.of(built);
+        if (!plant.unsolvable().isEmpty()) {
+            err.print("leat: the plant cannot be solved without "
+                    + plant.unsolvable().get(0).path() + "\n");
+            return ExitCode.NOT_JUDGED;
+        }
+        TakenReadings taken = TakenReadings.of(readings, Expectations.of(plant));
+        Learned.Lesson lesson = Learned.of(reading, plant.numbers(), readings, taken);
+        out.print(Plainly.of(design.toString()) + "\n");
+        for (Learned.Value value : lesson.values()) {
+            out.print("  line " + value.line() + ", by " + value.from() + "\n");
+            out.print("  - " + Plainly.of(value.before()) + "\n");
+            out.print("  + " + Plainly.of(value.after()) + "\n");
+        }
+        int count = lesson.values().size();
+        if (count == 0) {
+            out.print("  Nothing to learn: the readings measure no value that the design states.\n");
+        } else if (write) {
+            InPlace.write(design, content, lesson.text());
+            out.print(count + (count == 1 ? " value written.\n" : " values written.\n"));
+        } else {
+            out.print("Nothing is written yet: --write writes " + (count == 1 ? "this value.\n" : "these values.\n"));
+        }
+        return ExitCode.NOTHING;
+    }
+}
