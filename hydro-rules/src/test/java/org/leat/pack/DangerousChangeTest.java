@@ -29,7 +29,7 @@ class DangerousChangeTest {
             regulator/kind-for-hydro | /regulator/kind | OPEN | kind: shunt > kind: none; trigger-voltage: 28 V >
             cable/ampacity | /cables[2]/conductor/area | OPEN | efficiency: 90 % >
             penstock/surge-pressure | /penstock/sections[run]/pipe | FAIL | sdr: 17, > sdr: 41, pressure-rating: 16 bar,
-            penstock/static-pressure | /penstock/sections[run]/pipe | OPEN | highest-wall-temperature: 25 °C >; sunlight: buried >
+            penstock/static-pressure | /penstock/sections[run]/pipe | OPEN | highest-wall-temperature: 20 °C >; sunlight: buried >
             protection/short-circuit-brake | /safeguards/short-circuit-brake | FAIL | 0.4 mH > 0.001 mH; 0.125 Ω > 3 Ω; brake: false > brake: true
             """)
     void what_judges_it_passes_no_more(String rule, String path, Kind expected, String changes) throws IOException {

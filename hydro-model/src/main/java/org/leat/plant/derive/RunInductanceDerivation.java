@@ -57,7 +57,7 @@ final class RunInductanceDerivation {
         double area = Si.of(cable.conductor().area());
         double length = Si.of(cable.length());
         Installation laid = cable.installation();
-        @Nullable CoreArrangement cores = arrangement(laid);
+        CoreArrangement cores = arrangement(laid);
         double spacing = Si.of(laid == null ? null : laid.wireSpacing(), 0);
         boolean open = cores == null ? Boolean.TRUE.equals(cable.overhead()) : cores == CoreArrangement.OPEN_WIRE;
         double usual = length * (open ? openWire(area, spacing > 0 ? spacing : USUAL_SPACING) : inCable(cores, area));

@@ -5,8 +5,8 @@ import static org.leat.quantity.Quantities.m;
 import static org.leat.quantity.QuantityKind.LENGTH;
 import static org.leat.quantity.QuantityKind.TEMPERATURE;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.leat.check.Change;
 import org.leat.check.Judgement;
@@ -15,6 +15,7 @@ import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.Penstock;
 import org.leat.design.Pipe;
+import org.leat.design.Section;
 import org.leat.design.Sunlight;
 import org.leat.plant.duties.SupportedSpan;
 import org.leat.plant.numbers.Amount;
@@ -72,14 +73,11 @@ final class Supports {
     }
 
     private static List<SectionNumbers> rigid(Judgement j) {
-        List<SectionNumbers> rigid = new ArrayList<>(j.numbers().penstock().sections());
-        rigid.removeIf(section -> j.design()
-                        .penstock()
-                        .sections()
-                        .get(j.numbers().penstock().sections().indexOf(section))
-                        .pipe()
-                instanceof Pipe.Hose);
-        return rigid;
+        List<Section> sections = j.design().penstock().sections();
+        return IntStream.range(0, sections.size())
+                .filter(i -> !(sections.get(i).pipe() instanceof Pipe.Hose))
+                .mapToObj(j.numbers().penstock().sections()::get)
+                .toList();
     }
 
     private static Stream<Change> closer(Judgement j, Outcome.Fail failure) {
