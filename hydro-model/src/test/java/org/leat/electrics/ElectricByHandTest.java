@@ -118,4 +118,29 @@ class ElectricByHandTest {
         assertThat(wave.rippleAtTwice()).isCloseTo(1, within(1e-9));
         assertThat(wave.rippleAtSix()).isCloseTo(2, within(1e-9));
     }
+
+    /** 100 Ah, half of it used, 90 %, 25 V: 1125 Wh, at 50 W 22.5 h. A tenth in an hour is 10 A; lead wants a fiftieth. */
+    @Test
+    void a_bank_feeds_for_so_long_and_is_charged_by_so_much() {
+        double ampereHour = 3600;
+        assertThat(Autonomy.time(100 * ampereHour, 0.5, 0.9, 25, 50) / 3600).isCloseTo(22.5, within(1e-9));
+        assertThat(Autonomy.capacity(1125 * 3600, 0.5, 0.9, 25)).isCloseTo(100 * ampereHour, within(1e-6));
+        double tenth = 0.1 / 3600;
+        assertThat(ChargeCurrentLimit.greatest(tenth, 100 * ampereHour)).isCloseTo(10, within(1e-9));
+        assertThat(ChargeCurrentLimit.leastCapacity(tenth, 10)).isCloseTo(100 * ampereHour, within(1e-6));
+        assertThat(ChargeCurrentLimit.leastMeanForLead(100 * ampereHour)).isCloseTo(2, within(1e-9));
+        assertThat(ChargeAcceptance.current(30, 20 * ampereHour, 1 / ampereHour))
+                .isEqualTo(20);
+        assertThat(ChargeAcceptance.current(15, 20 * ampereHour, 1 / ampereHour))
+                .isEqualTo(15);
+        assertThat(BatteryFaultCurrent.bankResistance(0.002, 8, 2)).isCloseTo(0.008, within(1e-15));
+    }
+
+    /** t = (k S/I)²: 115 A √s/mm² on 10 mm² at 1 kA lasts 1.3225 s. */
+    @Test
+    void a_conductor_stands_a_fault_for_the_time_its_copper_takes_to_heat() {
+        assertThat(AdiabaticHeating.longestTime(1000, 10e-6, AdiabaticHeating.COPPER_PVC)
+                        .orThrow())
+                .isCloseTo(1.3225, within(1e-9));
+    }
 }
