@@ -255,4 +255,32 @@ class WaterByHandTest {
         double birge = Math.sqrt(2 * Math.pow(2 * 1.96, 2));
         assertThat(mean.plusMinus()).isCloseTo(birge / Math.sqrt(2), within(0.05));
     }
+
+    /** Half the rating may come and go, and the top of it may be the rating itself. */
+    @Test
+    void a_pressure_that_recurs_is_held_up_to_half_the_rating() {
+        assertThat(RecurringPressure.rangeShare(9e5, 5e5, 10e5)).isCloseTo(0.8, within(1e-12));
+        assertThat(RecurringPressure.withstands(10e5, 5e5, 10e5)).isTrue();
+        assertThat(RecurringPressure.withstands(10e5, 4.9e5, 10e5)).isFalse();
+        assertThat(RecurringPressure.withstands(10.1e5, 8e5, 10e5)).isFalse();
+    }
+
+    /** Table of the angle from open: 5.47 at 30°, 106 at 55°; a needle opens as x (2 − x). */
+    @Test
+    void a_ball_valve_and_a_needle_open_as_tabled() {
+        assertThat(BallValveLoss.coefficient(1 - 30 / 90.0)).isCloseTo(5.47, within(1e-9));
+        assertThat(BallValveLoss.coefficient(1 - 55 / 90.0)).isCloseTo(106, within(1e-6));
+        assertThat(BallValveLoss.coefficient(BallValveLoss.IDLE)).isInfinite();
+        assertThat(NeedleOpening.share(0.25)).isCloseTo(0.4375, within(1e-12));
+        assertThat(NeedleOpening.share(1)).isEqualTo(1);
+    }
+
+    @Test
+    void a_part_full_pipe_tells_of_its_jets_what_a_full_one_does() {
+        PartFullFlow part = new PartFullFlow(
+                0.004, 22, 100, 60, true, 21, List.of(), List.of(jet(0.001, 24, 20, 200), jet(0.003, 20, 16, 300)));
+        assertThat(part.netHead()).isCloseTo(21, within(1e-12));
+        assertThat(part.jetVelocity()).isCloseTo(17, within(1e-12));
+        assertThat(part.jetPower()).isEqualTo(500);
+    }
 }

@@ -64,6 +64,8 @@ class OnlyItsRuleTest {
             Map.entry("plant/restart:fails", Set.of("alternator/torque-peak")),
             // a bank of another voltage than the bus is also outside the inverter's window
             Map.entry("battery/bus-voltage-match:fails", Set.of("inverter/input-window")),
+            // a set point that cells must never see is also none that they stand
+            Map.entry("battery/equalise:fails-sealed", Set.of("regulator/set-points")),
             // what never fills the bank is also too little to keep lead from sulphating, and the bank an odd one
             Map.entry("battery/never-full:fails", Set.of("battery/least-current", "plausibility/sizes")),
             // a pipe whose rating only the standing water passes, and no blow, is longer than such plants have
