@@ -17,6 +17,7 @@ public final class AlternatorRules {
                 LoadedEfficiency.RULE,
                 MagnetGradeLimit.RULE,
                 Overspeed.RULE,
+                PhaseOpen.RULE,
                 PhasesAlike.RULE,
                 SecondSpeed.RULE,
                 StarOrDelta.RULE,

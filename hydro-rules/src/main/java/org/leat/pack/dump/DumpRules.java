@@ -20,6 +20,7 @@ public final class DumpRules {
                 OwnRating.RULE,
                 SecondLine.RULE,
                 SideOfBridge.RULE,
+                StuckOn.RULE,
                 SwitchRating.RULE);
     }
 }

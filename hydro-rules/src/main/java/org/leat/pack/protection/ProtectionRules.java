@@ -20,6 +20,7 @@ public final class ProtectionRules {
                 DcRated.RULE,
                 Earthing.RULE,
                 Isolator.RULE,
+                Selectivity.RULE,
                 ShortCircuitBrake.RULE,
                 ShortTime.RULE,
                 SurgeArrester.RULE,

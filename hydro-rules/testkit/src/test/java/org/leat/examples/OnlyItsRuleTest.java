@@ -76,7 +76,13 @@ class OnlyItsRuleTest {
             Map.entry("dump/lost:fails", Set.of("dump/second-line")),
             Map.entry("dump/second-line:fails", Set.of("dump/lost")),
             // only a wheel far too fast for its machine meets it twice, and its runaway is no extra-low voltage
-            Map.entry("alternator/second-speed:fails", Set.of("protection/touch-voltage", "runner/speed-ratio")),
+            Map.entry(
+                    "alternator/second-speed:fails",
+                    Set.of("alternator/phase-open", "protection/touch-voltage", "runner/speed-ratio")),
+            // what exceeds a limit with three leads exceeds it with the two that are left
+            Map.entry("alternator/winding-current:fails", Set.of("alternator/phase-open")),
+            Map.entry("alternator/winding-temperature:fails", Set.of("alternator/phase-open")),
+            Map.entry("protection/short-circuit-brake:fails-heat", Set.of("alternator/phase-open")),
             // a regulator that fails short harms only where no second line holds
             Map.entry("regulator/failed-short:fails", Set.of("dump/second-line")),
             // what stands less than the clamp's trigger does not stand the runaway either
