@@ -11,7 +11,7 @@ import org.leat.quantity.ThermalResistance;
 /** Permanent-magnet machine on the runner's shaft. */
 @About("Permanent-magnet machine on the runner's shaft")
 public record Alternator(
-        @About("what was measured of the voltage") OpenCircuit openCircuit,
+        @About("what was measured of the voltage") @Fact OpenCircuit openCircuit,
         @About("what was measured of the winding") Winding winding,
 
         @About("magnets of one polarity") @Limits(atLeast = 1, atMost = 200) @CanBeAbsent @Nullable
@@ -20,34 +20,41 @@ public record Alternator(
         @About("alternator speed over runner speed; one if left out") @Limits(above = 0) @CanBeAbsent @Nullable
         Double gearRatio,
 
-        @About("continuous, rms of one lead") @Limits(above = 0) @CanBeAbsent @Nullable
+        @About("continuous, rms of one lead") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricCurrent> currentLimit,
 
-        @About("of rotor and bearings") @Limits(above = 0) @CanBeAbsent @Nullable
+        @About("of rotor and bearings") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<RotationalSpeed> speedLimit,
 
-        @About("iron and friction, from the power it takes to turn it") @CanBeAbsent @Nullable
+        @About("iron and friction, from the power it takes to turn it") @Fact @CanBeAbsent @Nullable
         NoLoadLoss noLoadLoss,
 
-        @About("iron and friction, from coasting; not used where the no-load loss is given") @CanBeAbsent @Nullable
+        @About("iron and friction, from coasting; not used where the no-load loss is given")
+        @Fact
+        @CanBeAbsent
+        @Nullable
         SpinDown spinDown,
 
-        @About("winding to air") @Limits(above = 0) @CanBeAbsent @Nullable
+        @About("winding to air") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ThermalResistance> thermalResistance,
 
-        @About("of the winding") @CanBeAbsent @Nullable InsulationClass insulationClass,
-        @About("of the magnets") @CanBeAbsent @Nullable MagnetGrade magnetGrade,
+        @About("of the winding") @Fact @CanBeAbsent @Nullable
+        InsulationClass insulationClass,
+
+        @About("of the magnets") @Fact @CanBeAbsent @Nullable
+        MagnetGrade magnetGrade,
 
         @About("change of the magnets' flux with temperature, of the flux at 20 °C; below nil")
+        @Fact
         @Limits(atLeast = -0.004, atMost = 0)
         @CanBeAbsent
         @Nullable
         Quantity<SharePerTemperature> fluxCoefficient,
 
-        @About("IP code of the housing") @CanBeAbsent @Nullable
+        @About("IP code of the housing") @Fact @CanBeAbsent @Nullable
         String protection,
 
-        @About("of the laminations") @Limits(above = 0) @CanBeAbsent @Nullable
+        @About("of the laminations") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<Frequency> frequencyLimit) {
 
     public Alternator {

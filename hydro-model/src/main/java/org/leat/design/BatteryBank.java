@@ -27,13 +27,13 @@ public record BatteryBank(
         @About("whether each string has its own fuse") @CanBeAbsent @Nullable
         Boolean stringsProtected,
 
-        @About("of the whole bank") @Limits(above = 0) @CanBeAbsent @Nullable
+        @About("of the whole bank") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricResistance> internalResistance,
 
-        @About("the maker's, whole bank") @Limits(above = 0) @CanBeAbsent @Nullable
+        @About("the maker's, whole bank") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricCurrent> chargeCurrentLimit,
 
-        @About("the maker's, whole bank") @Limits(above = 0) @CanBeAbsent @Nullable
+        @About("the maker's, whole bank") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricPotential> chargeVoltageLimit,
 
         @About("at which the plant is judged while running") @Limits(atLeast = 0, atMost = 1) @CanBeAbsent @Nullable

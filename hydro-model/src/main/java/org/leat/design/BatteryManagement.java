@@ -14,10 +14,10 @@ public record BatteryManagement(
         @About("voltage of the whole bank") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricPotential> opensAbove,
 
-        @About("at which it opens") @Limits(above = 0) @CanBeAbsent @Nullable
+        @About("at which it opens") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricCurrent> currentLimit,
 
-        @About("that its switch can stand") @Limits(above = 0) @CanBeAbsent @Nullable
+        @About("that its switch can stand") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricPotential> voltageRating) {
 
     public BatteryManagement {

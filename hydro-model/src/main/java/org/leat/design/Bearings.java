@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 /** Bearings of the shaft. */
 @About("Bearings of the shaft")
 public record Bearings(
-        @About("basic dynamic load rating C") @Limits(above = 0)
+        @About("basic dynamic load rating C") @Fact @Limits(above = 0)
         Quantity<Force> dynamicRating,
 
         @About("of the runner beyond the near bearing") @Limits(atLeast = 0) @CanBeAbsent @Nullable

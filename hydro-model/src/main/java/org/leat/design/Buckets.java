@@ -22,7 +22,7 @@ public record Buckets(
         @About("inside") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<Length> depth,
 
-        @About("of one bucket") @Limits(above = 0) @CanBeAbsent @Nullable
+        @About("of one bucket") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<Mass> mass,
 
         @About("of the neck that carries one bucket, across the bending") @Limits(above = 0) @CanBeAbsent @Nullable
@@ -39,7 +39,7 @@ public record Buckets(
 
         @About("how they were made") @CanBeAbsent @Nullable Making making,
 
-        @About("of a test bar in the weakest direction") @Limits(above = 0) @CanBeAbsent @Nullable
+        @About("of a test bar in the weakest direction") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<Pressure> strength,
 
         @About("whether bending pulls printed layers apart") @CanBeAbsent @Nullable

@@ -14,7 +14,7 @@ public record Cable(
         @About("of each core") Conductor conductor,
         @About("how it is laid") @CanBeAbsent @Nullable Installation installation,
 
-        @About("direct voltage the insulation is made for") @Limits(above = 0) @CanBeAbsent @Nullable
+        @About("direct voltage the insulation is made for") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricPotential> ratedVoltage,
 
         @About("whether it hangs in the open") @CanBeAbsent @Nullable

@@ -13,16 +13,16 @@ import org.leat.quantity.VoltagePerTemperature;
 public record ChargeRegulator(
         @About("what it does when the battery is full") RegulatorKind kind,
 
-        @About("that it stands at its input") @Limits(above = 0) @CanBeAbsent @Nullable
+        @About("that it stands at its input") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricPotential> inputVoltageLimit,
 
-        @About("continuous") @Limits(above = 0) @CanBeAbsent @Nullable
+        @About("continuous") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricCurrent> currentRating,
 
-        @About("input voltages at which it tracks") @CanBeAbsent @Nullable
+        @About("input voltages at which it tracks") @Fact @CanBeAbsent @Nullable
         VoltageRange trackingWindow,
 
-        @About("input to output") @Limits(above = 0, atMost = 1) @CanBeAbsent @Nullable
+        @About("input to output") @Fact @Limits(above = 0, atMost = 1) @CanBeAbsent @Nullable
         Quantity<Dimensionless> efficiency,
 
         @About("set point of the whole bank") @Limits(above = 0) @CanBeAbsent @Nullable

@@ -57,6 +57,10 @@ public record Design(
         @About("guards, earthing and means to stop, as built") @CanBeAbsent @Nullable
         Safeguards safeguards,
 
+        @About("parts bought or built already: what would replace one of them is advice, never written")
+        @Limits(mostItems = 12)
+        List<PlantPart> onHand,
+
         @About("other choices for whole parts, checked beside this one") @Limits(mostItems = 40)
         List<Alternative> alternatives,
 
@@ -71,6 +75,7 @@ public record Design(
         cables = List.copyOf(cables);
         loads = List.copyOf(loads);
         protection = List.copyOf(protection);
+        onHand = List.copyOf(onHand);
         alternatives = List.copyOf(alternatives);
         suppressions = List.copyOf(suppressions);
         Demand.limits(
@@ -94,6 +99,7 @@ public record Design(
                         loads,
                         protection,
                         safeguards,
+                        onHand,
                         alternatives,
                         suppressions)
                 .hold();
@@ -121,6 +127,7 @@ public record Design(
                 loads,
                 protection,
                 safeguards,
+                onHand,
                 List.of(),
                 suppressions);
     }

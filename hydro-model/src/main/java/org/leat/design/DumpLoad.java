@@ -16,16 +16,16 @@ public record DumpLoad(
         @About("at working temperature") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricResistance> resistanceHot,
 
-        @About("all elements together") @Limits(above = 0) @CanBeAbsent @Nullable
+        @About("all elements together") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<Power> powerRating,
 
-        @About("at which the power rating is meant") @Limits(above = 0) @CanBeAbsent @Nullable
+        @About("at which the power rating is meant") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricPotential> ratedVoltage,
 
         @About("at which it is switched on") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricPotential> triggerVoltage,
 
-        @About("of its switch") @Limits(above = 0) @CanBeAbsent @Nullable
+        @About("of its switch") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricCurrent> switchRating,
 
         @About("which side of the battery's fuse it hangs on") @CanBeAbsent @Nullable
@@ -40,7 +40,7 @@ public record DumpLoad(
         @About("in its branch") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricCurrent> fuse,
 
-        @About("that the fuse in its branch can break") @Limits(above = 0) @CanBeAbsent @Nullable
+        @About("that the fuse in its branch can break") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricPotential> fuseDirectVoltage) {
 
     public DumpLoad {

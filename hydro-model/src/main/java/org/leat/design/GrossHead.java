@@ -16,7 +16,7 @@ public sealed interface GrossHead {
     @About("A stated head")
     @Plain
     public record Stated(
-            @About("the fall") @Limits(atLeast = 0.01, atMost = 3000)
+            @About("the fall") @Fact @Limits(atLeast = 0.01, atMost = 3000)
             Measured<Length> head) implements GrossHead {
 
         public Stated {
@@ -42,7 +42,7 @@ public sealed interface GrossHead {
     /** Pressure gauge on a filled standing pipe. */
     @About("Pressure gauge on a filled standing pipe")
     public record Gauge(
-            @About("gauge reading, water standing") @Limits(above = 0)
+            @About("gauge reading, water standing") @Fact @Limits(above = 0)
             Measured<Pressure> pressure,
 
             @About("height of the gauge above the nozzle axis") @CanBeAbsent @Nullable

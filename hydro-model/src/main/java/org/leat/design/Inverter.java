@@ -9,22 +9,22 @@ import org.jspecify.annotations.Nullable;
 /** Makes alternating current from the battery. */
 @About("Makes alternating current from the battery")
 public record Inverter(
-        @About("direct voltage it accepts") @CanBeAbsent @Nullable
+        @About("direct voltage it accepts") @Fact @CanBeAbsent @Nullable
         VoltageRange inputVoltage,
 
-        @About("that it stands without harm") @Limits(above = 0) @CanBeAbsent @Nullable
+        @About("that it stands without harm") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricPotential> inputVoltageLimit,
 
-        @About("output") @Limits(above = 0) @CanBeAbsent @Nullable
+        @About("output") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<Power> continuousPower,
 
-        @About("output, a second") @Limits(above = 0) @CanBeAbsent @Nullable
+        @About("output, a second") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<Power> surgePower,
 
-        @About("at working load") @Limits(above = 0, atMost = 1) @CanBeAbsent @Nullable
+        @About("at working load") @Fact @Limits(above = 0, atMost = 1) @CanBeAbsent @Nullable
         Quantity<Dimensionless> efficiency,
 
-        @About("own consumption") @Limits(atLeast = 0) @CanBeAbsent @Nullable
+        @About("own consumption") @Fact @Limits(atLeast = 0) @CanBeAbsent @Nullable
         Quantity<Power> standingPower,
 
         @About("at which it stops") @Limits(above = 0) @CanBeAbsent @Nullable

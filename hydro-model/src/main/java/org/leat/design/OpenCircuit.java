@@ -14,8 +14,8 @@ public sealed interface OpenCircuit {
     /** Volts at one speed. */
     @About("Volts at one speed")
     public record VoltsAtSpeed(
-            @About("as read") @Limits(above = 0) Measured<ElectricPotential> voltage,
-            @About("while reading") @Limits(above = 0) Quantity<RotationalSpeed> speed,
+            @About("as read") @Fact @Limits(above = 0) Measured<ElectricPotential> voltage,
+            @About("while reading") @Fact @Limits(above = 0) Quantity<RotationalSpeed> speed,
 
             @About("which points; two leads if left out") @CanBeAbsent @Nullable
             VoltageBetween between,
@@ -32,7 +32,7 @@ public sealed interface OpenCircuit {
     /** The maker's speed per volt. */
     @About("The maker's speed per volt")
     public record SpeedPerVolt(
-            @About("as marked") @Limits(above = 0) Quantity<SpeedPerVoltage> speedPerVolt,
+            @About("as marked") @Fact @Limits(above = 0) Quantity<SpeedPerVoltage> speedPerVolt,
 
             @About("which points the volt is between") @CanBeAbsent @Nullable
             VoltageBetween between,

@@ -18,12 +18,13 @@ public record Penstock(
         List<Section> sections,
 
         @About("working pressure of the weakest joint, valve or clamp at 20 °C")
+        @Fact
         @Limits(above = 0)
         @CanBeAbsent
         @Nullable
         Quantity<Pressure> ratedFittings,
 
-        @About("force the anchors at bends and end hold") @Limits(atLeast = 0) @CanBeAbsent @Nullable
+        @About("force the anchors at bends and end hold") @Fact @Limits(atLeast = 0) @CanBeAbsent @Nullable
         Quantity<Force> anchors,
 
         @About("change of length the run can take") @Limits(atLeast = 0) @CanBeAbsent @Nullable

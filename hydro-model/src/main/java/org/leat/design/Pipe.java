@@ -33,7 +33,7 @@ public sealed interface Pipe {
             @About("least wall, where marked or measured") @Limits(atLeast = 1e-5, atMost = 1) @CanBeAbsent @Nullable
             Quantity<Length> wall,
 
-            @About("PN as marked, at 20 °C") @Limits(above = 0) @CanBeAbsent @Nullable
+            @About("PN as marked, at 20 °C") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
             Quantity<Pressure> pressureRating,
 
             @About("inside, in place of the usual value") @Limits(atLeast = 0) @CanBeAbsent @Nullable
@@ -69,7 +69,7 @@ public sealed interface Pipe {
             @About("nominal, as marked") @Limits(atLeast = 0.01, atMost = 10)
             Quantity<Length> outsideDiameter,
 
-            @About("PN as marked, at 20 °C") @Limits(above = 0) @CanBeAbsent @Nullable
+            @About("PN as marked, at 20 °C") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
             Quantity<Pressure> pressureRating,
 
             @About("least wall, where marked or measured") @Limits(atLeast = 1e-5, atMost = 1) @CanBeAbsent @Nullable
@@ -108,10 +108,10 @@ public sealed interface Pipe {
             @About("as made") @Limits(atLeast = 1e-5, atMost = 1)
             Quantity<Length> wall,
 
-            @About("of the steel") @Limits(above = 0) @CanBeAbsent @Nullable
+            @About("of the steel") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
             Quantity<Pressure> yieldStrength,
 
-            @About("where marked") @Limits(above = 0) @CanBeAbsent @Nullable
+            @About("where marked") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
             Quantity<Pressure> pressureRating,
 
             @About("inside, in place of the usual value") @Limits(atLeast = 0) @CanBeAbsent @Nullable
@@ -135,22 +135,22 @@ public sealed interface Pipe {
             @About("inside diameter") @Limits(atLeast = 0.001, atMost = 10)
             Quantity<Length> bore,
 
-            @About("working pressure as marked") @Limits(above = 0) @CanBeAbsent @Nullable
+            @About("working pressure as marked") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
             Quantity<Pressure> pressureRating,
 
-            @About("as marked") @Limits(above = 0) @CanBeAbsent @Nullable
+            @About("as marked") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
             Quantity<Pressure> burstPressure,
 
-            @About("highest at the marked pressure") @Limits(above = 0) @CanBeAbsent @Nullable
+            @About("highest at the marked pressure") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
             Quantity<Temperature> ratedTemperature,
 
             @About("thickness") @Limits(above = 0) @CanBeAbsent @Nullable
             Quantity<Length> wall,
 
-            @About("elastic, of the wall") @Limits(above = 0) @CanBeAbsent @Nullable
+            @About("elastic, of the wall") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
             Quantity<Pressure> modulus,
 
-            @About("whether a helix keeps it open under suction") @CanBeAbsent @Nullable
+            @About("whether a helix keeps it open under suction") @Fact @CanBeAbsent @Nullable
             Boolean suctionProof,
 
             @About("inside, in place of the usual value") @Limits(atLeast = 0) @CanBeAbsent @Nullable
@@ -180,19 +180,19 @@ public sealed interface Pipe {
 
             @About("thickness") @Limits(above = 0) Quantity<Length> wall,
 
-            @About("at 20 °C") @Limits(above = 0) @CanBeAbsent @Nullable
+            @About("at 20 °C") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
             Quantity<Pressure> pressureRating,
 
-            @About("elastic, short-term") @Limits(above = 0) @CanBeAbsent @Nullable
+            @About("elastic, short-term") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
             Quantity<Pressure> modulus,
 
-            @About("elastic, under standing load") @Limits(above = 0) @CanBeAbsent @Nullable
+            @About("elastic, under standing load") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
             Quantity<Pressure> longTermModulus,
 
             @About("of the wall") @Limits(atLeast = 0, atMost = 0.5) @CanBeAbsent @Nullable
             Double poissonRatio,
 
-            @About("the wall may take") @Limits(above = 0) @CanBeAbsent @Nullable
+            @About("the wall may take") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
             Quantity<Temperature> highestTemperature,
 
             @About("inside") @Limits(atLeast = 0) @CanBeAbsent @Nullable

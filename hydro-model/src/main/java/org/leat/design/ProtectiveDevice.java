@@ -16,32 +16,34 @@ public record ProtectiveDevice(
         @About("and ends here") Place to,
         @About("as marked") @Limits(above = 0) Quantity<ElectricCurrent> ratedCurrent,
 
-        @About("that it can break") @Limits(above = 0) @CanBeAbsent @Nullable
+        @About("that it can break") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricPotential> directVoltage,
 
-        @About("for direct current") @Limits(above = 0) @CanBeAbsent @Nullable
+        @About("for direct current") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricCurrent> breakingCapacity,
 
         @About("along the cable") @Limits(atLeast = 0) @CanBeAbsent @Nullable
         Quantity<Length> distanceFromBattery,
 
-        @About("of a breaker") @CanBeAbsent @Nullable TripCurve tripCurve,
+        @About("of a breaker") @Fact @CanBeAbsent @Nullable TripCurve tripCurve,
 
-        @About("whether a switch may be opened while current flows") @CanBeAbsent @Nullable
+        @About("whether a switch may be opened while current flows") @Fact @CanBeAbsent @Nullable
         Boolean breaksLoad,
 
         @About(
                 "of a breaker: whether it breaks only a current that flows one way, as its terminals marked plus and minus say")
+        @Fact
         @CanBeAbsent
         @Nullable
         Boolean polarised,
 
         @About("whether it is listed to carry all of its rating for ever, in the housing it sits in")
+        @Fact
         @CanBeAbsent
         @Nullable
         Boolean listedAtFullLoad,
 
-        @About("of alternating current that its maker names") @Limits(above = 0) @CanBeAbsent @Nullable
+        @About("of alternating current that its maker names") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<Frequency> highestFrequency) {
 
     public ProtectiveDevice {

@@ -12,28 +12,28 @@ import org.leat.quantity.ThermalResistance;
 /** Three-phase diode bridge. */
 @About("Three-phase diode bridge")
 public record Rectifier(
-        @About("of each diode") @Limits(above = 0) @CanBeAbsent @Nullable
+        @About("of each diode") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricPotential> repetitivePeakReverseVoltage,
 
-        @About("of the whole bridge, direct, at its case temperature") @Limits(above = 0) @CanBeAbsent @Nullable
+        @About("of the whole bridge, direct, at its case temperature") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricCurrent> averageCurrent,
 
-        @About("at working current") @Limits(above = 0) @CanBeAbsent @Nullable
+        @About("at working current") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricPotential> dropPerDiode,
 
         @About("of one diode") @Limits(atLeast = 0) @CanBeAbsent @Nullable
         Quantity<ElectricResistance> slopeResistance,
 
-        @About("bridge and heat sink together") @Limits(above = 0) @CanBeAbsent @Nullable
+        @About("bridge and heat sink together") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ThermalResistance> junctionToAir,
 
-        @About("of the diodes") @Limits(above = 0) @CanBeAbsent @Nullable
+        @About("of the diodes") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<Temperature> junctionLimit,
 
         @About("across the output") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricCapacitance> capacitance,
 
-        @About("rating of that capacitor") @Limits(above = 0) @CanBeAbsent @Nullable
+        @About("rating of that capacitor") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricPotential> capacitorVoltage,
 
         @About("whether the capacitor is charged before it is connected") @CanBeAbsent @Nullable

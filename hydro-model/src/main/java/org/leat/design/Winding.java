@@ -13,32 +13,36 @@ import org.leat.quantity.RotationalSpeed;
 /** Resistance and inductance of the winding. */
 @About("Resistance and inductance of the winding")
 public record Winding(
-        @About("between two leads") @Limits(above = 0) Measured<ElectricResistance> resistanceBetweenLeads,
+        @About("between two leads") @Fact @Limits(above = 0) Measured<ElectricResistance> resistanceBetweenLeads,
 
-        @About("of the winding while measured") @Limits(above = 0) @CanBeAbsent @Nullable
+        @About("of the winding while measured") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<Temperature> resistanceTemperature,
 
-        @About("between two leads") @Limits(above = 0) @CanBeAbsent @Nullable
+        @About("between two leads") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
         Measured<ElectricInductance> inductanceBetweenLeads,
 
-        @About("rms of a lead, all leads shorted, at the speed below") @Limits(above = 0) @CanBeAbsent @Nullable
+        @About("rms of a lead, all leads shorted, at the speed below") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricCurrent> shortCircuitCurrent,
 
-        @About("at which it was read") @Limits(above = 0) @CanBeAbsent @Nullable
+        @About("at which it was read") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<RotationalSpeed> shortCircuitSpeed,
 
         @About("star or delta") @CanBeAbsent @Nullable Connection connection,
 
-        @About("of the winding while running") @Limits(above = 0) @CanBeAbsent @Nullable
+        @About("of the winding while running") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<Temperature> temperature,
 
         @About("whether star and delta can be changed") @CanBeAbsent @Nullable
         Boolean rewirable,
 
-        @About("largest difference of the three open-circuit voltages") @Limits(atLeast = 0) @CanBeAbsent @Nullable
+        @About("largest difference of the three open-circuit voltages")
+        @Fact
+        @Limits(atLeast = 0)
+        @CanBeAbsent
+        @Nullable
         Quantity<Dimensionless> spreadOfVoltages,
 
-        @About("largest difference of the three resistances") @Limits(atLeast = 0) @CanBeAbsent @Nullable
+        @About("largest difference of the three resistances") @Fact @Limits(atLeast = 0) @CanBeAbsent @Nullable
         Quantity<Dimensionless> spreadOfResistances) {
 
     public Winding {

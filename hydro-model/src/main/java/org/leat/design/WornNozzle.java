@@ -13,10 +13,10 @@ public record WornNozzle(
         @About("bore when new, as listed among those open") @Limits(above = 0)
         Quantity<Length> drilled,
 
-        @About("bore now") @Limits(above = 0) @CanBeAbsent @Nullable
+        @About("bore now") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<Length> measured,
 
-        @About("since it was new") @Limits(atLeast = 0) @CanBeAbsent @Nullable
+        @About("since it was new") @Fact @Limits(atLeast = 0) @CanBeAbsent @Nullable
         Quantity<Time> runningTime,
 
         @About("whether the bore is of hardened steel, hard metal or ceramic") @CanBeAbsent @Nullable

@@ -18,6 +18,7 @@ import org.leat.design.Making;
 import org.leat.design.NozzleChoice;
 import org.leat.design.NozzleForm;
 import org.leat.design.NozzleSet;
+import org.leat.design.PlantPart;
 import org.leat.design.Runner;
 import org.leat.design.RunnerKind;
 import org.leat.quantity.Si;
@@ -82,6 +83,7 @@ public final class Designs {
                 d.list(0, 3, () -> load(d)),
                 ElectricParts.protection(d, s),
                 d.maybe(() -> ElectricParts.safeguards(d)),
+                d.list(0, 3, () -> d.of(PlantPart.class)),
                 d.list(0, 2, () -> alternative(d, s)),
                 List.of());
     }

@@ -46,7 +46,8 @@ record Verdict(RuleRun run, Judgement judgement, Outcome outcome, boolean broke)
             return new Ways(holding, rejected, false);
         }
         try {
-            for (WayOut way : run.rule().waysOut(judgement, failure)) {
+            for (WayOut given : run.rule().waysOut(judgement, failure)) {
+                WayOut way = given.changing(OnHand.changedBy(given.edits(), judgement.design()));
                 if (way.edits().isEmpty()) {
                     holding.add(way);
                 } else if (helps(way)) {

@@ -2,6 +2,7 @@ package org.leat.check;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import org.leat.design.PlantPart;
 
 /**
  * A way out of a failure, found by the engine: its edits were carried out, the plant solved and the rule asked again.
@@ -9,10 +10,22 @@ import java.util.OptionalDouble;
  * @param message what to do; one of the rule's texts
  * @param edits the design with these is free of the failure; empty for advice that is no edit
  * @param gain battery-side watts won (negative: lost) with the nozzles open as built; empty where it does not apply
+ * @param onHand parts that it would change and that the design says are bought or built already
  */
-public record WayOut(Message message, List<Edit> edits, OptionalDouble gain) {
+public record WayOut(Message message, List<Edit> edits, OptionalDouble gain, List<PlantPart> onHand) {
 
     public WayOut {
         edits = List.copyOf(edits);
+        onHand = List.copyOf(onHand);
+    }
+
+    /** A way out that changes nothing of what is on hand. */
+    public WayOut(Message message, List<Edit> edits, OptionalDouble gain) {
+        this(message, edits, gain, List.of());
+    }
+
+    /** {@return the same, changing what is on hand already} */
+    WayOut changing(List<PlantPart> parts) {
+        return new WayOut(message, edits, gain, parts);
     }
 }

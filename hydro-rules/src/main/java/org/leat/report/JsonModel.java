@@ -44,7 +44,8 @@ final class JsonModel {
     record Way(
             MessageEntry message,
             List<EditEntry> edits,
-            @Nullable BigDecimal gain) {}
+            @Nullable BigDecimal gain,
+            @Nullable List<String> onHand) {}
 
     /** A way out that makes another rule fail as badly. */
     record InVain(Way way, String brings) {}

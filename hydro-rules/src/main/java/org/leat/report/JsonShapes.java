@@ -178,7 +178,10 @@ final class JsonShapes {
         return new JsonModel.Way(
                 message(way.message(), wording.of(way, outcome)),
                 way.edits().stream().map(JsonShapes::edit).toList(),
-                way.gain().isEmpty() ? null : Numbers.of(way.gain().getAsDouble()));
+                way.gain().isEmpty() ? null : Numbers.of(way.gain().getAsDouble()),
+                way.onHand().isEmpty()
+                        ? null
+                        : way.onHand().stream().map(Names::ofConstant).toList());
     }
 
     private static JsonModel.EditEntry edit(Edit edit) {

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.leat.check.Edit;
+import org.leat.check.OnHand;
 import org.leat.check.WayOut;
+import org.leat.design.Design;
 import org.leat.file.DesignEdit;
 import org.leat.file.Reading;
 import org.leat.quantity.Measured;
@@ -15,11 +17,15 @@ public final class FileChange {
     private FileChange() {}
 
     /**
-     * {@return the replacements that carry a way out into the file; none where it is advice only, takes a value out, or
-     * changes a value that cannot be replaced in place: one that stands in a parts file or nowhere}
+     * {@return the replacements that carry a way out into the file; none where it is advice only, takes a value out,
+     * changes a value that cannot be replaced in place: one that stands in a parts file or nowhere, or says that a thing
+     * is another than it is}
      */
     public static Optional<List<DesignEdit>> of(WayOut way, Reading reading) {
         List<DesignEdit> replacements = new ArrayList<>();
+        if (!way.onHand().isEmpty() || statesFact(way, reading)) {
+            return Optional.empty();
+        }
         for (Edit edit : way.edits()) {
             Object value = edit.value();
             DesignEdit replacement = value == null || (value instanceof Record && !(value instanceof Measured<?>))
@@ -31,5 +37,11 @@ public final class FileChange {
             replacements.add(replacement);
         }
         return replacements.isEmpty() ? Optional.empty() : Optional.of(List.copyOf(replacements));
+    }
+
+    /** {@return whether a way out says what a thing is marked, made or measured to be} That is advice to get another. */
+    static boolean statesFact(WayOut way, Reading reading) {
+        Design design = reading.design();
+        return design != null && way.edits().stream().anyMatch(edit -> OnHand.isFact(edit.path(), design));
     }
 }

@@ -47,6 +47,10 @@ public record Mended(Report before, Report after, String text, List<Step> steps,
         NO_WAY_OUT("no way out is known"),
         /** The ways out are advice, no values. */
         ADVICE_ONLY("its ways out are advice, no change of a value"),
+        /** The ways out are other things than those on hand; a file that said they are would lie. */
+        FACT("its ways out are things of other ratings: to be got, then written as they are"),
+        /** The ways out change a part that is bought or built already. */
+        ON_HAND("its ways out change what is on hand already"),
         /** The ways out change several values at once. */
         SEVERAL_VALUES("its ways out change several values at once"),
         /** The value stands in no file, in a parts file, or in a form that is not replaced. */
@@ -55,6 +59,8 @@ public record Mended(Report before, Report after, String text, List<Step> steps,
         CHANGED_ALREADY("an earlier change has set the value that would have to change"),
         /** Judged again, the change does not help or brings another failure as bad. */
         BRINGS_ANOTHER("its ways out bring another failure as bad"),
+        /** The changes together made something worse that can hurt: none of them is kept. */
+        WORSE_TOGETHER("the changes together make worse what can hurt someone, so that none is kept"),
         /** The limit of changes in one run was reached. */
         TOO_MANY_CHANGES("too many changes for one run");
 

@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
 import org.leat.check.Rulebook;
+import org.leat.check.WayOut;
 import org.leat.file.ProblemText;
 import org.leat.report.Plainly;
 import org.leat.report.TextWriter;
@@ -52,6 +53,9 @@ public final class MendedText {
             Outcome outcome = left.finding().outcome();
             line("    " + outcome.level().word() + " " + outcome.rule() + " at "
                     + left.finding().position() + ": " + left.why().words());
+            for (WayOut way : left.finding().waysOut()) {
+                line("      advice: " + wording.of(way, outcome) + OnHandText.of(way));
+            }
         }
         line("  Before " + counts(mended.before()) + "; after " + counts(mended.after()) + ".");
         line("");

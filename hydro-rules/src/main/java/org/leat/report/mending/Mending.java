@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Checker;
+import org.leat.check.Dangers;
 import org.leat.check.Failures;
 import org.leat.check.Finding;
 import org.leat.check.Identity;
@@ -23,7 +24,9 @@ import org.leat.file.Reading;
  * Carries ways out into the text of a design file. Takes the worst failure first; of its ways out that change one value
  * in the file, the one that wins most power at the battery or loses least, without a number taken as none, among equals
  * the first that the rule names. The changed text is read and judged again before the next: a change stays only if its
- * failure is gone and nothing more fails as badly, in no case more than before. No value is changed twice.
+ * failure is gone, nothing more fails as badly, in no case more than before, and nothing that can hurt is worse. All
+ * changes together are judged once more against the text as it was. No value is changed twice; what a thing is marked or
+ * measured to be, and what is on hand already, is never changed.
  */
 public final class Mending {
 
@@ -78,11 +81,19 @@ public final class Mending {
             reading = next.reading();
             report = next.report();
         }
+        // each step is no worse than the one before by more than nobody sees; all of them together must not be either
+        boolean together = Dangers.worse(before, report).isPresent();
+        if (together) {
+            steps.clear();
+            report = before;
+            reading = reader.read(text);
+        }
         List<Mended.Left> left = new ArrayList<>();
         for (Finding finding : report.worstFirst(Kind.FAIL)) {
             if (asked(finding)) {
                 Mended.Why why = refused.get(finding.outcome().identity());
-                left.add(new Mended.Left(finding, why == null ? Mended.Why.TOO_MANY_CHANGES : why));
+                Mended.Why untried = together ? Mended.Why.WORSE_TOGETHER : Mended.Why.TOO_MANY_CHANGES;
+                left.add(new Mended.Left(finding, why == null ? untried : why));
             }
         }
         return new Mended(before, report, reading.text(), steps, left);
@@ -119,6 +130,12 @@ public final class Mending {
         if (way.edits().isEmpty()) {
             return Mended.Why.ADVICE_ONLY;
         }
+        if (FileChange.statesFact(way, reading)) {
+            return Mended.Why.FACT;
+        }
+        if (!way.onHand().isEmpty()) {
+            return Mended.Why.ON_HAND;
+        }
         if (way.edits().size() > 1) {
             return Mended.Why.SEVERAL_VALUES;
         }
@@ -136,7 +153,8 @@ public final class Mending {
         boolean gone = judged.findings().stream()
                 .filter(f -> f.outcome().identity().equals(finding.outcome().identity()))
                 .allMatch(f -> f.outcome().kind() == Kind.PASS);
-        boolean worse = failures(judged).worseThan(failures(report), level).isPresent();
+        boolean worse = failures(judged).worseThan(failures(report), level).isPresent()
+                || Dangers.worse(report, judged).isPresent();
         if (!judged.readable() || judged.broke() || !gone || worse) {
             return null;
         }
