@@ -213,7 +213,8 @@ public final class Checker {
                     .with(ways.holding(), ways.rejected())
                     .restingOn(ranges.under(outcome.identity()))
                     .broken(verdict.broke() || ways.broke())
-                    .known(stable, danger));
+                    .known(stable, danger)
+                    .ofInput(verdict.run().inForce().card().judgesInput()));
         }
         findings.sort(Comparator.naturalOrder());
         return Report.of(

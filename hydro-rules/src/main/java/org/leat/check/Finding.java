@@ -15,9 +15,12 @@ public final class Finding implements Comparable<Finding> {
             .thenComparing(f -> f.outcome().identity())
             .thenComparing(f -> f.outcome().kind());
 
-    /** Worst first: failures by level and how far they are beyond the limit, then open, review, told, passes. */
-    public static final Comparator<Finding> WORST_FIRST = Comparator.comparing(
-                    (Finding f) -> f.outcome().kind())
+    /**
+     * Worst first: numbers that are not meant, failures by level and how far they are beyond the limit, then open, review,
+     * told, passes.
+     */
+    public static final Comparator<Finding> WORST_FIRST = Comparator.comparing((Finding f) -> !f.doubtsInput())
+            .thenComparing(f -> f.outcome().kind())
             .thenComparing(f -> f.outcome().level(), Comparator.reverseOrder())
             .thenComparingDouble(Finding::margin)
             .thenComparing(Comparator.naturalOrder());
@@ -28,7 +31,8 @@ public final class Finding implements Comparable<Finding> {
             List<SensitiveVerdict> restsOn,
             boolean broke,
             Identity stable,
-            boolean endangers) {
+            boolean endangers,
+            boolean ofInput) {
         About {
             waysOut = List.copyOf(waysOut);
             rejected = List.copyOf(rejected);
@@ -60,29 +64,39 @@ public final class Finding implements Comparable<Finding> {
         return new Finding(
                 outcome,
                 position,
-                new About(List.of(), List.of(), List.of(), false, outcome.identity(), false),
+                new About(List.of(), List.of(), List.of(), false, outcome.identity(), false, false),
                 null,
                 null);
     }
 
     /** {@return the same with ways out, and with changes that would bring another failure as bad} */
     public Finding with(List<WayOut> ways, List<RejectedChange> rejected) {
-        return about(new About(ways, rejected, about.restsOn, about.broke, about.stable, about.endangers));
+        return about(
+                new About(ways, rejected, about.restsOn, about.broke, about.stable, about.endangers, about.ofInput));
     }
 
     /** {@return the same, turning with assumptions} */
     public Finding restingOn(List<SensitiveVerdict> assumptions) {
-        return about(new About(about.waysOut, about.rejected, assumptions, about.broke, about.stable, about.endangers));
+        return about(new About(
+                about.waysOut, about.rejected, assumptions, about.broke, about.stable, about.endangers, about.ofInput));
     }
 
     /** {@return the same, the rule having broken or not} */
     Finding broken(boolean broke) {
-        return about(new About(about.waysOut, about.rejected, about.restsOn, broke, about.stable, about.endangers));
+        return about(new About(
+                about.waysOut, about.rejected, about.restsOn, broke, about.stable, about.endangers, about.ofInput));
     }
 
     /** {@return the same with what makes it the same finding tomorrow, and whether it can hurt someone} */
     public Finding known(Identity stable, boolean endangers) {
-        return about(new About(about.waysOut, about.rejected, about.restsOn, about.broke, stable, endangers));
+        return about(
+                new About(about.waysOut, about.rejected, about.restsOn, about.broke, stable, endangers, about.ofInput));
+    }
+
+    /** {@return the same, its rule judging what was written and not the plant} */
+    Finding ofInput(boolean input) {
+        return about(new About(
+                about.waysOut, about.rejected, about.restsOn, about.broke, about.stable, about.endangers, input));
     }
 
     private Finding about(About changed) {
@@ -137,6 +151,11 @@ public final class Finding implements Comparable<Finding> {
     /** {@return whether it needs attention as an error, or a question of one, that can hurt someone} */
     public boolean endangers() {
         return about.endangers;
+    }
+
+    /** {@return whether it is a failure of what was written: all others are judged on that} */
+    public boolean doubtsInput() {
+        return about.ofInput && outcome.kind() == Kind.FAIL;
     }
 
     /** {@return by whose word it does not count; null if by nobody's} */

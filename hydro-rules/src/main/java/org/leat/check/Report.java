@@ -237,6 +237,11 @@ public final class Report {
         return worstFirst(f -> f.endangers() && !f.counts());
     }
 
+    /** {@return what was written and cannot be meant, worst first, also where it does not count: the rest is judged on it} */
+    public List<Finding> judgedOn() {
+        return worstFirst(f -> f.doubtsInput() && f.outcome().level() == Level.ERROR);
+    }
+
     private List<Finding> worstFirst(Predicate<Finding> which) {
         return findings.stream().filter(which).sorted(Finding.WORST_FIRST).toList();
     }

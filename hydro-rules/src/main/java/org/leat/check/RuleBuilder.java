@@ -19,6 +19,7 @@ public final class RuleBuilder {
     private final String title;
     private Level worst;
     private boolean endangers = true;
+    private boolean judgesInput;
     private String why = "";
     private String formula = "";
     private String judged = "";
@@ -45,6 +46,15 @@ public final class RuleBuilder {
     /** Its errors cost money or power but cannot hurt anyone; unless this is said, errors are taken to endanger. */
     public RuleBuilder hurtsNobody() {
         endangers = false;
+        return this;
+    }
+
+    /**
+     * It judges what was written and not the plant: its failures come before all others, and where one is an error, what
+     * follows is told to rest on a number that cannot be meant.
+     */
+    public RuleBuilder judgesInput() {
+        judgesInput = true;
         return this;
     }
 
@@ -209,6 +219,7 @@ public final class RuleBuilder {
                 level,
                 worst,
                 endangers && worst == Level.ERROR,
+                judgesInput,
                 title,
                 why,
                 formula,

@@ -21,6 +21,7 @@ public final class RuleCard {
     private final Level level;
     private final Level worst;
     private final boolean endangers;
+    private final boolean judgesInput;
     private final String title;
     private final String why;
     private final String formula;
@@ -34,6 +35,7 @@ public final class RuleCard {
             Level level,
             Level worst,
             boolean endangers,
+            boolean judgesInput,
             String title,
             String why,
             String formula,
@@ -54,6 +56,7 @@ public final class RuleCard {
         this.level = level;
         this.worst = worst;
         this.endangers = endangers;
+        this.judgesInput = judgesInput;
         this.title = title;
         this.why = why;
         this.formula = formula;
@@ -86,6 +89,11 @@ public final class RuleCard {
     /** {@return whether what its errors show can hurt someone} */
     public boolean endangers() {
         return endangers;
+    }
+
+    /** {@return whether it judges what was written and not the plant} */
+    public boolean judgesInput() {
+        return judgesInput;
     }
 
     /** {@return what is judged, in a few words} */

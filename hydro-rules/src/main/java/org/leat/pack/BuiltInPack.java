@@ -17,6 +17,7 @@ import org.leat.pack.loads.LoadsRules;
 import org.leat.pack.nozzle.NozzleRules;
 import org.leat.pack.penstock.PenstockRules;
 import org.leat.pack.plant.PlantRules;
+import org.leat.pack.plausibility.PlausibilityRules;
 import org.leat.pack.protection.ProtectionRules;
 import org.leat.pack.rectifier.RectifierRules;
 import org.leat.pack.regulator.RegulatorRules;
@@ -38,6 +39,7 @@ public final class BuiltInPack implements RulePack {
                     NozzleRules.all(),
                     PenstockRules.all(),
                     PlantRules.all(),
+                    PlausibilityRules.all(),
                     ProtectionRules.all(),
                     RectifierRules.all(),
                     RegulatorRules.all(),

@@ -32,6 +32,12 @@ record JUnitCase(String name, Result result, String type, String message, List<S
         return new JUnitCase(line, Result.SKIPPED, "settings", "can hurt someone: " + line, List.of());
     }
 
+    /** {@return that all cases of a design are judged on a number that cannot be meant: never a case that passed} */
+    static JUnitCase judgedOn(String phrase) {
+        String said = "all cases of this design are judged on " + phrase + ", which cannot be meant";
+        return new JUnitCase("judged on " + phrase, Result.SKIPPED, "input", said, List.of());
+    }
+
     static JUnitCase of(Finding finding, Wording wording, Level failOn) {
         Outcome outcome = finding.outcome();
         String name = outcome.rule() + " " + Wording.place(outcome.path())

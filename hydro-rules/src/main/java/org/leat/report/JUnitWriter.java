@@ -53,6 +53,7 @@ public final class JUnitWriter implements ReportWriter {
     @Override
     public void add(Report report) throws IOException {
         List<JUnitCase> cases = new ArrayList<>();
+        JudgedOn.phrases(report, wording).forEach(on -> cases.add(JUnitCase.judgedOn(on)));
         for (Problem problem : report.problems()) {
             cases.add(JUnitCase.error("file/readable", ProblemText.of(problem), ProblemText.line(problem)));
         }

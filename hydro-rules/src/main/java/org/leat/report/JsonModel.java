@@ -163,6 +163,7 @@ final class JsonModel {
             String design,
             @Nullable String alternative,
             boolean readable,
+            @Nullable List<String> judgedOn,
             List<ProblemEntry> problems,
             List<FindingEntry> findings,
             List<AssumptionEntry> assumptions,

@@ -32,6 +32,7 @@ public final class MarkdownWriter implements ReportWriter {
     private final WorstFirst<Finding> dangers = new WorstFirst<>(KEPT, Finding.WORST_FIRST);
     private final WorstFirst<Finding> failures = new WorstFirst<>(KEPT, Finding.WORST_FIRST);
     private final WorstFirst<Finding> questions = new WorstFirst<>(KEPT, Finding.WORST_FIRST);
+    private final WorstFirst<String> meaningless = new WorstFirst<>(KEPT, Comparator.naturalOrder());
     private final WorstFirst<Row> rows = new WorstFirst<>(ROWS, Row.WORST_FIRST);
     private final WorstFirst<String> unreadable = new WorstFirst<>(KEPT, Comparator.naturalOrder());
 
@@ -63,6 +64,10 @@ public final class MarkdownWriter implements ReportWriter {
         tally.add(report);
         for (Problem problem : report.problems()) {
             unreadable.add(ProblemText.line(problem));
+        }
+        String judgedOn = JudgedOn.sentence(report, wording);
+        if (!judgedOn.isEmpty()) {
+            meaningless.add(report.file() + ": " + judgedOn);
         }
         report.endangeringUncounted().forEach(dangers::add);
         report.worstFirst(Kind.FAIL).forEach(failures::add);
@@ -98,6 +103,7 @@ public final class MarkdownWriter implements ReportWriter {
             text.ifFits("\n### Off, played down or loosened by settings, and can hurt someone\n\n");
             loosened.forEach(line -> text.ifFits("- " + MarkdownText.of(line) + "\n"));
         }
+        section(text, "Cannot be meant", meaningless, line -> "- " + MarkdownText.of(line) + "\n");
         section(text, "Can hurt someone and does not count", dangers, texts::folded);
         section(text, "Not checked", unreadable, line -> "- " + MarkdownText.of(line) + "\n");
         table(text);

@@ -19,18 +19,23 @@ final class SarifNotices {
             new SarifModel.NotificationDescriptor(
                     "suppression-idle", new SarifModel.Text("A suppression suppresses nothing, or no longer holds.")),
             new SarifModel.NotificationDescriptor(
+                    "cannot-be-meant",
+                    new SarifModel.Text("A number of the design cannot be meant; all results of it are judged on it.")),
+            new SarifModel.NotificationDescriptor(
                     "settings-loosen",
                     new SarifModel.Text(
                             "Settings switch off, play down or loosen what protects people; someone answers for it.")));
 
     private static final int MOST = 100;
 
+    private final Wording wording;
     private final SarifArtifacts artifacts;
     private final SarifRules rules;
     private final List<SarifModel.Notification> told = new ArrayList<>();
     private boolean broke;
 
-    SarifNotices(SarifArtifacts artifacts, SarifRules rules) {
+    SarifNotices(Wording wording, SarifArtifacts artifacts, SarifRules rules) {
+        this.wording = wording;
         this.artifacts = artifacts;
         this.rules = rules;
     }
@@ -46,6 +51,14 @@ final class SarifNotices {
                         "the rule " + rule + " broke over " + SarifUri.of(report.file()),
                         report.file());
             }
+        }
+        for (String on : JudgedOn.phrases(report, wording)) {
+            tell(
+                    3,
+                    "warning",
+                    null,
+                    "all of " + SarifUri.of(report.file()) + " is judged on " + on + ", which cannot be meant",
+                    report.file());
         }
         for (IdleSuppression idle : report.idle()) {
             String text = SuppressionText.of(idle, report.day());

@@ -54,7 +54,7 @@ public final class SarifWriter implements ReportWriter {
         this.json = JsonLines.to(out);
         this.rules = new SarifRules(rulebook, wording);
         this.results = new SarifResults(wording, rules, artifacts);
-        this.notices = new SarifNotices(artifacts, rules);
+        this.notices = new SarifNotices(wording, artifacts, rules);
         this.problemsOnly = problemsOnly;
         this.call = call;
         json.writeStartObject();

@@ -68,6 +68,7 @@ public final class TextWriter implements ReportWriter {
         tally.add(report);
         line(colours.heading(name(report)));
         line("");
+        judgedOn(report);
         if (report.readable()) {
             rest(report, findings.grouped(report.worstFirst(Kind.FAIL)));
         } else {
@@ -83,12 +84,21 @@ public final class TextWriter implements ReportWriter {
         }
         begin();
         tally.add(report);
+        judgedOn(report);
         int closing = 2 + closing().size();
         lines(new OverviewText(wording, colours, width).lines(name(report), overview, SCREEN - closing));
         if (whole) {
             rest(report, failures(overview));
         } else {
             line("All findings, tables and questions: leat check --whole");
+            line("");
+        }
+    }
+
+    private void judgedOn(Report report) throws IOException {
+        String sentence = JudgedOn.sentence(report, wording);
+        if (!sentence.isEmpty()) {
+            line(colours.level(Level.ERROR, sentence));
             line("");
         }
     }
@@ -123,10 +133,12 @@ public final class TextWriter implements ReportWriter {
         section("Does not count, and can hurt someone", findings.uncounted(report.endangeringUncounted()));
         section("Suppressions that suppress nothing", idle(report));
         section("For a person to look at", findings.brief(report.worstFirst(Kind.REVIEW)));
-        section("How it runs", OperatingText.lines(report, width - INDENT));
-        section("What each case makes of the bus", BusText.lines(report, width - INDENT));
-        section("Pressure along the pipe", new ProfileText(wording).lines(report, width - INDENT));
-        section("Where every watt goes", WattsText.lines(report, width - INDENT));
+        List<String> on = JudgedOn.phrases(report, wording);
+        String doubt = on.isEmpty() ? "" : ", judged on " + String.join(", ", on);
+        section("How it runs" + doubt, OperatingText.lines(report, width - INDENT));
+        section("What each case makes of the bus" + doubt, BusText.lines(report, width - INDENT));
+        section("Pressure along the pipe" + doubt, new ProfileText(wording).lines(report, width - INDENT));
+        section("Where every watt goes" + doubt, WattsText.lines(report, width - INDENT));
         section("Alternatives, side by side", OperatingText.alternatives(report, width - INDENT));
         section("Assumed, because the file does not say", new AssumptionText(wording).lines(report.assumptions()));
         section("Could not be judged", findings.brief(report.worstFirst(Kind.OPEN)));
@@ -138,7 +150,7 @@ public final class TextWriter implements ReportWriter {
         section("Suppressed", findings.uncounted(harmless(report.suppressed())));
         section("Known from the baseline", findings.uncounted(harmless(report.known())));
         section("In the baseline and no more", SuppressionText.absent(report));
-        section("Tightest of what holds", findings.tightest(report, TIGHTEST));
+        section("Tightest of what holds" + doubt, findings.tightest(report, TIGHTEST));
     }
 
     /** What settings hide of what can hurt comes before everything. */
@@ -193,6 +205,10 @@ public final class TextWriter implements ReportWriter {
         lines.addAll(Columns.wrapped(wording.phrase("caution").replace('\n', ' '), width, 0));
         lines.add("");
         lines.addAll(Columns.wrapped(tally.line(), width, 0));
+        String loosened = SettingsText.inOneLine(rulebook);
+        if (!loosened.isEmpty()) {
+            lines.addAll(Columns.wrapped(loosened, width, 0));
+        }
         return lines;
     }
 
