@@ -64,8 +64,10 @@ class OnlyItsRuleTest {
             Map.entry("plant/restart:fails", Set.of("alternator/torque-peak")),
             // a bank of another voltage than the bus is also outside the inverter's window
             Map.entry("battery/bus-voltage-match:fails", Set.of("inverter/input-window")),
-            // what never fills the bank is also too little to keep lead from sulphating
-            Map.entry("battery/never-full:fails", Set.of("battery/least-current")),
+            // what never fills the bank is also too little to keep lead from sulphating, and the bank an odd one
+            Map.entry("battery/never-full:fails", Set.of("battery/least-current", "plausibility/sizes")),
+            // a pipe whose rating only the standing water passes, and no blow, is longer than such plants have
+            Map.entry("penstock/static-pressure:fails", Set.of("plausibility/pipe-over-fall", "plausibility/sizes")),
             // the dump load is lost without harm only where a second line holds
             Map.entry("dump/lost:fails", Set.of("dump/second-line")),
             Map.entry("dump/second-line:fails", Set.of("dump/lost")),
@@ -83,7 +85,10 @@ class OnlyItsRuleTest {
     @Test
     void a_failing_example_breaks_its_own_rule_only() throws IOException {
         Map<String, Set<String>> neighbours = new TreeMap<>();
-        List<Example> failing = PackExamples.failing().toList();
+        // a plant judged on a number that cannot be meant fails here and there
+        List<Example> failing = PackExamples.failing()
+                .filter(example -> !component(example.rule()).equals("plausibility"))
+                .toList();
         for (Example example : failing) {
             boolean water = WATER.contains(component(example.rule()));
             Set<String> failed = kit.check(example).findings().stream()
