@@ -8,7 +8,7 @@ import static org.leat.quantity.QuantityKind.RATIO;
 
 import java.util.List;
 import java.util.stream.Stream;
-import org.leat.catalogue.PlausibleRange;
+import org.leat.catalogue.tables.PlausibleRange;
 import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;

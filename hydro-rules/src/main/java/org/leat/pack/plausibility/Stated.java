@@ -13,7 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
-import org.leat.catalogue.PlausibleRange;
+import org.leat.catalogue.tables.PlausibleRange;
 import org.leat.check.Judgement;
 import org.leat.design.Alternator;
 import org.leat.design.Cable;
