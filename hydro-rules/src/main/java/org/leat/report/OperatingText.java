@@ -2,7 +2,6 @@ package org.leat.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.leat.check.Kind;
 import org.leat.check.Level;
 import org.leat.check.Report;
@@ -40,8 +39,8 @@ final class OperatingText {
                     show(o.bus().bridge(), QuantityKind.VOLTAGE),
                     show(o.directCurrent(), QuantityKind.CURRENT),
                     show(o.batteryPower(), QuantityKind.POWER),
-                    String.format(Locale.ROOT, "%.2f", o.speedRatio()),
-                    hold(o.hold()));
+                    show(o.speedRatio(), QuantityKind.RATIO),
+                    o.speed() > 0 ? hold(o.hold()) : "does not start");
         }
         List<String> lines = new ArrayList<>(table.lines(width));
         if (report.running().stream().anyMatch(r -> !r.water().fullPipe())) {

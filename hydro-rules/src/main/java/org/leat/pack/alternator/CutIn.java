@@ -37,6 +37,10 @@ final class CutIn {
             .fails(
                     "not-reached",
                     "With the least water {power} reach the battery ({speed:rpm}); worth the wear is {limit}.")
+            .fails(
+                    "does-not-start",
+                    "With the least water the jet is too weak to turn the wheel with nothing connected; worth the wear is"
+                            + " {limit}.")
             .judge(CutIn::judge)
             .leastWayOut("smaller-nozzle", NozzlesOnHand.NONE_LARGER, NozzlesOnHand::smaller)
             .leastWayOut("more-turns", OtherTurns.WITH_WHEEL, OtherTurns::more)
@@ -54,6 +58,7 @@ final class CutIn {
         double asked = Math.max(j.limit("least-share").value() * rated, 1);
         return j.at("/alternator/open-circuit")
                 .during(least)
+                .saying("reached", point.speed() > 0 ? "not-reached" : "does-not-start")
                 .with("power", point.batteryPower(), POWER)
                 .with("speed", point.speed(), ROTATIONAL_SPEED)
                 .atLeast(point.batteryPower(), asked, POWER);
