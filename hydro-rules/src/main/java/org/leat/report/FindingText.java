@@ -88,7 +88,7 @@ final class FindingText {
 
     private String way(WayOut way, Outcome outcome) {
         OptionalDouble gain = way.gain();
-        return Plainly.of(wording.of(way, outcome)) + OnHandText.of(way)
+        return Plainly.of(wording.of(way, outcome))
                 + (gain.isEmpty() ? "" : " (" + TextWriter.watts(gain.getAsDouble()) + ")");
     }
 

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.leat.check.Checker;
+import org.leat.check.Dangers;
 import org.leat.check.Finding;
 import org.leat.check.Kind;
 import org.leat.check.Level;
@@ -20,6 +21,10 @@ import org.leat.design.PlantPart;
 import org.leat.file.DesignReader;
 import org.leat.file.Reading;
 import org.leat.pack.BuiltInPack;
+import org.leat.report.mending.FileChange;
+import org.leat.report.mending.Mended;
+import org.leat.report.mending.MendedText;
+import org.leat.report.mending.Mending;
 
 /** What a thing on hand is, and what is bought already, are facts: no program writes them otherwise. */
 class MendingFactsTest {
@@ -122,7 +127,7 @@ class MendingFactsTest {
         for (String demo : List.of("tannery-yard", "orchard-sluice", "first-try", "ash-gill")) {
             Mended mended = mend(demo(demo));
             Report before = CHECKER.check(read(demo(demo)));
-            assertThat(org.leat.check.Dangers.worse(before, mended.after())).isEmpty();
+            assertThat(Dangers.worse(before, mended.after())).isEmpty();
             assertThat(mended.after().findings().stream()
                             .filter(f -> f.endangers() && f.outcome().kind() == Kind.FAIL)
                             .count())

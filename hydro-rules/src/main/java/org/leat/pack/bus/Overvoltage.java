@@ -58,8 +58,8 @@ final class Overvoltage {
             .leastWayOut("higher-rating", "One that stands {voltage}.", Overvoltage::higherRating)
             .advice(
                     "clamp",
-                    "A dump load or clamp on the bridge's side of every fuse, triggered by voltage just above"
-                            + " {voltage}, sized for all the turbine gives.",
+                    "A dump load or clamp on the bridge's side of every fuse, switched on by a controller just above {voltage} there,"
+                            + " through a switch for direct current; sized for all the turbine gives.",
                     Overvoltage::clamp)
             .advice(
                     "clamp-at-bridge",

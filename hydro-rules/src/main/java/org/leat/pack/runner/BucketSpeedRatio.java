@@ -49,11 +49,15 @@ final class BucketSpeedRatio {
                     "other-turns",
                     "A winding with {turns} times the turns in the same copper space: ratio {ratio}, {power}.",
                     SpeedMatch::otherTurns)
-            .wayOut("delta", "The winding joined in delta: ratio {ratio}, {power}.", SpeedMatch::delta)
+            .wayOut(
+                    "delta",
+                    "The winding joined in delta: ratio {ratio}, {power}. A hub motor then drives a circulating current round its"
+                            + " own phases: measure the idle losses again.",
+                    SpeedMatch::delta)
             .wayOut("star", "The winding joined in star: ratio {ratio}, {power}.", SpeedMatch::star)
             .wayOut(
                     "tracking",
-                    "A tracking regulator that stands {voltage}: ratio {ratio}, {power}.",
+                    "A tracking regulator that stands {voltage} at its input, the most of any case: ratio {ratio}, {power}.",
                     SpeedMatch::tracking)
             .mostPowerFirst()
             .build();

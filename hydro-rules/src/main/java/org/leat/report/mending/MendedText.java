@@ -54,7 +54,7 @@ public final class MendedText {
             line("    " + outcome.level().word() + " " + outcome.rule() + " at "
                     + left.finding().position() + ": " + left.why().words());
             for (WayOut way : left.finding().waysOut()) {
-                line("      advice: " + wording.of(way, outcome) + OnHandText.of(way));
+                line("      advice: " + wording.of(way, outcome));
             }
         }
         line("  Before " + counts(mended.before()) + "; after " + counts(mended.after()) + ".");
