@@ -24,6 +24,8 @@ module org.leat.model {
     exports org.leat.plant.numbers;
     exports org.leat.plant.solved;
     exports org.leat.quantity;
+    exports org.leat.readings;
+    exports org.leat.season;
     // rows of tables are filled by the reader of tables
     opens org.leat.catalogue.tables to
             com.fasterxml.jackson.databind;

@@ -11,6 +11,7 @@ module org.leat.rules {
     exports org.leat.check;
     exports org.leat.choice;
     exports org.leat.pack;
+    exports org.leat.page;
     exports org.leat.report;
     exports org.leat.settings;
 

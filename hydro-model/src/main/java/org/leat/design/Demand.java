@@ -49,7 +49,7 @@ public final class Demand {
      * @param type the record
      * @param values its components, in their order
      */
-    static Demand limits(Class<? extends Record> type, @Nullable Object... values) {
+    public static Demand limits(Class<? extends Record> type, @Nullable Object... values) {
         Demand demand = new Demand();
         List<Demanded> components = COMPONENTS.get(type);
         for (int i = 0; i < components.size(); i++) {
@@ -97,7 +97,7 @@ public final class Demand {
     }
 
     /** Adds a fault unless the condition holds. */
-    Demand that(boolean holds, String field, @Nullable Object found, String expected) {
+    public Demand that(boolean holds, String field, @Nullable Object found, String expected) {
         if (!holds) {
             faults.add(new Fault(field, print(found), expected));
         }
@@ -105,7 +105,7 @@ public final class Demand {
     }
 
     /** Throws the faults, if there are any. */
-    void hold() {
+    public void hold() {
         if (!faults.isEmpty()) {
             throw new ImpossibleValueException(faults);
         }

@@ -49,7 +49,7 @@ final class Covers {
         return set.stream().mapToDouble(c -> c.gain().orElse(0)).sum();
     }
 
-    private void extend(TreeSet<Integer> chosen, Set<Place> uncovered, int size) {
+    private void extend(Set<Integer> chosen, Set<Place> uncovered, int size) {
         if (uncovered.isEmpty()) {
             if (chosen.size() == size) {
                 found.add(new TreeSet<>(chosen));

@@ -16,6 +16,15 @@ import org.jspecify.annotations.Nullable;
  */
 public record HowToLearn(String sentence, boolean known) {
 
+    /**
+     * {@return how to come by a field of a design file; null if that is not known of this very field}
+     *
+     * @param field as reports show it, or as a path
+     */
+    public static @Nullable String sentenceOf(String field) {
+        return Book.shipped().byField.get(Book.plain(field));
+    }
+
     /** How to come by each input of a design file, by its field; list items without their names. */
     static final class Book {
 
@@ -52,8 +61,7 @@ public record HowToLearn(String sentence, boolean known) {
 
         /** {@return how to come by a field: its own line, else that of the nearest part around it} */
         HowToLearn of(String path) {
-            String field =
-                    path.replaceAll("\\[[^\\]]*\\]", "").replaceFirst("^/", "").replace('/', '.');
+            String field = plain(path);
             String own = byField.get(field);
             if (own != null) {
                 return new HowToLearn(own, true);
@@ -65,6 +73,11 @@ public record HowToLearn(String sentence, boolean known) {
                 }
             }
             return new HowToLearn(orElse(byField.get("*")), false);
+        }
+
+        /** {@return a path with dots, without the names of list items} */
+        static String plain(String path) {
+            return path.replaceAll("\\[[^\\]]*\\]", "").replaceFirst("^/", "").replace('/', '.');
         }
 
         private static String orElse(@Nullable String any) {

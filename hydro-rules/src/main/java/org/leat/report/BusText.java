@@ -7,16 +7,10 @@ import java.util.Locale;
 import java.util.Map;
 import org.leat.check.Report;
 import org.leat.plant.cases.BatteryFull;
-import org.leat.plant.cases.BatteryRemoved;
 import org.leat.plant.cases.BrokenBridge;
-import org.leat.plant.cases.BusHolder;
 import org.leat.plant.cases.BusSituation;
 import org.leat.plant.cases.Day;
-import org.leat.plant.cases.DumpLoadLost;
-import org.leat.plant.cases.LoadLost;
-import org.leat.plant.cases.ManagementOpens;
 import org.leat.plant.cases.RegulatorFailedShort;
-import org.leat.plant.cases.Running;
 import org.leat.plant.numbers.Amount;
 import org.leat.quantity.QuantityKind;
 
@@ -29,7 +23,7 @@ final class BusText {
         Map<String, BusSituation> worst = new LinkedHashMap<>();
         for (BusSituation situation : report.bus().list()) {
             worst.merge(
-                    name(situation),
+                    CaseWords.of(situation),
                     situation,
                     (one, other) -> other.lastingVoltage() > one.lastingVoltage() ? other : one);
         }
@@ -58,7 +52,7 @@ final class BusText {
                 show(situation.batteryVoltage(), QuantityKind.VOLTAGE),
                 moment(situation),
                 show(situation.runnerSpeed(), QuantityKind.ROTATIONAL_SPEED),
-                holder(situation.holder()),
+                CaseWords.of(situation.holder()),
                 remark(situation)));
         return new ArrayList<>(table.lines(width));
     }
@@ -97,46 +91,6 @@ final class BusText {
         return situation instanceof BatteryFull full && full.answer() == BatteryFull.Answer.OVERCHARGED
                 ? "after it was overcharged"
                 : "";
-    }
-
-    private static String holder(BusHolder holder) {
-        return switch (holder) {
-            case BATTERY -> "battery";
-            case REGULATOR -> "regulator";
-            case DUMP_LOAD -> "dump load";
-            case NOTHING -> "nothing";
-        };
-    }
-
-    private static String name(BusSituation situation) {
-        if (situation instanceof Running) {
-            return "running";
-        }
-        if (situation instanceof BatteryFull) {
-            return "battery full";
-        }
-        if (situation instanceof BatteryRemoved) {
-            return "battery removed";
-        }
-        if (situation instanceof ManagementOpens) {
-            return "battery management opens";
-        }
-        if (situation instanceof DumpLoadLost) {
-            return "dump load lost, battery full";
-        }
-        if (situation instanceof LoadLost) {
-            return "load lost";
-        }
-        if (situation instanceof RegulatorFailedShort) {
-            return "regulator failed short";
-        }
-        if (situation instanceof BrokenBridge broken) {
-            return switch (broken.fault()) {
-                case PHASE_OPEN -> "one phase open";
-                case DIODE_OPEN -> "one diode open";
-            };
-        }
-        return ((Day) situation).season() == Day.Season.COLDEST ? "coldest day" : "hottest day";
     }
 
     private static String show(double si, QuantityKind kind) {

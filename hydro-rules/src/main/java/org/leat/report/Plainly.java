@@ -2,12 +2,14 @@ package org.leat.report;
 
 import java.util.Locale;
 
-/** Makes text of unknown origin harmless for a terminal. */
+/** Makes text of unknown origin harmless for a terminal and for a document. */
 public final class Plainly {
 
     private Plainly() {}
 
-    /** {@return the text on one line, control characters and marks of writing direction as their code} */
+    /**
+     * {@return the text on one line, control characters, marks of writing direction and what is no character as their code}
+     */
     public static String of(String text) {
         StringBuilder out = new StringBuilder(text.length());
         text.codePoints().forEach(c -> {
@@ -18,9 +20,20 @@ public final class Plainly {
                         Character.PRIVATE_USE,
                         Character.LINE_SEPARATOR,
                         Character.PARAGRAPH_SEPARATOR -> out.append(String.format(Locale.ROOT, "\\u%04X", c));
-                default -> out.appendCodePoint(c);
+                default -> {
+                    if (isNoCharacter(c)) {
+                        out.append(String.format(Locale.ROOT, "\\u%04X", c));
+                    } else {
+                        out.appendCodePoint(c);
+                    }
+                }
             }
         });
         return out.toString();
+    }
+
+    /** Code points that Unicode sets aside for ever and no XML document can hold: the last two of each plane, and 32 more. */
+    private static boolean isNoCharacter(int c) {
+        return (c & 0xFFFE) == 0xFFFE || (c >= 0xFDD0 && c <= 0xFDEF);
     }
 }

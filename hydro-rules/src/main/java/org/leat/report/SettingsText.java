@@ -11,7 +11,7 @@ import org.leat.check.Rulebook;
 import org.leat.check.Switch;
 
 /** What settings change, each with where they say so and why: for a person. */
-final class SettingsText {
+public final class SettingsText {
 
     private static final int DIGITS = 6;
 

@@ -12,7 +12,7 @@ import org.leat.check.Report;
 import org.leat.check.Suppression;
 
 /** What does not count, by whose word, and what of that word no longer holds: for a person. */
-final class SuppressionText {
+public final class SuppressionText {
 
     private SuppressionText() {}
 

@@ -6,7 +6,7 @@ import org.leat.quantity.TradeUnit;
 import org.leat.quantity.TradeUnits;
 
 /** The unit in which people read a quantity when a text names none. */
-final class UsualUnits {
+public final class UsualUnits {
 
     private static final int DIGITS = 3;
     private static final int MOST_WHOLE = 4;
@@ -19,17 +19,17 @@ final class UsualUnits {
     private UsualUnits() {}
 
     /** {@return a value in a unit that keeps its number readable} */
-    static String show(double si, QuantityKind kind) {
+    public static String show(double si, QuantityKind kind) {
         return show(si, kind, DIGITS);
     }
 
     /** {@return a value in a unit that keeps its number readable, with so many significant digits} */
-    static String show(double si, QuantityKind kind, int digits) {
+    public static String show(double si, QuantityKind kind, int digits) {
         return show(si, kind, unit(kind, Math.abs(si)), digits);
     }
 
     /** {@return a value in the unit that suits another of its kind} */
-    static String alike(double si, double other, QuantityKind kind) {
+    public static String alike(double si, double other, QuantityKind kind) {
         return show(si, kind, unit(kind, Math.abs(other)), DIGITS);
     }
 
@@ -38,7 +38,7 @@ final class UsualUnits {
      * rest are noughts; what is too small or too large for the unit asked for is shown in the usual one; what is nothing but
      * the rounding of a sum is nought.
      */
-    static String show(double si, QuantityKind kind, String unit, int digits) {
+    public static String show(double si, QuantityKind kind, String unit, int digits) {
         if (!Double.isFinite(si) || Math.abs(si) > BEYOND_ALL) {
             return Double.isNaN(si) ? "unknown" : si > 0 ? "without limit" : "below any limit";
         }

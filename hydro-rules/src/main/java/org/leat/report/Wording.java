@@ -59,6 +59,22 @@ public final class Wording {
         return compared == null ? "" : compared.limit();
     }
 
+    /** {@return how far an outcome's value is from its limit, in words; "" where nothing is compared} */
+    public String margin(Outcome outcome) {
+        ComparisonText compared = comparison(outcome);
+        return compared == null ? "" : compared.margin();
+    }
+
+    /** {@return what the rule of an outcome is about, in a few words} */
+    public String title(Outcome outcome) {
+        return rule(outcome.rule()).card().title();
+    }
+
+    /** {@return where what an outcome compares with comes from} */
+    public String source(Outcome outcome) {
+        return FindingText.source(rule(outcome.rule()), outcome.comparison());
+    }
+
     /** {@return the text of a key, or the key where nobody wrote one} */
     public String phrase(String key) {
         String text = rulebook.texts().get(key);

@@ -102,6 +102,16 @@ public final class Cases {
         return solver.running(nozzles);
     }
 
+    /**
+     * {@return running on one nozzle set, on hand or not, with a flow of the stream}
+     *
+     * @param available what the stream has for the plant, m³/s
+     * @throws IllegalStateException where {@link #unsolved()} is not empty
+     */
+    public Running running(NozzleGroup nozzles, double available) {
+        return solver.running(nozzles, available);
+    }
+
     /** {@return running on the set open as built at each flow of the stream, most water first; empty without a stream} */
     public List<Running> overTheYear() {
         return overTheYear.get();

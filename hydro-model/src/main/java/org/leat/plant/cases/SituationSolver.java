@@ -130,10 +130,19 @@ final class SituationSolver {
         return List.copyOf(cases);
     }
 
-    Running running(NozzleGroup nozzles) {
+    Running running(NozzleGroup nozzles, double available) {
+        mustBeSolvable();
+        return running(nozzles, null, new WaterSolver(numbers).solve(nozzles, available));
+    }
+
+    private void mustBeSolvable() {
         if (!solvable()) {
             throw new IllegalStateException("the head is not above zero");
         }
+    }
+
+    Running running(NozzleGroup nozzles) {
+        mustBeSolvable();
         int known = numbers.nozzles().sets().indexOf(nozzles);
         WaterSide water = known >= 0 ? waters.get().get(known) : mostWater(new WaterSolver(numbers), nozzles);
         return running(nozzles, most(), water);

@@ -100,7 +100,7 @@ public final class TorqueCurve {
     }
 
     /** {@return speed of the runner at which current begins to flow, rad/s} */
-    double cutIn() {
+    public double cutIn() {
         return cutIn;
     }
 
@@ -123,7 +123,7 @@ public final class TorqueCurve {
     }
 
     /** {@return torque at any speed of the runner, no-load torque included, N·m} */
-    double torqueAt(double runnerSpeed) {
+    public double torqueAt(double runnerSpeed) {
         return (runnerSpeed > cutIn ? electric(runnerSpeed) : 0) + idle(runnerSpeed);
     }
 

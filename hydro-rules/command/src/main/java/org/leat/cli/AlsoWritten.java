@@ -1,5 +1,7 @@
 package org.leat.cli;
 
+import java.io.File;
+import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import picocli.CommandLine.ITypeConverter;
@@ -10,10 +12,11 @@ import picocli.CommandLine.TypeConversionException;
  *
  * @param format what it is written in
  * @param file where to
+ * @param folder whether that is a folder: it ends with a slash, or there is one
  */
-record AlsoWritten(Format format, Path file) {
+record AlsoWritten(Format format, Path file, boolean folder) {
 
-    /** Reads {@code FORMAT=FILE}. */
+    /** Reads {@code FORMAT=FILE} or {@code FORMAT=FOLDER/}. */
     static final class Converter implements ITypeConverter<AlsoWritten> {
         @Override
         public AlsoWritten convert(String word) {
@@ -22,9 +25,11 @@ record AlsoWritten(Format format, Path file) {
                 throw new TypeConversionException("'" + word + "' is not FORMAT=FILE");
             }
             try {
+                Path file = Path.of(word.substring(equals + 1));
                 return new AlsoWritten(
                         new OptionWords.OfFormat().convert(word.substring(0, equals)),
-                        Path.of(word.substring(equals + 1)));
+                        file,
+                        word.endsWith("/") || word.endsWith(File.separator) || Files.isDirectory(file));
             } catch (InvalidPathException e) {
                 throw new TypeConversionException("no file can be called " + word.substring(equals + 1));
             }

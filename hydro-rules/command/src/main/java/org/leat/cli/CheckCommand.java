@@ -17,6 +17,7 @@ import org.leat.check.Rulebook;
 import org.leat.choice.Overview;
 import org.leat.choice.Overviews;
 import org.leat.file.Reading;
+import org.leat.page.PageWriter;
 import org.leat.report.Colours;
 import org.leat.report.JUnitWriter;
 import org.leat.report.JsonWriter;
@@ -47,7 +48,7 @@ final class CheckCommand implements Callable<Integer> {
 
     @Option(
             names = "--format",
-            paramLabel = "text|json|sarif|junit|markdown",
+            paramLabel = "text|json|sarif|junit|markdown|html",
             defaultValue = "text",
             converter = OptionWords.OfFormat.class,
             description = "What the report is written in; text if not said.")
@@ -57,7 +58,10 @@ final class CheckCommand implements Callable<Integer> {
             names = "--also",
             paramLabel = "FORMAT=FILE",
             converter = AlsoWritten.Converter.class,
-            description = "Writes the report to a file too. May be given several times.")
+            description = {
+                "Writes the report to a file too. May be given several times.",
+                "html=FOLDER/ writes a page for each design, and an index."
+            })
     private List<AlsoWritten> also = new ArrayList<>();
 
     @Option(
@@ -101,6 +105,14 @@ final class CheckCommand implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         try (Outputs outputs = Outputs.begin(
                 format, out, files, (f, to, person) -> writer(f, checker.rulebook(), to, person, tally))) {
+            for (AlsoWritten pages : also) {
+                if (pages.folder() && pages.format() == Format.HTML) {
+                    outputs.folder(
+                            pages.file(),
+                            checker.rulebook(),
+                            sources.stream().map(DesignSource::name).toList());
+                }
+            }
             check(checker, sources, outputs, tally);
             outputs.end();
         } catch (Outputs.CannotWriteException e) {
@@ -178,7 +190,16 @@ final class CheckCommand implements Callable<Integer> {
 
     private Map<Path, Format> files(List<DesignSource> sources) {
         Map<Path, Format> files = new LinkedHashMap<>();
+        if (format == Format.HTML) {
+            onePage(sources);
+        }
         for (AlsoWritten one : also) {
+            if (one.format() == Format.HTML) {
+                if (one.folder()) {
+                    continue;
+                }
+                onePage(sources);
+            }
             Path file = one.file().toAbsolutePath().normalize();
             boolean design = sources.stream()
                     .map(DesignSource::file)
@@ -190,6 +211,14 @@ final class CheckCommand implements Callable<Integer> {
             }
         }
         return files;
+    }
+
+    private void onePage(List<DesignSource> sources) {
+        if (sources.size() > 1) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "a page holds one design, and these are " + sources.size() + ": write --also html=FOLDER/");
+        }
     }
 
     private int code(Tally tally) {
@@ -215,6 +244,7 @@ final class CheckCommand implements Callable<Integer> {
             case JSON -> new JsonWriter(rulebook, to, whole);
             case JUNIT -> new JUnitWriter(rulebook, to, judging.failOn());
             case MARKDOWN -> new MarkdownWriter(rulebook, to);
+            case HTML -> new PageWriter(rulebook, to);
             case SARIF ->
                 new SarifWriter(
                         rulebook,

@@ -1,12 +1,17 @@
 package org.leat.cli;
 
+import java.io.PrintWriter;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Rulebook;
+import org.leat.choice.HowToLearn;
 import org.leat.file.Names;
 import org.leat.report.RulePage;
+import org.leat.report.Words;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -14,16 +19,23 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** {@code leat explain RULE}. */
+/** {@code leat explain RULE}, or a word of a report, or a field of a design file. */
 @Command(
         name = "explain",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
-        description = "Prints what a rule judges, why and by what.")
+        description =
+                "Prints what a rule judges, why and by what; what a word of a report means; how to come by a field of a"
+                        + " design file.")
 final class ExplainCommand implements Callable<Integer> {
 
-    @Parameters(paramLabel = "RULE", description = "A rule's id, as penstock/static-pressure.")
-    private String rule = "";
+    @Parameters(
+            paramLabel = "RULE|WORD|FIELD",
+            arity = "1..*",
+            description =
+                    "A rule's id, as penstock/static-pressure; a word of a report, as air gap; a field of a design"
+                            + " file, as alternator.speed-limit.")
+    private List<String> asked = List.of();
 
     @Mixin
     private CheckerOptions options = new CheckerOptions();
@@ -35,14 +47,34 @@ final class ExplainCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Rulebook rulebook = options.checker().rulebook();
-        String unknown = unknown(rulebook, rule);
-        if (unknown != null) {
-            throw new ParameterException(spec.commandLine(), unknown);
+        String what = String.join(" ", asked);
+        PrintWriter out = spec.commandLine().getOut();
+        if (rulebook.indexOf(what) >= 0) {
+            Map<String, String> examples = new LinkedHashMap<>();
+            options.packs().forEach(pack -> examples.putAll(pack.examples()));
+            out.print(RulePage.of(rulebook.rule(what), examples.get(what)));
+            return ExitCode.NOTHING;
         }
-        Map<String, String> examples = new LinkedHashMap<>();
-        options.packs().forEach(pack -> examples.putAll(pack.examples()));
-        spec.commandLine().getOut().print(RulePage.of(rulebook.rule(rule), examples.get(rule)));
+        Words words = Words.shipped();
+        String sentence = words.sentence(what);
+        String how = HowToLearn.sentenceOf(what);
+        if (sentence == null && how == null) {
+            throw new ParameterException(spec.commandLine(), unknown(rulebook, words, what));
+        }
+        if (sentence != null) {
+            out.print(what + ": " + sentence + ".\n");
+        }
+        if (how != null) {
+            out.print(what + ", to tell it: " + how + ".\n");
+        }
         return ExitCode.NOTHING;
+    }
+
+    private static String unknown(Rulebook rulebook, Words words, String what) {
+        List<String> known = new ArrayList<>(words.all().keySet());
+        rulebook.rules().forEach(r -> known.add(r.card().id()));
+        String nearest = Names.nearest(what, known);
+        return "no rule, word or field is called " + what + (nearest.isEmpty() ? "" : "; nearest is " + nearest);
     }
 
     /** {@return what to say of a rule that nobody knows; null of one that is known} */

@@ -6,5 +6,6 @@ enum Format {
     JSON,
     SARIF,
     JUNIT,
-    MARKDOWN
+    MARKDOWN,
+    HTML
 }

@@ -28,7 +28,10 @@ import picocli.CommandLine.Spec;
             RulesCommand.class,
             SchemaCommand.class,
             SettingsCommand.class,
-            GaugeCommand.class
+            GaugeCommand.class,
+            StartCommand.class,
+            ReadingsCommand.class,
+            YearCommand.class
         },
         footer = {
             "",

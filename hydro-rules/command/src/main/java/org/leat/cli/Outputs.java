@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.leat.check.Report;
+import org.leat.check.Rulebook;
 import org.leat.choice.Overview;
 import org.leat.file.Reading;
 import org.leat.report.ReportWriter;
@@ -46,6 +47,15 @@ final class Outputs implements ReportWriter, AutoCloseable {
         } catch (IOException | RuntimeException e) {
             outputs.close();
             throw e;
+        }
+    }
+
+    /** Writes a folder of pages too, which takes its names when all is whole. */
+    void folder(Path folder, Rulebook rulebook, List<String> names) throws CannotWriteException {
+        try {
+            writers.add(0, new PageFolder(folder, rulebook, names, this::file));
+        } catch (IOException e) {
+            throw new CannotWriteException(folder, e, false);
         }
     }
 

@@ -1,0 +1,109 @@
+package org.leat.readings;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.leat.readings.Diagnosis.Pair;
+
+/**
+ * Two faults together, for readings that no single one explains: what each moves is added. Exact for small faults, good enough to say
+ * which two to look at.
+ */
+final class FaultPairs {
+
+    /** Of the solved sizes, each so manieth is looked at. */
+    private static final int COARSER = 2;
+
+    private final FaultTable table;
+    private final List<Observation> readings;
+
+    FaultPairs(FaultTable table, List<Observation> readings) {
+        this.table = table;
+        this.readings = readings;
+    }
+
+    /** {@return the likeliest pairs, at most so many} */
+    List<Pair> likeliest(int most) {
+        record Scored(Pair pair, double log) {}
+        List<Scored> all = new ArrayList<>();
+        List<FaultKind> kinds = table.kinds();
+        Hypothesis.Reader sound = new Hypothesis.Reader(table, FaultKind.NOTHING, -1);
+        double[] base = values(sound, 0);
+        for (int a = 1; a < kinds.size(); a++) {
+            for (int b = a + 1; b < kinds.size(); b++) {
+                Scored scored = null;
+                double sum = Double.NEGATIVE_INFINITY;
+                int looked = 0;
+                Hypothesis.Reader one = reader(kinds.get(a));
+                Hypothesis.Reader other = reader(kinds.get(b));
+                for (int i = 0; i < one.nodes(); i += COARSER) {
+                    double[] first = values(one, i);
+                    Evidence evidence = evidence(one, i);
+                    for (int j = 0; j < other.nodes(); j += COARSER) {
+                        double[] both = values(other, j);
+                        for (int r = 0; r < both.length; r++) {
+                            both[r] += first[r] - base[r];
+                        }
+                        double log = evidence.of(both).logLikelihood();
+                        looked++;
+                        sum = Math.max(sum, log) + Math.log1p(Math.exp(-Math.abs(sum - log)));
+                        if (scored == null || log > scored.log()) {
+                            scored = new Scored(
+                                    new Pair(kinds.get(a), kinds.get(b), size(one, i), size(other, j), 0), log);
+                        }
+                    }
+                }
+                if (scored != null) {
+                    double weight =
+                            Math.log(kinds.get(a).weight() * kinds.get(b).weight());
+                    all.add(new Scored(scored.pair(), sum - Math.log(looked) + weight));
+                }
+            }
+        }
+        all.sort(Comparator.comparingDouble((Scored s) -> -s.log()));
+        double best = all.isEmpty() ? 0 : all.get(0).log();
+        double whole = all.stream().mapToDouble(s -> Math.exp(s.log() - best)).sum();
+        return all.stream()
+                .limit(most)
+                .map(s -> new Pair(
+                        s.pair().one(),
+                        s.pair().other(),
+                        s.pair().sizeOfOne(),
+                        s.pair().sizeOfOther(),
+                        Math.exp(s.log() - best) / whole))
+                .toList();
+    }
+
+    /** A fault of one nozzle is looked for on the set read first. */
+    private Hypothesis.Reader reader(FaultKind kind) {
+        int set = -1;
+        if (kind.ofOneNozzle()) {
+            set = readings.stream()
+                    .filter(r -> r.channel().state() != LoadState.SHUT)
+                    .mapToInt(r -> table.expectations().place(r.channel()))
+                    .findFirst()
+                    .orElse(0);
+        }
+        return new Hypothesis.Reader(table, kind, set);
+    }
+
+    private static double size(Hypothesis.Reader reader, int node) {
+        return reader.size(node);
+    }
+
+    private double[] values(Hypothesis.Reader reader, int node) {
+        return readings.stream()
+                .mapToDouble(r -> reader.value(r.channel(), node))
+                .toArray();
+    }
+
+    private Evidence evidence(Hypothesis.Reader reader, int node) {
+        double[] model = new double[readings.size()];
+        double[][] moved = new double[readings.size()][];
+        for (int i = 0; i < model.length; i++) {
+            model[i] = reader.model(readings.get(i).channel(), node);
+            moved[i] = reader.moved(readings.get(i).channel(), node);
+        }
+        return new Evidence(readings, model, moved);
+    }
+}

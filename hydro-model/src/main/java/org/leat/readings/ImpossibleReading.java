@@ -1,0 +1,79 @@
+package org.leat.readings;
+
+/**
+ * A reading that cannot be on this plant, whatever is wrong with it.
+ *
+ * @param reading as it was taken
+ * @param why it cannot be
+ * @param most that physics allows, SI; zero where the sign is wrong
+ * @param slip that would make it what is expected
+ */
+public record ImpossibleReading(Observation reading, Why why, double most, Slip slip) {
+
+    /** What it passes. */
+    public enum Why {
+        /** less than nothing. */
+        BELOW_NIL,
+        /** more pressure than the fall can make. */
+        ABOVE_HEAD,
+        /** faster than a wheel that has run away. */
+        ABOVE_RUNAWAY,
+        /** more volts than the runaway speed gives. */
+        ABOVE_RUNAWAY_VOLTS,
+        /** more power than the jets carry. */
+        ABOVE_JET_POWER,
+        /** more current than shorted leads carry. */
+        ABOVE_SHORT_CIRCUIT,
+        /** more than the nozzles pass with nothing lost. */
+        ABOVE_FREE_JET,
+        /** no such value. */
+        NO_SUCH_VALUE
+    }
+
+    /** What a reader may have done. */
+    public enum Slip {
+        /** nothing known. */
+        NONE(1),
+        /** the sign turned. */
+        SIGN(-1),
+        /** peak taken for rms. */
+        PEAK_FOR_RMS(Math.sqrt(2)),
+        /** psi written as bar. */
+        PSI_FOR_BAR(1 / 0.0689476),
+        /** metres of water written as bar. */
+        METRES_FOR_BAR(1 / 0.0980665),
+        /** ten times too much: the point misread, or the meter's range. */
+        TEN_TIMES(10),
+        /** a thousand times too much: milli. */
+        THOUSAND_TIMES(1000),
+        /** litres a minute written as litres a second. */
+        MINUTE_FOR_SECOND(60),
+        /** a counter that counted several marks. */
+        TWO_MARKS(2),
+        /** a clamp round two turns. */
+        TWO_TURNS(2);
+
+        private final double factor;
+
+        Slip(double factor) {
+            this.factor = factor;
+        }
+
+        /** {@return what was read over what it should have been} */
+        public double factor() {
+            return factor;
+        }
+
+        boolean suits(ReadingKind what) {
+            return switch (this) {
+                case NONE -> false;
+                case SIGN, TEN_TIMES, THOUSAND_TIMES -> true;
+                case PEAK_FOR_RMS -> what == ReadingKind.LEAD_VOLTS || what == ReadingKind.LEAD_AMPS;
+                case PSI_FOR_BAR, METRES_FOR_BAR -> what.kind() == ReadingKind.STANDING_PRESSURE.kind();
+                case MINUTE_FOR_SECOND -> what == ReadingKind.FLOW || what == ReadingKind.INTAKE_FLOW;
+                case TWO_MARKS -> what == ReadingKind.SPEED;
+                case TWO_TURNS -> what.kind() == ReadingKind.LEAD_AMPS.kind();
+            };
+        }
+    }
+}

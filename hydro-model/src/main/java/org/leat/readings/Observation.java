@@ -1,0 +1,17 @@
+package org.leat.readings;
+
+/**
+ * One value that was read.
+ *
+ * @param channel what was read, and where
+ * @param path of the value in the file of readings, as {@code /sets[0]/speed}
+ * @param value SI
+ * @param standard uncertainty of the instrument, one sigma, SI
+ */
+public record Observation(Channel channel, String path, double value, double standard) {
+    public Observation {
+        if (!Double.isFinite(value) || !(standard > 0)) {
+            throw new IllegalArgumentException(path + ": " + value + ", " + standard);
+        }
+    }
+}

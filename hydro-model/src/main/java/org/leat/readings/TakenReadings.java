@@ -1,0 +1,321 @@
+package org.leat.readings;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import javax.measure.Quantity;
+import org.jspecify.annotations.Nullable;
+import org.leat.law.Gravity;
+import org.leat.plant.cases.LoadLost;
+import org.leat.plant.numbers.AlternatorNumbers;
+import org.leat.plant.numbers.NozzleGroup;
+import org.leat.plant.numbers.PlantNumbers;
+import org.leat.plant.solved.EnergyAccount;
+import org.leat.quantity.Measured;
+import org.leat.quantity.Si;
+
+/**
+ * Readings taken back from a plant, each given its channel and its uncertainty: those that can be set against what is expected, those
+ * that cannot be, and those of something that the design has not.
+ *
+ * @param readings that can be set against what is expected
+ * @param impossible readings outside what physics allows on this plant; never fitted
+ * @param misplaced readings that no number of the plant answers to
+ */
+public record TakenReadings(List<Observation> readings, List<ImpossibleReading> impossible, List<Misplaced> misplaced) {
+
+    /** Tolerances of building over which a bound of physics is not sharp, a share. */
+    private static final double SLACK = 0.1;
+
+    public TakenReadings {
+        readings = List.copyOf(readings);
+        impossible = List.copyOf(impossible);
+        misplaced = List.copyOf(misplaced);
+    }
+
+    /** Why a reading has no place. */
+    public enum Why {
+        /** the design has no such nozzle set. */
+        NO_SUCH_SET,
+        /** such a thing is not read in that state. */
+        NOT_IN_THAT_STATE,
+        /** the design does not tell what it would be. */
+        NOT_TOLD
+    }
+
+    /**
+     * A reading that no number of the plant answers to.
+     *
+     * @param path in the file of readings
+     * @param why it has no place
+     * @param choices names of the nozzle sets, where that is what is wrong
+     */
+    public record Misplaced(String path, Why why, List<String> choices) {
+        public Misplaced {
+            choices = List.copyOf(choices);
+        }
+    }
+
+    /**
+     * {@return the readings of a file, each with its place on the plant}
+     *
+     * @param expected of every nozzle set of the plant
+     */
+    public static TakenReadings of(PlantReadings file, Expectations expected) {
+        Collector collector = new Collector(file, expected);
+        collector.standing();
+        for (int i = 0; i < file.sets().size(); i++) {
+            collector.set(file.sets().get(i), "/sets[" + i + "]");
+        }
+        return new TakenReadings(collector.readings, collector.impossible, collector.misplaced);
+    }
+
+    /** {@return the nozzle set meant by a name or by bores; null where there is none} */
+    static @Nullable NozzleGroup meant(@Nullable String name, List<NozzleGroup> sets) {
+        if (name == null) {
+            return sets.get(0);
+        }
+        String bare = bare(name);
+        for (NozzleGroup set : sets) {
+            if (bare.equals(bare(set.name()))
+                    || bare.replace("mm", "")
+                            .equals(bare(NozzleGroup.nameOf(set.bores())).replace("mm", ""))) {
+                return set;
+            }
+        }
+        return null;
+    }
+
+    private static String bare(String name) {
+        return name.toLowerCase(Locale.ROOT).replaceAll("\\s", "");
+    }
+
+    private static final class Collector {
+        private final PlantReadings file;
+        private final Expectations expected;
+        private final Bounds bounds;
+        private final List<Observation> readings = new ArrayList<>();
+        private final List<ImpossibleReading> impossible = new ArrayList<>();
+        private final List<Misplaced> misplaced = new ArrayList<>();
+        private final double gaugeHead;
+
+        Collector(PlantReadings file, Expectations expected) {
+            this.file = file;
+            this.expected = expected;
+            this.bounds = Bounds.of(expected);
+            Quantity<?> above = file.gaugeAboveNozzle();
+            double weight = expected.plant().numbers().water().specificWeight();
+            this.gaugeHead = above == null ? 0 : weight * Si.of(above);
+        }
+
+        void standing() {
+            add(Channel.standing(), "/standing-pressure", file.standingPressure());
+        }
+
+        void set(SetReadings read, String path) {
+            NozzleGroup set = meant(read.nozzles(), expected.sets());
+            if (set == null) {
+                misplaced.add(new Misplaced(
+                        path + "/nozzles",
+                        Why.NO_SUCH_SET,
+                        expected.sets().stream().map(NozzleGroup::name).toList()));
+                return;
+            }
+            LoadState state = read.state();
+            String name = set.name();
+            add(
+                    new Channel(name, state, ReadingKind.RUNNING_PRESSURE),
+                    path + "/running-pressure",
+                    read.runningPressure());
+            add(
+                    new Channel(name, state, ReadingKind.MIDWAY_PRESSURE),
+                    path + "/midway-pressure",
+                    read.midwayPressure());
+            add(new Channel(name, state, ReadingKind.FLOW), path + "/flow", read.flow());
+            add(new Channel(name, state, ReadingKind.INTAKE_FLOW), path + "/intake-flow", read.intakeFlow());
+            add(new Channel(name, state, ReadingKind.SPEED), path + "/speed", read.speed());
+            add(new Channel(name, state, ReadingKind.FREQUENCY), path + "/frequency", read.frequency());
+            leads(read, name, state, path + "/volts-between-leads");
+            add(new Channel(name, state, ReadingKind.BRIDGE_VOLTS), path + "/bridge-volts", read.bridgeVolts());
+            add(new Channel(name, state, ReadingKind.BATTERY_VOLTS), path + "/battery-volts", read.batteryVolts());
+            add(new Channel(name, state, ReadingKind.BRIDGE_AMPS), path + "/bridge-amps", read.bridgeAmps());
+            add(new Channel(name, state, ReadingKind.BATTERY_AMPS), path + "/battery-amps", read.batteryAmps());
+            add(new Channel(name, state, ReadingKind.LEAD_AMPS), path + "/lead-amps", read.leadAmps());
+            Quantity<?> winding = read.windingTemperature();
+            if (winding != null) {
+                add(
+                        new Channel(name, state, ReadingKind.WINDING_TEMPERATURE),
+                        path + "/winding-temperature",
+                        Si.of(winding),
+                        0);
+            }
+        }
+
+        private void leads(SetReadings read, String name, LoadState state, String path) {
+            double[] volts =
+                    read.voltsBetweenLeads().stream().mapToDouble(Measured::si).toArray();
+            if (volts.length == 0) {
+                return;
+            }
+            int largest = 0;
+            for (int i = 1; i < volts.length; i++) {
+                largest = volts[i] > volts[largest] ? i : largest;
+            }
+            double told = read.voltsBetweenLeads().get(largest).plusMinusSi();
+            add(new Channel(name, state, ReadingKind.LEAD_VOLTS), path + "[" + largest + "]", volts[largest], told / 2);
+            if (volts.length > 1 && state == LoadState.OPEN && volts[largest] > 0) {
+                add(new Channel(name, state, ReadingKind.LEAD_SPREAD), path, LeadVolts.spread(volts), 0);
+            }
+        }
+
+        private void add(Channel channel, String path, @Nullable Measured<?> read) {
+            if (read != null) {
+                boolean pressure = channel.what() == ReadingKind.STANDING_PRESSURE
+                        || channel.what() == ReadingKind.RUNNING_PRESSURE;
+                add(channel, path, read.si() + (pressure ? gaugeHead : 0), read.plusMinusSi() / 2);
+            }
+        }
+
+        private void add(Channel channel, String path, double value, double told) {
+            if (!Channel.exists(channel.state(), channel.what())) {
+                misplaced.add(new Misplaced(path, Why.NOT_IN_THAT_STATE, List.of()));
+            } else if (!expected.known(channel)) {
+                misplaced.add(new Misplaced(path, Why.NOT_TOLD, List.of()));
+            } else {
+                Observation seen = new Observation(channel, path, value, uncertainty(channel, value, told));
+                ImpossibleReading cannot = bounds.against(seen);
+                if (cannot == null) {
+                    readings.add(seen);
+                } else {
+                    impossible.add(cannot);
+                }
+            }
+        }
+
+        private double uncertainty(Channel channel, double value, double told) {
+            if (told > 0) {
+                return told;
+            }
+            double usual = channel.what().usualUncertainty(value);
+            Instruments has = file.instruments();
+            if (has == null) {
+                return usual;
+            }
+            Quantity<?> share = switch (channel.what()) {
+                case FLOW, INTAKE_FLOW -> has.flow();
+                case SPEED, FREQUENCY -> has.speed();
+                case LEAD_VOLTS, BRIDGE_VOLTS, BATTERY_VOLTS -> has.volts();
+                case BRIDGE_AMPS, BATTERY_AMPS, LEAD_AMPS -> has.amps();
+                default -> null;
+            };
+            Quantity<?> scale = has.pressureFullScale();
+            Quantity<?> grade = has.pressureClass();
+            boolean pressure = channel.what().kind() == ReadingKind.STANDING_PRESSURE.kind();
+            if (pressure && scale != null && grade != null) {
+                return Si.of(scale) * Si.of(grade) / 2;
+            }
+            return share == null || !(value != 0) ? usual : Math.abs(value) * Si.of(share) / 2;
+        }
+    }
+
+    /** What physics allows on a plant, whatever is wrong with it. */
+    private record Bounds(Expectations expected, double fastest, double linePeak, double power, double current) {
+
+        static Bounds of(Expectations expected) {
+            double fastest = 0;
+            double peak = 0;
+            double power = 0;
+            for (LoadLost lost : expected.plant().solve().loadLost()) {
+                fastest = Math.max(fastest, lost.speed());
+                peak = Math.max(peak, lost.peakLineVoltage());
+            }
+            for (var running : expected.plant().solve().running()) {
+                power = Math.max(power, running.operatingPoint().energy().at(EnergyAccount.Stage.JET));
+            }
+            AlternatorNumbers alternator = expected.plant().numbers().alternator();
+            double emf = peak / Math.sqrt(3);
+            double pace = alternator.polePairs() * fastest * alternator.gearRatio();
+            // no more than the shorted machine gives run away, twice where a diode makes it one-sided
+            double impedance = Math.hypot(alternator.phaseResistanceCold(), pace * alternator.phaseInductance());
+            double current = impedance > 0 ? 2 * emf / impedance / Math.sqrt(2) : Double.MAX_VALUE;
+            return new Bounds(expected, fastest, peak, power, current);
+        }
+
+        @Nullable
+        ImpossibleReading against(Observation seen) {
+            PlantNumbers numbers = expected.plant().numbers();
+            double most = most(seen.channel(), numbers);
+            double allowed = most * (1 + SLACK) + 3 * seen.standard();
+            boolean negative = seen.value() < -3 * seen.standard()
+                    && seen.channel().what() != ReadingKind.BATTERY_AMPS
+                    && seen.channel().what() != ReadingKind.WINDING_TEMPERATURE;
+            if (negative) {
+                return new ImpossibleReading(seen, ImpossibleReading.Why.BELOW_NIL, 0, slip(seen));
+            }
+            return seen.value() > allowed
+                    ? new ImpossibleReading(seen, reason(seen.channel().what()), most, slip(seen))
+                    : null;
+        }
+
+        private double most(Channel channel, PlantNumbers numbers) {
+            // a head not as thought is a fault that is looked for; beyond that it is another plant
+            double head = numbers.site().grossHead() * (1 + FaultKind.HEAD_HIGHER.most());
+            double pressure = numbers.water().density() * Gravity.STANDARD * head;
+            double heads = Math.sqrt(1 + FaultKind.HEAD_HIGHER.most());
+            return switch (channel.what()) {
+                case STANDING_PRESSURE, RUNNING_PRESSURE, MIDWAY_PRESSURE -> pressure;
+                case SPEED -> fastest * heads;
+                case FREQUENCY ->
+                    numbers.alternator().polePairs()
+                            * fastest
+                            * heads
+                            * numbers.alternator().gearRatio()
+                            / (2 * Math.PI);
+                case LEAD_VOLTS -> linePeak * heads / Math.sqrt(2);
+                case BRIDGE_VOLTS -> Math.max(linePeak * heads, numbers.fullVoltage());
+                case BATTERY_VOLTS -> Math.max(linePeak * heads, numbers.fullVoltage());
+                case BRIDGE_AMPS, BATTERY_AMPS ->
+                    Math.pow(heads, 3)
+                            * 1.7
+                            * power
+                            / Math.max(1, numbers.battery().restingVoltage());
+                case LEAD_AMPS -> current;
+                case FLOW, INTAKE_FLOW -> {
+                    double area = 0;
+                    for (NozzleGroup set : expected.sets()) {
+                        area = Math.max(area, set.area());
+                    }
+                    yield 2.5 * area * Math.sqrt(2 * Gravity.STANDARD * head);
+                }
+                case WINDING_TEMPERATURE -> 273.15 + 400;
+                case LEAD_SPREAD -> 1.01;
+            };
+        }
+
+        private static ImpossibleReading.Why reason(ReadingKind what) {
+            return switch (what) {
+                case STANDING_PRESSURE, RUNNING_PRESSURE, MIDWAY_PRESSURE -> ImpossibleReading.Why.ABOVE_HEAD;
+                case SPEED, FREQUENCY -> ImpossibleReading.Why.ABOVE_RUNAWAY;
+                case LEAD_VOLTS, BRIDGE_VOLTS, BATTERY_VOLTS -> ImpossibleReading.Why.ABOVE_RUNAWAY_VOLTS;
+                case BRIDGE_AMPS, BATTERY_AMPS -> ImpossibleReading.Why.ABOVE_JET_POWER;
+                case LEAD_AMPS -> ImpossibleReading.Why.ABOVE_SHORT_CIRCUIT;
+                case FLOW, INTAKE_FLOW -> ImpossibleReading.Why.ABOVE_FREE_JET;
+                case WINDING_TEMPERATURE, LEAD_SPREAD -> ImpossibleReading.Why.NO_SUCH_VALUE;
+            };
+        }
+
+        /** The slip that would make it what is expected, within a twentieth. */
+        private ImpossibleReading.Slip slip(Observation seen) {
+            double wanted = expected.value(seen.channel());
+            double spread = 0.05 * Math.abs(wanted) + 3 * expected.uncertainty(seen.channel());
+            for (ImpossibleReading.Slip slip : ImpossibleReading.Slip.values()) {
+                if (slip != ImpossibleReading.Slip.NONE
+                        && slip.suits(seen.channel().what())
+                        && Math.abs(seen.value() / slip.factor() - wanted) < spread) {
+                    return slip;
+                }
+            }
+            return ImpossibleReading.Slip.NONE;
+        }
+    }
+}

@@ -1,0 +1,103 @@
+package org.leat.season;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.leat.plant.Plant;
+import org.leat.plant.derive.LoadDerivation;
+import org.leat.plant.numbers.SiteNumbers;
+import org.leat.plant.numbers.StreamLevel;
+
+/** The year of a design, or what must be told before there is one. */
+public sealed interface DesignYear {
+
+    /**
+     * A year that was run.
+     *
+     * @param year hour by hour
+     * @param table of the plant's power
+     * @param loads of a day
+     * @param bank the battery
+     * @param keeping how the plant was run
+     * @param stream where the flows come from
+     */
+    record Told(Year year, PowerTable table, LoadDay loads, Bank bank, Year.Keeping keeping, Source stream)
+            implements DesignYear {}
+
+    /**
+     * No year: something is not told.
+     *
+     * @param path of the field
+     * @param why what it is needed for, a word of the nomenclature
+     */
+    record Open(String path, String why) implements DesignYear {}
+
+    /** Where the flows of a year come from. */
+    enum Source {
+        /** a series of days that was handed in. */
+        SERIES,
+        /** the months of the design. */
+        MONTHS,
+        /** the duration curve of the design: the order of its days is not known. */
+        DURATION,
+        /** one flow for the whole year: what a dry season takes is not known. */
+        CONSTANT
+    }
+
+    /**
+     * {@return the year of a plant}
+     *
+     * @param days of the stream; null for the flows that the design states
+     * @param visit days from one visit to the next
+     */
+    static DesignYear of(Plant plant, @Nullable FlowSeries days, int visit) {
+        if (!plant.unsolvable().isEmpty()) {
+            return new Open(plant.unsolvable().get(0).path(), "the plant cannot be solved without it");
+        }
+        Optional<String> missing = LoadDerivation.missing(plant.design());
+        if (missing.isPresent()) {
+            return new Open(missing.get(), "what the loads take in a day");
+        }
+        SiteNumbers site = plant.numbers().site();
+        FlowSeries series = days == null ? stated(site) : days;
+        if (series == null) {
+            return new Open("/site/stream", "what the stream brings over the year");
+        }
+        PowerTable table = PowerTable.of(plant);
+        LoadDay loads = LoadDay.of(LoadDerivation.of(plant.design()));
+        Bank bank = Bank.of(plant.numbers().battery());
+        Year.Keeping keeping = new Year.Keeping(site.keptInStream(), visit);
+        return new Told(
+                Year.of(series, table, loads, bank, keeping),
+                table,
+                loads,
+                bank,
+                keeping,
+                days == null ? source(site) : Source.SERIES);
+    }
+
+    private static Source source(SiteNumbers site) {
+        return switch (site.stream().get(0).kind()) {
+            case CONSTANT -> Source.CONSTANT;
+            case MONTH -> Source.MONTHS;
+            case EXCEEDED -> Source.DURATION;
+        };
+    }
+
+    private static @Nullable FlowSeries stated(SiteNumbers site) {
+        if (site.stream().isEmpty()) {
+            return null;
+        }
+        List<StreamLevel> levels = new ArrayList<>(site.stream());
+        levels.sort(Comparator.comparingDouble(StreamLevel::at));
+        List<Double> flows = levels.stream().map(StreamLevel::flow).toList();
+        return switch (levels.get(0).kind()) {
+            case CONSTANT -> FlowSeries.constant(flows.get(0));
+            case MONTH -> FlowSeries.ofMonths(flows);
+            case EXCEEDED ->
+                FlowSeries.ofDuration(levels.stream().map(StreamLevel::at).toList(), flows);
+        };
+    }
+}

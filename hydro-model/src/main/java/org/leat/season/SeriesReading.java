@@ -1,0 +1,16 @@
+package org.leat.season;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a file of daily flows came to.
+ *
+ * @param series the flows; null where something is wrong
+ * @param faults what is wrong, in the order of the file; empty where there is a series
+ */
+public record SeriesReading(@Nullable FlowSeries series, List<SeriesFault> faults) {
+    public SeriesReading {
+        faults = List.copyOf(faults);
+    }
+}

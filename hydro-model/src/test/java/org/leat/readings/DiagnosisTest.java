@@ -1,0 +1,129 @@
+package org.leat.readings;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.leat.plant.Plant;
+import org.leat.plant.numbers.NozzleGroup;
+
+class DiagnosisTest {
+
+    private static final Plant PLANT = DemoPlants.of("rowan-ghyll");
+    private static final Expectations EXPECTED = Expectations.of(PLANT);
+    private static final FaultTable TABLE = FaultTable.of(EXPECTED);
+    private static final List<ReadingKind> ON_BUS = List.of(
+            ReadingKind.RUNNING_PRESSURE,
+            ReadingKind.FLOW,
+            ReadingKind.SPEED,
+            ReadingKind.BRIDGE_VOLTS,
+            ReadingKind.BATTERY_VOLTS,
+            ReadingKind.BRIDGE_AMPS,
+            ReadingKind.BATTERY_AMPS);
+
+    /** Readings without noise, of the set as built and of the next. */
+    private static List<Observation> readings(FaultKind kind, double size, List<ReadingKind> what, int sets) {
+        List<Observation> readings = new ArrayList<>();
+        for (NozzleGroup set : EXPECTED.sets().subList(0, sets)) {
+            FaultKind here = kind.ofOneNozzle() && !set.asBuilt() ? FaultKind.NOTHING : kind;
+            double[] values = ReadingModel.of(new FaultyPlants(PLANT).of(here, size, set), set);
+            if (set.asBuilt()) {
+                add(readings, Channel.standing(), values);
+            }
+            what.forEach(one -> add(readings, new Channel(set.name(), LoadState.BUS, one), values));
+        }
+        return readings;
+    }
+
+    private static void add(List<Observation> readings, Channel channel, double[] values) {
+        double value = values[channel.slot()];
+        readings.add(new Observation(channel, "", value, channel.what().usualUncertainty(value)));
+    }
+
+    @Test
+    void a_plant_that_reads_as_designed_is_called_sound() {
+        Diagnosis said = Diagnosis.of(TABLE, readings(FaultKind.NOTHING, 1, ON_BUS, 2));
+        assertThat(said.ranked().get(0).kind()).isEqualTo(FaultKind.NOTHING);
+        assertThat(said.ranked().get(0).probability()).isGreaterThan(0.5);
+        assertThat(said.unexplained()).isFalse();
+        assertThat(said.dangers()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "SCREEN_BLOCKED, 0.5",
+        "AIR_IN_PIPE, 0.2",
+        "HEAD_LOWER, 0.15",
+        "NOZZLE_BLOCKED, 0.5",
+        "WHEEL_WORN, 0.3",
+        "MAGNETS_WEAKER, 0.15",
+        "PHASE_OPEN, 1",
+        "DIODE_OPEN, 1",
+        "DIODE_SHORTED, 1",
+        "JOINT_BAD, 0.1",
+        "DUMP_ON, 0.6",
+        "BATTERY_NOT_TAKING, 0.6"
+    })
+    void a_plain_fault_is_named_first_and_its_size_is_within_its_range(FaultKind kind, double size) {
+        Diagnosis said = Diagnosis.of(TABLE, readings(kind, size, ON_BUS, 2));
+        Diagnosis.Ranked first = said.ranked().get(0);
+        assertThat(first.kind()).isEqualTo(kind);
+        assertThat(said.unexplained()).isFalse();
+        if (kind.sized()) {
+            assertThat(size).isBetween(first.low(), first.high());
+            assertThat(first.size()).isBetween(0.8 * size, 1.25 * size);
+        }
+    }
+
+    @Test
+    void screen_and_pinch_are_one_group_and_a_gauge_half_way_would_tell() {
+        Diagnosis said = Diagnosis.of(TABLE, readings(FaultKind.PIPE_PINCHED, 0.5, ON_BUS, 2));
+        assertThat(said.ranked().get(0).kind()).isEqualTo(FaultKind.SCREEN_BLOCKED);
+        assertThat(said.twins()).anySatisfy(twin -> {
+            assertThat(twin.kind()).isEqualTo(FaultKind.PIPE_PINCHED);
+            assertThat(twin.separating()).isNotNull();
+            assertThat(twin.separating().what()).isEqualTo(ReadingKind.MIDWAY_PRESSURE);
+        });
+        assertThat(said.next().get(0).channel().what()).isEqualTo(ReadingKind.MIDWAY_PRESSURE);
+    }
+
+    @Test
+    void a_shorted_diode_is_told_first_because_it_can_hurt() {
+        Diagnosis said = Diagnosis.of(
+                TABLE, readings(FaultKind.DIODE_SHORTED, 1, List.of(ReadingKind.SPEED, ReadingKind.BATTERY_AMPS), 1));
+        assertThat(said.dangers()).extracting(Diagnosis.Ranked::kind).contains(FaultKind.DIODE_SHORTED);
+    }
+
+    @Test
+    void two_faults_at_once_are_not_called_one() {
+        NozzleGroup set = EXPECTED.sets().get(0);
+        FaultyPlants faulty = new FaultyPlants(PLANT);
+        double[] screen = ReadingModel.of(faulty.of(FaultKind.SCREEN_BLOCKED, 0.6, set), set);
+        double[] joint = ReadingModel.of(faulty.of(FaultKind.JOINT_BAD, 0.3, set), set);
+        double[] sound = ReadingModel.of(faulty.of(FaultKind.NOTHING, 1, set), set);
+        List<Observation> readings = new ArrayList<>();
+        for (ReadingKind what : ON_BUS) {
+            Channel channel = new Channel(set.name(), LoadState.BUS, what);
+            double value = screen[channel.slot()] + joint[channel.slot()] - sound[channel.slot()];
+            readings.add(new Observation(channel, "", value, what.usualUncertainty(value)));
+        }
+        Diagnosis said = Diagnosis.of(TABLE, readings);
+        assertThat(said.unexplained()).isTrue();
+        assertThat(said.pairs().get(0).other()).isEqualTo(FaultKind.JOINT_BAD);
+        assertThat(said.pairs())
+                .extracting(Diagnosis.Pair::one)
+                .containsAnyOf(FaultKind.SCREEN_BLOCKED, FaultKind.PIPE_PINCHED);
+    }
+
+    @Test
+    void with_nothing_read_nothing_is_known_but_how_common_faults_are() {
+        Diagnosis said = Diagnosis.of(TABLE, List.of());
+        double all = TABLE.kinds().stream().mapToDouble(FaultKind::weight).sum();
+        assertThat(said.probability(FaultKind.NOTHING))
+                .isCloseTo(5 / all, org.assertj.core.api.Assertions.within(0.08));
+        assertThat(said.next()).isNotEmpty();
+    }
+}

@@ -1,0 +1,85 @@
+package org.leat.readings;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.leat.readings.StartStep.Kind;
+import org.leat.readings.StartStep.Line;
+
+class FirstStartTest {
+
+    private static final List<StopLimit> LIMITS = List.of(
+            new StopLimit(ReadingKind.SPEED, 300, "alternator/overspeed"),
+            new StopLimit(ReadingKind.SPEED, 250, "another"),
+            new StopLimit(ReadingKind.BATTERY_VOLTS, 20, "regulator/set-points"));
+
+    private static List<StartStep> steps(String demo) {
+        return FirstStart.of(Expectations.of(DemoPlants.of(demo)), LIMITS);
+    }
+
+    @Test
+    void the_steps_come_in_the_order_of_a_careful_person_and_the_smallest_nozzle_first() {
+        assertThat(steps("rowan-ghyll"))
+                .extracting(step -> step.kind() + " " + step.nozzles())
+                .containsExactly(
+                        "FILL ",
+                        "PRESSURE_TEST ",
+                        "STANDING ",
+                        "OPEN_LEADS 9 mm",
+                        "DUMP_LOAD 9 mm",
+                        "FIRST_ON_BUS 9 mm",
+                        "NEXT_ON_BUS 11 mm",
+                        "NEXT_ON_BUS 12 mm",
+                        "HOURS 11 mm");
+    }
+
+    @Test
+    void without_a_dump_load_at_the_bridge_nothing_is_run_without_the_battery() {
+        assertThat(steps("first-try")).extracting(StartStep::kind).doesNotContain(Kind.DUMP_LOAD);
+    }
+
+    @Test
+    void the_standing_pressure_is_that_of_the_fall() {
+        Line line = steps("ash-gill").stream()
+                .filter(step -> step.kind() == Kind.STANDING)
+                .findFirst()
+                .orElseThrow()
+                .lines()
+                .get(0);
+        // by hand: 999.7 kg/m³ · 9.80665 m/s² · 25 m
+        assertThat(line.expected()).isCloseTo(245_093, within(50.0));
+        assertThat(line.low()).isLessThan(line.expected());
+        assertThat(line.high()).isGreaterThan(line.expected());
+    }
+
+    @Test
+    void the_pipe_is_filled_at_a_third_of_a_metre_a_second_at_most() {
+        Line flow = steps("ash-gill").get(0).lines().get(0);
+        // bore of 63 mm SDR 17: 63 − 2 · 3.8 mm and a mean wall a little more; 0.3 m/s · π/4 · d²
+        assertThat(flow.expected()).isBetween(0.3 * Math.PI / 4 * 0.0548 * 0.0548, 0.3 * Math.PI / 4 * 0.0556 * 0.0556);
+    }
+
+    @Test
+    void the_strictest_limit_of_a_reading_stops_and_one_below_what_is_expected_is_marked() {
+        List<Line> lines = steps("ash-gill").stream()
+                .filter(step -> step.kind() == Kind.FIRST_ON_BUS)
+                .findFirst()
+                .orElseThrow()
+                .lines();
+        Line speed = line(lines, ReadingKind.SPEED);
+        assertThat(speed.stop()).hasValue(250);
+        assertThat(speed.rule()).isEqualTo("another");
+        assertThat(speed.beyond()).isFalse();
+        assertThat(line(lines, ReadingKind.BATTERY_VOLTS).beyond()).isFalse();
+        assertThat(line(lines, ReadingKind.FLOW).stop()).isEmpty();
+    }
+
+    private static Line line(List<Line> lines, ReadingKind what) {
+        return lines.stream()
+                .filter(line -> line.name().equals(what.name()))
+                .findFirst()
+                .orElseThrow();
+    }
+}

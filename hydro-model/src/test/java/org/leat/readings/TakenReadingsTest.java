@@ -1,0 +1,104 @@
+package org.leat.readings;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+import org.leat.file.Filled;
+import org.leat.file.RecordReader;
+
+class TakenReadingsTest {
+
+    private static final Expectations EXPECTED = Expectations.of(DemoPlants.of("rowan-ghyll"));
+
+    private static TakenReadings taken(String sets) {
+        Filled<PlantReadings> read = RecordReader.read(PlantReadings.class, "format: 1\n" + sets, "water.yaml");
+        return TakenReadings.of(
+                Objects.requireNonNull(read.record(), () -> read.problems().toString()), EXPECTED);
+    }
+
+    @Test
+    void each_reading_finds_its_place_and_its_uncertainty() {
+        TakenReadings taken = taken("""
+                gauge-above-nozzle: 1 m
+                standing-pressure: 3.0 bar ± 0.06 bar
+                sets:
+                  - nozzles: 9mm
+                    speed: 1100 rpm
+                    battery-amps: -2 A
+                """);
+        assertThat(taken.misplaced()).isEmpty();
+        assertThat(taken.impossible()).isEmpty();
+        assertThat(taken.readings()).hasSize(3);
+        Observation standing = taken.readings().get(0);
+        // 1 m of water above the axis: 999.7 · 9.80665 Pa more at the axis
+        assertThat(standing.value()).isCloseTo(309_804, org.assertj.core.api.Assertions.within(10.0));
+        assertThat(standing.standard()).isEqualTo(3000);
+        assertThat(taken.readings().get(1).channel()).isEqualTo(new Channel("9 mm", LoadState.BUS, ReadingKind.SPEED));
+        assertThat(taken.readings().get(2).value()).isEqualTo(-2);
+    }
+
+    @Test
+    void the_instruments_class_counts_where_a_reading_has_no_uncertainty() {
+        TakenReadings taken = taken("""
+                instruments: { pressure-full-scale: 6 bar, pressure-class: 1.6 %, speed: 1 % }
+                standing-pressure: 3.0 bar
+                sets: [ { speed: 1000 rpm } ]
+                """);
+        assertThat(taken.readings().get(0).standard()).isEqualTo(4800, org.assertj.core.api.Assertions.within(1e-6));
+        assertThat(taken.readings().get(1).standard())
+                .isEqualTo(taken.readings().get(1).value() * 0.005, org.assertj.core.api.Assertions.within(1e-9));
+    }
+
+    @Test
+    void volts_above_what_the_runaway_speed_gives_cannot_be_and_are_not_fitted() {
+        TakenReadings taken = taken("sets: [ { leads: open, volts-between-leads: [64.5 V, 64.4 V, 64.6 V] } ]");
+        assertThat(taken.readings()).extracting(r -> r.channel().what()).containsExactly(ReadingKind.LEAD_SPREAD);
+        assertThat(taken.impossible()).singleElement().satisfies(cannot -> {
+            assertThat(cannot.why()).isEqualTo(ImpossibleReading.Why.ABOVE_RUNAWAY_VOLTS);
+            assertThat(cannot.slip()).isEqualTo(ImpossibleReading.Slip.PEAK_FOR_RMS);
+            assertThat(cannot.most()).isBetween(45.0, 64.0);
+        });
+    }
+
+    @Test
+    void a_pressure_in_the_wrong_unit_cannot_be_and_the_unit_is_named() {
+        TakenReadings taken = taken("standing-pressure: 45.5 bar");
+        assertThat(taken.impossible().get(0).slip()).isEqualTo(ImpossibleReading.Slip.PSI_FOR_BAR);
+        assertThat(taken("standing-pressure: 32 bar").impossible().get(0).slip())
+                .isEqualTo(ImpossibleReading.Slip.METRES_FOR_BAR);
+    }
+
+    @Test
+    void a_speed_below_nil_cannot_be() {
+        assertThat(taken("sets: [ { speed: -1165 rpm } ]").impossible().get(0).slip())
+                .isEqualTo(ImpossibleReading.Slip.SIGN);
+    }
+
+    @Test
+    void amps_that_the_jets_cannot_make_are_told() {
+        assertThat(taken("sets: [ { battery-amps: 147 A } ]")
+                        .impossible()
+                        .get(0)
+                        .slip())
+                .isEqualTo(ImpossibleReading.Slip.TEN_TIMES);
+    }
+
+    @Test
+    void a_nozzle_that_the_design_has_not_is_no_reading_of_another() {
+        TakenReadings taken = taken("sets: [ { nozzles: 14 mm, speed: 1165 rpm } ]");
+        assertThat(taken.readings()).isEmpty();
+        assertThat(taken.misplaced()).singleElement().satisfies(one -> {
+            assertThat(one.why()).isEqualTo(TakenReadings.Why.NO_SUCH_SET);
+            assertThat(one.path()).isEqualTo("/sets[0]/nozzles");
+            assertThat(one.choices()).containsExactly("11 mm", "9 mm", "12 mm");
+        });
+    }
+
+    @Test
+    void a_file_without_readings_is_refused() {
+        assertThat(RecordReader.read(PlantReadings.class, "format: 1\nsets: []\n", "x")
+                        .record())
+                .isNull();
+    }
+}

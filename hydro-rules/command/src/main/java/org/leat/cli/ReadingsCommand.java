@@ -1,0 +1,116 @@
+package org.leat.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.leat.check.Checker;
+import org.leat.design.Design;
+import org.leat.file.Filled;
+import org.leat.file.ProblemText;
+import org.leat.file.Reading;
+import org.leat.file.RecordReader;
+import org.leat.pack.BuiltInPack;
+import org.leat.plant.Plant;
+import org.leat.readings.Diagnosis;
+import org.leat.readings.Expectations;
+import org.leat.readings.FaultKind;
+import org.leat.readings.FaultTable;
+import org.leat.readings.PlantReadings;
+import org.leat.readings.TakenReadings;
+import org.leat.report.ReadingsWriter;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code leat readings DESIGN FILE}. */
+@Command(
+        name = "readings",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        description = {
+            "Sets what was read on a running plant against what its design lets one expect, tells what is",
+            "wrong, how sure that is, and what to read next. Exits with 1 where something is."
+        })
+final class ReadingsCommand implements Callable<Integer> {
+
+    @Parameters(index = "0", paramLabel = "DESIGN", description = "The design file.")
+    private String design = "";
+
+    @Parameters(
+            index = "1",
+            paramLabel = "READINGS",
+            description = "The file of readings, YAML, JSON or CSV; start --empty-readings writes an empty one.")
+    private String file = "";
+
+    @Option(
+            names = "--format",
+            paramLabel = "text|json",
+            defaultValue = "text",
+            converter = OptionWords.OfFormat.class,
+            description = "What is written; text if not said.")
+    private Format format = Format.TEXT;
+
+    @Spec
+    @SuppressWarnings("NullAway.Init") // set by the command line parser
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws IOException {
+        if (format != Format.TEXT && format != Format.JSON) {
+            throw new ParameterException(spec.commandLine(), "readings writes text or json");
+        }
+        PrintWriter err = spec.commandLine().getErr();
+        Reading reading = PlantFile.read(design);
+        Design built = reading.design();
+        Filled<PlantReadings> read = RecordReader.read(PlantReadings.class, Path.of(file), file);
+        PlantReadings readings = read.record();
+        reading.problems().forEach(problem -> err.print(ProblemText.line(problem) + "\n"));
+        read.problems().forEach(problem -> err.print(ProblemText.line(problem) + "\n"));
+        if (built == null || readings == null) {
+            return ExitCode.UNREADABLE;
+        }
+        Plant plant = Plant.of(built);
+        if (!plant.unsolvable().isEmpty()) {
+            err.print("leat: the plant cannot be solved without "
+                    + plant.unsolvable().get(0).path() + "\n");
+            return ExitCode.NOT_JUDGED;
+        }
+        Expectations expected = Expectations.of(plant);
+        TakenReadings taken = TakenReadings.of(readings, expected);
+        boolean misplaced = false;
+        for (TakenReadings.Misplaced one : taken.misplaced()) {
+            err.print(read.positions().of(one.path()) + ": " + said(one) + "\n");
+            misplaced |= one.why() == TakenReadings.Why.NO_SUCH_SET;
+        }
+        if (misplaced) {
+            return ExitCode.UNREADABLE;
+        }
+        Diagnosis diagnosis = Diagnosis.of(FaultTable.of(expected), taken.readings());
+        ReadingsWriter writer = new ReadingsWriter(
+                expected, Checker.of(List.of(new BuiltInPack())).rulebook());
+        PrintWriter out = spec.commandLine().getOut();
+        if (format == Format.JSON) {
+            writer.json(taken, diagnosis, out);
+        } else {
+            writer.text(taken, diagnosis, out);
+        }
+        boolean sound = diagnosis.ranked().get(0).kind() == FaultKind.NOTHING
+                && !diagnosis.unexplained()
+                && diagnosis.dangers().isEmpty()
+                && taken.impossible().isEmpty();
+        return sound ? ExitCode.NOTHING : ExitCode.FOUND;
+    }
+
+    private static String said(TakenReadings.Misplaced one) {
+        return switch (one.why()) {
+            case NO_SUCH_SET -> "the design has no such nozzle set; it has " + String.join(", ", one.choices());
+            case NOT_IN_THAT_STATE -> "that is not read with the leads like that; left out";
+            case NOT_TOLD -> "the design does not tell what that would be; left out";
+        };
+    }
+}

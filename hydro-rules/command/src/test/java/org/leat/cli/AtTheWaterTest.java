@@ -1,0 +1,96 @@
+package org.leat.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class AtTheWaterTest {
+
+    private static final String EXAMPLES = "../../hydro-examples/";
+    private static final String HUT = EXAMPLES + "designs/rowan-ghyll.yaml";
+
+    private record Said(int code, String out, String err) {}
+
+    private static Said leat(String... args) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        int code = Leat.run(args, new PrintWriter(out), new PrintWriter(err));
+        return new Said(code, out.toString(), err.toString());
+    }
+
+    @Test
+    void the_sheet_fits_on_two_pages_and_tells_where_to_stop() {
+        Said said = leat("start", HUT);
+        assertThat(said.code()).isZero();
+        // A4 with margins of 2 cm holds 60 lines of 11 points
+        assertThat(said.out().lines().count()).isLessThanOrEqualTo(120);
+        assertThat(said.out()).contains("29.2 V").contains("3500 rpm").contains("_________");
+    }
+
+    @Test
+    void what_could_not_be_judged_is_a_stop_and_a_design_that_fails_is_not_to_be_started() {
+        Said said = leat("start", EXAMPLES + "designs/first-try.yaml");
+        assertThat(said.code()).isEqualTo(1);
+        assertThat(said.out())
+                .contains("DO NOT START")
+                .contains("protection/touch-voltage")
+                .contains("STOP until somebody has settled")
+                .contains("cable/ampacity");
+    }
+
+    @Test
+    void the_empty_file_of_readings_can_be_read_once_something_is_filled_in(@TempDir Path folder) throws IOException {
+        Said said = leat("start", "--empty-readings", HUT);
+        assertThat(said.code()).isZero();
+        Path file = folder.resolve("readings.yaml");
+        Files.writeString(file, said.out().replaceAll("# (speed|flow): 0 (\\S+)  # ([\\d.]+)", "$1: $3 $2 #"));
+        Said read = leat("readings", HUT, file.toString());
+        assertThat(read.err()).isEmpty();
+        assertThat(read.out()).contains("as expected").contains("nothing is wrong");
+    }
+
+    @Test
+    void three_faults_are_found_and_a_peak_taken_for_rms_cannot_be() {
+        assertThat(leat("readings", HUT, EXAMPLES + "readings/rowan-ghyll-april.yaml")
+                        .out())
+                .contains("screen or inlet blocked");
+        assertThat(leat("readings", HUT, EXAMPLES + "readings/rowan-ghyll-november.yaml")
+                        .out())
+                .startsWith("FIRST, because it can hurt: a bad joint");
+        assertThat(leat("readings", HUT, EXAMPLES + "readings/rowan-ghyll-storm.yaml")
+                        .out())
+                .startsWith("FIRST, because it can hurt: a diode shorted");
+        assertThat(leat("readings", HUT, EXAMPLES + "readings/rowan-ghyll-first-day.yaml")
+                        .out())
+                .contains("This reading cannot be")
+                .contains("does the meter show the peak?");
+    }
+
+    @Test
+    void json_tells_the_same_in_si() throws IOException {
+        Said said = leat("readings", "--format", "json", HUT, EXAMPLES + "readings/rowan-ghyll-november.yaml");
+        JsonNode root = new ObjectMapper().readTree(said.out());
+        assertThat(root.at("/faults/0/fault").asText()).isEqualTo("joint-bad");
+        assertThat(root.at("/faults/0/probability").asDouble()).isBetween(0.5, 1.0);
+        JsonNode sheet = new ObjectMapper()
+                .readTree(leat("start", "--format", "json", HUT).out());
+        assertThat(sheet.at("/steps/0/step").asText()).isEqualTo("fill");
+    }
+
+    @Test
+    void a_nozzle_that_the_design_has_not_is_told_with_its_place(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("readings.yaml");
+        Files.writeString(file, "format: 1\nsets:\n  - nozzles: 14 mm\n    speed: 1100 rpm\n");
+        Said said = leat("readings", HUT, file.toString());
+        assertThat(said.code()).isEqualTo(3);
+        assertThat(said.err()).contains("readings.yaml:3:14").contains("11 mm, 9 mm, 12 mm");
+    }
+}

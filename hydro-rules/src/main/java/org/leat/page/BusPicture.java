@@ -1,0 +1,176 @@
+package org.leat.page;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.leat.check.Finding;
+import org.leat.check.Kind;
+import org.leat.check.Report;
+import org.leat.design.Design;
+import org.leat.plant.cases.BusSituation;
+import org.leat.plant.numbers.Amount;
+import org.leat.report.CaseWords;
+
+/** One upright axis of volts: on its left what each case makes of the bus, on its right what each part stands. */
+final class BusPicture {
+
+    private static final double AXIS = 202;
+    private static final double BROAD = 12;
+    private static final double ROW = 16;
+    private static final int LONGEST = 29;
+
+    /** A name and a voltage at the axis. */
+    private record Mark(String name, double volts, boolean bad) {
+        String label() {
+            return Shown.volts(volts) + " " + name;
+        }
+    }
+
+    private final List<BusSituation> worst;
+    private final List<BusLimits.Limit> limits;
+    private final Set<String> badCases;
+    private final Set<String> badPlaces;
+
+    private BusPicture(List<BusSituation> worst, List<BusLimits.Limit> limits, Report report) {
+        this.worst = worst;
+        this.limits = limits;
+        List<Finding> failing = report.findings().stream()
+                .filter(f -> f.outcome().kind() == Kind.FAIL && Topic.of(f.outcome()) == Topic.BUS)
+                .toList();
+        this.badCases = failing.stream().map(f -> f.outcome().during()).collect(Collectors.toSet());
+        this.badPlaces = failing.stream().map(f -> f.outcome().path()).collect(Collectors.toSet());
+    }
+
+    static Station of(Report report, Design design) {
+        Map<String, BusSituation> worst = new LinkedHashMap<>();
+        for (BusSituation situation : report.bus().list()) {
+            worst.merge(
+                    CaseWords.of(situation),
+                    situation,
+                    (one, other) -> other.lastingVoltage() > one.lastingVoltage() ? other : one);
+        }
+        List<BusLimits.Limit> limits = BusLimits.of(design).stream()
+                .sorted(Comparator.comparingDouble(BusLimits.Limit::volts))
+                .toList();
+        BusPicture picture = new BusPicture(List.copyOf(worst.values()), limits, report);
+        return new Station(
+                Topic.BUS,
+                "A case on the left must stay below what it meets on the right. Look at the highest of the left, and at what on the"
+                        + " right stands lower; each case is shown on the nozzle set that makes the most of it. The axis grows"
+                        + " by equal factors; its volts are those behind the bridge, of which cables and a regulator leave less to"
+                        + " the battery\u2019s side.",
+                picture::draw,
+                List.of(picture.cases(), picture.stands()));
+    }
+
+    private List<Mark> left() {
+        List<Mark> marks = new ArrayList<>();
+        for (BusSituation situation : worst) {
+            boolean bad = badCases.contains(situation.id());
+            marks.add(new Mark(shortly(situation), situation.lastingVoltage(), bad));
+            if (situation.momentVoltage() instanceof Amount.Known moment
+                    && moment.value() != situation.lastingVoltage()) {
+                marks.add(new Mark(shortly(situation) + ", briefly", moment.value(), bad));
+            }
+        }
+        return marks;
+    }
+
+    /** A case in so few words that they stand beside the axis. */
+    private static String shortly(BusSituation situation) {
+        return CaseWords.of(situation)
+                .replace("battery management", "management")
+                .replace(", battery full", "");
+    }
+
+    private List<Mark> right() {
+        return limits.stream()
+                .map(limit -> new Mark(limit.name(), limit.volts(), badPlaces.contains(limit.path())))
+                .toList();
+    }
+
+    private void draw(Markup page) {
+        List<Mark> left = left();
+        List<Mark> right = right();
+        double height = Math.max(280, 60 + ROW * Math.max(left.size(), right.size()));
+        Drawing on = Drawing.begin(
+                page, Topic.BUS.id(), "Voltage of the bus in each case against what each part stands", height);
+        List<Mark> all = new ArrayList<>(left);
+        all.addAll(right);
+        double most = all.stream().mapToDouble(Mark::volts).max().orElse(1);
+        double least =
+                all.stream().mapToDouble(Mark::volts).filter(v -> v > 0).min().orElse(1);
+        Scale y = Scale.logarithmic(Math.max(0.9 * least, most / 1e3), 1.08 * most, height - 10, 40);
+        gauge(on, y);
+        on.text(AXIS - 10, 18, "what each case makes", "axis-name end");
+        on.text(AXIS + BROAD + 10, 18, "what each part stands", "axis-name");
+        labels(on, left, y, -1, height);
+        labels(on, right, y, 1, height);
+        on.end();
+        new Key()
+                .mark("dot", "a case, or a limit")
+                .mark("dot-bad", "one that a finding below is about")
+                .write(page);
+    }
+
+    /** A staff gauge: every other step dark. */
+    private static void gauge(Drawing on, Scale y) {
+        on.rectangle(AXIS, y.end(), BROAD, y.start() - y.end(), "gauge");
+        List<Double> ticks = new ArrayList<>(y.ticks(5));
+        ticks.add(0, y.from());
+        ticks.add(y.to());
+        for (int i = 0; i + 1 < ticks.size(); i += 2) {
+            double top = y.at(ticks.get(i + 1));
+            on.rectangle(AXIS, top, BROAD / 2, y.at(ticks.get(i)) - top, "gauge-dark");
+        }
+        for (int i = 1; i + 1 < ticks.size(); i += 2) {
+            double top = y.at(ticks.get(i + 1));
+            on.rectangle(AXIS + BROAD / 2, top, BROAD / 2, y.at(ticks.get(i)) - top, "gauge-dark");
+        }
+    }
+
+    private static void labels(Drawing on, List<Mark> marks, Scale y, int side, double height) {
+        double[] wanted = marks.stream().mapToDouble(m -> y.at(m.volts())).toArray();
+        double[] placed = Spread.of(wanted, ROW, 40, height - 10);
+        double edge = side < 0 ? AXIS : AXIS + BROAD;
+        for (int i = 0; i < placed.length; i++) {
+            Mark mark = marks.get(i);
+            on.line(edge, wanted[i], edge + side * 12, placed[i], mark.bad() ? "lead-bad" : "lead");
+            on.circle(edge, wanted[i], 3.5, mark.bad() ? "dot-bad" : "dot");
+            on.text(
+                    edge + side * 15,
+                    placed[i] + 4,
+                    Drawing.shortened(mark.label(), LONGEST),
+                    (mark.bad() ? "label-bad" : "label") + (side < 0 ? " end" : ""));
+        }
+    }
+
+    private DataTable cases() {
+        DataTable table = new DataTable(
+                "Bus voltage, case by case", "case", "nozzle set", "bus", "for a moment", "speed", "held by");
+        for (BusSituation situation : worst) {
+            table.row(
+                    CaseWords.of(situation),
+                    situation.nozzles().name(),
+                    Shown.volts(situation.lastingVoltage()),
+                    situation.momentVoltage() instanceof Amount.Known known
+                            ? Shown.volts(known.value())
+                            : Shown.UNKNOWN,
+                    Shown.speed(situation.runnerSpeed()),
+                    CaseWords.of(situation.holder()));
+        }
+        return table;
+    }
+
+    private DataTable stands() {
+        DataTable table = new DataTable("What each part stands, as the design states it", "part", "stands");
+        for (BusLimits.Limit limit : limits) {
+            table.row(limit.name(), Shown.volts(limit.volts()));
+        }
+        return table;
+    }
+}

@@ -1,0 +1,77 @@
+package org.leat.page;
+
+import java.io.IOException;
+import org.jspecify.annotations.Nullable;
+import org.leat.check.Report;
+import org.leat.check.Rulebook;
+import org.leat.design.Design;
+import org.leat.file.Reading;
+import org.leat.report.ReportWriter;
+import org.leat.report.Wording;
+
+/**
+ * Writes one design's report as a page: a self-contained HTML file that loads nothing and runs nothing. For several designs a page
+ * each and a {@link PageIndex}.
+ */
+public final class PageWriter implements ReportWriter {
+
+    private final Appendable out;
+    private final Rulebook rulebook;
+    private boolean begun;
+
+    /** Writes to {@code out} in the words of a rulebook. */
+    public PageWriter(Rulebook rulebook, Appendable out) {
+        this.rulebook = rulebook;
+        this.out = out;
+    }
+
+    /**
+     * Writes a report without pictures that need the design.
+     *
+     * @throws IllegalStateException if a page was written already
+     */
+    @Override
+    public void add(Report report) throws IOException {
+        write(report, null);
+    }
+
+    /**
+     * Writes a report with its pictures.
+     *
+     * @throws IllegalStateException if a page was written already
+     */
+    @Override
+    public void add(Report report, Reading reading) throws IOException {
+        write(report, reading.design());
+    }
+
+    /**
+     * Writes the report of a design that was built in code, with its pictures.
+     *
+     * @throws IllegalStateException if a page was written already
+     */
+    public void add(Report report, Design design) throws IOException {
+        write(report, design);
+    }
+
+    @Override
+    public void broken(String file, String cause) throws IOException {
+        once();
+        out.append(Page.broken(file, cause, new Wording(rulebook)));
+    }
+
+    @Override
+    public void end() throws IOException {}
+
+    private void write(Report report, @Nullable Design design) throws IOException {
+        once();
+        out.append(new Page(report, design, rulebook).written());
+    }
+
+    private void once() {
+        if (begun) {
+            throw new IllegalStateException("a page holds one design");
+        }
+        begun = true;
+    }
+}

@@ -1,0 +1,80 @@
+package org.leat.page;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.Base64;
+import org.leat.report.Wording;
+
+/** A page of our own begun and ended: its head, its looks, what it may load (nothing), and the caution at both ends. */
+final class Sheet {
+
+    /** Heading of the caution at the top. */
+    static final String FIRST = "Caution";
+
+    /** Heading of the caution at the foot. */
+    static final String AGAIN = "Caution, once more";
+
+    private static final String RULES = read();
+
+    private Sheet() {}
+
+    /** Begins a page. */
+    static Markup begin(String title) {
+        Markup page = new Markup();
+        page.open("html", "lang", "en");
+        page.open("head");
+        page.empty("meta", "charset", "utf-8");
+        page.empty(
+                "meta",
+                "http-equiv",
+                "Content-Security-Policy",
+                "content",
+                "default-src 'none'; style-src 'sha256-" + hash() + "'; base-uri 'none'; form-action 'none'");
+        page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
+        page.empty("meta", "name", "color-scheme", "content", "light dark");
+        page.empty("meta", "name", "referrer", "content", "no-referrer");
+        page.leaf("title", title);
+        page.stylesheet(RULES);
+        page.close();
+        page.open("body");
+        return page;
+    }
+
+    /** {@return the page ended} */
+    static String end(Markup page) {
+        page.close().close();
+        return "<!DOCTYPE html>\n" + page.toString().strip() + "\n";
+    }
+
+    /** Writes the caution, at the top of a page under one heading and at its foot under another. */
+    static void caution(Markup page, Wording wording, String heading) {
+        page.open("section", "class", "caution", "aria-label", heading);
+        page.leaf("h2", heading);
+        page.leaf("p", wording.phrase("caution").replace('\n', ' '));
+        page.close();
+    }
+
+    private static String hash() {
+        try {
+            byte[] digest = MessageDigest.getInstance("SHA-256").digest(RULES.getBytes(StandardCharsets.UTF_8));
+            return Base64.getEncoder().encodeToString(digest);
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static String read() {
+        try (InputStream in = Sheet.class.getResourceAsStream("page.css")) {
+            if (in == null) {
+                throw new IllegalStateException("page.css is missing");
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8).replace("\r\n", "\n");
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

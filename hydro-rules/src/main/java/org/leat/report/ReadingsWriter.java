@@ -1,0 +1,329 @@
+package org.leat.report;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import org.leat.check.Rulebook;
+import org.leat.quantity.QuantityKind;
+import org.leat.readings.Channel;
+import org.leat.readings.Diagnosis;
+import org.leat.readings.Expectations;
+import org.leat.readings.ImpossibleReading;
+import org.leat.readings.LoadState;
+import org.leat.readings.Observation;
+import org.leat.readings.ReadingKind;
+import org.leat.readings.TakenReadings;
+
+/** Writes readings against what was expected, and what is wrong with the plant. */
+public final class ReadingsWriter {
+
+    /** In standard uncertainties: what building and instruments leave open. */
+    private static final double EXPECTED = 2;
+
+    private final Expectations expected;
+    private final FaultWords words;
+    private final Wording wording;
+
+    /** Writes of a plant, in the words of a rulebook. */
+    public ReadingsWriter(Expectations expected, Rulebook rulebook) {
+        this.expected = expected;
+        this.words = new FaultWords(expected.plant());
+        this.wording = new Wording(rulebook);
+    }
+
+    /** {@return by how many standard uncertainties a reading is off what was expected} */
+    public double off(Observation seen) {
+        return (seen.value() - expected.value(seen.channel()))
+                / Math.hypot(seen.standard(), expected.uncertainty(seen.channel()));
+    }
+
+    /** {@return whether all readings are as expected, each by itself} */
+    public boolean allAsExpected(TakenReadings taken) {
+        return taken.impossible().isEmpty()
+                && taken.readings().stream().allMatch(seen -> Math.abs(off(seen)) <= EXPECTED);
+    }
+
+    /** Writes for a person. */
+    public void text(TakenReadings taken, Diagnosis diagnosis, Appendable out) throws IOException {
+        List<String> lines = new ArrayList<>();
+        for (Diagnosis.Ranked danger : diagnosis.dangers()) {
+            lines.add("FIRST, because it can hurt: " + FaultWords.name(danger.kind()) + "? "
+                    + FaultWords.share(danger.probability()) + " likely. " + FaultWords.look(danger.kind()));
+        }
+        if (!diagnosis.dangers().isEmpty()) {
+            lines.add("");
+        }
+        lines.add("Readings against what was expected");
+        lines.addAll(table(taken).lines());
+        for (ImpossibleReading cannot : taken.impossible()) {
+            lines.add("  " + cannot(cannot));
+        }
+        lines.add("");
+        lines.addAll(wrong(diagnosis));
+        lines.addAll(next(diagnosis));
+        lines.add("");
+        lines.addAll(List.of(wording.phrase("caution").split("\n", -1)));
+        for (String line : lines) {
+            out.append(line.stripTrailing()).append('\n');
+        }
+    }
+
+    private Table table(TakenReadings taken) {
+        Table table = new Table();
+        table.row("  what", "read", "expected", "range", "off by", "");
+        for (Observation seen : taken.readings()) {
+            ReadingKind what = seen.channel().what();
+            double value = expected.value(seen.channel());
+            double range = EXPECTED * Math.hypot(seen.standard(), expected.uncertainty(seen.channel()));
+            double off = off(seen);
+            table.row(
+                    "  " + named(seen.channel()),
+                    show(seen.value(), value, what.kind()),
+                    show(value, value, what.kind()),
+                    show(value - range, value, what.kind()) + " to " + show(value + range, value, what.kind()),
+                    String.format(Locale.ROOT, "%+.1f u", off),
+                    Math.abs(off) <= EXPECTED ? "as expected" : Math.abs(off) <= 3 ? "a little off" : "off");
+        }
+        return table;
+    }
+
+    private static String show(double value, double like, QuantityKind kind) {
+        return UsualUnits.alike(value, like, kind);
+    }
+
+    private static String named(Channel channel) {
+        return ReadingKindWords.name(channel.what())
+                + (channel.state() == LoadState.SHUT
+                        ? ""
+                        : ", " + Plainly.of(channel.nozzles())
+                                + (channel.state() == LoadState.BUS
+                                        ? ""
+                                        : ", " + ReadingKindWords.state(channel.state())));
+    }
+
+    private String cannot(ImpossibleReading cannot) {
+        Observation seen = cannot.reading();
+        QuantityKind kind = seen.channel().what().kind();
+        String because = switch (cannot.why()) {
+            case BELOW_NIL -> "it is less than nothing";
+            case ABOVE_HEAD -> "the fall makes no more than " + most(cannot);
+            case ABOVE_RUNAWAY -> "a wheel that has run away makes no more than " + most(cannot);
+            case ABOVE_RUNAWAY_VOLTS -> "the runaway speed gives no more than " + most(cannot);
+            case ABOVE_JET_POWER -> "the jets carry no more than makes " + most(cannot);
+            case ABOVE_SHORT_CIRCUIT -> "shorted leads carry no more than " + most(cannot);
+            case ABOVE_FREE_JET -> "the nozzles pass no more than " + most(cannot);
+            case NO_SUCH_VALUE -> "there is no such value";
+        };
+        String slip = switch (cannot.slip()) {
+            case NONE -> "";
+            case SIGN -> " With the other sign it would be as expected.";
+            case PEAK_FOR_RMS -> " It is what was expected times √2: does the meter show the peak?";
+            case TEN_TIMES -> " It is what was expected times ten: look at the point and the range.";
+            case THOUSAND_TIMES -> " It is what was expected times a thousand: milli?";
+            case PSI_FOR_BAR -> " In psi it would be as expected.";
+            case METRES_FOR_BAR -> " In metres of water it would be as expected.";
+            case MINUTE_FOR_SECOND -> " In litres a minute it would be as expected.";
+            case TWO_MARKS -> " It is what was expected times two: two marks on the wheel?";
+            case TWO_TURNS -> " It is what was expected times two: two turns through the clamp?";
+        };
+        return "This reading cannot be: " + named(seen.channel()) + " of " + UsualUnits.show(seen.value(), kind) + "; "
+                + because + "." + slip + " It is left out.";
+    }
+
+    private static String most(ImpossibleReading cannot) {
+        return UsualUnits.show(cannot.most(), cannot.reading().channel().what().kind());
+    }
+
+    private List<String> wrong(Diagnosis diagnosis) {
+        List<String> lines = new ArrayList<>();
+        if (diagnosis.unexplained()) {
+            lines.add("No single fault explains these readings. Of two together the likeliest:");
+            for (Diagnosis.Pair pair : diagnosis.pairs()) {
+                lines.add("  " + FaultWords.name(pair.one()) + " and " + FaultWords.name(pair.other()));
+            }
+            lines.add("A reading may be wrong as well: take those that are most off again.");
+            return lines;
+        }
+        lines.add("What is wrong");
+        Table table = new Table();
+        diagnosis
+                .ranked()
+                .forEach(ranked -> table.row(
+                        "  " + FaultWords.name(ranked.kind()) + size(ranked), FaultWords.share(ranked.probability())));
+        lines.addAll(table.lines());
+        Diagnosis.Ranked first = diagnosis.ranked().get(0);
+        if (!FaultWords.look(first.kind()).isEmpty()) {
+            lines.add("  " + FaultWords.look(first.kind()));
+        }
+        for (Diagnosis.Twin twin : diagnosis.twins()) {
+            Channel by = twin.separating();
+            lines.add("  These readings cannot tell it from: " + FaultWords.name(twin.kind()) + ". "
+                    + (by == null
+                            ? "No reading does; look: " + FaultWords.look(twin.kind())
+                            : "What would: " + named(by) + " (" + ReadingKindWords.where(by.what()) + ")."));
+        }
+        return lines;
+    }
+
+    private String size(Diagnosis.Ranked ranked) {
+        String size = words.size(ranked);
+        return size.isEmpty() ? "" : ": " + size;
+    }
+
+    private static List<String> next(Diagnosis diagnosis) {
+        if (diagnosis.next().isEmpty()) {
+            return List.of();
+        }
+        List<String> lines = new ArrayList<>();
+        lines.add("");
+        lines.add("What to read next, the reading that tells most first");
+        for (Diagnosis.Next next : diagnosis.next()) {
+            lines.add(String.format(
+                    Locale.ROOT,
+                    "  %s (%s): %.2f bit",
+                    named(next.channel()),
+                    ReadingKindWords.where(next.channel().what()),
+                    next.bits()));
+        }
+        return lines;
+    }
+
+    private record Read(
+            String what,
+            String nozzles,
+            String state,
+            String unit,
+            @Nullable BigDecimal read,
+            @Nullable BigDecimal expected,
+            @Nullable BigDecimal standardUncertainty,
+            @Nullable BigDecimal off,
+            boolean asExpected) {}
+
+    private record Cannot(
+            String what,
+            String nozzles,
+            @Nullable BigDecimal read,
+            @Nullable BigDecimal most,
+            String why,
+            String text) {}
+
+    private record Fault(
+            String fault,
+            String text,
+            String nozzles,
+            @Nullable BigDecimal probability,
+            @Nullable BigDecimal size,
+            @Nullable BigDecimal low,
+            @Nullable BigDecimal high,
+            String sizeText,
+            boolean dangerous,
+            String look) {}
+
+    private record Apart(
+            String fault,
+            @Nullable String nozzles,
+            @Nullable String state,
+            @Nullable String reading) {}
+
+    private record Next(
+            String reading,
+            String nozzles,
+            String state,
+            String where,
+            @Nullable BigDecimal bits) {}
+
+    private record Two(String one, String other, @Nullable BigDecimal share) {}
+
+    /** Writes for a program: values in SI. */
+    public void json(TakenReadings taken, Diagnosis diagnosis, Appendable out) throws IOException {
+        try (JsonGenerator json = JsonLines.to(out)) {
+            json.writeStartObject();
+            json.writePOJOField(
+                    "readings", taken.readings().stream().map(this::read).toList());
+            json.writePOJOField(
+                    "impossible",
+                    taken.impossible().stream()
+                            .map(c -> new Cannot(
+                                    word(c.reading().channel().what()),
+                                    c.reading().channel().nozzles(),
+                                    Numbers.of(c.reading().value()),
+                                    Numbers.of(c.most()),
+                                    word(c.why()),
+                                    cannot(c)))
+                            .toList());
+            json.writePOJOField(
+                    "dangers", diagnosis.dangers().stream().map(this::fault).toList());
+            json.writePOJOField(
+                    "faults", diagnosis.ranked().stream().map(this::fault).toList());
+            json.writePOJOField(
+                    "notShown",
+                    diagnosis.unseen().stream().map(ReadingsWriter::word).toList());
+            json.writeBooleanField("singleFaultExplains", !diagnosis.unexplained());
+            json.writePOJOField(
+                    "pairs",
+                    diagnosis.pairs().stream()
+                            .map(p -> new Two(word(p.one()), word(p.other()), Numbers.of(p.share())))
+                            .toList());
+            json.writePOJOField(
+                    "cannotTellFrom",
+                    diagnosis.twins().stream().map(ReadingsWriter::apart).toList());
+            json.writePOJOField(
+                    "next",
+                    diagnosis.next().stream()
+                            .map(n -> new Next(
+                                    word(n.channel().what()),
+                                    n.channel().nozzles(),
+                                    word(n.channel().state()),
+                                    ReadingKindWords.where(n.channel().what()),
+                                    Numbers.of(n.bits())))
+                            .toList());
+            json.writeEndObject();
+            json.writeRaw('\n');
+        }
+    }
+
+    private static Apart apart(Diagnosis.Twin twin) {
+        Channel by = twin.separating();
+        return new Apart(
+                word(twin.kind()),
+                by == null ? null : by.nozzles(),
+                by == null ? null : word(by.state()),
+                by == null ? null : word(by.what()));
+    }
+
+    private Read read(Observation seen) {
+        double off = off(seen);
+        return new Read(
+                word(seen.channel().what()),
+                seen.channel().nozzles(),
+                word(seen.channel().state()),
+                seen.channel().what().kind().siSymbol(),
+                Numbers.of(seen.value()),
+                Numbers.of(expected.value(seen.channel())),
+                Numbers.of(Math.hypot(seen.standard(), expected.uncertainty(seen.channel()))),
+                Numbers.of(off),
+                Math.abs(off) <= EXPECTED);
+    }
+
+    private Fault fault(Diagnosis.Ranked ranked) {
+        return new Fault(
+                word(ranked.kind()),
+                FaultWords.name(ranked.kind()),
+                ranked.nozzles(),
+                Numbers.of(ranked.probability()),
+                Numbers.of(ranked.size()),
+                Numbers.of(ranked.low()),
+                Numbers.of(ranked.high()),
+                words.size(ranked),
+                ranked.kind().dangerous(),
+                FaultWords.look(ranked.kind()));
+    }
+
+    private static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}

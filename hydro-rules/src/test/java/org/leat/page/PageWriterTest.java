@@ -1,0 +1,201 @@
+package org.leat.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.leat.check.Finding;
+import org.leat.check.Kind;
+import org.leat.check.Report;
+import org.leat.report.Wording;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+
+class PageWriterTest {
+
+    @ParameterizedTest
+    @MethodSource("org.leat.page.Pages#demos")
+    void every_picture_has_a_name_a_caption_and_a_table_of_its_numbers(String demo) throws IOException {
+        Document page = Pages.demo(demo).read();
+        List<Element> stations = Pages.all(page, "section")
+                .filter(s -> s.getAttribute("class").equals("station"))
+                .toList();
+        assertThat(stations).hasSize(Topic.values().length);
+        for (Element station : stations) {
+            assertThat(station.getElementsByTagName("h2").getLength()).isEqualTo(1);
+            assertThat(station.getElementsByTagName("p").item(0).getTextContent())
+                    .hasSizeGreaterThan(40);
+            assertThat(station.getElementsByTagName("figure").getLength()).isEqualTo(1);
+            assertThat(station.getElementsByTagName("table").getLength()).isPositive();
+            assertThat(station.getElementsByTagName("title").item(0).getTextContent())
+                    .isNotBlank();
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("org.leat.page.Pages#demos")
+    void every_failure_stands_beside_exactly_one_picture_with_its_ways_out(String demo) throws IOException {
+        Pages.Made made = Pages.demo(demo);
+        Wording wording = new Wording(Pages.CHECKER.rulebook());
+        List<String> said = Pages.all(made.read(), "article")
+                .map(article -> plain(article.getTextContent()))
+                .toList();
+        List<Finding> failures = made.report().worstFirst(Kind.FAIL);
+        assertThat(said).hasSize(failures.size());
+        for (Finding failure : failures) {
+            List<String> its = said.stream()
+                    .filter(text -> text.contains(plain(wording.of(failure)))
+                            && text.contains(wording.value(failure.outcome())))
+                    .toList();
+            assertThat(its).isNotEmpty();
+            failure.waysOut()
+                    .forEach(way ->
+                            assertThat(String.join(" ", its)).contains(plain(wording.of(way, failure.outcome()))));
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("org.leat.page.Pages#demos")
+    void it_loads_nothing_and_runs_nothing(String demo) throws IOException {
+        Pages.Made made = Pages.demo(demo);
+        Document page = made.read();
+        for (String loading :
+                List.of("script", "link", "img", "image", "iframe", "object", "embed", "form", "use", "base")) {
+            assertThat(Pages.all(page, loading)).as(loading).isEmpty();
+        }
+        assertThat(made.text()).doesNotContain("http://", "https://", "url(", "@import");
+        Pages.all(page, "*").forEach(e -> {
+            for (int i = 0; i < e.getAttributes().getLength(); i++) {
+                assertThat(e.getAttributes().item(i).getNodeName())
+                        .isNotEqualTo("style")
+                        .doesNotStartWith("on");
+            }
+        });
+        Pages.all(page, "*").filter(e -> e.hasAttribute("href")).forEach(e -> {
+            assertThat(e.getAttribute("href")).startsWith("#");
+            String target = e.getAttribute("href").substring(1);
+            assertThat(Pages.all(page, "*").filter(t -> t.getAttribute("id").equals(target)))
+                    .as(target)
+                    .hasSize(1);
+        });
+    }
+
+    @Test
+    void its_policy_allows_its_own_stylesheet_and_nothing_else() throws IOException, NoSuchAlgorithmException {
+        String text = Pages.demo("first-try").text();
+        String sheet = text.substring(text.indexOf("<style>") + 7, text.indexOf("</style>"));
+        String hash = Base64.getEncoder()
+                .encodeToString(MessageDigest.getInstance("SHA-256").digest(sheet.getBytes(StandardCharsets.UTF_8)));
+        assertThat(text)
+                .contains("content=\"default-src 'none'; style-src 'sha256-" + hash
+                        + "'; base-uri 'none'; form-action 'none'\"");
+    }
+
+    @Test
+    void the_same_design_gives_the_same_page_in_every_locale() throws IOException {
+        Locale before = Locale.getDefault();
+        String first = Pages.demo("rowan-ghyll").text();
+        try {
+            Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
+            assertThat(Pages.demo("rowan-ghyll").text()).isEqualTo(first);
+        } finally {
+            Locale.setDefault(before);
+        }
+    }
+
+    @Test
+    void names_are_text_whatever_they_say() throws IOException {
+        Pages.Made made = Pages.hostile();
+        assertThat(made.report().readable()).isTrue();
+        Document page = made.read();
+        assertThat(Pages.all(page, "script")).isEmpty();
+        assertThat(Pages.all(page, "img")).isEmpty();
+        assertThat(Pages.all(page, "*").filter(e -> e.hasAttribute("onclick") || e.hasAttribute("onload")))
+                .isEmpty();
+        assertThat(Pages.all(page, "h1").findFirst().orElseThrow().getTextContent())
+                .isEqualTo("<script>window.hit=1</script>' onload='hit()' \u05d0\u05d1");
+        assertThat(made.text()).contains("&lt;/title&gt;&lt;img src=x onerror=hit()&gt;");
+    }
+
+    @Test
+    void what_cannot_be_seen_or_is_no_character_is_shown_as_its_code() {
+        Markup page = new Markup();
+        page.leaf("p", "a\u202eb \ud800 \ufffe \ufdd0 \u0000 \u2028 \ud83d\ude00", "title", "\"\udc00\u0007<");
+        assertThat(page.toString().strip())
+                .isEqualTo(
+                        "<p title=\"&quot;\\uDC00\\u0007&lt;\">a\\u202Eb \\uD800 \\uFFFE \\uFDD0 \\u0000 \\u2028 \ud83d\ude00</p>");
+    }
+
+    @Test
+    void a_stylesheet_that_would_be_escaped_is_refused() {
+        assertThatThrownBy(() -> new Markup().stylesheet("a > b {}")).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void a_file_that_cannot_be_read_gets_a_page_that_says_why() throws IOException {
+        Pages.Made made = Pages.of("format: 1\nname: x\nsiet: 3\n");
+        assertThat(made.report().readable()).isFalse();
+        assertThat(made.text()).contains("cannot be read as a design", "siet", "plant.yaml:3");
+        assertThat(cautions(made)).isEqualTo(2);
+    }
+
+    @Test
+    void a_design_that_cannot_be_solved_says_so_in_place_of_each_picture() throws IOException {
+        Pages.Made made = Pages.of(Pages.demoText("first-try")
+                .replace(
+                        "  gross-head: 24 m",
+                        "  gross-head: 24 m\n  water-temperature: { lowest: -9 °C, highest: -8 °C }"));
+        assertThat(made.report().unsolved()).isNotEmpty();
+        assertThat(Pages.all(made.read(), "p")
+                        .filter(p -> p.getTextContent()
+                                .contains("the plant cannot be solved without site.water-temperature")))
+                .hasSize(5);
+        assertThat(cautions(made)).isEqualTo(2);
+    }
+
+    @Test
+    void a_page_holds_one_design() throws IOException {
+        PageWriter writer = new PageWriter(Pages.CHECKER.rulebook(), new StringBuilder());
+        Report report = Pages.demo("first-try").report();
+        writer.add(report);
+        assertThatThrownBy(() -> writer.add(report)).isInstanceOf(IllegalStateException.class);
+    }
+
+    @Test
+    void the_index_leads_to_each_page_with_its_counts() throws IOException {
+        PageIndex index = new PageIndex(Pages.CHECKER.rulebook());
+        index.add(Pages.demo("tannery-yard").report(), "tannery-yard.html");
+        index.add(Pages.of("format: 1\n").report(), "bad.html");
+        index.broken("x&y.yaml", "x-y.html");
+        Document page = new Pages.Made(index.written(), Pages.demo("first-try").report()).read();
+        assertThat(Pages.all(page, "a").map(a -> a.getAttribute("href")))
+                .containsExactly("tannery-yard.html", "bad.html", "x-y.html");
+        List<String> cells = Pages.all(page, "tr")
+                .map(row -> row.getTextContent().strip().replaceAll("\\s+", " "))
+                .collect(Collectors.toCollection(ArrayList::new));
+        assertThat(cells.get(1)).startsWith("Tannery yard").contains("12");
+        assertThat(cells.get(2)).contains("not readable");
+        assertThat(cells.get(3)).isEqualTo("x&y.yaml" + "not checked");
+    }
+
+    private static String plain(String text) {
+        return text.replaceAll("\\s+", " ");
+    }
+
+    private static long cautions(Pages.Made made) throws IOException {
+        return Pages.all(made.read(), "section")
+                .filter(s -> s.getAttribute("class").equals("caution"))
+                .count();
+    }
+}
