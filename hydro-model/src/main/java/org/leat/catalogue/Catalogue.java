@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.apiguardian.api.API;
 import org.leat.catalogue.tables.FittingLoss;
 import org.leat.catalogue.tables.PipeCatalogue;
 import org.leat.design.FittingKind;
@@ -16,6 +17,7 @@ import org.leat.design.FittingKind;
  *
  * <p>Diameters in m, pressures in Pa.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class Catalogue {
 
     private static final Catalogue SHIPPED = new Catalogue(List.of(), Map.of());

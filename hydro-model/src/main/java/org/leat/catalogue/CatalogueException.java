@@ -1,9 +1,12 @@
 package org.leat.catalogue;
 
+import org.apiguardian.api.API;
+
 /**
  * A table that belongs to this artifact is not there or cannot be read: the artifact was repacked without it, or with
  * another version of a library than it was built with.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class CatalogueException extends IllegalStateException {
 
     private static final long serialVersionUID = 1L;

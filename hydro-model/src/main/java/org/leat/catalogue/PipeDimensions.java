@@ -1,5 +1,6 @@
 package org.leat.catalogue;
 
+import org.apiguardian.api.API;
 import org.leat.law.Physical;
 
 /**
@@ -10,6 +11,7 @@ import org.leat.law.Physical;
  * @param minimumWall least wall the standard allows
  * @param meanWall least wall and half its tolerance
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record PipeDimensions(double outsideDiameter, double minimumWall, double meanWall) {
 
     public PipeDimensions {

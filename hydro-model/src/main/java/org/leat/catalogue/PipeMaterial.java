@@ -1,8 +1,10 @@
 package org.leat.catalogue;
 
+import org.apiguardian.api.API;
 import org.leat.design.PolyethyleneGrade;
 
 /** Materials of pipe wall that the catalogue knows. */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public enum PipeMaterial {
     PE80("PE80", "polyethylene"),
     PE100("PE100", "polyethylene"),

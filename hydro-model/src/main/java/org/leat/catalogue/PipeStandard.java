@@ -2,8 +2,10 @@ package org.leat.catalogue;
 
 import java.util.Locale;
 import java.util.Optional;
+import org.apiguardian.api.API;
 
 /** Standards of plastic pressure pipe that the catalogue knows. */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public enum PipeStandard {
     /** polyethylene; EN 12201-2 has the same walls. */
     ISO_4427("ISO 4427"),

@@ -1,5 +1,7 @@
 package org.leat.catalogue;
 
+import org.apiguardian.api.API;
+
 /**
  * A size of plastic pressure pipe as its standard tables it.
  *
@@ -9,5 +11,6 @@ package org.leat.catalogue;
  * @param nominalPressure PN at 20 °C, Pa
  * @param dimensions diameters and walls
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record PlasticPipe(
         PipeStandard standard, PipeMaterial material, double sdr, double nominalPressure, PipeDimensions dimensions) {}

@@ -1,5 +1,7 @@
 package org.leat.catalogue;
 
+import org.apiguardian.api.API;
+
 /**
  * A tabled value and the range in which it is met.
  *
@@ -8,6 +10,7 @@ package org.leat.catalogue;
  * @param high greatest value met, SI
  * @param source who published it, or "common practice"
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record Spread(double low, double usual, double high, String source) {
 
     public Spread {

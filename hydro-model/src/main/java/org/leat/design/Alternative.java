@@ -1,9 +1,11 @@
 package org.leat.design;
 
 import java.util.List;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /** Another choice for one or more whole parts of a design. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("Another choice for one or more whole parts of a design")
 public record Alternative(
         @About("what to call this choice") String name,

@@ -3,12 +3,14 @@ package org.leat.design;
 import javax.measure.Quantity;
 import javax.measure.quantity.ElectricCurrent;
 import javax.measure.quantity.Frequency;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.quantity.RotationalSpeed;
 import org.leat.quantity.SharePerTemperature;
 import org.leat.quantity.ThermalResistance;
 
 /** Permanent-magnet machine on the runner's shaft. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("Permanent-magnet machine on the runner's shaft")
 public record Alternator(
         @About("what was measured of the voltage") @Fact OpenCircuit openCircuit,

@@ -8,9 +8,11 @@ import javax.measure.quantity.ElectricPotential;
 import javax.measure.quantity.ElectricResistance;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /** Battery at the end of the bus. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("Battery at the end of the bus")
 public record BatteryBank(
         @About("what it is made of") Chemistry chemistry,

@@ -3,9 +3,11 @@ package org.leat.design;
 import javax.measure.Quantity;
 import javax.measure.quantity.ElectricCurrent;
 import javax.measure.quantity.ElectricPotential;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /** Electronics that open the battery by themselves. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("Electronics that open the battery by themselves")
 public record BatteryManagement(
         @About("cuts charging below freezing") @CanBeAbsent @Nullable

@@ -3,9 +3,11 @@ package org.leat.design;
 import javax.measure.Quantity;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /** Bearings of the shaft. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("Bearings of the shaft")
 public record Bearings(
         @About("basic dynamic load rating C") @Fact @Limits(above = 0)

@@ -5,9 +5,11 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Time;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /** The buckets of a runner. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("The buckets of a runner")
 public record Buckets(
         @About("how many") @Limits(atLeast = 1) @CanBeAbsent @Nullable

@@ -3,9 +3,11 @@ package org.leat.design;
 import javax.measure.Quantity;
 import javax.measure.quantity.ElectricPotential;
 import javax.measure.quantity.Length;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /** One run between two parts. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("One run between two parts")
 public record Cable(
         @About("where it begins") Place from,

@@ -5,10 +5,12 @@ import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.ElectricCurrent;
 import javax.measure.quantity.ElectricPotential;
 import javax.measure.quantity.Power;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.quantity.VoltagePerTemperature;
 
 /** What limits the battery's voltage. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("What limits the battery's voltage")
 public record ChargeRegulator(
         @About("what it does when the battery is full") RegulatorKind kind,

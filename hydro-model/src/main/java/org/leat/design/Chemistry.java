@@ -1,6 +1,9 @@
 package org.leat.design;
 
+import org.apiguardian.api.API;
+
 /** What a battery is made of. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("What a battery is made of")
 public enum Chemistry {
     /** open cells with liquid acid. */

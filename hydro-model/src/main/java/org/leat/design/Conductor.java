@@ -2,9 +2,11 @@ package org.leat.design;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /** Copper or aluminium of one core. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("Copper or aluminium of one core")
 public record Conductor(
         @About("cross-section") @Limits(above = 0) Quantity<Area> area,

@@ -1,6 +1,9 @@
 package org.leat.design;
 
+import org.apiguardian.api.API;
+
 /** How the conductors of one run lie to each other. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("How the conductors of one run lie to each other")
 public enum CoreArrangement {
     /** cores of one cable. */

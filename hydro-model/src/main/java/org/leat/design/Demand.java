@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import javax.measure.Quantity;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.ImpossibleValueException.Fault;
 import org.leat.quantity.Measured;
@@ -21,6 +22,7 @@ import org.leat.quantity.TradeUnits;
  * {@link Limits} written at the components are held here, so that a design built in code is refused for the same
  * reasons as one read from a file.
  */
+@API(status = API.Status.STABLE, since = "0.1")
 public final class Demand {
 
     /** Annotations are looked up once for each record: their parsing costs more than all the checks. */

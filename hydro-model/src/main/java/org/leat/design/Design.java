@@ -1,9 +1,11 @@
 package org.leat.design;
 
 import java.util.List;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /** One stream-powered battery plant, or one being planned. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("One stream-powered battery plant, or one being planned")
 public record Design(
         @About("version of the file format") @Limits(atLeast = 1, atMost = 1)

@@ -5,9 +5,11 @@ import javax.measure.quantity.ElectricCurrent;
 import javax.measure.quantity.ElectricPotential;
 import javax.measure.quantity.ElectricResistance;
 import javax.measure.quantity.Power;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /** Resistor that takes what the battery does not. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("Resistor that takes what the battery does not")
 public record DumpLoad(
         @About("cold, all elements together") @Limits(above = 0) @CanBeAbsent @Nullable

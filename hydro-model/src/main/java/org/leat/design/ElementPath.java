@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -15,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * one that no item before it has, else by its index from zero. In names {@code ~ / [ ]} are written
  * {@code ~0 ~1 ~2 ~3}.
  */
+@API(status = API.Status.INTERNAL, since = "0.1")
 public final class ElementPath {
 
     /** The whole design. */

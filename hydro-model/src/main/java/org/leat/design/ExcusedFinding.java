@@ -1,9 +1,11 @@
 package org.leat.design;
 
 import java.time.LocalDate;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /** One finding at one place that does not count by someone's word. It is told all the same. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("One finding at one place that does not count by someone's word; it is told all the same")
 public record ExcusedFinding(
         @About("whose finding") String rule,

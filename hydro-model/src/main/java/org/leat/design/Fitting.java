@@ -4,9 +4,11 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Time;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /** Fittings of one kind. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("Fittings of one kind")
 public record Fitting(
         @About("what it is") FittingKind kind,

@@ -1,6 +1,9 @@
 package org.leat.design;
 
+import org.apiguardian.api.API;
+
 /** Kinds of fitting. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("Kinds of fitting")
 public enum FittingKind {
     /** pipe end flush with a wall. */

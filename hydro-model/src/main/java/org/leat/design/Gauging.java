@@ -3,9 +3,11 @@ package org.leat.design;
 import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /** What was read at the stream, by one method or several, before there is a design. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("What was read at the stream, by one method or several, before there is a design")
 public record Gauging(
         @About("version of the file format") @Limits(atLeast = 1, atMost = 1)

@@ -5,10 +5,12 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Pressure;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.quantity.Measured;
 
 /** Fall from intake water level to nozzle axis: a number or the readings it came from. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("Fall from intake water level to nozzle axis: a number or the readings it came from")
 public sealed interface GrossHead {
 

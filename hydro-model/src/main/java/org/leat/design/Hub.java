@@ -2,9 +2,11 @@ package org.leat.design;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /** How a runner sits on its shaft. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("How a runner sits on its shaft")
 public record Hub(
         @About("at the runner") @Limits(above = 0) @CanBeAbsent @Nullable

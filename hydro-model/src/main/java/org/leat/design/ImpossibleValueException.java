@@ -2,11 +2,13 @@ package org.leat.design;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import org.apiguardian.api.API;
 
 /**
  * A record was given something that can never be. Carries every fault of that record, so that a file's reader can show
  * each at its place.
  */
+@API(status = API.Status.STABLE, since = "0.1")
 public final class ImpossibleValueException extends IllegalArgumentException {
 
     private static final long serialVersionUID = 1L;

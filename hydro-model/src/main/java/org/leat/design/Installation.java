@@ -3,9 +3,11 @@ package org.leat.design;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Temperature;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /** How a cable is laid. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("How a cable is laid")
 public record Installation(
         @About("reference method of IEC 60364-5-52") @CanBeAbsent @Nullable

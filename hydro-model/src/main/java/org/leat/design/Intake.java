@@ -3,9 +3,11 @@ package org.leat.design;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Time;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /** Where the water is taken. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("Where the water is taken")
 public record Intake(
         @About("what keeps leaves and stones out") @CanBeAbsent @Nullable

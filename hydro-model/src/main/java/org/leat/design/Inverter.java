@@ -4,9 +4,11 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.ElectricPotential;
 import javax.measure.quantity.Power;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /** Makes alternating current from the battery. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("Makes alternating current from the battery")
 public record Inverter(
         @About("direct voltage it accepts") @Fact @CanBeAbsent @Nullable

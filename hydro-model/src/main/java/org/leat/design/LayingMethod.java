@@ -1,6 +1,9 @@
 package org.leat.design;
 
+import org.apiguardian.api.API;
+
 /** Reference methods of IEC 60364-5-52. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("Reference methods of IEC 60364-5-52")
 public enum LayingMethod {
     /** in conduit or trunking on a wall. */

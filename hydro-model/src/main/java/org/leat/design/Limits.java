@@ -5,6 +5,7 @@ import java.lang.annotation.ElementType;
 import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
+import org.apiguardian.api.API;
 
 /**
  * What a field's value can never pass, in the SI unit of its kind, whatever the unit it is given in; a list is limited
@@ -20,6 +21,7 @@ import java.lang.annotation.Target;
  * {@code VoltagePerTemperature} V/K, {@code Conductivity} S/m, {@code SharePerTemperature} 1/K,
  * {@code MomentOfInertia} kg·m².
  */
+@API(status = API.Status.INTERNAL, since = "0.1")
 @Documented
 @Retention(RetentionPolicy.RUNTIME)
 @Target({ElementType.RECORD_COMPONENT, ElementType.METHOD, ElementType.PARAMETER})

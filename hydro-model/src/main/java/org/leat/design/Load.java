@@ -2,9 +2,11 @@ package org.leat.design;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Power;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /** Something that is run from the plant. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("Something that is run from the plant")
 public record Load(
         @About("what it is") String name,

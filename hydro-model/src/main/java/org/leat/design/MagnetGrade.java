@@ -1,6 +1,9 @@
 package org.leat.design;
 
+import org.apiguardian.api.API;
+
 /** Temperature grade of the magnets. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("Temperature grade of the magnets")
 public enum MagnetGrade {
     /** 80 °C. */

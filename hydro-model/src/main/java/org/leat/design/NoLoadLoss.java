@@ -2,6 +2,7 @@ package org.leat.design;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Power;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.quantity.RotationalSpeed;
 import org.leat.quantity.Si;
@@ -10,6 +11,7 @@ import org.leat.quantity.Si;
  * Shaft power with nothing connected. One reading is taken as a torque that does not depend on speed; a second one tells
  * the part that grows with speed.
  */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("Shaft power with nothing connected")
 public record NoLoadLoss(
         @About("to turn the machine") @Limits(atLeast = 0) Quantity<Power> power,

@@ -4,9 +4,11 @@ import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Time;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /** Nozzles on hand and those open. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("Nozzles on hand and those open")
 public record NozzleSet(
         @About("bores of the nozzles open as built") @Limits(atLeast = 1e-4, atMost = 1, items = 1, mostItems = 40)

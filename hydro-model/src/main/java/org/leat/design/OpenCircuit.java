@@ -2,12 +2,14 @@ package org.leat.design;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.ElectricPotential;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.quantity.Measured;
 import org.leat.quantity.RotationalSpeed;
 import org.leat.quantity.SpeedPerVoltage;
 
 /** What was measured of the voltage, nothing connected. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("What was measured of the voltage, nothing connected")
 public sealed interface OpenCircuit {
 

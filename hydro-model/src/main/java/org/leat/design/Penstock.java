@@ -8,10 +8,12 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.quantity.Si;
 
 /** Pipe or hose from intake to nozzles. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("Pipe or hose from intake to nozzles")
 public record Penstock(
         @About("from the intake down, in order") @Limits(items = 1, mostItems = 100)

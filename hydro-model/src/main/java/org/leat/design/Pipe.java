@@ -4,10 +4,12 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Temperature;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.quantity.Si;
 
 /** What a section of penstock is made of. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("What a section of penstock is made of")
 public sealed interface Pipe {
 

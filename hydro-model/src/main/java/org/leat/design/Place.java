@@ -1,6 +1,9 @@
 package org.leat.design;
 
+import org.apiguardian.api.API;
+
 /** The parts that cables join. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("The parts that cables join")
 public enum Place {
     /** alternator terminals. */

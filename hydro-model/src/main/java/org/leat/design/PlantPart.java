@@ -1,6 +1,9 @@
 package org.leat.design;
 
+import org.apiguardian.api.API;
+
 /** A part of the plant that may be bought or built already. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("A part of the plant that may be bought or built already")
 public enum PlantPart {
     /** screen, basin, vent. */

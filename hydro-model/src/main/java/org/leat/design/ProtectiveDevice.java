@@ -5,9 +5,11 @@ import javax.measure.quantity.ElectricCurrent;
 import javax.measure.quantity.ElectricPotential;
 import javax.measure.quantity.Frequency;
 import javax.measure.quantity.Length;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /** A fuse, breaker or switch. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("A fuse, breaker or switch")
 public record ProtectiveDevice(
         @About("what to call it") String name,

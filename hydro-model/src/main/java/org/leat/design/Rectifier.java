@@ -6,10 +6,12 @@ import javax.measure.quantity.ElectricCurrent;
 import javax.measure.quantity.ElectricPotential;
 import javax.measure.quantity.ElectricResistance;
 import javax.measure.quantity.Temperature;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.quantity.ThermalResistance;
 
 /** Three-phase diode bridge. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("Three-phase diode bridge")
 public record Rectifier(
         @About("of each diode") @Fact @Limits(above = 0) @CanBeAbsent @Nullable

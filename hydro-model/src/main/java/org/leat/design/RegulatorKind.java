@@ -1,6 +1,9 @@
 package org.leat.design;
 
+import org.apiguardian.api.API;
+
 /** What a charge regulator does when the battery is full. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("What a charge regulator does when the battery is full")
 public enum RegulatorKind {
     /** there is none. */

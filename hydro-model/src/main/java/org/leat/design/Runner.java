@@ -5,9 +5,11 @@ import javax.measure.quantity.Angle;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /** Wheel the jets drive. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("Wheel the jets drive")
 public record Runner(
         @About("how it turns the jet") RunnerKind kind,

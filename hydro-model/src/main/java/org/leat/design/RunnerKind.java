@@ -1,6 +1,9 @@
 package org.leat.design;
 
+import org.apiguardian.api.API;
+
 /** How a runner turns the jet. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("How a runner turns the jet")
 public enum RunnerKind {
     /** split double buckets. */

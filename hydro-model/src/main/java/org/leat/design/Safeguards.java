@@ -1,8 +1,10 @@
 package org.leat.design;
 
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /** Guards, earthing and means to stop, as built. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("Guards, earthing and means to stop, as built")
 public record Safeguards(
         @About("fixed guard over rotating parts") @CanBeAbsent @Nullable

@@ -5,9 +5,11 @@ import javax.measure.quantity.Angle;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /** What keeps leaves and stones out of the pipe. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("What keeps leaves and stones out of the pipe")
 public sealed interface Screen {
 

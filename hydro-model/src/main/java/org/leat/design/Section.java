@@ -3,10 +3,12 @@ package org.leat.design;
 import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.quantity.Si;
 
 /** One length of the same pipe. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("One length of the same pipe")
 public record Section(
         @About("of its own") String name,

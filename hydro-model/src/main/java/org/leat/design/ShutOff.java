@@ -1,6 +1,9 @@
 package org.leat.design;
 
+import org.apiguardian.api.API;
+
 /** What shuts a nozzle. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("What shuts a nozzle")
 public enum ShutOff {
     /** a needle in the nozzle. */

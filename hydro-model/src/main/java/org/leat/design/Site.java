@@ -2,9 +2,11 @@ package org.leat.design;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /** The stream, its fall and its weather. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("The stream, its fall and its weather")
 public record Site(
         @About("fall from intake water level to nozzle axis")

@@ -2,6 +2,7 @@ package org.leat.design;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Time;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.quantity.MomentOfInertia;
 import org.leat.quantity.RotationalSpeed;
@@ -11,6 +12,7 @@ import org.leat.quantity.Si;
  * Coasting with nothing connected: what iron and friction take. One time is taken as a torque that does not depend on
  * speed; a second one, further down, tells the part that grows with speed.
  */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("Coasting with nothing connected")
 public record SpinDown(
         @About("of everything that coasts, as felt at the alternator's shaft") @Limits(above = 0)

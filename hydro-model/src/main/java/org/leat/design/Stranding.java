@@ -1,6 +1,9 @@
 package org.leat.design;
 
+import org.apiguardian.api.API;
+
 /** How a conductor is made, IEC 60228. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("How a conductor is made, IEC 60228")
 public enum Stranding {
     /** class 2. */

@@ -2,10 +2,12 @@ package org.leat.design;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.quantity.VolumeFlow;
 
 /** What the stream brings and what must stay in it. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("What the stream brings and what must stay in it")
 public record Stream(
         @About("measured or known flow") StreamFlow flow,

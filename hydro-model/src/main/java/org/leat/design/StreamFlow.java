@@ -9,6 +9,7 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.quantity.Conductivity;
 import org.leat.quantity.Measured;
@@ -16,6 +17,7 @@ import org.leat.quantity.Si;
 import org.leat.quantity.VolumeFlow;
 
 /** Flow of the stream: one number, a year of it, or the readings of a gauging. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("Flow of the stream: one number, a year of it, or the readings of a gauging")
 public sealed interface StreamFlow {
 

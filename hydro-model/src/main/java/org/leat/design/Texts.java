@@ -1,8 +1,10 @@
 package org.leat.design;
 
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /** What a text must be so that every kind of report can hold it. */
+@API(status = API.Status.INTERNAL, since = "0.1")
 public final class Texts {
 
     /** Characters of a name at most: names stand in paths, file names and table columns. */

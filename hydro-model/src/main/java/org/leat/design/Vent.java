@@ -2,9 +2,11 @@ package org.leat.design;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /** Way for air into the pipe. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("Way for air into the pipe")
 public record Vent(
         @About("of the vent pipe") @Limits(above = 0) Quantity<Length> bore,

@@ -3,10 +3,12 @@ package org.leat.design;
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.quantity.VolumeFlow;
 
 /** Air for the battery's room. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("Air for the battery's room")
 public record Ventilation(
         @About("of each of two openings, low and high") @Limits(atLeast = 0) @CanBeAbsent @Nullable

@@ -2,9 +2,11 @@ package org.leat.design;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.ElectricPotential;
+import org.apiguardian.api.API;
 import org.leat.quantity.Si;
 
 /** A range of voltage. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("A range of voltage")
 public record VoltageRange(
         @About("least") @Limits(atLeast = 0) Quantity<ElectricPotential> from,

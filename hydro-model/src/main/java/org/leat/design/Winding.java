@@ -6,11 +6,13 @@ import javax.measure.quantity.ElectricCurrent;
 import javax.measure.quantity.ElectricInductance;
 import javax.measure.quantity.ElectricResistance;
 import javax.measure.quantity.Temperature;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.quantity.Measured;
 import org.leat.quantity.RotationalSpeed;
 
 /** Resistance and inductance of the winding. */
+@API(status = API.Status.STABLE, since = "0.1")
 @About("Resistance and inductance of the winding")
 public record Winding(
         @About("between two leads") @Fact @Limits(above = 0) Measured<ElectricResistance> resistanceBetweenLeads,

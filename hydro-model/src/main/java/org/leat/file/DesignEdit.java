@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.Deque;
 import java.util.List;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -13,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param position what is replaced, in the unmodified file
  * @param text what takes its place, quoted where needed
  */
+@API(status = API.Status.INTERNAL, since = "0.1")
 public record DesignEdit(Position position, String text) {
 
     /**

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import org.apiguardian.api.API;
 
 /**
  * The design files of a folder. A file there is one if its name ends in {@code .yaml}, {@code .yml} or {@code .json} and
@@ -18,6 +19,7 @@ import java.util.Locale;
  * reports do not, so they may lie among the designs. Names that begin with a dot and folders that are links are passed
  * over.
  */
+@API(status = API.Status.INTERNAL, since = "0.1")
 public final class DesignFiles {
 
     /** By name, the same on every machine: folders are told from names by a slash. */

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.Design;
 import org.leat.design.ElementPath;
@@ -13,6 +14,7 @@ import org.leat.design.Texts;
  * Reads design files, YAML 1.2 or JSON. Bad content never throws: every problem found in one pass is in the
  * {@link Reading}. Memory and time are bounded whatever the file holds.
  */
+@API(status = API.Status.STABLE, since = "0.1")
 public final class DesignReader {
 
     /** The version of the file format that is read and written. */

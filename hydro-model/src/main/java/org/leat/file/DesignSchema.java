@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Supplier;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.About;
 import org.leat.design.Design;
@@ -19,6 +20,7 @@ import org.leat.quantity.QuantityKind;
  * The JSON Schema (2020-12) of design files, made from the same records as the reader. It knows fields, words, units
  * and plain numbers' limits; how values must agree only the reader knows.
  */
+@API(status = API.Status.STABLE, since = "0.1")
 public final class DesignSchema {
 
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;

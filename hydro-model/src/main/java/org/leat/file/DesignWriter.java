@@ -5,12 +5,14 @@ import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import org.apiguardian.api.API;
 import org.leat.design.Design;
 
 /**
  * Writes a design as a file that reads back equal. The same design always gives the same text. A parts file that the
  * design names must be at hand when it is read again; the values taken from it are written out.
  */
+@API(status = API.Status.STABLE, since = "0.1")
 public final class DesignWriter {
 
     private static final ObjectMapper JSON = new ObjectMapper();

@@ -1,6 +1,7 @@
 package org.leat.file;
 
 import java.util.List;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -10,6 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param problems every problem found, in order
  * @param positions where each value stands
  */
+@API(status = API.Status.INTERNAL, since = "0.1")
 public record Filled<R extends Record>(@Nullable R record, List<Problem> problems, Positions positions) {
 
     public Filled {

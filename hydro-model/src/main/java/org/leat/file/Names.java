@@ -4,8 +4,10 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import org.apiguardian.api.API;
 
 /** Names in Java to names in files, and the nearest of several names. */
+@API(status = API.Status.INTERNAL, since = "0.1")
 public final class Names {
 
     private static final int LONGEST = 64;

@@ -6,10 +6,12 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.function.Function;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.Texts;
 
 /** Finds the parts files a design names. May be implemented by whoever keeps designs elsewhere than in files. */
+@API(status = API.Status.STABLE, since = "0.1")
 @FunctionalInterface
 public interface PartsFinder {
 

@@ -2,6 +2,7 @@ package org.leat.file;
 
 import java.util.List;
 import javax.measure.Quantity;
+import org.apiguardian.api.API;
 import org.leat.quantity.QuantityKind;
 
 /**
@@ -9,6 +10,7 @@ import org.leat.quantity.QuantityKind;
  *
  * @param text without quotation marks
  */
+@API(status = API.Status.INTERNAL, since = "0.1")
 public record PlainValue(String text) {
 
     /** What came of taking it for a quantity. */

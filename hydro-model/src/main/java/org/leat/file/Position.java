@@ -1,6 +1,7 @@
 package org.leat.file;
 
 import java.util.Comparator;
+import org.apiguardian.api.API;
 
 /**
  * A stretch of a file. Lines and columns count from one, columns in Unicode code points.
@@ -11,6 +12,7 @@ import java.util.Comparator;
  * @param endLine where it ends
  * @param endColumn one past its last character
  */
+@API(status = API.Status.STABLE, since = "0.1")
 public record Position(String file, int line, int column, int endLine, int endColumn) implements Comparable<Position> {
 
     private static final Comparator<Position> ORDER = Comparator.comparing(Position::file)

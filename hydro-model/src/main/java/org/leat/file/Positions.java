@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.ElementPath;
 
@@ -11,6 +12,7 @@ import org.leat.design.ElementPath;
  * Where each value of a design stands in its file, by element path: {@code /penstock/sections[run]/pipe/sdr}. Items of
  * a list go by their name where they have one, else by their index from zero, see {@link ElementPath}.
  */
+@API(status = API.Status.STABLE, since = "0.1")
 public final class Positions {
 
     private final String file;

@@ -2,6 +2,7 @@ package org.leat.file;
 
 import java.util.Comparator;
 import java.util.List;
+import org.apiguardian.api.API;
 import org.leat.design.ElementPath;
 
 /**
@@ -15,6 +16,7 @@ import org.leat.design.ElementPath;
  * @param hint what else helps, see {@link ProblemKind}; may be empty
  * @param choices words or units that would fit; may be empty
  */
+@API(status = API.Status.STABLE, since = "0.1")
 public record Problem(
         ProblemKind kind,
         Position position,

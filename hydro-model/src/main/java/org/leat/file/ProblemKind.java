@@ -1,11 +1,13 @@
 package org.leat.file;
 
 import java.util.Locale;
+import org.apiguardian.api.API;
 
 /**
  * What can be wrong with a design file, a settings file, a rule file or a log. Of values that are not understood the hint
  * is the very words to write in their place, where they can be known.
  */
+@API(status = API.Status.STABLE, since = "0.1")
 public enum ProblemKind {
     /** The file cannot be opened or is no ordinary file; expected: why. */
     UNREADABLE,

@@ -2,9 +2,11 @@ package org.leat.file;
 
 import java.util.List;
 import java.util.Locale;
+import org.apiguardian.api.API;
 import org.leat.design.ElementPath;
 
 /** Words problems for people. Control characters of files come out as their code. */
+@API(status = API.Status.STABLE, since = "0.1")
 public final class ProblemText {
 
     private ProblemText() {}

@@ -1,6 +1,7 @@
 package org.leat.file;
 
 import java.util.List;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.Design;
 
@@ -13,6 +14,7 @@ import org.leat.design.Design;
  * @param source the file's name as it was given
  * @param text the file's text without byte order mark; empty if it could not be decoded
  */
+@API(status = API.Status.STABLE, since = "0.1")
 public record Reading(
         @Nullable Design design, List<Problem> problems, Positions positions, String source, String text) {
 

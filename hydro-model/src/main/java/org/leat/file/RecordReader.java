@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.ElementPath;
 import org.leat.design.Texts;
@@ -17,6 +18,7 @@ import org.snakeyaml.engine.v2.nodes.Tag;
  * texts, numbers, quantities, words, days, lists, mappings by name, further records. Bad content never throws; memory and
  * time are bounded whatever the file holds.
  */
+@API(status = API.Status.INTERNAL, since = "0.1")
 public final class RecordReader {
 
     private RecordReader() {}
@@ -49,6 +51,29 @@ public final class RecordReader {
         String shown = Texts.writable(name);
         Problems problems = new Problems();
         return read(type, SourceText.decode(in.readNBytes(SourceText.LIMIT + 1), shown, problems), shown, problems);
+    }
+
+    /**
+     * {@return what a table says: comma-separated values, or values parted by semicolons or tabs, the fields' names in the first line,
+     * a unit in brackets behind them} The record has a {@code format}, which is one, and a list that takes the rows.
+     *
+     * @param list the field that takes the rows
+     * @param name to be shown as the file's name
+     */
+    public static <R extends Record> Filled<R> readTable(Class<R> type, String list, Path file, String name) {
+        String shown = Texts.writable(name);
+        Problems problems = new Problems();
+        try {
+            if (!Files.isRegularFile(file)) {
+                return unreadable(shown, Files.exists(file) ? "an ordinary file" : "a file that exists", problems);
+            }
+            String text = SourceText.decode(Bytes.read(file), shown, problems);
+            return text == null
+                    ? new Filled<>(null, problems.sorted(), Positions.unknown(shown))
+                    : bind(type, TableNodes.read(text, shown, list, problems), false, shown, text, problems);
+        } catch (IOException | SecurityException e) {
+            return unreadable(shown, "a file that may be read", problems);
+        }
     }
 
     /**

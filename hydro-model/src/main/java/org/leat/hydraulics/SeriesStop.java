@@ -1,5 +1,6 @@
 package org.leat.hydraulics;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.leat.law.Physical;
 
@@ -22,8 +23,26 @@ public final class SeriesStop {
      * @param flowStopped m³/s, at once
      */
     public static List<Double> firstPass(SurgeLine line, double flowStopped) {
+        return firstPass(line.sections(), flowStopped);
+    }
+
+    /**
+     * {@return the same, a piece whose wave returns sooner than a time, s, taken with its neighbour} It has the rise of the one it
+     * goes with. See {@link SurgeLine#withoutPieces}.
+     */
+    public static List<Double> firstPass(SurgeLine line, double flowStopped, double leastReturnTime) {
+        ShortPieces pieces =
+                new ShortPieces(line.sections(), Physical.notNegative("leastReturnTime", leastReturnTime) / 2);
+        List<Double> lasting = firstPass(pieces.lasting, flowStopped);
+        List<Double> rises = new ArrayList<>();
+        for (int host : pieces.host) {
+            rises.add(lasting.get(host));
+        }
+        return List.copyOf(rises);
+    }
+
+    private static List<Double> firstPass(List<SurgeSection> sections, double flowStopped) {
         Physical.notNegative("flowStopped", flowStopped);
-        List<SurgeSection> sections = line.sections();
         Double[] rises = new Double[sections.size()];
         int last = rises.length - 1;
         double rise = impedance(sections.get(last)) * flowStopped;

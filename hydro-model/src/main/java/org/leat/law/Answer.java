@@ -1,10 +1,13 @@
 package org.leat.law;
 
+import org.apiguardian.api.API;
+
 /**
  * The answer of a law that holds in a stated range only: a number, or the reason why there is none. A law never clamps
  * an input and never answers NaN in silence; what lies outside its range travels on as a reason and reaches the report
  * as an open question.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public sealed interface Answer {
 
     /**

@@ -1,6 +1,9 @@
 package org.leat.law;
 
+import org.apiguardian.api.API;
+
 /** Refuses numbers that cannot stand for what they are called: whoever passes one has made a programming error. */
+@API(status = API.Status.INTERNAL, since = "0.1")
 public final class Physical {
 
     private Physical() {}

@@ -3,6 +3,7 @@ package org.leat.plant;
 import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
+import org.apiguardian.api.API;
 import org.leat.catalogue.Catalogue;
 import org.leat.design.Design;
 import org.leat.plant.cases.Cases;
@@ -26,6 +27,7 @@ import org.leat.plant.numbers.RunnerNumbers;
  * <p>{@code with…} gives the same plant with one part's numbers replaced, for trying out a way out: what the change
  * does not touch is not solved again.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class Plant {
 
     private final Design design;

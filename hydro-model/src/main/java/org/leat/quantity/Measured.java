@@ -1,6 +1,7 @@
 package org.leat.quantity;
 
 import javax.measure.Quantity;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -10,6 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param plusMinus how far the true value may lie either way; null where nothing was stated. For a temperature it is a
  *     difference, in kelvins.
  */
+@API(status = API.Status.STABLE, since = "0.1")
 public record Measured<Q extends Quantity<Q>>(
         Quantity<Q> value, @Nullable Quantity<?> plusMinus) {
 

@@ -21,6 +21,7 @@ import javax.measure.quantity.Speed;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
+import org.apiguardian.api.API;
 
 /**
  * Short names for quantities in code, one for each unit that a design file may use, so that a plant built in code reads
@@ -28,6 +29,7 @@ import javax.measure.quantity.Volume;
  *
  * <p>All throw {@link IllegalArgumentException} for a value that is not finite.
  */
+@API(status = API.Status.STABLE, since = "0.1")
 public final class Quantities {
 
     private Quantities() {}

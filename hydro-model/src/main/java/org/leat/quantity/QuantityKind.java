@@ -21,8 +21,10 @@ import javax.measure.quantity.Speed;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
+import org.apiguardian.api.API;
 
 /** What a number with a unit measures. Each kind has one SI unit, in which all computing is done. */
+@API(status = API.Status.STABLE, since = "0.1")
 public enum QuantityKind {
     LENGTH("length", Length.class, "m", 1e-8, 1e6),
     AREA("area", Area.class, "m²", 1e-10, 1e6),

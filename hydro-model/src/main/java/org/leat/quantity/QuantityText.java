@@ -9,12 +9,14 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Reads and prints quantities: {@code "1.8 L/s"}, {@code "63 mm"}, {@code "16.5 m ± 0.3 m"}. A decimal point only, no
  * locale anywhere; what is printed reads back equal.
  */
+@API(status = API.Status.STABLE, since = "0.1")
 public final class QuantityText {
 
     private static final String NUMBER = "[+-]?\\d{1,15}(?:\\.\\d{1,33})?(?:[eE][+-]?\\d{1,4})?";
@@ -112,7 +114,10 @@ public final class QuantityText {
             return String.format(Locale.ROOT, "%s %s", si > 0 ? "unlimited" : "undefined", unit.symbol())
                     .strip();
         }
-        String number = plain(new BigDecimal(unit.fromSi(si)).round(new MathContext(digits)));
+        double value = unit.fromSi(si);
+        // the last bit of a temperature in K is no temperature in °C
+        boolean nothing = unit.offset().signum() != 0 && Math.abs(value) < 1e-9;
+        String number = plain(nothing ? BigDecimal.ZERO : new BigDecimal(value).round(new MathContext(digits)));
         return unit.symbol().isEmpty() ? number : number + " " + unit.symbol();
     }
 

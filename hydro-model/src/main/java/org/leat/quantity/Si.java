@@ -3,10 +3,12 @@ package org.leat.quantity;
 import java.math.BigDecimal;
 import javax.measure.Quantity;
 import javax.measure.Unit;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import tech.units.indriya.quantity.Quantities;
 
 /** The border between quantities and the doubles of the solver: every conversion to or from SI passes here, once. */
+@API(status = API.Status.STABLE, since = "0.1")
 public final class Si {
 
     private Si() {}

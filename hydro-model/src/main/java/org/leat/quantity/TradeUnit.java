@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
 import javax.measure.Unit;
+import org.apiguardian.api.API;
 
 /**
  * One unit of the trade: how it is spelled, what it measures, and its exact relation to the SI unit:
@@ -16,6 +17,7 @@ import javax.measure.Unit;
  * @param by denominator of the factor to SI
  * @param offset added after the factor; only for temperatures
  */
+@API(status = API.Status.INTERNAL, since = "0.1")
 public record TradeUnit(
         QuantityKind kind, List<String> spellings, Unit<?> unit, BigDecimal times, BigDecimal by, BigDecimal offset) {
 

@@ -40,6 +40,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import javax.measure.Unit;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -50,6 +51,7 @@ import org.jspecify.annotations.Nullable;
  * <p>Sources: the International System of Units (BIPM SI Brochure); inch, foot, US gallon and pound-force per square
  * inch by NIST SP 811; metre of water as the conventional 9806.65 Pa (ISO 80000-4 note on conventional units).
  */
+@API(status = API.Status.INTERNAL, since = "0.1")
 public final class TradeUnits {
 
     private static final String PI = "3.14159265358979323846264338327950288";

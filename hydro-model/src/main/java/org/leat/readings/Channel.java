@@ -1,5 +1,7 @@
 package org.leat.readings;
 
+import org.apiguardian.api.API;
+
 /**
  * One reading that can be taken.
  *
@@ -7,6 +9,7 @@ package org.leat.readings;
  * @param state what the alternator works on
  * @param what is read
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record Channel(String nozzles, LoadState state, ReadingKind what) {
 
     /** {@return the channel of the standing pressure} */

@@ -7,12 +7,14 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.apache.commons.math3.special.Gamma;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /**
  * What is wrong with a plant, by its readings: each fault's likelihood, its size integrated over, times how common it is; ranked. A
  * reading that only a changed build explains within its tolerance accuses nobody.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class Diagnosis {
 
     /** Below this share of readings as unlikely under the best fault, no single fault explains them. */

@@ -2,6 +2,7 @@ package org.leat.readings;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.apiguardian.api.API;
 import org.leat.plant.Plant;
 import org.leat.plant.numbers.NozzleGroup;
 
@@ -9,6 +10,7 @@ import org.leat.plant.numbers.NozzleGroup;
  * What a sound plant lets its builder read on every nozzle set, and how well that is known: the tolerances of building, each moved by
  * itself and solved again, and what the model leaves out.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class Expectations {
 
     private final Plant plant;

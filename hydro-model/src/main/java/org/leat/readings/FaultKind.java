@@ -1,13 +1,16 @@
 package org.leat.readings;
 
+import org.apiguardian.api.API;
+
 /**
  * What can be wrong with a plant, each with how common it is against the others (common practice) and whether it can hurt someone
  * before it is looked at. The sizes are from hardly worth looking for to as bad as it gets; each size is as likely as another one
  * in proportion to it.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public enum FaultKind {
-    /** All is as designed, within what building allows. */
-    NOTHING(5, false, 0, 0),
+    /** All is as designed, within what building allows: five times as likely as the commonest fault. */
+    NOTHING(10, false, 0, 0),
     /** Screen or inlet blocked; size: head lost there at the flow of a sound plant, over the gross head. */
     SCREEN_BLOCKED(2, false, 0.01, 3),
     /** Pipe pinched or partly shut below its middle; size: as for the screen. */

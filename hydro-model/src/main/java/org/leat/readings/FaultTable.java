@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import org.apiguardian.api.API;
 import org.leat.plant.Plant;
 import org.leat.plant.numbers.NozzleGroup;
 
@@ -11,6 +12,7 @@ import org.leat.plant.numbers.NozzleGroup;
  * What every fault of a plant, at every size, lets one read on every nozzle set, and how far a sound plant may be from it by the
  * tolerances of building. Solved once for a plant, then read from: a diagnosis solves nothing.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class FaultTable {
 
     /** Sizes at which a fault is solved. */
@@ -89,7 +91,7 @@ public final class FaultTable {
                 : sizes < 4 ? new int[] {0, sizes - 1} : new int[] {0, sizes / 2, 3 * sizes / 4, sizes - 1};
     }
 
-    private static boolean stepped(FaultKind kind) {
+    static boolean stepped(FaultKind kind) {
         return kind == FaultKind.PHASE_OPEN || kind == FaultKind.DIODE_OPEN || kind == FaultKind.DIODE_SHORTED;
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.plant.Plant;
 import org.leat.plant.duties.HighestPressure;
@@ -16,6 +17,7 @@ import org.leat.readings.StartStep.Kind;
 import org.leat.readings.StartStep.Line;
 
 /** The steps of a careful first start of a plant, each with what is read, what is expected, and when to stop. */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class FirstStart {
 
     /** Velocity in the pipe while it fills, m/s: the air must get out. AWWA M11 and M51, 1 ft/s (from memory). */

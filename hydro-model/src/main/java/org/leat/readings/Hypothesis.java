@@ -129,6 +129,9 @@ record Hypothesis(FaultKind kind, int set, List<Point> points) {
 
     /** Reads a fault's values from the table: those of the sound plant on sets that have it not. */
     static final class Reader {
+        /** Of what is read with part of the bridge broken: the tolerances of such a plant are taken from the sound one. */
+        private static final double BROKEN = 0.01;
+
         private final FaultTable table;
         private final FaultKind kind;
         private final int set;
@@ -191,7 +194,10 @@ record Hypothesis(FaultKind kind, int set, List<Point> points) {
             if (!Double.isFinite(value)) {
                 return Math.abs(table.expectations().value(channel));
             }
-            return Expectations.modelUncertainty(channel, value);
+            double model = Expectations.modelUncertainty(channel, value);
+            return FaultTable.stepped(kind) && channel.state() == LoadState.BUS
+                    ? Math.hypot(model, BROKEN * value)
+                    : model;
         }
 
         double[] moved(Channel channel, int node) {

@@ -1,5 +1,7 @@
 package org.leat.readings;
 
+import org.apiguardian.api.API;
+
 /**
  * A reading that cannot be on this plant, whatever is wrong with it.
  *
@@ -8,6 +10,7 @@ package org.leat.readings;
  * @param most that physics allows, SI; zero where the sign is wrong
  * @param slip that would make it what is expected
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record ImpossibleReading(Observation reading, Why why, double most, Slip slip) {
 
     /** What it passes. */

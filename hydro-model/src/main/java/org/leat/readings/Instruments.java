@@ -3,6 +3,7 @@ package org.leat.readings;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Pressure;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.About;
 import org.leat.design.CanBeAbsent;
@@ -10,6 +11,7 @@ import org.leat.design.Demand;
 import org.leat.design.Limits;
 
 /** How well the instruments show, where a reading has no ± of its own. */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 @About("How well the instruments show, where a reading has no ± of its own")
 public record Instruments(
         @About("full scale of the pressure gauge") @Limits(above = 0) @CanBeAbsent @Nullable

@@ -1,6 +1,9 @@
 package org.leat.readings;
 
+import org.apiguardian.api.API;
+
 /** What the alternator works on while something is read. */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public enum LoadState {
     /** Every nozzle shut, the pipe full. */
     SHUT,

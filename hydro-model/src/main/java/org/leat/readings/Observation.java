@@ -1,5 +1,7 @@
 package org.leat.readings;
 
+import org.apiguardian.api.API;
+
 /**
  * One value that was read.
  *
@@ -8,6 +10,7 @@ package org.leat.readings;
  * @param value SI
  * @param standard uncertainty of the instrument, one sigma, SI
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record Observation(Channel channel, String path, double value, double standard) {
     public Observation {
         if (!Double.isFinite(value) || !(standard > 0)) {

@@ -5,6 +5,7 @@ import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Pressure;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.About;
 import org.leat.design.CanBeAbsent;
@@ -13,6 +14,7 @@ import org.leat.design.Limits;
 import org.leat.quantity.Measured;
 
 /** What was read on a running plant on one day. */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 @About("What was read on a running plant on one day")
 public record PlantReadings(
         @About("version of the file format") @Limits(atLeast = 1, atMost = 1)
@@ -32,7 +34,7 @@ public record PlantReadings(
         @About("gauge by the nozzles, all of them shut, the pipe full") @CanBeAbsent @Nullable
         Measured<Pressure> standingPressure,
 
-        @About("what was read with each nozzle set open") @Limits(mostItems = 40)
+        @About("what was read with each nozzle set open") @Limits(mostItems = 2000)
         List<SetReadings> sets) {
 
     public PlantReadings {

@@ -1,11 +1,13 @@
 package org.leat.readings;
 
+import org.apiguardian.api.API;
 import org.leat.quantity.QuantityKind;
 
 /**
  * What can be read on a plant, with the uncertainty that a usual instrument has where none is told (common practice; standard
  * uncertainty, one sigma).
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public enum ReadingKind {
     /** At the gauge by the nozzles, every nozzle shut. */
     STANDING_PRESSURE(QuantityKind.PRESSURE, 0.01, 500),

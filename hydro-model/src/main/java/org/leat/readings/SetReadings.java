@@ -7,6 +7,7 @@ import javax.measure.quantity.ElectricPotential;
 import javax.measure.quantity.Frequency;
 import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Temperature;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.About;
 import org.leat.design.CanBeAbsent;
@@ -17,6 +18,7 @@ import org.leat.quantity.RotationalSpeed;
 import org.leat.quantity.VolumeFlow;
 
 /** What was read with one nozzle set open. */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 @About("What was read with one nozzle set open")
 public record SetReadings(
         @About("the set as the design names it, or its bores, as 10 mm + 10 mm; the set open as built if left out")

@@ -2,6 +2,7 @@ package org.leat.readings;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.quantity.QuantityKind;
 
@@ -12,6 +13,7 @@ import org.leat.quantity.QuantityKind;
  * @param nozzles name of the set open; "" where none is
  * @param lines what is read
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record StartStep(Kind kind, String nozzles, List<Line> lines) {
     public StartStep {
         lines = List.copyOf(lines);

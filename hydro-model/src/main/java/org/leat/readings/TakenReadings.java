@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import javax.measure.Quantity;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.law.Gravity;
 import org.leat.plant.cases.LoadLost;
@@ -22,6 +23,7 @@ import org.leat.quantity.Si;
  * @param impossible readings outside what physics allows on this plant; never fitted
  * @param misplaced readings that no number of the plant answers to
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record TakenReadings(List<Observation> readings, List<ImpossibleReading> impossible, List<Misplaced> misplaced) {
 
     /** Tolerances of building over which a bound of physics is not sharp, a share. */

@@ -1,5 +1,6 @@
 package org.leat.season;
 
+import org.apiguardian.api.API;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.BatteryNumbers;
 
@@ -12,6 +13,7 @@ import org.leat.plant.numbers.BatteryNumbers;
  * @param efficiency share of what is charged that can be taken out again
  * @param mostCharging W at its poles; more than that goes to the dump load
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record Bank(double energy, double floor, double start, double efficiency, double mostCharging) {
 
     public Bank {

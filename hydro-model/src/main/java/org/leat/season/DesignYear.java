@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.plant.Plant;
 import org.leat.plant.derive.LoadDerivation;
@@ -11,6 +12,7 @@ import org.leat.plant.numbers.SiteNumbers;
 import org.leat.plant.numbers.StreamLevel;
 
 /** The year of a design, or what must be told before there is one. */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public sealed interface DesignYear {
 
     /**

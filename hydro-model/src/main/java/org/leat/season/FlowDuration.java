@@ -1,6 +1,7 @@
 package org.leat.season;
 
 import java.util.Arrays;
+import org.apiguardian.api.API;
 
 /**
  * Flow-duration curve of a series of daily flows: rank m of n, the largest first, is exceeded in m/(n + 1) of the time (Weibull's
@@ -10,6 +11,7 @@ import java.util.Arrays;
  * <p>Source: Weibull's plotting position, as in hydrology handbooks; other positions (Hazen, m/n) differ by some per cent at the dry
  * end of a single year.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class FlowDuration {
 
     private final double[] falling;

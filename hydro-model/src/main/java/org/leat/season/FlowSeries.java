@@ -7,11 +7,13 @@ import java.util.List;
 import java.util.NavigableMap;
 import java.util.TreeMap;
 import java.util.function.IntToDoubleFunction;
+import org.apiguardian.api.API;
 
 /**
  * Daily mean flows of a stream, one for each day of an unbroken stretch. Days that were missing are filled straight between their
  * neighbours, and counted. Immutable.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class FlowSeries {
 
     private final LocalDate first;

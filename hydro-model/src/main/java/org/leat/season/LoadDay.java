@@ -1,6 +1,7 @@
 package org.leat.season;
 
 import java.util.Arrays;
+import org.apiguardian.api.API;
 import org.leat.plant.loads.DailyUse;
 import org.leat.plant.loads.LoadNumbers;
 
@@ -11,6 +12,7 @@ import org.leat.plant.loads.LoadNumbers;
  * evening [common practice: lights and cooking]: this asks more of a battery than the same energy spread over the day, and less than
  * all of it before dawn.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class LoadDay {
 
     private static final int LAST_HOUR = 22;
@@ -31,7 +33,7 @@ public final class LoadDay {
     }
 
     /** {@return the day of a plant's loads} */
-    public static LoadDay of(DailyUse use) {
+    static LoadDay of(DailyUse use) {
         double[] watts = new double[24];
         Arrays.fill(watts, use.standingPower());
         for (LoadNumbers load : use.loads()) {

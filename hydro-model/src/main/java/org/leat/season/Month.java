@@ -1,6 +1,7 @@
 package org.leat.season;
 
 import java.time.YearMonth;
+import org.apiguardian.api.API;
 
 /**
  * Energy of one month at the battery's poles, J. Made and what comes out of the battery cover what is used, stored, dumped.
@@ -14,6 +15,7 @@ import java.time.YearMonth;
  * @param hoursMissing hours in which something was missing
  * @param leastCharge lowest share of the bank
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record Month(
         YearMonth month,
         int days,

@@ -3,6 +3,7 @@ package org.leat.season;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
+import org.apiguardian.api.API;
 import org.leat.catalogue.tables.CellChemistryCatalogue;
 import org.leat.plant.Plant;
 import org.leat.plant.numbers.BatteryNumbers;
@@ -13,6 +14,7 @@ import org.leat.plant.numbers.NozzleGroup;
  * points that are halved until what lies between them is straight enough, and straight between them. Immutable; some hundred
  * solutions when it is made, none after.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class PowerTable {
 
     /** Error of what lies between points, of the set's greatest power, that is aimed at. */

@@ -2,6 +2,7 @@ package org.leat.season;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.apiguardian.api.API;
 
 /**
  * Rainflow counting of a series, three-point method: what goes up and down within a larger swing is a cycle, what is left from
@@ -12,6 +13,7 @@ import java.util.List;
  *
  * <p>Source: ASTM E1049-85, 5.4.4 (once) and 5.4.5 (repeating), as held in the test suites of general libraries.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class Rainflow {
 
     private Rainflow() {}

@@ -16,6 +16,7 @@ import java.util.NavigableMap;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -27,6 +28,7 @@ import org.jspecify.annotations.Nullable;
  * length are filled straight between their neighbours, longer ones are faults. A repeated day, a negative flow, a decimal comma are
  * faults, each with its line. Never throws for a bad file.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class SeriesReader {
 
     /** Days of a gap that are filled if nothing else is said: common practice. */

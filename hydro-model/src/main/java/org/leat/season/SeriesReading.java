@@ -1,6 +1,7 @@
 package org.leat.season;
 
 import java.util.List;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -9,6 +10,7 @@ import org.jspecify.annotations.Nullable;
  * @param series the flows; null where something is wrong
  * @param faults what is wrong, in the order of the file; empty where there is a series
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record SeriesReading(@Nullable FlowSeries series, List<SeriesFault> faults) {
     public SeriesReading {
         faults = List.copyOf(faults);

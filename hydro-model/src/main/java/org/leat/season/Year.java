@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.catalogue.tables.CellChemistryCatalogue;
 import org.leat.design.Chemistry;
@@ -19,6 +20,7 @@ import org.leat.law.Answer;
  * <p>Left out: the charging current of a nearly full battery, which falls off, so that a little more is dumped than is told; the
  * regulator; the temperature of the battery; loads that wait.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class Year {
 
     private static final double HOUR = 3600;

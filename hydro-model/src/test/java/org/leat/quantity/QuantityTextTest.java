@@ -207,6 +207,16 @@ class QuantityTextTest {
     }
 
     @Test
+    void a_temperature_of_nought_is_shown_as_that_and_not_as_what_rounding_leaves_of_it() {
+        assertThat(QuantityText.show(273.15, QuantityKind.TEMPERATURE, "°C", 3)).isEqualTo("0 °C");
+        assertThat(QuantityText.show(Math.nextUp(273.15), QuantityKind.TEMPERATURE, "°C", 3))
+                .isEqualTo("0 °C");
+        assertThat(QuantityText.show(273.16, QuantityKind.TEMPERATURE, "°C", 3)).isEqualTo("0.01 °C");
+        assertThat(QuantityText.show(272.15, QuantityKind.TEMPERATURE, "°C", 3)).isEqualTo("-1 °C");
+        assertThat(QuantityText.show(1e-12, QuantityKind.LENGTH, "m", 3)).isEqualTo("0.000000000001 m");
+    }
+
+    @Test
     void a_tolerance_of_a_temperature_is_a_difference() {
         Measured<?> t = understood("20 °C ± 2 K", QuantityKind.TEMPERATURE);
         assertThat(t.si()).isEqualTo(293.15);

@@ -114,15 +114,15 @@ final class FaultStudy {
         Plant built = built();
         FaultyPlants faulty = new FaultyPlants(built);
         List<NozzleGroup> sets = new ArrayList<>(List.of(expected.sets().get(0)));
-        if (taken != Taken.THREE && expected.sets().size() > 1) {
+        if (taken == Taken.TWO_SETS && expected.sets().size() > 1) {
             sets.add(expected.sets().get(1));
         }
         List<Observation> readings = new ArrayList<>();
         for (NozzleGroup set : sets) {
             // a fault of one nozzle is in that of the set as built
-            FaultKind here = kind.ofOneNozzle() && set != sets.get(0) ? FaultKind.NOTHING : kind;
+            FaultKind here = kind.ofOneNozzle() && !set.equals(sets.get(0)) ? FaultKind.NOTHING : kind;
             double[] values = ReadingModel.of(faulty.of(here, size, set), set);
-            if (taken != Taken.THREE && set == sets.get(0)) {
+            if (taken != Taken.THREE && set.equals(sets.get(0))) {
                 add(readings, Channel.standing(), values);
                 for (ReadingKind what : List.of(ReadingKind.SPEED, ReadingKind.LEAD_VOLTS, ReadingKind.LEAD_SPREAD)) {
                     add(readings, new Channel(set.name(), LoadState.OPEN, what), values);

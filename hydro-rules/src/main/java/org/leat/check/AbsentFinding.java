@@ -1,5 +1,7 @@
 package org.leat.check;
 
+import org.apiguardian.api.API;
+
 /**
  * What a baseline knows of a design and is found no more.
  *
@@ -8,4 +10,5 @@ package org.leat.check;
  * @param level how much it mattered
  * @param text what was said then
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record AbsentFinding(Identity identity, Kind kind, Level level, String text) {}

@@ -1,5 +1,6 @@
 package org.leat.check;
 
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.file.Names;
 import org.leat.quantity.QuantityKind;
@@ -10,6 +11,7 @@ import org.leat.quantity.QuantityKind;
  * @param name the placeholder it fills
  * @param value what it is
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record Arg(String name, Value value) {
 
     /** What an argument can be. */

@@ -1,6 +1,7 @@
 package org.leat.check;
 
 import java.util.List;
+import org.apiguardian.api.API;
 import org.leat.file.Position;
 import org.leat.plant.numbers.Assumption;
 
@@ -11,6 +12,7 @@ import org.leat.plant.numbers.Assumption;
  * @param position where the field would stand in the file
  * @param turns verdicts that are others at one end of the range, in order
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record AssumedValue(Assumption assumption, Position position, List<Identity> turns) {
     public AssumedValue {
         turns = List.copyOf(turns);

@@ -5,12 +5,14 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Findings that were accepted once, by the name of the design and by what makes a finding the same: rule, element by
  * name, case. Neither file nor line nor the order of a list is part of it.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class Baseline {
 
     /** How much worse a margin may be, as a share of the limit, and still be what was accepted. */

@@ -1,6 +1,9 @@
 package org.leat.check;
 
+import org.apiguardian.api.API;
+
 /** How a finding stands to the baseline, in the words of SARIF 2.1.0 §3.27.24. */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public enum BaselineState {
     /** not in the baseline, or worse than there. */
     NEW("new"),

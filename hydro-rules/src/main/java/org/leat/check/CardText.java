@@ -1,6 +1,7 @@
 package org.leat.check;
 
 import java.util.List;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -10,6 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param text with placeholders
  * @param placeholders of the text, in their order
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record CardText(@Nullable Kind kind, String text, List<Placeholder> placeholders) {
 
     public CardText {

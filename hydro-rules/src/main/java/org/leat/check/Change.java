@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.quantity.QuantityKind;
 
@@ -12,6 +13,7 @@ import org.leat.quantity.QuantityKind;
  * A change of the design that may take a failure away. The checker carries it out, solves the plant again and asks the
  * rule again; only what helps reaches the reader. Immutable.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class Change {
 
     private final List<Edit> edits;

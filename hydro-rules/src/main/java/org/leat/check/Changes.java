@@ -1,8 +1,10 @@
 package org.leat.check;
 
 import java.util.stream.Stream;
+import org.apiguardian.api.API;
 
 /** What may take a failure of a rule away, in the order in which it is to be tried. Meant to be implemented. */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 @FunctionalInterface
 public interface Changes {
 

@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
+import org.leat.catalogue.Catalogue;
 import org.leat.design.Design;
 import org.leat.file.Position;
 import org.leat.file.Positions;
@@ -15,6 +17,7 @@ import org.leat.file.Reading;
 import org.leat.plant.Plant;
 
 /** Runs rules over designs. Immutable and safe to share between threads. */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class Checker {
 
     private final List<RuleRun> runs;
@@ -23,18 +26,21 @@ public final class Checker {
     private final Settings settings;
     private final @Nullable LocalDate today;
     private final @Nullable Baseline baseline;
+    private final Catalogue catalogue;
 
     private Checker(
             List<RuleRun> runs,
             Rulebook rulebook,
             Settings settings,
             @Nullable LocalDate today,
-            @Nullable Baseline baseline) {
+            @Nullable Baseline baseline,
+            Catalogue catalogue) {
         this.runs = runs;
         this.rulebook = rulebook;
         this.settings = settings;
         this.today = today;
         this.baseline = baseline;
+        this.catalogue = catalogue;
     }
 
     /** {@return a checker of the packs' rules as they are} */
@@ -71,17 +77,25 @@ public final class Checker {
         settings.rules().forEach((id, change) -> known(byId.get(id), id, change));
         List<RuleRun> runs = List.copyOf(byId.values());
         Rulebook rulebook = new Rulebook(runs.stream().map(RuleRun::inForce).toList(), texts);
-        return new Checker(runs, rulebook, settings, null, null);
+        return new Checker(runs, rulebook, settings, null, null, Catalogue.shipped());
     }
 
     /** {@return the same checker on a day} Suppressions that end are compared with it; without a day none of them holds. */
     public Checker on(LocalDate day) {
-        return new Checker(runs, rulebook, settings, day, baseline);
+        return new Checker(runs, rulebook, settings, day, baseline, catalogue);
     }
 
     /** {@return the same checker against findings accepted once} */
     public Checker against(Baseline accepted) {
-        return new Checker(runs, rulebook, settings, today, accepted);
+        return new Checker(runs, rulebook, settings, today, accepted, catalogue);
+    }
+
+    /**
+     * {@return the same checker with tables of one's own} Plants are derived with them, and a way out by another pipe is one
+     * of theirs.
+     */
+    public Checker with(Catalogue own) {
+        return new Checker(runs, rulebook, settings, today, baseline, own);
     }
 
     private static void known(@Nullable RuleRun run, String id, RuleSettings change) {
@@ -151,10 +165,10 @@ public final class Checker {
     private Examined examined(Design design, Positions positions) {
         List<Report> alternatives = new ArrayList<>();
         for (Variants.Variant variant : Variants.of(design)) {
-            Trials trials = new Trials(Plant.of(variant.design()));
+            Trials trials = new Trials(Plant.of(variant.design(), catalogue));
             alternatives.add(one(trials, variant.name(), positions, variant::standsAt, List.of()));
         }
-        Trials trials = new Trials(Plant.of(design));
+        Trials trials = new Trials(Plant.of(design, catalogue));
         Report report = one(trials, "", positions, path -> path, alternatives);
         return new Examined(accepted(report, suppressions(design, positions)), new Trial(runs, trials));
     }

@@ -2,8 +2,10 @@ package org.leat.check;
 
 import java.util.List;
 import java.util.Map;
+import org.apiguardian.api.API;
 
 /** Messages that any rule's outcome may carry, because the checker or {@link Spot} says them. */
+@API(status = API.Status.INTERNAL, since = "0.1")
 public final class CommonMessages {
 
     /** An input is not given; arguments: field. */

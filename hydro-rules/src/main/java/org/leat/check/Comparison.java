@@ -1,6 +1,7 @@
 package org.leat.check;
 
 import java.util.List;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.quantity.QuantityKind;
 
@@ -8,6 +9,7 @@ import org.leat.quantity.QuantityKind;
  * A value against its limit. Kept whether it holds or not, so that the tightest places of a sound design can be read.
  * Values and limits are finite, in the kind's SI unit.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public sealed interface Comparison {
 
     /** Which side of the limit is right. */

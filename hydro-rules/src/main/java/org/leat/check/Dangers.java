@@ -3,11 +3,13 @@ package org.leat.check;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.apiguardian.api.API;
 
 /**
  * What can hurt someone in a report, so that two states of a plant can be compared: worse is what begins to fail, what can
  * no longer be judged, what fails in more cases, and what is further beyond its limit than before.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class Dangers {
 
     /** Of the limit: what is less further beyond it is the same. */

@@ -5,12 +5,14 @@ import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.List;
 import javax.measure.Quantity;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.Design;
 import org.leat.design.Plain;
 import org.leat.quantity.Measured;
 
 /** Applies edits to a design: copies the records along each path, the rest is shared. */
+@API(status = API.Status.INTERNAL, since = "0.1")
 public final class DesignEdits {
 
     private DesignEdits() {}

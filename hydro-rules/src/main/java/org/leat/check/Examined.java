@@ -1,5 +1,6 @@
 package org.leat.check;
 
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -9,4 +10,5 @@ import org.jspecify.annotations.Nullable;
  * @param report what came of it
  * @param trial the plant as designed, for trying changes on it; null if the file could not be read as a design
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record Examined(Report report, @Nullable Trial trial) {}

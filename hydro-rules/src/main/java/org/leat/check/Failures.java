@@ -8,12 +8,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.apiguardian.api.API;
 
 /**
  * What fails, by rule, element, case and level, so that two states of a design can be compared. Where the same cases were
  * judged in both, each is compared with itself; else they are counted: a case is called after its nozzles, and a change of
  * the nozzles renames it.
  */
+@API(status = API.Status.INTERNAL, since = "0.1")
 public final class Failures {
 
     private record Place(String rule, String path) {}

@@ -3,12 +3,14 @@ package org.leat.check;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.file.Position;
 
 /**
  * An outcome with its place in the file and what the checker found out about it. Immutable.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class Finding implements Comparable<Finding> {
 
     private static final Comparator<Finding> BY_PLACE = Comparator.comparing(Finding::position)

@@ -1,5 +1,6 @@
 package org.leat.check;
 
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -10,6 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param person who answers for it; null where nobody is named
  * @param danger whether that person says in so many words that the danger is known
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record Grounds(String setBy, String reason, @Nullable String person, boolean danger) {
 
     /** {@return grounds that name nobody} */

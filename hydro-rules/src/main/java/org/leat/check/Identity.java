@@ -1,6 +1,7 @@
 package org.leat.check;
 
 import java.util.Comparator;
+import org.apiguardian.api.API;
 
 /**
  * What makes two outcomes the same finding, over edits and releases.
@@ -9,6 +10,7 @@ import java.util.Comparator;
  * @param path the element by name
  * @param during the case
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record Identity(String rule, String path, String during) implements Comparable<Identity> {
 
     private static final Comparator<Identity> ORDER =

@@ -1,5 +1,7 @@
 package org.leat.check;
 
+import org.apiguardian.api.API;
+
 /**
  * A suppression that suppresses nothing.
  *
@@ -7,6 +9,7 @@ package org.leat.check;
  * @param why what keeps it from it
  * @param nearest the rule or place that was probably meant; "" if none is near or it does not apply
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record IdleSuppression(Suppression suppression, Why why, String nearest) {
 
     /** What keeps a suppression from suppressing. */

@@ -9,6 +9,7 @@ import java.util.function.Function;
 import java.util.function.IntFunction;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
+import org.apiguardian.api.API;
 import org.leat.design.Design;
 import org.leat.plant.Plant;
 import org.leat.plant.cases.Cases;
@@ -20,6 +21,7 @@ import org.leat.plant.numbers.PlantNumbers;
  * What a rule looks at: the design, the plant solved from it, and the limits in force for this rule. What it gives never
  * changes; safe to share between threads.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class Judgement {
 
     private final RuleInForce rule;

@@ -1,6 +1,9 @@
 package org.leat.check;
 
+import org.apiguardian.api.API;
+
 /** What came of judging, in the words of SARIF 2.1.0 §3.27.9. */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public enum Kind {
     /** judged and not held. */
     FAIL("fail"),

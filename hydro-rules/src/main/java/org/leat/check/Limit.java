@@ -1,5 +1,6 @@
 package org.leat.check;
 
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.quantity.QuantityKind;
 
@@ -10,6 +11,7 @@ import org.leat.quantity.QuantityKind;
  * @param value in force, in SI
  * @param changedBy who changed it, as settings name themselves; null where the rule's own value holds
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record Limit(
         NamedLimit named, double value, @Nullable String changedBy) {
 

@@ -1,5 +1,6 @@
 package org.leat.check;
 
+import org.apiguardian.api.API;
 import org.leat.quantity.QuantityKind;
 
 /**
@@ -12,6 +13,7 @@ import org.leat.quantity.QuantityKind;
  * @param source standard and clause, handbook and page, or "common practice"
  * @param safer on which side of the standard value people are safer
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record NamedLimit(String name, QuantityKind kind, double standard, String unit, String source, Safer safer) {
 
     /** A limit of which nobody said which way is safer. */

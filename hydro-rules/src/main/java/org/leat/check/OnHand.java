@@ -3,6 +3,7 @@ package org.leat.check;
 import java.lang.reflect.RecordComponent;
 import java.util.List;
 import java.util.Optional;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.Design;
 import org.leat.design.Fact;
@@ -10,6 +11,7 @@ import org.leat.design.PlantPart;
 import org.leat.file.Names;
 
 /** What of a design is a thing on hand, or says what a thing is: facts that a program does not change. */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class OnHand {
 
     private OnHand() {}

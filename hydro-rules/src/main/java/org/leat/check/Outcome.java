@@ -1,5 +1,6 @@
 package org.leat.check;
 
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -8,6 +9,7 @@ import org.jspecify.annotations.Nullable;
  * <p>Every answer keeps the level that a failure here would have, so that an open question can be told from a harmless
  * one.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public sealed interface Outcome {
 
     /** {@return rule, element by name and case; what makes this the same finding tomorrow, never text or line} */

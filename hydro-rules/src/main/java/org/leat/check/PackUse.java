@@ -1,5 +1,6 @@
 package org.leat.check;
 
+import org.apiguardian.api.API;
 import org.leat.file.Position;
 
 /**
@@ -8,4 +9,5 @@ import org.leat.file.Position;
  * @param name as it is asked for
  * @param at where
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record PackUse(String name, Position at) {}

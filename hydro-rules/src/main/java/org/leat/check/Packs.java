@@ -10,6 +10,7 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.ServiceLoader;
 import java.util.jar.JarFile;
+import org.apiguardian.api.API;
 
 /**
  * Finds rule packs that others wrote. A pack registers in the usual way of {@link ServiceLoader}: its class name stands
@@ -19,6 +20,7 @@ import java.util.jar.JarFile;
  * with the cause. A rule that does not end in time is stopped waiting for, and not asked again. None of this makes
  * foreign code harmless: a jar can do whatever the user who runs it can.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class Packs {
 
     /** How long a pack may take to answer one question, if nothing else is said. */

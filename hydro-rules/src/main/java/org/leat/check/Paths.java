@@ -1,8 +1,10 @@
 package org.leat.check;
 
+import org.apiguardian.api.API;
 import org.leat.design.ElementPath;
 
 /** Paths as people read them. */
+@API(status = API.Status.INTERNAL, since = "0.1")
 public final class Paths {
 
     private Paths() {}

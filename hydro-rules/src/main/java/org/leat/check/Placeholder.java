@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.TradeUnits;
@@ -16,6 +17,7 @@ import org.leat.quantity.TradeUnits;
  * @param unit to show it in; null for the usual one
  * @param digits significant ones; 0 for the usual number
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record Placeholder(String name, @Nullable String unit, int digits) {
 
     /** How a placeholder is written. */

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Predicate;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.RegulatorKind;
 import org.leat.file.Problem;
@@ -15,6 +16,7 @@ import org.leat.plant.numbers.Amount;
 /**
  * What came of checking one design. Made by a {@link Checker}. Immutable; two reports that say the same are equal.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class Report {
 
     /**

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
+import org.apiguardian.api.API;
 
 /**
  * One design rule: a card with everything it says, how it judges, and what may take its failures away. Immutable; a pure
@@ -14,6 +15,7 @@ import java.util.function.UnaryOperator;
  * and names the field: a rule asks for what it needs ({@link Judgement#solved()}, {@link Spot#given}) and never answers
  * for what is not there.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class Rule {
 
     private final RuleCard card;

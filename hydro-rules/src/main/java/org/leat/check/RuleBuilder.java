@@ -6,12 +6,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.TradeUnit;
 import org.leat.quantity.TradeUnits;
 
 /** Fills in a {@link Rule}: its card, its texts, how it judges, and its ways out. */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class RuleBuilder {
 
     private final String id;

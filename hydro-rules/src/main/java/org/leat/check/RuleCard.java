@@ -5,11 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
+import org.apiguardian.api.API;
 
 /**
  * What a rule says about itself: the ground of its page in the reference, of {@code explain} and of its SARIF entry.
  * Filled in with {@link Rule#of}. Immutable.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class RuleCard {
 
     /** The words that stand for a source where a limit is a rule of thumb. */

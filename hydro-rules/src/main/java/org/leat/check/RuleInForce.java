@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param off why it does not run; null if it does
  * @param changes what settings say about it, each with where they say it
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record RuleInForce(
         RuleCard card,
         String pack,

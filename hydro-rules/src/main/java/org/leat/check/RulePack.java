@@ -2,8 +2,10 @@ package org.leat.check;
 
 import java.util.List;
 import java.util.Map;
+import org.apiguardian.api.API;
 
 /** Rules that come together. Meant to be implemented, also outside this project. */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public interface RulePack {
 
     /** {@return what the pack is called} */

@@ -3,6 +3,7 @@ package org.leat.check;
 import java.util.Collections;
 import java.util.Map;
 import java.util.TreeMap;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -12,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param level in place of the rule's own; null to keep that
  * @param off whether it does not run; null to leave that as it is
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record RuleSettings(
         Map<String, LimitChange> limits,
         @Nullable LevelChange level,

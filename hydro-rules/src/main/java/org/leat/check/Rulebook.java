@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.apiguardian.api.API;
 
 /**
  * Everything a writer needs to word a report: the rules in force and the texts of all messages.
@@ -11,6 +12,7 @@ import java.util.TreeMap;
  * @param rules sorted by id
  * @param texts by rule id, a dot and message id; common texts by their own key
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record Rulebook(List<RuleInForce> rules, Map<String, String> texts) {
 
     public Rulebook {

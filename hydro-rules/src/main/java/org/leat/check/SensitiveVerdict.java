@@ -1,5 +1,7 @@
 package org.leat.check;
 
+import org.apiguardian.api.API;
+
 /**
  * An assumption that a verdict rests on: at one end of its range the verdict is another.
  *
@@ -7,4 +9,5 @@ package org.leat.check;
  * @param atLow what comes of judging with the least value
  * @param atHigh what comes of judging with the greatest value
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record SensitiveVerdict(String field, Kind atLow, Kind atHigh) {}

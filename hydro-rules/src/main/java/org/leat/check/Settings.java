@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -15,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param packs asked for beside the built-in rules
  * @param suppressions of single findings, each of one named design
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record Settings(
         Map<String, RuleSettings> rules, @Nullable FailOn failOn, List<PackUse> packs, List<Suppression> suppressions) {
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.law.Answer;
 import org.leat.plant.cases.Situation;
@@ -19,6 +20,7 @@ import org.leat.quantity.Si;
  * <p>What a rule needs is asked for here: {@link #given} and {@link #known} give a value, or end the judging of this
  * element with an open answer that names the field. What a rule answers is named by a text of its card.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class Spot {
 
     private final RuleInForce rule;

@@ -1,6 +1,7 @@
 package org.leat.check;
 
 import java.time.LocalDate;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.ExcusedFinding;
 import org.leat.file.Position;
@@ -19,6 +20,7 @@ import org.leat.file.Position;
  * @param position where it stands
  * @param inDesign whether it stands in the design's own file
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record Suppression(
         String rule,
         String at,

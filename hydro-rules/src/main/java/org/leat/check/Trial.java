@@ -3,6 +3,7 @@ package org.leat.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.apiguardian.api.API;
 import org.leat.design.Design;
 import org.leat.plant.Plant;
 
@@ -11,6 +12,7 @@ import org.leat.plant.Plant;
  * What it answers is what rules say at the values assumed: no assumption is moved through its range. Safe to share between
  * threads.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class Trial {
 
     private final List<RuleRun> runs;

@@ -2,6 +2,7 @@ package org.leat.check;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import org.apiguardian.api.API;
 import org.leat.design.PlantPart;
 
 /**
@@ -12,6 +13,7 @@ import org.leat.design.PlantPart;
  * @param gain battery-side watts won (negative: lost) with the nozzles open as built; empty where it does not apply
  * @param onHand parts that it would change and that the design says are bought or built already
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record WayOut(Message message, List<Edit> edits, OptionalDouble gain, List<PlantPart> onHand) {
 
     public WayOut {

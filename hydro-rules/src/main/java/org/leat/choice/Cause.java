@@ -2,6 +2,7 @@ package org.leat.choice;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Level;
 
@@ -17,6 +18,7 @@ import org.leat.check.Level;
  * @param alsoClears how many findings beyond those listed it clears, which are listed under an earlier cause
  * @param inPlan whether the change is one of the least plan's
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record Cause(
         @Nullable Step change,
         List<GroupedFailure> clears,

@@ -2,6 +2,7 @@ package org.leat.choice;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.apiguardian.api.API;
 import org.leat.check.Finding;
 import org.leat.check.Level;
 import org.leat.check.WayOut;
@@ -14,6 +15,7 @@ import org.leat.check.WayOut;
  * @param waysForAll ways out after which none of them is left, found by solving the plant again; of the worst one's words
  * @param onlyForSome whether there are ways out, but none that holds for all of them
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record GroupedFailure(Finding worst, List<Finding> others, List<WayOut> waysForAll, boolean onlyForSome) {
 
     public GroupedFailure {

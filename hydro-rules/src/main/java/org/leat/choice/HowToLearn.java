@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -14,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param sentence what to do, for a person, in one sentence
  * @param known whether it is of that input; false where nothing is known but that it must be told
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record HowToLearn(String sentence, boolean known) {
 
     /**

@@ -1,6 +1,7 @@
 package org.leat.choice;
 
 import java.util.List;
+import org.apiguardian.api.API;
 import org.leat.check.Finding;
 
 /**
@@ -11,6 +12,7 @@ import org.leat.check.Finding;
  * @param assumed whether a value was assumed in its place
  * @param how how to come by it
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record MissingInput(String field, List<Finding> settles, boolean assumed, HowToLearn how) {
 
     public MissingInput {

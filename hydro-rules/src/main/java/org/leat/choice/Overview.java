@@ -1,6 +1,7 @@
 package org.leat.choice;
 
 import java.util.List;
+import org.apiguardian.api.API;
 
 /**
  * One design at a glance. Immutable. Made by {@link Overviews}.
@@ -12,6 +13,7 @@ import java.util.List;
  * @param understood derived numbers that a builder can recognise or doubt
  * @param plan the smallest set of changes found after which no error is left
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record Overview(
         SafetyVerdict verdict,
         List<Yield> yields,

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.apiguardian.api.API;
 import org.leat.check.Examined;
 import org.leat.check.Finding;
 import org.leat.check.Kind;
@@ -17,6 +18,7 @@ import org.leat.plant.cases.Running;
 import org.leat.plant.solved.OperatingPoint;
 
 /** Makes overviews. Costs a few dozen solutions of the plant: to be asked for where someone reads it. */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class Overviews {
 
     private static final double SECONDS_PER_DAY = 24 * 3600;

@@ -2,6 +2,7 @@ package org.leat.choice;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import org.apiguardian.api.API;
 
 /**
  * The smallest set of changes found after which no error is left: fewest first, among equals that of most power. Carried
@@ -15,6 +16,7 @@ import java.util.OptionalDouble;
  * @param tried how often the plant was solved and judged again
  * @param budget how often it might have been
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record Plan(
         Result result,
         List<Step> steps,

@@ -1,5 +1,7 @@
 package org.leat.choice;
 
+import org.apiguardian.api.API;
+
 /**
  * Whether the design is safe to open, as far as it was judged. What was not judged is never taken as safe.
  *
@@ -13,6 +15,7 @@ package org.leat.choice;
  * @param setAside findings and questions of what can hurt someone that do not count by someone's word or by a baseline
  * @param playedDown rules about what can hurt someone that settings switch off, play down or loosen
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record SafetyVerdict(
         Answer answer,
         long errors,

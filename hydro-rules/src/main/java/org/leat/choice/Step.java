@@ -1,5 +1,6 @@
 package org.leat.choice;
 
+import org.apiguardian.api.API;
 import org.leat.check.Outcome;
 import org.leat.check.WayOut;
 
@@ -9,6 +10,7 @@ import org.leat.check.WayOut;
  * @param way what to do; a way without edits is advice, which nobody could try
  * @param of the failure whose rule words it
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record Step(WayOut way, Outcome of) {
 
     /** {@return whether it is a change that was tried, not advice} */

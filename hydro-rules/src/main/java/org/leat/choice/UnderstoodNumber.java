@@ -1,5 +1,6 @@
 package org.leat.choice;
 
+import org.apiguardian.api.API;
 import org.leat.quantity.QuantityKind;
 
 /**
@@ -12,6 +13,7 @@ import org.leat.quantity.QuantityKind;
  * @param kind what it measures
  * @param assumed whether it rests on a value that was assumed, not told
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record UnderstoodNumber(What what, String element, String of, double value, QuantityKind kind, boolean assumed) {
 
     /** Which number. */

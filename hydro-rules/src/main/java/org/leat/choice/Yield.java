@@ -1,5 +1,7 @@
 package org.leat.choice;
 
+import org.apiguardian.api.API;
+
 /**
  * What one nozzle set gives with the battery taking what comes.
  *
@@ -12,6 +14,7 @@ package org.leat.choice;
  * @param current at the battery, A, direct
  * @param voltage at the battery's poles, V
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record Yield(
         String nozzles,
         boolean asBuilt,

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.apiguardian.api.API;
 import org.leat.check.Rule;
 import org.leat.check.RulePack;
 import org.leat.pack.alternator.AlternatorRules;
@@ -25,6 +26,7 @@ import org.leat.pack.runner.RunnerRules;
 import org.leat.pack.site.SiteRules;
 
 /** The rules that come with the checker. */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class BuiltInPack implements RulePack {
 
     private static final List<Rule> RULES = Stream.of(

@@ -61,8 +61,11 @@ final class BusPicture {
                 Topic.BUS,
                 "A case on the left must stay below what it meets on the right. Look at the highest of the left, and at what on the"
                         + " right stands lower; each case is shown on the nozzle set that makes the most of it. The axis grows"
-                        + " by equal factors; its volts are those behind the bridge, of which cables and a regulator leave less to"
-                        + " the battery\u2019s side.",
+                        + " by equal factors; its volts are those behind the bridge."
+                        + (picture.twoNodes()
+                                ? " The regulator gives the battery\u2019s side, the inverter with it, a voltage of its own: its"
+                                        + " highest is marked as such."
+                                : ""),
                 picture::draw,
                 List.of(picture.cases(), picture.stands()));
     }
@@ -77,7 +80,18 @@ final class BusPicture {
                 marks.add(new Mark(shortly(situation) + ", briefly", moment.value(), bad));
             }
         }
+        if (twoNodes()) {
+            worst.stream()
+                    .max(Comparator.comparingDouble(BusSituation::batteryVoltage))
+                    .ifPresent(most -> marks.add(
+                            new Mark("battery side at most", most.batteryVoltage(), badCases.contains(most.id()))));
+        }
         return marks;
+    }
+
+    /** Whether a regulator stands between bridge and battery, so that each has a voltage of its own. */
+    private boolean twoNodes() {
+        return worst.stream().anyMatch(s -> s.batteryVoltage() != s.lastingVoltage());
     }
 
     /** A case in so few words that they stand beside the axis. */
@@ -151,19 +165,37 @@ final class BusPicture {
 
     private DataTable cases() {
         DataTable table = new DataTable(
-                "Bus voltage, case by case", "case", "nozzle set", "bus", "for a moment", "speed", "held by");
+                "Bus voltage, case by case",
+                cells(
+                        "case",
+                        "nozzle set",
+                        twoNodes() ? "bridge" : "bus",
+                        "battery side",
+                        "for a moment",
+                        "speed",
+                        "held by"));
         for (BusSituation situation : worst) {
-            table.row(
+            table.row(cells(
                     CaseWords.of(situation),
                     situation.nozzles().name(),
                     Shown.volts(situation.lastingVoltage()),
+                    Shown.volts(situation.batteryVoltage()),
                     situation.momentVoltage() instanceof Amount.Known known
                             ? Shown.volts(known.value())
                             : Shown.UNKNOWN,
                     Shown.speed(situation.runnerSpeed()),
-                    CaseWords.of(situation.holder()));
+                    CaseWords.of(situation.holder())));
         }
         return table;
+    }
+
+    /** A row, the battery's side left out where it is the bridge's. */
+    private List<String> cells(String... all) {
+        List<String> cells = new ArrayList<>(List.of(all));
+        if (!twoNodes()) {
+            cells.remove(3);
+        }
+        return cells;
     }
 
     private DataTable stands() {

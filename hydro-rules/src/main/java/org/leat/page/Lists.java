@@ -6,6 +6,7 @@ import java.util.TreeSet;
 import org.leat.check.AssumedValue;
 import org.leat.check.Finding;
 import org.leat.check.Kind;
+import org.leat.check.Level;
 import org.leat.check.Paths;
 import org.leat.check.Report;
 import org.leat.plant.numbers.Assumption;
@@ -53,6 +54,28 @@ final class Lists {
                     wording.of(finding));
         }
         return table;
+    }
+
+    /** {@return the design and its alternatives beside each other; empty where it has none} */
+    DataTable alternatives() {
+        DataTable table = new DataTable(
+                "Alternatives, side by side", "choice", "errors", "warnings", "not judged", "at the battery");
+        if (!report.alternatives().isEmpty()) {
+            choice(table, "as designed", report);
+            report.alternatives().forEach(other -> choice(table, other.alternative(), other));
+        }
+        return table;
+    }
+
+    private static void choice(DataTable table, String name, Report of) {
+        table.row(
+                name,
+                Long.toString(of.failures(Level.ERROR)),
+                Long.toString(of.failures(Level.WARNING)),
+                Long.toString(of.count(Kind.OPEN)),
+                of.running().isEmpty()
+                        ? Shown.UNKNOWN
+                        : Shown.watts(of.running().get(0).operatingPoint().batteryPower()));
     }
 
     /** {@return where the limits of what was judged come from, each once} */

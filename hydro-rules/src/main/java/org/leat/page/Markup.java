@@ -46,7 +46,12 @@ final class Markup {
             "rect",
             "circle",
             "text",
-            "details");
+            "details",
+            "dt",
+            "dd",
+            "th",
+            "td",
+            "caption");
 
     private final StringWriter text = new StringWriter();
     private final XMLStreamWriter xml;

@@ -1,8 +1,10 @@
 package org.leat.page;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Finding;
 import org.leat.check.Kind;
@@ -10,6 +12,8 @@ import org.leat.check.Level;
 import org.leat.check.Paths;
 import org.leat.check.Report;
 import org.leat.check.Rulebook;
+import org.leat.choice.GroupedFailure;
+import org.leat.choice.Overview;
 import org.leat.design.Design;
 import org.leat.file.Problem;
 import org.leat.file.ProblemText;
@@ -25,13 +29,15 @@ final class Page {
 
     private final Report report;
     private final @Nullable Design design;
+    private final @Nullable Overview overview;
     private final Rulebook rulebook;
     private final Wording wording;
     private final FindingCards cards;
 
-    Page(Report report, @Nullable Design design, Rulebook rulebook) {
+    Page(Report report, @Nullable Design design, @Nullable Overview overview, Rulebook rulebook) {
         this.report = report;
         this.design = design;
+        this.overview = overview;
         this.rulebook = rulebook;
         this.wording = new Wording(rulebook);
         this.cards = new FindingCards(wording);
@@ -103,17 +109,17 @@ final class Page {
         long errors = report.failures(Level.ERROR);
         long warnings = report.failures(Level.WARNING);
         long open = report.count(Kind.OPEN) + report.count(Kind.REVIEW);
-        String state = errors > 0 ? "error" : warnings > 0 ? "warning" : "none";
-        page.open("section", "class", "head", "aria-label", "Verdict");
-        page.leaf(
-                "p",
-                count(errors, "error", "errors") + ", " + count(warnings, "warning", "warnings") + ", "
-                        + count(report.failures(Level.NOTE), "note", "notes") + "; "
-                        + count(report.count(Kind.PASS), "limit holds", "limits hold")
-                        + ", " + open + " not judged.",
-                "class",
-                "verdict is-" + state);
-        page.close();
+        String counts = count(errors, "error", "errors") + ", " + count(warnings, "warning", "warnings") + ", "
+                + count(report.failures(Level.NOTE), "note", "notes") + "; "
+                + count(report.count(Kind.PASS), "limit holds", "limits hold") + ", " + open + " not judged.";
+        if (overview == null) {
+            String state = errors > 0 ? "error" : "warning";
+            page.open("section", "class", "head", "aria-label", "Verdict");
+            page.leaf("p", counts, "class", "verdict is-" + state);
+            page.close();
+        } else {
+            new PageHead(overview, wording).write(page, counts);
+        }
     }
 
     private static String count(long number, String one, String many) {
@@ -173,7 +179,9 @@ final class Page {
     private void contents(Markup page, List<Station> stations) {
         page.open("nav", "aria-label", "On this page").open("ol");
         for (Station station : stations) {
-            long here = failures(station.topic()).size();
+            long here = failures(station.topic()).stream()
+                    .mapToLong(GroupedFailure::size)
+                    .sum();
             page.open("li")
                     .leaf(
                             "a",
@@ -188,9 +196,13 @@ final class Page {
         page.close().close();
     }
 
-    private List<Finding> failures(Topic topic) {
-        return report.worstFirst(Kind.FAIL).stream()
-                .filter(f -> Topic.of(f.outcome()) == topic)
+    /** {@return the failures beside a picture, those of one rule at one place together where that was found out} */
+    private List<GroupedFailure> failures(Topic topic) {
+        Stream<GroupedFailure> all = overview == null
+                ? report.worstFirst(Kind.FAIL).stream().map(f -> new GroupedFailure(f, List.of(), f.waysOut(), false))
+                : overview.causes().stream().flatMap(c -> Stream.concat(c.clears().stream(), c.calms().stream()));
+        return all.filter(g -> Topic.of(g.worst().outcome()) == topic)
+                .sorted(Comparator.comparing(GroupedFailure::worst, Finding.WORST_FIRST))
                 .toList();
     }
 
@@ -206,10 +218,10 @@ final class Page {
             page.close();
             page.open("div", "class", "numbers");
             station.tables().forEach(table -> table.write(page));
-            cards.write(page, failures(station.topic()));
+            cards.writeGroups(page, failures(station.topic()));
             page.close().close();
         } else {
-            cards.write(page, failures(station.topic()));
+            cards.writeGroups(page, failures(station.topic()));
         }
         page.close();
     }
@@ -236,6 +248,12 @@ final class Page {
                 "Told",
                 "For information; nothing is judged.",
                 List.of(lists.rows("Told", Kind.INFORMATIONAL)));
+        section(
+                page,
+                "alternatives",
+                "Alternatives, side by side",
+                "The choices that the design names, each checked as a design of its own.",
+                List.of(lists.alternatives()));
         accepted(page);
         if (design != null) {
             section(
@@ -267,12 +285,21 @@ final class Page {
                 .map(i -> SuppressionText.of(i, report.day()))
                 .toList();
         List<String> changes = SettingsText.changes(rulebook);
-        if (harmless.isEmpty() && idle.isEmpty() && changes.isEmpty()) {
+        List<String> gone = SuppressionText.absent(report);
+        if (harmless.isEmpty() && idle.isEmpty() && changes.isEmpty() && gone.isEmpty()) {
             return;
         }
         page.open("section", "class", "list", "id", "accepted").leaf("h2", "Does not count, or is judged otherwise");
         list(page, changes);
         list(page, idle);
+        list(
+                page,
+                gone.stream()
+                        .map(line -> "in the baseline and no more: " + line)
+                        .toList());
+        if (report.day() != null) {
+            page.leaf("p", "Last days of suppressions were compared with " + report.day() + ".");
+        }
         cards.write(page, harmless);
         page.close();
     }

@@ -2,6 +2,7 @@ package org.leat.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.apiguardian.api.API;
 import org.leat.check.Kind;
 import org.leat.check.Level;
 import org.leat.check.Report;
@@ -11,6 +12,7 @@ import org.leat.report.UsualUnits;
 import org.leat.report.Wording;
 
 /** The index of several designs' pages, in the order they were added. */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class PageIndex {
 
     private record Row(String name, String page, List<String> cells) {}

@@ -1,9 +1,11 @@
 package org.leat.page;
 
 import java.io.IOException;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Report;
 import org.leat.check.Rulebook;
+import org.leat.choice.Overview;
 import org.leat.design.Design;
 import org.leat.file.Reading;
 import org.leat.report.ReportWriter;
@@ -13,6 +15,7 @@ import org.leat.report.Wording;
  * Writes one design's report as a page: a self-contained HTML file that loads nothing and runs nothing. For several designs a page
  * each and a {@link PageIndex}.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class PageWriter implements ReportWriter {
 
     private final Appendable out;
@@ -32,7 +35,7 @@ public final class PageWriter implements ReportWriter {
      */
     @Override
     public void add(Report report) throws IOException {
-        write(report, null);
+        write(report, null, null);
     }
 
     /**
@@ -42,7 +45,17 @@ public final class PageWriter implements ReportWriter {
      */
     @Override
     public void add(Report report, Reading reading) throws IOException {
-        write(report, reading.design());
+        write(report, reading.design(), null);
+    }
+
+    /**
+     * Writes a report with its pictures, what matters first at its head.
+     *
+     * @throws IllegalStateException if a page was written already
+     */
+    @Override
+    public void add(Report report, Reading reading, Overview overview) throws IOException {
+        write(report, reading.design(), overview);
     }
 
     /**
@@ -51,7 +64,7 @@ public final class PageWriter implements ReportWriter {
      * @throws IllegalStateException if a page was written already
      */
     public void add(Report report, Design design) throws IOException {
-        write(report, design);
+        write(report, design, null);
     }
 
     @Override
@@ -63,9 +76,9 @@ public final class PageWriter implements ReportWriter {
     @Override
     public void end() throws IOException {}
 
-    private void write(Report report, @Nullable Design design) throws IOException {
+    private void write(Report report, @Nullable Design design, @Nullable Overview overview) throws IOException {
         once();
-        out.append(new Page(report, design, rulebook).written());
+        out.append(new Page(report, design, overview, rulebook).written());
     }
 
     private void once() {

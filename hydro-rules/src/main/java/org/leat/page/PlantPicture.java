@@ -99,8 +99,7 @@ final class PlantPicture {
         double line = middle - 7 * part.numbers().size() + (part.symbol() == Symbols.CABLE ? 11 : 4);
         int room = (int) ((Drawing.WIDTH - left) / ACROSS);
         if (part.symbol() == Symbols.CABLE) {
-            String said = part.name()
-                    + (part.numbers().isEmpty() ? "" : ": " + part.numbers().get(0));
+            String said = String.join(", ", part.numbers()) + ", " + part.name();
             on.text(left, line, Drawing.shortened(said, room - count.length()), "label-soft");
         } else {
             on.text(left, line, Drawing.shortened(part.name(), room - count.length() - 2), "axis-name");

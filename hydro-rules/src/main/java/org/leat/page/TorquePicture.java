@@ -124,6 +124,7 @@ final class TorquePicture {
             case HELD -> "held";
             case NOT_HELD -> "not held";
             case BELOW_CUT_IN -> "below cut-in, no current,";
+            case DOES_NOT_START -> "does not start, at rest,";
         };
     }
 

@@ -13,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.apiguardian.api.API;
 import org.leat.check.Baseline;
 import org.leat.file.Position;
 import org.leat.file.Problem;
@@ -22,6 +23,7 @@ import org.leat.file.ProblemKind;
  * Reads the findings of an earlier run from its SARIF log. Bad content never throws; what is wrong is told with its
  * place, and time and memory are bounded whatever the file holds.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class BaselineReader {
 
     /** The largest log read, bytes. */

@@ -1,5 +1,6 @@
 package org.leat.report;
 
+import org.apiguardian.api.API;
 import org.leat.design.RegulatorKind;
 import org.leat.plant.cases.BatteryFull;
 import org.leat.plant.cases.BatteryRemoved;
@@ -15,6 +16,7 @@ import org.leat.plant.cases.Running;
 import org.leat.plant.solved.EnergyAccount;
 
 /** What people call the cases of a plant and what belongs to them. */
+@API(status = API.Status.INTERNAL, since = "0.1")
 public final class CaseWords {
 
     private CaseWords() {}

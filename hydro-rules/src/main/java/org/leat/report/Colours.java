@@ -1,8 +1,10 @@
 package org.leat.report;
 
+import org.apiguardian.api.API;
 import org.leat.check.Level;
 
 /** Colours of a terminal, or none. */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public enum Colours {
     /** plain text. */
     NONE,

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Rulebook;
 import org.leat.design.Gauging;
@@ -18,6 +19,7 @@ import org.leat.plant.numbers.Assumption;
 import org.leat.quantity.QuantityKind;
 
 /** Writes what the readings of a stream come to: each method's value with its uncertainty, and all of them together. */
+@API(status = API.Status.INTERNAL, since = "0.1")
 public final class GaugingWriter {
 
     private final Map<String, String> texts;
@@ -54,7 +56,7 @@ public final class GaugingWriter {
             lines.addAll(together(part));
             lines.add("");
         }
-        lines.addAll(List.of(texts.getOrDefault("caution", "").split("\n", -1)));
+        lines.add(texts.getOrDefault("caution", "").replace('\n', ' '));
         for (String line : lines) {
             out.append(line).append('\n');
         }

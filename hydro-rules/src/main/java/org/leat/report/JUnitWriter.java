@@ -6,6 +6,7 @@ import java.util.List;
 import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
+import org.apiguardian.api.API;
 import org.leat.check.Finding;
 import org.leat.check.Kind;
 import org.leat.check.Level;
@@ -19,6 +20,7 @@ import org.leat.file.ProblemText;
  * failure; what is less, could not be judged, is for a person or does not count is skipped with its reason, never
  * passed; what broke or cannot be read is an error. What is only told, and what does not apply, is no case.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class JUnitWriter implements ReportWriter {
 
     private final XMLStreamWriter xml;

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Kind;
 import org.leat.check.Level;
@@ -14,6 +15,7 @@ import org.leat.choice.Overview;
 import org.leat.file.Reading;
 
 /** Writes the JSON report, see {@link JsonModel}. */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class JsonWriter implements ReportWriter {
 
     private final JsonGenerator json;

@@ -1,5 +1,6 @@
 package org.leat.report;
 
+import java.util.List;
 import org.leat.check.Finding;
 import org.leat.check.Kind;
 import org.leat.check.Outcome;
@@ -16,6 +17,12 @@ final class MarkdownFinding {
 
     /** {@return what is wrong in one line, the rest folded under it} */
     String folded(Finding finding) {
+        return folded(new Repeats.Repeat(finding, 1, 1, List.of()));
+    }
+
+    /** {@return the worst of several in one line with how many there are, the rest folded under it} */
+    String folded(Repeats.Repeat repeat) {
+        Finding finding = repeat.worst();
         Outcome outcome = finding.outcome();
         StringBuilder text = new StringBuilder("<details><summary>");
         String level = outcome.kind() == Kind.FAIL
@@ -23,7 +30,7 @@ final class MarkdownFinding {
                 : outcome.kind().word();
         text.append("<b>").append(level).append("</b> ").append(outcome.rule()).append(" at ");
         text.append(MarkdownText.of(finding.position().toString())).append(": ");
-        text.append(MarkdownText.of(wording.of(finding))).append("</summary>\n\n");
+        text.append(MarkdownText.of(wording.of(finding) + more(repeat))).append("</summary>\n\n");
         String standing = Standing.of(finding);
         if (standing != null) {
             item(text, standing);
@@ -45,15 +52,27 @@ final class MarkdownFinding {
                                     ? ""
                                     : " (" + TextWriter.watts(way.gain().getAsDouble()) + ")"));
         }
+        for (String place : repeat.also()) {
+            item(text, "also at " + place);
+        }
+        int untold = repeat.count() - 1 - repeat.also().size();
+        if (untold > 0) {
+            item(text, "and at " + untold + " more places");
+        }
         return text.append("\n</details>\n\n").toString();
     }
 
     /** {@return it all in one line of a list} */
-    String line(Finding finding) {
+    String line(Repeats.Repeat repeat) {
+        Finding finding = repeat.worst();
         Outcome outcome = finding.outcome();
         StringBuilder text = new StringBuilder();
-        item(text, outcome.rule() + " at " + finding.position() + ": " + wording.of(finding));
+        item(text, outcome.rule() + " at " + finding.position() + ": " + wording.of(finding) + more(repeat));
         return text.toString();
+    }
+
+    private static String more(Repeats.Repeat repeat) {
+        return repeat.count() == 1 ? "" : " (worst of " + repeat.count() + ", in " + repeat.designs() + " designs)";
     }
 
     private static void item(StringBuilder text, String said) {

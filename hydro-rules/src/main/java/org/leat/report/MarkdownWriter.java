@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.apiguardian.api.API;
 import org.leat.check.Finding;
 import org.leat.check.Kind;
 import org.leat.check.Level;
@@ -14,8 +15,9 @@ import org.leat.file.ProblemText;
 
 /**
  * Writes Markdown for a comment on a pull request: the counts, the designs that need attention and the findings, worst
- * first, each folded. Never longer than a comment may be; what does not fit is counted.
+ * first, each folded, those that repeat over designs as one. Never longer than a comment may be; what does not fit is counted.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class MarkdownWriter implements ReportWriter {
 
     /** Characters; services that show comments take 65 536. */
@@ -30,8 +32,8 @@ public final class MarkdownWriter implements ReportWriter {
     private final MarkdownFinding texts;
     private final Tally tally = new Tally();
     private final WorstFirst<Finding> dangers = new WorstFirst<>(KEPT, Finding.WORST_FIRST);
-    private final WorstFirst<Finding> failures = new WorstFirst<>(KEPT, Finding.WORST_FIRST);
-    private final WorstFirst<Finding> questions = new WorstFirst<>(KEPT, Finding.WORST_FIRST);
+    private final Repeats failures = new Repeats();
+    private final Repeats questions = new Repeats();
     private final WorstFirst<String> meaningless = new WorstFirst<>(KEPT, Comparator.naturalOrder());
     private final WorstFirst<Row> rows = new WorstFirst<>(ROWS, Row.WORST_FIRST);
     private final WorstFirst<String> unreadable = new WorstFirst<>(KEPT, Comparator.naturalOrder());
@@ -70,9 +72,10 @@ public final class MarkdownWriter implements ReportWriter {
             meaningless.add(report.file() + ": " + judgedOn);
         }
         report.endangeringUncounted().forEach(dangers::add);
-        report.worstFirst(Kind.FAIL).forEach(failures::add);
-        report.worstFirst(Kind.OPEN).forEach(questions::add);
-        report.worstFirst(Kind.REVIEW).forEach(questions::add);
+        failures.add(report.worstFirst(Kind.FAIL));
+        List<Finding> asked = new ArrayList<>(report.worstFirst(Kind.OPEN));
+        asked.addAll(report.worstFirst(Kind.REVIEW));
+        questions.add(asked);
         Row row = new Row(
                 report.file(),
                 report.design(),
@@ -107,15 +110,15 @@ public final class MarkdownWriter implements ReportWriter {
         section(text, "Can hurt someone and does not count", dangers, texts::folded);
         section(text, "Not checked", unreadable, line -> "- " + MarkdownText.of(line) + "\n");
         table(text);
-        section(text, "Worst first", failures, texts::folded);
-        if (!questions.isEmpty()) {
+        section(text, "Worst first", failures.worstFirst(KEPT), texts::folded);
+        if (questions.seen() > 0) {
             String title = "\n<details><summary>Could not be judged or is for a person to look at: " + questions.seen()
                     + "</summary>\n\n";
             String close = "\n</details>\n";
             if (text.fits(title.length() + close.length() + 100)) {
                 text.reserve(close.length());
                 text.always(title);
-                list(text, questions, texts::line);
+                list(text, questions.worstFirst(KEPT), texts::line);
                 text.always(close);
             }
         }

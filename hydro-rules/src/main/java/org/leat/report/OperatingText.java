@@ -40,7 +40,7 @@ final class OperatingText {
                     show(o.directCurrent(), QuantityKind.CURRENT),
                     show(o.batteryPower(), QuantityKind.POWER),
                     show(o.speedRatio(), QuantityKind.RATIO),
-                    o.speed() > 0 ? hold(o.hold()) : "does not start");
+                    hold(o.hold()));
         }
         List<String> lines = new ArrayList<>(table.lines(width));
         if (report.running().stream().anyMatch(r -> !r.water().fullPipe())) {
@@ -54,6 +54,7 @@ final class OperatingText {
             case HELD -> "held";
             case NOT_HELD -> "not held";
             case BELOW_CUT_IN -> "below cut-in";
+            case DOES_NOT_START -> "does not start";
         };
     }
 

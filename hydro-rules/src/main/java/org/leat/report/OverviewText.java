@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Edit;
@@ -210,7 +211,7 @@ final class OverviewText {
     }
 
     /** {@return the numbers that a builder can recognise or doubt, joined} */
-    private static String understood(List<UnderstoodNumber> numbers) {
+    static String understood(List<UnderstoodNumber> numbers) {
         if (numbers.isEmpty()) {
             return "";
         }
@@ -250,13 +251,13 @@ final class OverviewText {
     }
 
     /** {@return the causes worth being shown first: notes only where a change wins power} */
-    private static List<Cause> first(Overview overview) {
+    static List<Cause> first(Overview overview) {
         return overview.causes().stream()
                 .filter(c -> c.worst() != Level.NOTE || watts(c) > 0)
                 .toList();
     }
 
-    private static long watts(Cause cause) {
+    static long watts(Cause cause) {
         Step change = cause.change();
         return change == null || !cause.isTried() || change.way().gain().isEmpty()
                 ? 0
@@ -286,10 +287,7 @@ final class OverviewText {
     }
 
     private List<String> cause(int number, Cause cause) {
-        Step change = cause.change();
-        String what = change == null
-                ? wording.of(cause.clears().get(0).worst()) + " No change that takes this away is known."
-                : wording.of(change.way(), change.of());
+        String what = what(cause, wording);
         String gain = watts(cause) == 0 ? "" : " (" + TextWriter.watts(watts(cause)) + ")";
         List<String> lines =
                 new ArrayList<>(Columns.wrapped("  " + number + ". " + Plainly.of(what) + gain, width, HANGING, ITEM));
@@ -297,7 +295,15 @@ final class OverviewText {
         return lines;
     }
 
-    private static String effect(Cause cause) {
+    /** {@return what to do about a cause, or what stays where nothing is known} */
+    static String what(Cause cause, Wording wording) {
+        Step change = cause.change();
+        return change == null
+                ? wording.of(cause.clears().get(0).worst()) + " No change that takes this away is known."
+                : wording.of(change.way(), change.of());
+    }
+
+    static String effect(Cause cause) {
         Step change = cause.change();
         String what = counts(cause) + " (" + rules(cause) + ")";
         if (change == null) {
@@ -360,7 +366,7 @@ final class OverviewText {
     }
 
     /** {@return what comes of the least plan, in the numbers of the causes shown} */
-    private static String together(Plan plan, List<Cause> shown) {
+    static String together(Plan plan, List<Cause> shown) {
         List<Integer> numbers = new ArrayList<>();
         for (int i = 0; i < shown.size(); i++) {
             if (shown.get(i).inPlan()) {
@@ -414,12 +420,11 @@ final class OverviewText {
     }
 
     private static String why(Plan plan) {
-        return plan.stays().stream()
-                .map(Plan.Staying::why)
-                .distinct()
-                .sorted()
-                .map(OverviewText::why)
-                .collect(Collectors.joining(", or "));
+        Set<Plan.Why> all = plan.stays().stream().map(Plan.Staying::why).collect(Collectors.toCollection(TreeSet::new));
+        if (all.equals(Set.of(Plan.Why.NO_WAY_OUT, Plan.Why.ADVICE_ONLY))) {
+            return "nothing, or only advice, is known against them";
+        }
+        return all.stream().map(OverviewText::why).collect(Collectors.joining("; "));
     }
 
     private static String why(Plan.Why why) {
@@ -449,7 +454,7 @@ final class OverviewText {
         return lines;
     }
 
-    private static String settles(MissingInput input) {
+    static String settles(MissingInput input) {
         long safety = input.endangering();
         long all = input.settles().size();
         return safety == 0

@@ -1,8 +1,10 @@
 package org.leat.report;
 
 import java.util.Locale;
+import org.apiguardian.api.API;
 
 /** Makes text of unknown origin harmless for a terminal and for a document. */
+@API(status = API.Status.INTERNAL, since = "0.1")
 public final class Plainly {
 
     private Plainly() {}

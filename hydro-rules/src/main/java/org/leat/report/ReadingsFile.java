@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.apiguardian.api.API;
 import org.leat.plant.numbers.NozzleGroup;
 import org.leat.readings.Channel;
 import org.leat.readings.Expectations;
@@ -11,6 +12,7 @@ import org.leat.readings.LoadState;
 import org.leat.readings.ReadingKind;
 
 /** Writes a file of readings with nothing filled in: one line for each reading, what is expected beside it as a comment. */
+@API(status = API.Status.INTERNAL, since = "0.1")
 public final class ReadingsFile {
 
     private static final List<ReadingKind> ON_BUS = List.of(

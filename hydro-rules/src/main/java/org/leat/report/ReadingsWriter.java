@@ -6,6 +6,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Rulebook;
 import org.leat.quantity.QuantityKind;
@@ -19,6 +20,7 @@ import org.leat.readings.ReadingKind;
 import org.leat.readings.TakenReadings;
 
 /** Writes readings against what was expected, and what is wrong with the plant. */
+@API(status = API.Status.INTERNAL, since = "0.1")
 public final class ReadingsWriter {
 
     /** In standard uncertainties: what building and instruments leave open. */

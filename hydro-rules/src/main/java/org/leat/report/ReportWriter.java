@@ -1,11 +1,13 @@
 package org.leat.report;
 
 import java.io.IOException;
+import org.apiguardian.api.API;
 import org.leat.check.Report;
 import org.leat.choice.Overview;
 import org.leat.file.Reading;
 
 /** Writes reports one after the other, so that a long run needs no more memory than a short one. */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public interface ReportWriter {
 
     /** Writes one design's report. */

@@ -3,12 +3,14 @@ package org.leat.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Limit;
 import org.leat.check.RuleCard;
 import org.leat.check.RuleInForce;
 
 /** A rule's page, in Markdown: what {@code explain} prints and the reference holds. */
+@API(status = API.Status.INTERNAL, since = "0.1")
 public final class RulePage {
 
     private RulePage() {}

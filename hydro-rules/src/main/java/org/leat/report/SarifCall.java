@@ -2,6 +2,7 @@ package org.leat.report;
 
 import java.util.List;
 import java.util.function.IntSupplier;
+import org.apiguardian.api.API;
 
 /**
  * The call that a SARIF log tells of.
@@ -9,6 +10,7 @@ import java.util.function.IntSupplier;
  * @param arguments of the command line, without the program
  * @param exitCode what the call will exit with, asked when everything is judged
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record SarifCall(List<String> arguments, IntSupplier exitCode) {
 
     /** Stands in a log for a folder of the machine, see SARIF 2.1.0 §3.14.28. */

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.AbsentFinding;
 import org.leat.check.Finding;
@@ -16,6 +17,7 @@ import org.leat.file.Reading;
  * Writes a SARIF 2.1.0 log of one run, result by result. Alternatives of a design are not in it: their files say nothing
  * is so.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class SarifWriter implements ReportWriter {
 
     private static final String SCHEMA =

@@ -2,6 +2,7 @@ package org.leat.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.apiguardian.api.API;
 import org.leat.check.FailOn;
 import org.leat.check.Limit;
 import org.leat.check.PackUse;
@@ -12,6 +13,7 @@ import org.leat.check.Settings;
 import org.leat.check.Suppression;
 
 /** Every setting in force with the file and line it came from: for a person. */
+@API(status = API.Status.INTERNAL, since = "0.1")
 public final class SettingsInForce {
 
     private SettingsInForce() {}

@@ -2,6 +2,7 @@ package org.leat.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.apiguardian.api.API;
 import org.leat.check.Grounds;
 import org.leat.check.LevelChange;
 import org.leat.check.Limit;
@@ -11,6 +12,7 @@ import org.leat.check.Rulebook;
 import org.leat.check.Switch;
 
 /** What settings change, each with where they say so and why: for a person. */
+@API(status = API.Status.INTERNAL, since = "0.1")
 public final class SettingsText {
 
     private static final int DIGITS = 6;

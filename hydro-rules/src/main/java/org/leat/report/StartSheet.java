@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Finding;
 import org.leat.check.Report;
@@ -22,6 +23,7 @@ import org.leat.readings.StartStep.Line;
  * Writes the sheet of a first start: each step with what is read and where, what is expected, its range, when to stop, and room for
  * what was read. Two pages of A4 in type of a fixed width, 84 letters wide.
  */
+@API(status = API.Status.INTERNAL, since = "0.1")
 public final class StartSheet {
 
     private static final int WIDTH = 84;

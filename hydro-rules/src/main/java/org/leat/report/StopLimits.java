@@ -2,6 +2,7 @@ package org.leat.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.apiguardian.api.API;
 import org.leat.check.Comparison;
 import org.leat.check.Finding;
 import org.leat.check.Kind;
@@ -21,6 +22,7 @@ import org.leat.readings.StopLimit;
  * When a first start is broken off: the limits of the rules, as far as something that is read can pass them, and what could not be
  * judged, which is a stop by itself until somebody has settled it.
  */
+@API(status = API.Status.INTERNAL, since = "0.1")
 public final class StopLimits {
 
     private final Plant plant;

@@ -3,6 +3,7 @@ package org.leat.report;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.AbsentFinding;
 import org.leat.check.Finding;
@@ -12,6 +13,7 @@ import org.leat.check.Report;
 import org.leat.check.Suppression;
 
 /** What does not count, by whose word, and what of that word no longer holds: for a person. */
+@API(status = API.Status.INTERNAL, since = "0.1")
 public final class SuppressionText {
 
     private SuppressionText() {}
@@ -56,7 +58,7 @@ public final class SuppressionText {
     }
 
     /** {@return what the baseline knows and is found no more, a line each} */
-    static List<String> absent(Report report) {
+    public static List<String> absent(Report report) {
         List<String> lines = new ArrayList<>();
         for (AbsentFinding gone : report.absent()) {
             lines.add(gone.identity().rule() + "  "

@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import org.apiguardian.api.API;
 import org.leat.check.Kind;
 import org.leat.check.Level;
 import org.leat.check.Report;
 
 /** Counts what a run came to. Not safe to share between threads. */
+@API(status = API.Status.INTERNAL, since = "0.1")
 public final class Tally {
 
     private final Map<Level, Long> failures = new EnumMap<>(Level.class);

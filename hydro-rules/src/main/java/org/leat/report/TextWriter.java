@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import org.apiguardian.api.API;
 import org.leat.check.Finding;
 import org.leat.check.Kind;
 import org.leat.check.Level;
@@ -22,6 +23,7 @@ import org.leat.file.Reading;
  * first and what to tell next; all the rest only where it is asked for. Without an overview, all the rest. No line is wider
  * than it is told.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class TextWriter implements ReportWriter {
 
     /** Lines of what is said of one design first, with the caution and the counts that close the output. */
@@ -30,6 +32,7 @@ public final class TextWriter implements ReportWriter {
     private static final int TIGHTEST = 5;
     private static final int INDENT = 2;
     private static final int MOST_OF_SETTINGS = 3;
+    private static final int MOST_OF_DOUBTS = 3;
 
     private final Appendable out;
     private final Colours colours;
@@ -58,7 +61,7 @@ public final class TextWriter implements ReportWriter {
         this.rulebook = rulebook;
         this.wording = new Wording(rulebook);
         this.findings = new FindingText(wording, colours);
-        this.width = Math.max(Columns.LEAST, Math.min(Columns.MOST, width));
+        this.width = Wrapping.within(width);
         this.whole = whole;
     }
 
@@ -68,7 +71,7 @@ public final class TextWriter implements ReportWriter {
         tally.add(report);
         line(colours.heading(name(report)));
         line("");
-        judgedOn(report);
+        lines(judgedOn(report));
         if (report.readable()) {
             rest(report, findings.grouped(report.worstFirst(Kind.FAIL)));
         } else {
@@ -84,9 +87,13 @@ public final class TextWriter implements ReportWriter {
         }
         begin();
         tally.add(report);
-        judgedOn(report);
-        int closing = 2 + closing().size();
-        lines(new OverviewText(wording, colours, width).lines(name(report), overview, SCREEN - closing));
+        lines(judgedOn(report));
+        int around = playedDown().size()
+                + changed().size()
+                + judgedOn(report).size()
+                + closing().size();
+        int most = SCREEN - around - (whole ? 0 : 2);
+        lines(new OverviewText(wording, colours, width).lines(name(report), overview, most));
         if (whole) {
             rest(report, failures(overview));
         } else {
@@ -95,12 +102,17 @@ public final class TextWriter implements ReportWriter {
         }
     }
 
-    private void judgedOn(Report report) throws IOException {
+    private List<String> judgedOn(Report report) {
         String sentence = JudgedOn.sentence(report, wording);
-        if (!sentence.isEmpty()) {
-            line(colours.level(Level.ERROR, sentence));
-            line("");
+        if (sentence.isEmpty()) {
+            return List.of();
         }
+        List<String> lines = new ArrayList<>();
+        for (String part : Columns.wrapped(sentence, width, 0, MOST_OF_DOUBTS)) {
+            lines.add(colours.level(Level.ERROR, part));
+        }
+        lines.add("");
+        return lines;
     }
 
     private static List<GroupedFailure> failures(Overview overview) {
@@ -157,10 +169,18 @@ public final class TextWriter implements ReportWriter {
     private void begin() throws IOException {
         if (!begun) {
             begun = true;
-            section(
-                    "Off, played down or loosened by settings, and can hurt someone",
-                    bounded(SettingsText.playedDown(rulebook), "rules"));
+            lines(playedDown());
         }
+    }
+
+    private List<String> playedDown() {
+        return titled(
+                "Off, played down or loosened by settings, and can hurt someone",
+                bounded(SettingsText.playedDown(rulebook), "rules"));
+    }
+
+    private List<String> changed() {
+        return titled("Changed by settings", bounded(SettingsText.changes(rulebook), "changes"));
     }
 
     /** {@return the first few, unless all there is was asked for} */
@@ -196,7 +216,7 @@ public final class TextWriter implements ReportWriter {
 
     @Override
     public void end() throws IOException {
-        section("Changed by settings", bounded(SettingsText.changes(rulebook), "changes"));
+        lines(changed());
         lines(closing());
     }
 
@@ -213,13 +233,20 @@ public final class TextWriter implements ReportWriter {
     }
 
     private void section(String title, List<String> lines) throws IOException {
-        if (!lines.isEmpty()) {
-            line(colours.heading(title));
-            for (String text : lines) {
-                line(" ".repeat(INDENT) + text);
-            }
-            line("");
+        lines(titled(title, lines));
+    }
+
+    /** {@return a title with its lines, broken to the screen, and an empty one; nothing where there are none} */
+    private List<String> titled(String title, List<String> lines) {
+        if (lines.isEmpty()) {
+            return List.of();
         }
+        List<String> all = new ArrayList<>(Columns.wrapped(colours.heading(title), width));
+        for (String text : lines) {
+            all.addAll(Columns.wrapped(" ".repeat(INDENT) + text, width));
+        }
+        all.add("");
+        return all;
     }
 
     private void lines(List<String> lines) throws IOException {

@@ -1,11 +1,13 @@
 package org.leat.report;
 
+import org.apiguardian.api.API;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.QuantityText;
 import org.leat.quantity.TradeUnit;
 import org.leat.quantity.TradeUnits;
 
 /** The unit in which people read a quantity when a text names none. */
+@API(status = API.Status.INTERNAL, since = "0.1")
 public final class UsualUnits {
 
     private static final int DIGITS = 3;

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Arg;
 import org.leat.check.Comparison;
@@ -21,6 +22,7 @@ import org.leat.check.WayOut;
  * Turns messages into sentences with a rulebook's texts. A text holds placeholders: {@code {flow}}, {@code {flow:L/s}},
  * {@code {flow:L/s,2}}; {@code {value}}, {@code {limit}} and {@code {margin}} come from the comparison.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class Wording {
 
     static final Pattern PLACEHOLDER = Placeholder.PATTERN;

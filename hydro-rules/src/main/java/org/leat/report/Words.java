@@ -8,9 +8,11 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /** The words that reports use, each with a sentence for a builder. */
+@API(status = API.Status.INTERNAL, since = "0.1")
 public final class Words {
 
     private final Map<String, String> sentences;

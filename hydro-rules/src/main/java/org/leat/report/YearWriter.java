@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Rulebook;
 import org.leat.design.Chemistry;
@@ -21,6 +22,7 @@ import org.leat.season.Month;
 import org.leat.season.Year;
 
 /** Writes the year of a plant: what it makes, what is used, dumped and missing, month by month. */
+@API(status = API.Status.INTERNAL, since = "0.1")
 public final class YearWriter {
 
     private static final double KILOWATT_HOUR = 3.6e6;

@@ -10,6 +10,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.PackUse;
 import org.leat.check.RuleCard;
@@ -25,6 +26,7 @@ import org.leat.file.RecordReader;
  * A settings file with the files it builds on. Bad content never throws: what is wrong is a list of problems, each with
  * its place. However the files build on each other, few are read.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class SettingsFiles {
 
     /** The version of the file format that is read. */

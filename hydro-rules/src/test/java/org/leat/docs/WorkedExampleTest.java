@@ -108,7 +108,7 @@ class WorkedExampleTest {
         double sound = Math.sqrt(bulk / rho);
         say("sound", sound, 1);
         double d = 0.0549;
-        double e = 0.0038;
+        double e = (0.063 - d) / 2;
         double c1 = 2 * e / d * 1.45 + d / (d + e) * (1 - 0.45 * 0.45);
         say("wallFactor", c1, 4);
         double modulus = 1.7524e9;

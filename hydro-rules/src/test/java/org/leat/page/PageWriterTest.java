@@ -17,6 +17,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.leat.check.Finding;
 import org.leat.check.Kind;
+import org.leat.check.Paths;
 import org.leat.check.Report;
 import org.leat.report.Wording;
 import org.w3c.dom.Document;
@@ -52,17 +53,50 @@ class PageWriterTest {
                 .map(article -> plain(article.getTextContent()))
                 .toList();
         List<Finding> failures = made.report().worstFirst(Kind.FAIL);
-        assertThat(said).hasSize(failures.size());
+        assertThat(said).hasSize((int) failures.stream()
+                .map(f -> f.outcome().rule() + f.outcome().path())
+                .distinct()
+                .count());
         for (Finding failure : failures) {
             List<String> its = said.stream()
-                    .filter(text -> text.contains(plain(wording.of(failure)))
-                            && text.contains(wording.value(failure.outcome())))
+                    .filter(text -> text.contains(failure.outcome().rule() + " at "
+                                    + Paths.shown(failure.outcome().path()) + ",")
+                            && text.contains(wording.value(failure.outcome()))
+                            && text.contains(failure.outcome().during()))
                     .toList();
-            assertThat(its).isNotEmpty();
-            failure.waysOut()
-                    .forEach(way ->
-                            assertThat(String.join(" ", its)).contains(plain(wording.of(way, failure.outcome()))));
+            assertThat(its).as(failure.outcome().toString()).hasSize(1);
+            failure.rejected()
+                    .forEach(tried ->
+                            assertThat(its.get(0)).contains(plain(wording.of(tried.way(), failure.outcome()))));
         }
+        assertThat(said.stream().filter(text -> text.contains("Way out")).count())
+                .isEqualTo(failures.stream()
+                        .filter(f -> !f.waysOut().isEmpty())
+                        .map(f -> f.outcome().rule() + f.outcome().path())
+                        .distinct()
+                        .count());
+    }
+
+    @Test
+    void the_head_says_whether_it_is_safe_what_it_gives_and_what_to_do_first() throws IOException {
+        String head = head("tannery-yard");
+        assertThat(head)
+                .contains("Safe to open? No. 12 errors found.")
+                .contains("It gives")
+                .contains("kWh a day")
+                .contains("Understood pipe 82.5 mm bore")
+                .containsPattern("Do these first .* clears 2 errors")
+                .contains("together leave")
+                .contains("Tell or measure these next");
+        assertThat(head("rowan-ghyll")).contains("Safe to open? Nothing that was judged speaks against it.");
+    }
+
+    private static String head(String demo) throws IOException {
+        return plain(Pages.all(Pages.demo(demo).read(), "section")
+                .filter(s -> s.getAttribute("class").equals("head"))
+                .findFirst()
+                .orElseThrow()
+                .getTextContent());
     }
 
     @ParameterizedTest
@@ -186,7 +220,7 @@ class PageWriterTest {
                 .collect(Collectors.toCollection(ArrayList::new));
         assertThat(cells.get(1)).startsWith("Tannery yard").contains("12");
         assertThat(cells.get(2)).contains("not readable");
-        assertThat(cells.get(3)).isEqualTo("x&y.yaml" + "not checked");
+        assertThat(cells.get(3)).isEqualTo("x&y.yaml not checked");
     }
 
     private static String plain(String text) {

@@ -9,7 +9,9 @@ import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.leat.check.Checker;
+import org.leat.check.Examined;
 import org.leat.check.Report;
+import org.leat.choice.Overviews;
 import org.leat.file.DesignReader;
 import org.leat.file.Reading;
 import org.leat.pack.BuiltInPack;
@@ -58,10 +60,11 @@ final class Pages {
 
     static Made of(String design) throws IOException {
         Reading reading = DesignReader.read(design, "plant.yaml");
-        Report report = CHECKER.check(reading);
+        Examined examined = CHECKER.examined(reading);
+        Report report = examined.report();
         StringBuilder out = new StringBuilder();
         PageWriter writer = new PageWriter(CHECKER.rulebook(), out);
-        writer.add(report, reading);
+        writer.add(report, reading, Overviews.of(examined, CHECKER.rulebook()));
         writer.end();
         return new Made(out.toString(), report);
     }

@@ -51,6 +51,16 @@ class MarkdownWriterTest {
         assertThat(count(text, "<details>")).isGreaterThan(20);
     }
 
+    @Test
+    void a_finding_that_repeats_over_designs_is_told_once_with_how_many_there_are() throws IOException {
+        String text = write(30, MadeReports.report());
+        String once = write(1, MadeReports.report());
+        assertThat(count(text, "<b>error</b>")).isEqualTo(count(once, "<b>error</b>"));
+        assertThat(text).contains("(worst of 30, in 30 designs)").contains("- also at ", "- and at 19 more places");
+        assertThat(once).doesNotContain("worst of", "also at");
+        assertThat(text).contains("for a person to look at: 30</summary>");
+    }
+
     @ParameterizedTest
     @CsvSource({
         "a*b*c,a&#42;b&#42;c",

@@ -137,6 +137,6 @@ class SillyLinesTest {
         new TextWriter(CHECKER.rulebook(), out, Colours.NONE).add(report);
         assertThat(report.running().get(0).operatingPoint().speed()).isZero();
         assertThat(out.toString()).contains("does not start");
-        assertThat(said(report, "alternator/cut-in")).singleElement().asString().contains("too weak to turn the wheel");
+        assertThat(said(report, "alternator/cut-in")).singleElement().asString().contains("too weak to start the wheel");
     }
 }

@@ -1,6 +1,7 @@
 package org.leat.plant.cases;
 
 import java.util.OptionalDouble;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.plant.numbers.NozzleGroup;
 
@@ -21,6 +22,7 @@ import org.leat.plant.numbers.NozzleGroup;
  *     than the turbine gives there, since the battery cannot add to it; zero without a dump load
  * @param diverted what the dump load takes; null without one
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record BatteryFull(
         NozzleGroup nozzles,
         Answer answer,

@@ -1,5 +1,6 @@
 package org.leat.plant.cases;
 
+import org.apiguardian.api.API;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.NozzleGroup;
 
@@ -19,6 +20,7 @@ import org.leat.plant.numbers.NozzleGroup;
  * @param batteryMoment at the battery's node while the current of the winding dies away, V
  * @param runnerSpeed rad/s
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record BatteryRemoved(
         NozzleGroup nozzles,
         BusHolder holder,

@@ -1,5 +1,6 @@
 package org.leat.plant.cases;
 
+import org.apiguardian.api.API;
 import org.leat.plant.numbers.NozzleGroup;
 
 /**
@@ -20,6 +21,7 @@ import org.leat.plant.numbers.NozzleGroup;
  * @param lastingVoltage the highest behind the bridge within a period, V
  * @param batteryVoltage at the battery's node, V
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record BrokenBridge(
         NozzleGroup nozzles,
         Fault fault,

@@ -1,6 +1,9 @@
 package org.leat.plant.cases;
 
+import org.apiguardian.api.API;
+
 /** What keeps the bus from rising further in a situation. */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public enum BusHolder {
     /** the battery, which takes what comes. */
     BATTERY,

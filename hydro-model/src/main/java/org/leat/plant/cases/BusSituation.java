@@ -1,5 +1,6 @@
 package org.leat.plant.cases;
 
+import org.apiguardian.api.API;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.NozzleGroup;
 
@@ -10,6 +11,7 @@ import org.leat.plant.numbers.NozzleGroup;
  * the bridge's, which follows the wheel, and the battery's, which the regulator holds at its set point. Without one there is one
  * node, and both voltages are the same.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public sealed interface BusSituation extends Situation
         permits Running,
                 BatteryFull,

@@ -2,6 +2,7 @@ package org.leat.plant.cases;
 
 import java.util.List;
 import java.util.function.Supplier;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.lazy.Once;
 
@@ -9,6 +10,7 @@ import org.leat.lazy.Once;
  * Every situation of a plant that makes a voltage on the bus, solved when first looked at: some are stepped in time. Equal
  * where what they hold is. Safe to share between threads.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class BusSituations {
 
     /** None. */

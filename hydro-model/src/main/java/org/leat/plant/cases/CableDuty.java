@@ -1,9 +1,11 @@
 package org.leat.plant.cases;
 
+import org.apiguardian.api.API;
 import org.leat.electrics.VoltageDrop;
 import org.leat.plant.numbers.CableNumbers;
 
 /** The greatest lasting current of a run, as far as the design tells. */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public sealed interface CableDuty {
 
     /** {@return the run} */

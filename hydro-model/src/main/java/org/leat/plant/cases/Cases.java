@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.apiguardian.api.API;
 import org.leat.design.Design;
 import org.leat.lazy.Once;
 import org.leat.plant.numbers.Amount;
@@ -16,6 +17,7 @@ import org.leat.plant.numbers.PlantNumbers;
  * <p>Where a number is missing without which nothing can be solved, the lists are empty and {@link #unsolved()} says
  * why.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class Cases {
 
     private final Design design;

@@ -2,6 +2,7 @@ package org.leat.plant.cases;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.hydraulics.NozzleOpening;
 import org.leat.hydraulics.ValveClosing;
@@ -23,6 +24,7 @@ import org.leat.plant.solved.Surge;
  * its rejoining is asked of gas cavities: {@link #peak}.
  * Which of them gave a section's pressure is told by {@link #model}.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class Closing implements Situation {
 
     private final NozzleGroup nozzles;

@@ -5,7 +5,6 @@ import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.leat.catalogue.PipeMaterial;
-import org.leat.hydraulics.Joukowsky;
 import org.leat.hydraulics.LowerEnd;
 import org.leat.hydraulics.NozzleOpening;
 import org.leat.hydraulics.UpperEnd;
@@ -103,23 +102,24 @@ final class ClosingSolver {
             return new Closing(
                     nozzles, cause, stop, unknown, change, unknown, everywhere(unknown), false, null, null, false);
         }
-        double fastest = 0;
+        List<Double> rises = waves.get().firstPass(stopped);
+        double fastest = Collections.max(rises);
         double momentum = 0;
         for (SectionNumbers section : numbers.penstock().sections()) {
-            double velocity = stopped / section.area();
-            fastest = Math.max(fastest, Joukowsky.head(section.waveSpeed().or(0), velocity));
-            momentum += section.length() * velocity;
+            momentum += section.length() * stopped / section.area();
         }
         double effective = stop.effectiveTime();
         boolean slow = effective > critical.value();
-        double surge = slow ? Math.min(fastest, 2 * momentum / (Gravity.STANDARD * effective)) : fastest;
+        double slowly = Math.min(fastest, 2 * momentum / (Gravity.STANDARD * effective));
+        double surge = slow ? slowly : rises.get(rises.size() - 1);
         double whole = numbers.penstock().length();
         double along = 0;
         List<Amount> highest = new ArrayList<>();
-        for (SectionNumbers section : numbers.penstock().sections()) {
+        for (int i = 0; i < rises.size(); i++) {
+            SectionNumbers section = numbers.penstock().sections().get(i);
             along += section.length();
-            double share = slow ? along / whole : 1;
-            highest.add(Amount.of(standing(lowest(section)) + weight * surge * share));
+            double rise = slow ? slowly * along / whole : rises.get(i);
+            highest.add(Amount.of(standing(lowest(section)) + weight * rise));
         }
         boolean bounds = highest.size() == 1 && (!slow || stop.followedByFlow(fastest));
         return new Closing(

@@ -2,6 +2,7 @@ package org.leat.plant.cases;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.hydraulics.ClosingTimeSearch;
 import org.leat.hydraulics.SurgeLine;
@@ -12,6 +13,7 @@ import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.SectionNumbers;
 
 /** Least time in which the water may be shut so that no section sees more than its rating at its hottest. */
+@API(status = API.Status.INTERNAL, since = "0.1")
 public final class ClosingTimes {
 
     private static final double LONGEST = 600;

@@ -1,5 +1,6 @@
 package org.leat.plant.cases;
 
+import org.apiguardian.api.API;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.NozzleGroup;
 
@@ -7,6 +8,7 @@ import org.leat.plant.numbers.NozzleGroup;
  * Running with the nozzles as built on the coldest or the hottest day: water, magnets, copper and battery at that day's
  * temperatures, as far as the design states them. Made by the solver alone; two are equal where all their numbers are.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public sealed interface Day extends BusSituation permits SolvedDay {
 
     /** {@return which day} */

@@ -1,5 +1,6 @@
 package org.leat.plant.cases;
 
+import org.apiguardian.api.API;
 import org.leat.plant.numbers.NozzleGroup;
 
 /**
@@ -15,6 +16,7 @@ import org.leat.plant.numbers.NozzleGroup;
  * @param batteryVoltage at the battery's node, V
  * @param runnerSpeed rad/s
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record DumpLoadLost(
         NozzleGroup nozzles, boolean overchargesFirst, double lastingVoltage, double batteryVoltage, double runnerSpeed)
         implements BusSituation {

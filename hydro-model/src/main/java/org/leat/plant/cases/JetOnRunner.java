@@ -1,5 +1,6 @@
 package org.leat.plant.cases;
 
+import org.apiguardian.api.API;
 import org.leat.plant.numbers.PlantNumbers;
 import org.leat.plant.numbers.RunnerNumbers;
 import org.leat.plant.solved.Jet;
@@ -14,6 +15,7 @@ import org.leat.turbine.TaygunBucketCount;
  * @param runner the wheel
  * @param diameter of the jet, m
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record JetOnRunner(RunnerNumbers runner, double diameter) {
 
     /** {@return the thickest jet of one nozzle set} */

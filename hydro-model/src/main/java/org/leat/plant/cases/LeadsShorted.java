@@ -1,6 +1,7 @@
 package org.leat.plant.cases;
 
 import java.util.OptionalDouble;
+import org.apiguardian.api.API;
 import org.leat.electrics.AlternatorConstants;
 import org.leat.electrics.ShortCircuitTorque;
 import org.leat.electrics.WindingTemperature;
@@ -27,6 +28,7 @@ import org.leat.turbine.RunnerParameters;
  * @param windingTemperature of the running alternator, K
  * @param airTemperature as hot as it gets, K
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record LeadsShorted(
         NozzleGroup nozzles,
         double leadCurrent,

@@ -1,5 +1,6 @@
 package org.leat.plant.cases;
 
+import org.apiguardian.api.API;
 import org.leat.plant.numbers.NozzleGroup;
 
 /**
@@ -14,6 +15,7 @@ import org.leat.plant.numbers.NozzleGroup;
  * @param batteryVoltage at the battery's node, V
  * @param emptyCapacitorVoltage for a moment at an empty capacitor connected to the spinning machine, V
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record LoadLost(
         NozzleGroup nozzles,
         double speed,

@@ -3,11 +3,10 @@ package org.leat.plant.cases;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
-import org.leat.law.Gravity;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.PlantNumbers;
-import org.leat.plant.numbers.WaterNumbers;
 import org.leat.plant.solved.NodePressure;
 import org.leat.plant.solved.Surge;
 
@@ -20,6 +19,7 @@ import org.leat.plant.solved.Surge;
  * @param parts why the extremes are not the last word: the water column parts in one of the two; null where it holds
  * @param points at the intake and at each section's end, from the intake down
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record PressureProfile(
         @Nullable String highestDuring,
         @Nullable String lowestDuring,
@@ -88,7 +88,7 @@ public record PressureProfile(
                     standing.elevation(),
                     standing.pressure(),
                     built.water().nodes().get(i).pressure(),
-                    pressing == null ? unknown : highest(pressing, numbers, standing, i),
+                    pressing == null ? unknown : highest(pressing, cases.shut(), i),
                     sucking == null ? unknown : lowest(sucking, i),
                     numbers.penstock().sections().get(Math.max(0, i - 1)).ratingHot()));
         }
@@ -138,26 +138,25 @@ public record PressureProfile(
      * The larger of the models, as in {@link Closing#peak}: of a rejoined column the highest in the section that ends here; at the open
      * intake that of the waves.
      */
-    private static Amount highest(Closing stop, PlantNumbers numbers, NodePressure standing, int point) {
-        double before = before(stop, numbers, standing, point);
+    private static Amount highest(Closing stop, Shut shut, int point) {
+        double before = before(stop, shut, point);
         StopPeak peak = stop.peak(Math.max(0, point - 1));
         return point == 0 || !peak.rejoined()
                 ? Amount.of(before)
                 : peak.highest().map(rejoining -> Math.max(before, rejoining));
     }
 
-    private static double before(Closing stop, PlantNumbers numbers, NodePressure standing, int point) {
+    private static double before(Closing stop, Shut shut, int point) {
         Surge surge = stop.surge();
+        double standing = shut.nodes().get(point).pressure();
         double waves = surge == null || !(surge.highestHolds() || point == 0)
-                ? standing.pressure()
+                ? standing
                 : surge.nodes().get(point).highest();
         if (point == 0) {
             return waves;
         }
-        double weight = WaterNumbers.at(numbers.site().lowestWaterTemperature()).density() * Gravity.STANDARD;
-        boolean slow = stop.effectiveTime() > stop.criticalTime().or(0);
-        double share = slow ? standing.distance() / numbers.penstock().length() : 1;
-        return Math.max(waves, standing.pressure() + weight * stop.surgeHead().or(0) * share);
+        double rise = stop.closedForm().get(point - 1).or(0) - shut.sections().get(point - 1);
+        return Math.max(waves, standing + Math.max(0, rise));
     }
 
     private static Amount lowest(Closing stop, int point) {

@@ -1,5 +1,6 @@
 package org.leat.plant.cases;
 
+import org.apiguardian.api.API;
 import org.leat.plant.numbers.NozzleGroup;
 
 /**
@@ -17,6 +18,7 @@ import org.leat.plant.numbers.NozzleGroup;
  * @param lastingVoltage of the node in the end, V
  * @param runnerSpeed in the end, rad/s
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record RegulatorFailedShort(
         NozzleGroup nozzles,
         double chargingCurrent,

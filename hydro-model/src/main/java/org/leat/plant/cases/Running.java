@@ -1,5 +1,6 @@
 package org.leat.plant.cases;
 
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.plant.numbers.NozzleGroup;
 import org.leat.plant.numbers.StreamLevel;
@@ -14,6 +15,7 @@ import org.leat.plant.solved.WaterSide;
  * @param water what the water does
  * @param operatingPoint where runner and alternator meet
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record Running(NozzleGroup nozzles, @Nullable StreamLevel stream, WaterSide water, OperatingPoint operatingPoint)
         implements BusSituation {
 

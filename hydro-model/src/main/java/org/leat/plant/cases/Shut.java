@@ -1,6 +1,7 @@
 package org.leat.plant.cases;
 
 import java.util.List;
+import org.apiguardian.api.API;
 import org.leat.plant.solved.NodePressure;
 
 /**
@@ -9,6 +10,7 @@ import org.leat.plant.solved.NodePressure;
  * @param nodes static pressure from the intake down
  * @param sections the highest static pressure in each section, in order, Pa
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record Shut(List<NodePressure> nodes, List<Double> sections) implements Situation {
     public Shut {
         nodes = List.copyOf(nodes);

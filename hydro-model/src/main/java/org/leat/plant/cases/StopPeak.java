@@ -1,6 +1,7 @@
 package org.leat.plant.cases;
 
 import java.util.function.DoublePredicate;
+import org.apiguardian.api.API;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.solve.Rejoining;
 
@@ -14,6 +15,7 @@ import org.leat.plant.solve.Rejoining;
  * @param enough what is not exceeded, Pa: it can prove a pipe strong enough; infinite where nothing can
  * @param reason why there is nothing between the two
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record StopPeak(Amount before, double certain, double enough, Amount.Unknown reason) {
 
     /** The grids disagree, or the blows still grow. */

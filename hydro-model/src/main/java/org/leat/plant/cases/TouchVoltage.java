@@ -1,5 +1,7 @@
 package org.leat.plant.cases;
 
+import org.apiguardian.api.API;
+
 /**
  * The highest voltage that can be touched, and the situation that makes it.
  *
@@ -8,6 +10,7 @@ package org.leat.plant.cases;
  * @param alternating rms between two leads of the alternator, nothing connected, V
  * @param alternatingAt id of the situation
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record TouchVoltage(double direct, String directAt, double alternating, String alternatingAt) {
 
     static TouchVoltage of(Cases cases) {

@@ -1,6 +1,7 @@
 package org.leat.plant.cases;
 
 import java.util.List;
+import org.apiguardian.api.API;
 import org.leat.electrics.ReverseVoltage;
 import org.leat.plant.numbers.AlternatorNumbers;
 import org.leat.plant.numbers.PlantNumbers;
@@ -12,6 +13,7 @@ import org.leat.plant.numbers.RegulatorNumbers;
  * @param from a little above the battery while it charges, V
  * @param to a tenth above what the bus may see when the battery opens under load, in steps of 5 V
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record TrackingWindow(double from, double to) {
 
     private static final double ABOVE_BATTERY = 2;

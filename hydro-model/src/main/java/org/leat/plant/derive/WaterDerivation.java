@@ -23,7 +23,10 @@ final class WaterDerivation {
                         && Celsius.of(Si.of(range.highest())) <= WaterProperties.HOTTEST);
     }
 
-    /** {@return wave speed in a pipe held against movement along its axis, m/s} */
+    /**
+     * {@return wave speed in a pipe held against movement along its axis, m/s} Bore and wall are of one set of dimensions, the mean
+     * ones: the least wall with the mean bore would be a pipe that nobody makes, and too soft.
+     */
     static Amount waveSpeed(PipeNumbers pipe, WaterNumbers water) {
         if (!(pipe.stiffness().modulus() instanceof Amount.Known modulus)) {
             return pipe.stiffness().modulus();
@@ -34,7 +37,7 @@ final class WaterDerivation {
                 modulus.value(),
                 pipe.stiffness().poissonRatio(),
                 pipe.bore(),
-                pipe.leastWall(),
+                (pipe.outsideDiameter() - pipe.bore()) / 2,
                 WallRestraint.NO_AXIAL_MOVEMENT));
     }
 }

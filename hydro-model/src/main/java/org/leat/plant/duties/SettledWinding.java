@@ -27,6 +27,9 @@ public record SettledWinding(Running running, double temperature) {
     /** °C. */
     private static final double FERRITE = 250;
 
+    /** °C: above the highest numbered class, 250, by as much again as classes are apart (IEC 60085). */
+    private static final double BURNT = 300;
+
     /**
      * {@return the winding, warmed by copper, iron and friction} Where the plant was solved with a temperature that the design
      * states, the copper loss is carried from it to the settled one, see {@link WindingTemperature}; else this is what it
@@ -39,15 +42,41 @@ public record SettledWinding(Running running, double temperature) {
         if (numbers.alternator().thermalResistance() instanceof Amount.Known) {
             return new SettledWinding(running, point.windingTemperature());
         }
-        Answer settled = WindingTemperature.of(
-                Celsius.of(numbers.site().highestAirTemperature()),
+        double temperature = under(
+                numbers,
+                point.windingTemperature(),
                 point.energy().lostBefore(Stage.AIR_GAP),
                 point.energy().lostBefore(Stage.TERMINALS),
-                Celsius.of(point.windingTemperature()),
                 thermalResistance);
-        double temperature =
-                settled instanceof Answer.Value value ? Celsius.toKelvin(value.value()) : Double.POSITIVE_INFINITY;
         return new SettledWinding(running, temperature);
+    }
+
+    /**
+     * {@return temperature at which a winding settles, K; infinite where the loss grows faster than the heat leaves}
+     *
+     * @param windingTemperature at which the copper loss is meant, K
+     * @param idleLoss iron and friction, W
+     * @param copperLoss W
+     * @param thermalResistance of winding to air, K/W
+     */
+    public static double under(
+            PlantNumbers numbers,
+            double windingTemperature,
+            double idleLoss,
+            double copperLoss,
+            double thermalResistance) {
+        Answer settled = WindingTemperature.of(
+                Celsius.of(numbers.site().highestAirTemperature()),
+                idleLoss,
+                copperLoss,
+                Celsius.of(windingTemperature),
+                thermalResistance);
+        return settled instanceof Answer.Value value ? Celsius.toKelvin(value.value()) : Double.POSITIVE_INFINITY;
+    }
+
+    /** {@return whether a winding of that temperature, K, burns: above 300 °C no insulation is left to be judged} */
+    public static boolean burns(double kelvin) {
+        return Celsius.of(kelvin) > BURNT;
     }
 
     /** {@return the hottest of all nozzle sets; the plant is solved} Thermal resistance of winding to air in K/W. */
@@ -62,6 +91,11 @@ public record SettledWinding(Running running, double temperature) {
     /** {@return the highest temperature that a class of insulation stands, K; IEC 60085} */
     public static double limit(InsulationClass insulation) {
         return Celsius.toKelvin(ThermalClass.valueOf(insulation.name()).limit());
+    }
+
+    /** {@return hottest spot of the winding less its mean temperature by resistance, K: A and E 5, B and F 10, H 15} See {@link ThermalClass}. */
+    public static double hotSpotAllowance(InsulationClass insulation) {
+        return ThermalClass.valueOf(insulation.name()).hotSpotAllowance();
     }
 
     /** {@return the highest temperature that magnets of a grade stand, K} See {@link NeodymiumGrade}; ferrite 250 °C (from memory). */

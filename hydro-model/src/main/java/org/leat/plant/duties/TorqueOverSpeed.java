@@ -53,9 +53,10 @@ public record TorqueOverSpeed(NozzleGroup nozzles, double runawaySpeed, List<Poi
         TorqueCurve curve = machine.curve(bus);
         double runaway = runner.runawaySpeed();
         TreeSet<Double> speeds = new TreeSet<>();
-        for (int i = 0; i <= STEPS; i++) {
+        for (int i = 0; i < STEPS; i++) {
             speeds.add(runaway * i / STEPS);
         }
+        speeds.add(runaway);
         for (double bend : new double[] {curve.cutIn(), at.speed(), at.peak().speed()}) {
             if (bend > 0 && bend < runaway) {
                 speeds.add(bend);

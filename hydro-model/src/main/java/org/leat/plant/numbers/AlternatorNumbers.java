@@ -1,5 +1,6 @@
 package org.leat.plant.numbers;
 
+import org.apiguardian.api.API;
 import org.leat.quantity.Celsius;
 
 /**
@@ -12,6 +13,7 @@ import org.leat.quantity.Celsius;
  * @param noLoad iron and friction
  * @param limits what the machine stands
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 @Withers
 public record AlternatorNumbers(
         int polePairs, double gearRatio, Magnets magnets, Winding winding, NoLoadTorque noLoad, Limits limits)

@@ -2,6 +2,7 @@ package org.leat.plant.numbers;
 
 import java.util.function.DoubleUnaryOperator;
 import javax.measure.Quantity;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.law.Answer;
 import org.leat.quantity.Si;
@@ -10,6 +11,7 @@ import org.leat.quantity.Si;
  * A number of the plant, or the reason why there is none: nobody stated it, or a law does not reach that far. Never a
  * guess.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public sealed interface Amount {
 
     /**

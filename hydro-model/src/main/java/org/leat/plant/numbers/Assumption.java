@@ -1,5 +1,6 @@
 package org.leat.plant.numbers;
 
+import org.apiguardian.api.API;
 import org.leat.quantity.QuantityKind;
 
 /**
@@ -14,6 +15,7 @@ import org.leat.quantity.QuantityKind;
  * @param source where the value comes from, or "common practice"
  * @param weight how much may hang on it
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record Assumption(
         String path,
         QuantityKind kind,

@@ -1,5 +1,6 @@
 package org.leat.plant.numbers;
 
+import org.apiguardian.api.API;
 import org.leat.catalogue.tables.CellChemistryCatalogue;
 import org.leat.catalogue.tables.CellProperty;
 import org.leat.design.Chemistry;
@@ -19,6 +20,7 @@ import org.leat.electrics.ChargeCurrentLimit;
  * @param chargeVoltageLimit of the bank, V
  * @param absorptionVoltage of the bank: the regulator's set point, else the chemistry's, V
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 @Withers
 public record BatteryNumbers(
         Chemistry chemistry,

@@ -1,5 +1,6 @@
 package org.leat.plant.numbers;
 
+import org.apiguardian.api.API;
 import org.leat.design.Place;
 
 /**
@@ -12,6 +13,7 @@ import org.leat.design.Place;
  * @param coreResistance of one core at its working temperature, parallel cores counted, Ω
  * @param conductorTemperature at which that holds, K
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 @Withers
 public record CableNumbers(
         int index, Place from, Place to, double length, double coreResistance, double conductorTemperature)

@@ -1,5 +1,6 @@
 package org.leat.plant.numbers;
 
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.DumpSide;
 import org.leat.electrics.DumpElement;
@@ -13,6 +14,7 @@ import org.leat.electrics.DumpElement;
  * @param triggerVoltage at which it is switched on, V
  * @param side of the battery's fuse; null where not stated
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 @Withers
 public record DumpLoadNumbers(
         double resistanceCold,

@@ -3,6 +3,7 @@ package org.leat.plant.numbers;
 import java.math.BigDecimal;
 import java.util.Collections;
 import java.util.List;
+import org.apiguardian.api.API;
 
 /**
  * Nozzles opened together.
@@ -11,6 +12,7 @@ import java.util.List;
  * @param bores m
  * @param asBuilt whether it is the set open as built
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record NozzleGroup(String name, List<Double> bores, boolean asBuilt) {
     public NozzleGroup {
         bores = List.copyOf(bores);

@@ -2,6 +2,7 @@ package org.leat.plant.numbers;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -14,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param branchLoss loss coefficient of each branch on its bore
  * @param shutOff valve or needle at a nozzle, its bore that of the branch, zero where that is not stated; null where no time is
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 @Withers
 public record NozzleNumbers(
         List<NozzleGroup> sets,

@@ -2,6 +2,7 @@ package org.leat.plant.numbers;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -14,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param ventBelowValve whether a vent sits below that valve; false where that is not stated, null without a vent or
  *     with one that may freeze shut
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 @Withers
 public record PenstockNumbers(
         List<SectionNumbers> sections,

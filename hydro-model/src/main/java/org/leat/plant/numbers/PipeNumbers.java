@@ -1,5 +1,6 @@
 package org.leat.plant.numbers;
 
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.catalogue.PipeMaterial;
 
@@ -14,6 +15,7 @@ import org.leat.catalogue.PipeMaterial;
  * @param strength pressures it stands
  * @param stiffness of its wall
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 @Withers
 public record PipeNumbers(
         @Nullable PipeMaterial material,

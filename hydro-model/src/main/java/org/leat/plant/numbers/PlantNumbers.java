@@ -2,6 +2,7 @@ package org.leat.plant.numbers;
 
 import java.util.List;
 import java.util.Optional;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.Place;
 
@@ -21,6 +22,7 @@ import org.leat.design.Place;
  * @param dumpLoad null where the design has none or tells neither its resistance nor its power
  * @param battery battery
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 @Withers
 public record PlantNumbers(
         SiteNumbers site,

@@ -1,5 +1,7 @@
 package org.leat.plant.numbers;
 
+import org.apiguardian.api.API;
+
 /**
  * Diode bridge, in SI.
  *
@@ -10,6 +12,7 @@ package org.leat.plant.numbers;
  * @param capacitorVoltageRating V
  * @param capacitance across the output, F; zero where none is stated
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 @Withers
 public record RectifierNumbers(
         double threshold,

@@ -1,6 +1,7 @@
 package org.leat.plant.numbers;
 
 import java.util.OptionalDouble;
+import org.apiguardian.api.API;
 import org.leat.design.RegulatorKind;
 
 /**
@@ -14,6 +15,7 @@ import org.leat.design.RegulatorKind;
  * @param inputVoltageLimit V
  * @param equalisingVoltage set point of the whole bank, V; empty where it is not used
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 @Withers
 public record RegulatorNumbers(
         RegulatorKind kind,

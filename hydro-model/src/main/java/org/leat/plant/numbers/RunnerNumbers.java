@@ -1,5 +1,6 @@
 package org.leat.plant.numbers;
 
+import org.apiguardian.api.API;
 import org.leat.design.RunnerKind;
 
 /**
@@ -14,6 +15,7 @@ import org.leat.design.RunnerKind;
  * @param lateEntry water that no longer catches up with a fast bucket
  * @param bestSpeedRatio bucket speed over jet velocity of most power
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 @Withers
 public record RunnerNumbers(
         RunnerKind kind,

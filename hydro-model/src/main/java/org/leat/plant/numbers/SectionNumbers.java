@@ -1,6 +1,7 @@
 package org.leat.plant.numbers;
 
 import java.util.List;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.catalogue.PipeMaterial;
 import org.leat.catalogue.tables.MaterialData;
@@ -23,6 +24,7 @@ import org.leat.law.Answer;
  * @param waveSpeed of pressure, cold, anchored against movement along the pipe, m/s
  * @param valves shut by hand
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 @Withers
 public record SectionNumbers(
         String name,

@@ -1,6 +1,7 @@
 package org.leat.plant.numbers;
 
 import java.util.List;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.quantity.Celsius;
 
@@ -14,6 +15,7 @@ import org.leat.quantity.Celsius;
  * @param temperatures of water and air over the year
  * @param flows what the stream brings
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 @Withers
 public record SiteNumbers(
         double grossHead,

@@ -1,5 +1,7 @@
 package org.leat.plant.numbers;
 
+import org.apiguardian.api.API;
+
 /**
  * One flow the stream has in the year.
  *
@@ -9,6 +11,7 @@ package org.leat.plant.numbers;
  * @param flowPlusMinus its tolerance, m³/s; zero where none is known
  * @param available flow less what must stay in the stream, m³/s, never negative
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record StreamLevel(Kind kind, double at, double flow, double flowPlusMinus, double available) {
 
     /** How a stream flow was told. */

@@ -1,6 +1,7 @@
 package org.leat.plant.numbers;
 
 import java.util.List;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -11,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param fullPipeShare share of the year in which the pipe must stay full
  * @param unknown why readings of the stream give no flow; null where they do or there are none
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 @Withers
 public record StreamNumbers(
         List<StreamLevel> levels, double kept, double fullPipeShare, Amount.@Nullable Unknown unknown)

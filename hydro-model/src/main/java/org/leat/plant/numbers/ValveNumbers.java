@@ -1,5 +1,6 @@
 package org.leat.plant.numbers;
 
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.ShutOff;
 
@@ -11,6 +12,7 @@ import org.leat.design.ShutOff;
  * @param bore m
  * @param path of the closing time in the design; null where it is taken, not stated
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record ValveNumbers(
         ShutOff kind,
         double closingTime,

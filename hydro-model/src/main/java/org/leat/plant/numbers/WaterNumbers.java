@@ -1,5 +1,6 @@
 package org.leat.plant.numbers;
 
+import org.apiguardian.api.API;
 import org.leat.hydraulics.WaterProperties;
 import org.leat.law.Gravity;
 import org.leat.quantity.Celsius;
@@ -13,6 +14,7 @@ import org.leat.quantity.Celsius;
  * @param vapourPressure absolute, Pa
  * @param bulkModulus isentropic, Pa
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record WaterNumbers(
         double temperature, double density, double dynamicViscosity, double vapourPressure, double bulkModulus) {
 

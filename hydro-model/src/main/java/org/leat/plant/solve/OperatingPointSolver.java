@@ -1,5 +1,6 @@
 package org.leat.plant.solve;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.leat.electrics.BridgeOperatingPoint;
@@ -11,6 +12,7 @@ import org.leat.plant.solved.OperatingPoint.Crossing;
 import org.leat.plant.solved.OperatingPoint.Hold;
 import org.leat.plant.solved.OperatingPoint.Output;
 import org.leat.plant.solved.OperatingPoint.Shaft;
+import org.leat.plant.solved.OperatingPoint.StableSpeed;
 import org.leat.plant.solved.OperatingPoint.TorquePeak;
 import org.leat.plant.solved.OperatingPoint.Tracking;
 import org.leat.plant.solved.WaterSide;
@@ -32,7 +34,9 @@ final class OperatingPointSolver {
         BridgeOperatingPoint point = curve.pointAt(speed);
         double peak = curve.peakSpeed();
         Hold hold = Hold.HELD;
-        if (!(point.directCurrent() > 0)) {
+        if (first == null) {
+            hold = Hold.DOES_NOT_START;
+        } else if (!(point.directCurrent() > 0)) {
             hold = Hold.BELOW_CUT_IN;
         } else if (speed > peak) {
             hold = Hold.NOT_HELD;
@@ -45,7 +49,7 @@ final class OperatingPointSolver {
         double alternatorSpeed = speed * alternator.gearRatio();
         double clamped = busVoltage + busResistance * point.directCurrent();
         // a regulator that gets no current holds nothing: the bridge stands at what that speed makes
-        double bridge = tracking != null && hold == Hold.BELOW_CUT_IN
+        double bridge = tracking != null && !(point.directCurrent() > 0)
                 ? Math.min(clamped, curve.bus().alternator().linePeak(alternatorSpeed))
                 : clamped;
         BusVolts volts = new BusVolts(
@@ -64,7 +68,29 @@ final class OperatingPointSolver {
                 volts,
                 new TorquePeak(peak, curve.torqueAt(peak), runner.torque(peak)),
                 crossings,
+                others(crossings, first, curve, alternator),
                 tracking,
                 EnergyAccounting.of(numbers, water, torque * speed, point, charging));
+    }
+
+    private static List<StableSpeed> others(
+            List<Crossing> crossings, @Nullable Crossing first, TorqueCurve curve, AlternatorNumbers alternator) {
+        List<StableSpeed> others = new ArrayList<>();
+        for (Crossing crossing : crossings) {
+            if (crossing.stable() && !crossing.equals(first)) {
+                BridgeOperatingPoint point = curve.pointAt(crossing.speed());
+                double own = crossing.speed() * alternator.gearRatio();
+                others.add(new StableSpeed(
+                        crossing.speed(),
+                        own,
+                        alternator.polePairs() * own / (2 * Math.PI),
+                        point.phaseCurrentRms(),
+                        point.directCurrent(),
+                        point.directPower(),
+                        point.copperLoss(),
+                        alternator.noLoad().at(own) * own));
+            }
+        }
+        return others;
     }
 }

@@ -14,10 +14,12 @@ record SolvedPoint(
         BusVolts bus,
         TorquePeak peak,
         List<Crossing> crossings,
+        List<StableSpeed> otherSpeeds,
         @Nullable Tracking tracking,
         EnergyAccount energy)
         implements OperatingPoint {
     SolvedPoint {
         crossings = List.copyOf(crossings);
+        otherSpeeds = List.copyOf(otherSpeeds);
     }
 }

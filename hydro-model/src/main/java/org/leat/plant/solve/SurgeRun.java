@@ -10,6 +10,7 @@ import org.leat.hydraulics.NozzleOpening;
 import org.leat.hydraulics.RejoiningBlows;
 import org.leat.hydraulics.RejoiningBlows.Blow;
 import org.leat.hydraulics.RejoiningColumn;
+import org.leat.hydraulics.SeriesStop;
 import org.leat.hydraulics.SurgeLine;
 import org.leat.hydraulics.SurgeSection;
 import org.leat.hydraulics.UpperEnd;
@@ -49,6 +50,7 @@ public final class SurgeRun {
 
     private final PlantNumbers numbers;
     private final SurgeLine line;
+    private final WaterSide water;
     private final double flow;
     private final double weight;
     private final double boilingHead;
@@ -61,6 +63,7 @@ public final class SurgeRun {
      */
     public SurgeRun(PlantNumbers numbers, WaterSide water, double weight) {
         this.numbers = numbers;
+        this.water = water;
         this.weight = weight;
         this.flow = water.flow();
         List<SurgeSection> sections = new ArrayList<>();
@@ -178,13 +181,16 @@ public final class SurgeRun {
             for (int node = envelope.firstNode(i); node <= last; node++) {
                 along.add(point(high, envelope, name, node));
             }
-            nodes.add(point(high, envelope, name, last));
-            extremes.add(new PressureRange(
-                    name,
-                    envelope.distance(last),
-                    envelope.elevation(last),
-                    weight * high.highestPressureHead(i),
-                    weight * envelope.lowestPressureHead(i)));
+            double running = water.nodes().get(i + 1).pressure();
+            nodes.add(begunAt(running, point(high, envelope, name, last)));
+            extremes.add(begunAt(
+                    running,
+                    new PressureRange(
+                            name,
+                            envelope.distance(last),
+                            envelope.elevation(last),
+                            weight * high.highestPressureHead(i),
+                            weight * envelope.lowestPressureHead(i))));
         }
         PressureRange deepest = along.get(envelope.lowestPressureNode());
         boolean parts = parts(envelope);
@@ -198,6 +204,22 @@ public final class SurgeRun {
                 highestHolds,
                 envelope.waveSpeedChange(),
                 parts ? new Amount.Missing("/penstock", "unknown/column-parts") : null);
+    }
+
+    /** A short piece has no joint of its own on the grid, but the pressure of running it had. */
+    private static PressureRange begunAt(double running, PressureRange range) {
+        return new PressureRange(
+                range.at(), range.distance(), range.elevation(), range.highest(), Math.min(running, range.lowest()));
+    }
+
+    /** {@return return time of a piece too short to have a step of the finest grid, s} */
+    private double leastReturnTime() {
+        return line.returnTime() / (2 * MOST_REACHES);
+    }
+
+    /** {@return rise of head in each section, from the tank down, as the wave of an instant stop of a flow first passes, m} */
+    public List<Double> firstPass(double stopped) {
+        return SeriesStop.firstPass(line, stopped, leastReturnTime());
     }
 
     private PressureRange point(HeadEnvelope high, HeadEnvelope envelope, String at, int node) {

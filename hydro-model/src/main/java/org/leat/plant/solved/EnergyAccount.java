@@ -1,6 +1,7 @@
 package org.leat.plant.solved;
 
 import java.util.List;
+import org.apiguardian.api.API;
 
 /**
  * Power at every stage from the stream to the battery, and what took the difference. Each entry's power is the one
@@ -8,6 +9,7 @@ import java.util.List;
  *
  * @param entries from the water to what the battery stores
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record EnergyAccount(List<Entry> entries) {
     public EnergyAccount {
         entries = List.copyOf(entries);

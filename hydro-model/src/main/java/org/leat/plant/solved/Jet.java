@@ -1,5 +1,7 @@
 package org.leat.plant.solved;
 
+import org.apiguardian.api.API;
+
 /**
  * One jet.
  *
@@ -10,4 +12,5 @@ package org.leat.plant.solved;
  * @param velocity m/s
  * @param power W
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record Jet(double bore, double diameter, double flow, double head, double velocity, double power) {}

@@ -1,5 +1,7 @@
 package org.leat.plant.solved;
 
+import org.apiguardian.api.API;
+
 /**
  * Pressure at one point of the penstock.
  *
@@ -8,4 +10,5 @@ package org.leat.plant.solved;
  * @param elevation above the nozzle axis, m
  * @param pressure above atmosphere, Pa; below zero where the point lies above the hydraulic grade line
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record NodePressure(String at, double distance, double elevation, double pressure) {}

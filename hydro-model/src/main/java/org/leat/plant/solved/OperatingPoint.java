@@ -1,12 +1,14 @@
 package org.leat.plant.solved;
 
 import java.util.List;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Where the runner's torque meets the alternator's: the first stable crossing reached from standstill. Made by the solver
  * alone; two are equal where all their numbers are.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public interface OperatingPoint {
 
     /** {@return whether the alternator holds the runner} */
@@ -33,6 +35,12 @@ public interface OperatingPoint {
     /** {@return every speed at which the two torques are equal, from slow to fast} */
     List<Crossing> crossings();
 
+    /**
+     * {@return the other speeds at which it may run for ever, from slow to fast} It comes to one after a push: load lost for a moment, a
+     * battery connected to the wheel that has run away, more water for a while. Only where current flows.
+     */
+    List<StableSpeed> otherSpeeds();
+
     /** {@return how the tracking regulator set the voltage; null without one} */
     @Nullable
     Tracking tracking();
@@ -47,7 +55,9 @@ public interface OperatingPoint {
         /** the runner is faster than the speed of its greatest torque: the alternator cannot hold it. */
         NOT_HELD,
         /** the bus voltage is not reached, no current flows. */
-        BELOW_CUT_IN
+        BELOW_CUT_IN,
+        /** the jet is too weak to start the wheel: at rest it turns less than iron and friction hold. */
+        DOES_NOT_START
     }
 
     /**
@@ -77,6 +87,28 @@ public interface OperatingPoint {
      * @param stable whether the speed comes back after a small push
      */
     record Crossing(double speed, double torque, boolean stable) {}
+
+    /**
+     * Another stable crossing, and what the alternator gives there.
+     *
+     * @param speed of the runner, rad/s
+     * @param alternatorSpeed rad/s
+     * @param frequency of the alternator, Hz
+     * @param phaseCurrent rms of one lead, A
+     * @param directCurrent behind the bridge, A
+     * @param directPower behind the bridge, W
+     * @param copperLoss of the winding, W
+     * @param idleLoss iron and friction, W
+     */
+    record StableSpeed(
+            double speed,
+            double alternatorSpeed,
+            double frequency,
+            double phaseCurrent,
+            double directCurrent,
+            double directPower,
+            double copperLoss,
+            double idleLoss) {}
 
     /**
      * The greatest torque of the alternator on this bus.
@@ -166,7 +198,7 @@ public interface OperatingPoint {
 
     /** {@return whether current flows} */
     default boolean loaded() {
-        return hold() != Hold.BELOW_CUT_IN;
+        return hold() == Hold.HELD || hold() == Hold.NOT_HELD;
     }
 
     /** {@return charging power at the battery's poles, W} */

@@ -1,5 +1,7 @@
 package org.leat.plant.solved;
 
+import org.apiguardian.api.API;
+
 /**
  * Steady flow in one section.
  *
@@ -10,6 +12,7 @@ package org.leat.plant.solved;
  * @param frictionLoss along the filled length, m
  * @param fittingsLoss m
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record SectionFlow(
         String section,
         double velocity,

@@ -1,6 +1,7 @@
 package org.leat.plant.solved;
 
 import java.util.List;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.plant.numbers.Amount;
 
@@ -22,6 +23,7 @@ import org.leat.plant.numbers.Amount;
  * @param waveSpeedChange largest relative adjustment of a wave speed that the grid needed
  * @param parts why the highest pressures are not the last word: the column parts; null where it holds
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record Surge(
         List<PressureRange> nodes,
         List<PressureRange> sections,

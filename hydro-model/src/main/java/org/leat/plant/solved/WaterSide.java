@@ -1,10 +1,12 @@
 package org.leat.plant.solved;
 
 import java.util.List;
+import org.apiguardian.api.API;
 
 /**
  * Water from the intake to the jets, steady. Made by the solver alone; two are equal where all their numbers are.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public interface WaterSide {
 
     /** {@return m³/s} */

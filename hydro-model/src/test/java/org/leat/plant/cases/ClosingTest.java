@@ -67,6 +67,50 @@ class ClosingTest {
                 .isGreaterThanOrEqualTo(plugged.closedForm().get(0).or(0));
     }
 
+    private static Plant behind(String inlet) {
+        return Plant.of(Plants.read(
+                Plants.LEAST.replace("open: [10 mm]", "open: [5 mm, 5 mm]").replace("sections:", "sections:" + inlet)));
+    }
+
+    private static String steel(String length) {
+        return "\n    - { name: inlet, length: " + length
+                + ", pipe: { kind: steel, outside-diameter: 33.7 mm, wall: 3.2 mm } }";
+    }
+
+    /** A metre of narrow steel ran its own Joukowsky rise, 13 bar out of 5, down the whole line. */
+    @Test
+    void a_short_narrow_piece_at_the_inlet_does_not_set_the_blow_of_the_line() {
+        double alone = of(behind(""), Cause.NOZZLE_PLUGGED).sections().get(0).or(0);
+        for (String length : List.of("5 cm", "1 m")) {
+            Plant plant = behind(steel(length));
+            Closing plugged = of(plant, Cause.NOZZLE_PLUGGED);
+            assertThat(plugged.sections().get(1).or(0)).isCloseTo(alone, within(0.05 * alone));
+            assertThat(plugged.sections().get(0).or(0)).isLessThan(alone);
+            double running =
+                    plant.solve().running().get(0).water().nodes().get(1).pressure();
+            assertThat(plugged.surge().nodes().get(1).lowest()).isLessThanOrEqualTo(running);
+        }
+    }
+
+    /** B = a/(g A): of the wave of the lower section 2 B'/(B + B') goes on into the upper one (Wylie and Streeter, ch. 3). */
+    @Test
+    void each_section_has_its_own_rise_and_the_joint_lets_through_what_it_does() {
+        Closing plugged = of(behind(steel("30 m")), Cause.NOZZLE_PLUGGED);
+        List<SectionNumbers> sections =
+                behind(steel("30 m")).numbers().penstock().sections();
+        double lower = impedance(sections.get(1));
+        double upper = impedance(sections.get(0));
+        double flow = plugged.velocityChange() * sections.get(1).area();
+        assertThat(plugged.surgeHead().or(0)).isCloseTo(lower * flow, within(1e-6));
+        double standing = behind(steel("30 m")).solve().shut().sections().get(0);
+        assertThat((plugged.closedForm().get(0).or(0) - standing) / (999.7 * GRAVITY))
+                .isCloseTo(lower * flow * 2 * upper / (upper + lower), within(0.02));
+    }
+
+    private static double impedance(SectionNumbers section) {
+        return section.waveSpeed().or(0) / (GRAVITY * section.area());
+    }
+
     @Test
     void one_of_two_nozzles_leaves_the_other_to_take_water() {
         Plant one = plant("", "open: [14 mm]", "length: 90 m");

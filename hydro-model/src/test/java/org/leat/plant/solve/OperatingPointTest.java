@@ -143,6 +143,85 @@ class OperatingPointTest {
         }
     }
 
+    /** A little more inductance than that at which the torques just touch far beyond the peak: two crossings close together. */
+    @Test
+    void two_crossings_between_samples_beyond_the_sampled_torque_are_found() {
+        double one = 4e-3;
+        double three = 8e-3;
+        for (int n = 0; n < 14; n++) {
+            double middle = 0.5 * (one + three);
+            if (turns(tooFast(middle)) == 1) {
+                one = middle;
+            } else {
+                three = middle;
+            }
+        }
+        for (double more : new double[] {1.0005, 1.002, 1.005, 1.01, 1.02, 1.05}) {
+            Plant plant = tooFast(three * more);
+            assertThat(turns(plant)).isEqualTo(3);
+            OperatingPoint o = plant.solve().running().get(0).operatingPoint();
+            assertThat(o.crossings()).as("%s times the inductance", more).hasSize(3);
+            assertThat(o.otherSpeeds()).hasSize(1);
+        }
+    }
+
+    private static Plant tooFast(double inductance) {
+        return Plant.of(Plants.read(Plants.statedText("32 m", "11 mm", "60 mm", "")
+                .replace("voltage: 22 V", "voltage: 45 V")
+                .replace(
+                        "inductance-between-leads: 0.4 mH",
+                        String.format(java.util.Locale.ROOT, "inductance-between-leads: %.7f mH", 1000 * inductance))));
+    }
+
+    /** Changes of sign of the difference of the torques on a fine scan. */
+    private static int turns(Plant plant) {
+        Running running = plant.solve().running().get(0);
+        RunnerCharacteristic wheel = new RunnerCharacteristic(
+                plant.numbers().runner(), plant.numbers().water().density(), running.water());
+        TorqueCurve curve = new ElectricSide(plant.numbers()).onBattery();
+        int turns = 0;
+        boolean faster = true;
+        for (int i = 1; i <= 4000; i++) {
+            double speed = wheel.runawaySpeed() * i / 4000;
+            boolean here = i < 4000 && wheel.torque(speed) > curve.torqueAt(speed);
+            turns += here == faster ? 0 : 1;
+            faster = here;
+        }
+        return turns;
+    }
+
+    @Test
+    void at_its_other_speed_the_alternator_gives_what_the_bus_says_there() {
+        Plant plant = Plant.of(Plants.read(Plants.statedText("32 m", "11 mm", "60 mm", "")
+                .replace("voltage: 22 V", "voltage: 45 V")
+                .replace("inductance-between-leads: 0.4 mH", "inductance-between-leads: 8 mH")));
+        OperatingPoint o = plant.solve().running().get(0).operatingPoint();
+        assertThat(o.otherSpeeds()).hasSize(1);
+        OperatingPoint.StableSpeed fast = o.otherSpeeds().get(0);
+        assertThat(fast.phaseCurrent()).isGreaterThan(1.5 * o.phaseCurrent());
+        double volts = plant.numbers().battery().restingVoltage();
+        assertThat(fast.directPower()).isGreaterThan(volts * fast.directCurrent());
+        assertThat(fast.copperLoss())
+                .isCloseTo(
+                        3 * plant.numbers().alternator().phaseResistance() * fast.phaseCurrent() * fast.phaseCurrent(),
+                        within(1e-6));
+        Crossing last = o.crossings().get(o.crossings().size() - 1);
+        assertThat(fast.directPower() + fast.idleLoss())
+                .as("no more than the shaft's")
+                .isLessThan(last.torque() * fast.speed());
+    }
+
+    @Test
+    void a_jet_too_weak_to_start_the_wheel_says_so() {
+        Plant plant = Plant.of(Plants.read(Plants.statedText("24 m", "3 mm", "60 mm", "")
+                .replace("no-load-loss: { power: 10 W", "no-load-loss: { power: 60 W")));
+        OperatingPoint o = plant.solve().running().get(0).operatingPoint();
+        assertThat(o.hold()).isEqualTo(Hold.DOES_NOT_START);
+        assertThat(o.loaded()).isFalse();
+        assertThat(o.crossings()).isEmpty();
+        assertThat(o.directCurrent()).isZero();
+    }
+
     /** With a window that reaches everywhere, more head gives a tracking plant no less power: it may always brake more. */
     @Property(tries = 60)
     void more_head_never_gives_a_tracking_plant_less_power(@ForAll @DoubleRange(min = 15, max = 60) double head) {

@@ -179,7 +179,7 @@ final class CheckCommand implements Callable<Integer> {
     /** Overviews cost time: they are made where one of the outputs shows them. */
     private boolean overviewsWanted() {
         return Stream.concat(Stream.of(format), also.stream().map(AlsoWritten::format))
-                .anyMatch(f -> f == Format.TEXT || (whole && f == Format.JSON));
+                .anyMatch(f -> f == Format.TEXT || f == Format.HTML || (whole && f == Format.JSON));
     }
 
     /** {@return what broke, without where} */

@@ -10,8 +10,10 @@ import org.jspecify.annotations.Nullable;
 import org.leat.check.Rulebook;
 import org.leat.choice.HowToLearn;
 import org.leat.file.Names;
+import org.leat.report.Plainly;
 import org.leat.report.RulePage;
 import org.leat.report.Words;
+import org.leat.report.Wrapping;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -52,7 +54,7 @@ final class ExplainCommand implements Callable<Integer> {
         if (rulebook.indexOf(what) >= 0) {
             Map<String, String> examples = new LinkedHashMap<>();
             options.packs().forEach(pack -> examples.putAll(pack.examples()));
-            out.print(RulePage.of(rulebook.rule(what), examples.get(what)));
+            out.print(Wrapping.page(RulePage.of(rulebook.rule(what), examples.get(what)), Terminals.width()));
             return ExitCode.NOTHING;
         }
         Words words = Words.shipped();
@@ -62,10 +64,10 @@ final class ExplainCommand implements Callable<Integer> {
             throw new ParameterException(spec.commandLine(), unknown(rulebook, words, what));
         }
         if (sentence != null) {
-            out.print(what + ": " + sentence + ".\n");
+            out.print(Wrapping.text(Plainly.of(what) + ": " + sentence + ".\n", Terminals.width()));
         }
         if (how != null) {
-            out.print(what + ", to tell it: " + how + ".\n");
+            out.print(Wrapping.text(Plainly.of(what) + ", to tell it: " + how + ".\n", Terminals.width()));
         }
         return ExitCode.NOTHING;
     }

@@ -20,6 +20,7 @@ import org.leat.pack.BuiltInPack;
 import org.leat.plant.derive.Gaugings;
 import org.leat.plant.numbers.Amount;
 import org.leat.report.GaugingWriter;
+import org.leat.report.Wrapping;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -79,7 +80,9 @@ final class GaugeCommand implements Callable<Integer> {
         if (format == Format.JSON) {
             writer.json(gauging, out);
         } else {
-            writer.text(gauging, out);
+            StringBuilder text = new StringBuilder();
+            writer.text(gauging, text);
+            out.print(Wrapping.text(text.toString(), Terminals.width()));
         }
         boolean open = Stream.of(Gaugings.flows(gauging), Gaugings.heads(gauging))
                 .flatMap(List::stream)

@@ -31,7 +31,8 @@ import picocli.CommandLine.Spec;
             GaugeCommand.class,
             StartCommand.class,
             ReadingsCommand.class,
-            YearCommand.class
+            YearCommand.class,
+            LogCommand.class
         },
         footer = {
             "",

@@ -75,7 +75,7 @@ final class MendCommand implements Callable<Integer> {
             }
         }
         PrintWriter out = spec.commandLine().getOut();
-        MendedText text = new MendedText(checker.rulebook(), out);
+        MendedText text = new MendedText(checker.rulebook(), out, Terminals.width());
         int code = ExitCode.NOTHING;
         int changes = 0;
         for (DesignSource source : sources) {

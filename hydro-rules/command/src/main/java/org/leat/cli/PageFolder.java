@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Set;
 import org.leat.check.Report;
 import org.leat.check.Rulebook;
+import org.leat.choice.Overview;
 import org.leat.file.Reading;
 import org.leat.page.PageIndex;
 import org.leat.page.PageWriter;
@@ -61,6 +62,15 @@ final class PageFolder implements ReportWriter {
         String name = name(report.file());
         try (Writer to = opener.open(folder.resolve(name))) {
             new PageWriter(rulebook, to).add(report, reading);
+        }
+        index.add(report, name);
+    }
+
+    @Override
+    public void add(Report report, Reading reading, Overview overview) throws IOException {
+        String name = name(report.file());
+        try (Writer to = opener.open(folder.resolve(name))) {
+            new PageWriter(rulebook, to).add(report, reading, overview);
         }
         index.add(report, name);
     }

@@ -2,7 +2,6 @@ package org.leat.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.leat.check.Checker;
@@ -10,7 +9,6 @@ import org.leat.design.Design;
 import org.leat.file.Filled;
 import org.leat.file.ProblemText;
 import org.leat.file.Reading;
-import org.leat.file.RecordReader;
 import org.leat.pack.BuiltInPack;
 import org.leat.plant.Plant;
 import org.leat.readings.Diagnosis;
@@ -67,7 +65,7 @@ final class ReadingsCommand implements Callable<Integer> {
         PrintWriter err = spec.commandLine().getErr();
         Reading reading = PlantFile.read(design);
         Design built = reading.design();
-        Filled<PlantReadings> read = RecordReader.read(PlantReadings.class, Path.of(file), file);
+        Filled<PlantReadings> read = Tables.read(PlantReadings.class, "sets", file);
         PlantReadings readings = read.record();
         reading.problems().forEach(problem -> err.print(ProblemText.line(problem) + "\n"));
         read.problems().forEach(problem -> err.print(ProblemText.line(problem) + "\n"));

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.leat.check.RuleInForce;
+import org.leat.report.Wrapping;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -31,12 +32,14 @@ final class RulesCommand implements Callable<Integer> {
         List<RuleInForce> rules = options.checker().rulebook().rules();
         int widest = rules.stream().mapToInt(r -> r.card().id().length()).max().orElse(1);
         for (RuleInForce rule : rules) {
-            out.print(String.format(
-                    Locale.ROOT,
-                    "%-" + widest + "s  %-7s  %s\n",
-                    rule.card().id(),
-                    rule.level().word(),
-                    rule.card().title()));
+            out.print(Wrapping.text(
+                    String.format(
+                            Locale.ROOT,
+                            "%-" + widest + "s  %-7s  %s\n",
+                            rule.card().id(),
+                            rule.level().word(),
+                            rule.card().title()),
+                    Terminals.width()));
         }
         return ExitCode.NOTHING;
     }

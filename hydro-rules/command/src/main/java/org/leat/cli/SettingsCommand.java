@@ -3,6 +3,7 @@ package org.leat.cli;
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import org.leat.report.SettingsInForce;
+import org.leat.report.Wrapping;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -32,7 +33,7 @@ final class SettingsCommand implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         SettingsInForce.lines(
                         options.checker().rulebook(), options.settings(), options.settingsNames(), options.more(), all)
-                .forEach(line -> out.print(line + "\n"));
+                .forEach(line -> out.print(Wrapping.text(line, Terminals.width()) + "\n"));
         return ExitCode.NOTHING;
     }
 }

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import org.leat.report.Wrapping;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.UsageMessageSpec;
 
@@ -12,7 +13,7 @@ import picocli.CommandLine.Model.UsageMessageSpec;
 final class Terminals {
 
     /** Columns of what no terminal shows, and the most that a line of text is given. */
-    static final int WIDEST = 100;
+    static final int WIDEST = Wrapping.WIDEST;
 
     private Terminals() {}
 

@@ -173,7 +173,7 @@ class AcceptingTest {
         Ran shown = leat("settings", "--settings", settings);
         assertThat(shown.out())
                 .contains(
-                        "project.yaml, ",
+                        "project.yaml,",
                         "fail-on  warning  ",
                         "project.yaml:3",
                         "penstock/velocity  limit velocity 1 m/s")

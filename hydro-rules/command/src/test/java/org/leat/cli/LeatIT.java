@@ -179,7 +179,37 @@ class LeatIT {
     @Test
     void explain_prints_the_page_of_the_reference() throws Exception {
         assertThat(leat("explain", "penstock/velocity").out())
-                .isEqualTo(Files.readString(Path.of("../../docs/rules/penstock/velocity.md")));
+                .isEqualToNormalizingWhitespace(Files.readString(Path.of("../../docs/rules/penstock/velocity.md")));
+    }
+
+    @Test
+    void explain_takes_words_of_a_report_and_fields_of_a_design() throws Exception {
+        assertThat(leat("explain", "air", "gap").out()).startsWith("air gap: power that crosses");
+        assertThat(leat("explain", "Speed ratio").out()).contains("speed of the buckets over speed of the jet");
+        assertThat(leat("explain", "alternator.speed-limit").out()).contains("name plate");
+        Ran unknown = leat("explain", "ar gap");
+        assertThat(unknown.code()).isEqualTo(2);
+        assertThat(unknown.err()).contains("nearest is air gap");
+    }
+
+    @Test
+    void check_begins_with_one_screen_and_whole_gives_the_rest() throws Exception {
+        file("plant.yaml", Samples.SHORT);
+        Ran screen = leat("check", "plant.yaml");
+        assertThat(screen.out().lines()).hasSizeLessThanOrEqualTo(40).allMatch(line -> line.length() <= 100);
+        assertThat(screen.out()).contains("Safe to open?", "can maim and kill").doesNotContain("How it runs");
+        Ran whole = leat("check", "--whole", "plant.yaml");
+        assertThat(whole.out()).contains("Safe to open?", "How it runs", "Could not be judged");
+        assertThat(whole.out().lines()).allMatch(line -> line.length() <= 100);
+        assertThat(whole.code()).isEqualTo(screen.code());
+        assertThat(leat("check", "--format", "json", "plant.yaml").out()).doesNotContain("\"overview\"");
+        JsonNode overview = new ObjectMapper()
+                .readTree(leat("check", "--format", "json", "--whole", "plant.yaml")
+                        .out())
+                .at("/designs/0/overview");
+        assertThat(overview.at("/verdict/answer").asText()).isIn("unsafe", "unjudged");
+        assertThat(overview.at("/plan/budget").asInt()).isPositive();
+        assertThat(overview.at("/inputs/0/how").asText()).isNotEmpty();
     }
 
     @Test

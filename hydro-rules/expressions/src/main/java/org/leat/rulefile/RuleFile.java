@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.apiguardian.api.API;
 import org.leat.check.Rule;
 import org.leat.check.RulePack;
 import org.leat.expression.Expressions;
@@ -19,6 +20,7 @@ import org.leat.file.RecordReader;
  * is told in one pass with its place, then everything that is wrong with what its rules say; a file with problems gives no
  * pack. Nothing of a rule file reaches files, the network or classes, and its work is bounded.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class RuleFile {
 
     /** The version of the file format that is read. */

@@ -18,6 +18,7 @@ public final class AlternatorRules {
                 MagnetGradeLimit.RULE,
                 Overspeed.RULE,
                 PhasesAlike.RULE,
+                SecondSpeed.RULE,
                 StarOrDelta.RULE,
                 NearTorquePeak.RULE,
                 WetElectrics.RULE,

@@ -39,8 +39,8 @@ final class CutIn {
                     "With the least water {power} reach the battery ({speed:rpm}); worth the wear is {limit}.")
             .fails(
                     "does-not-start",
-                    "With the least water the jet is too weak to turn the wheel with nothing connected; worth the wear is"
-                            + " {limit}.")
+                    "With the least water the jet is too weak to start the wheel: at rest iron and friction hold it, and nothing"
+                            + " reaches the battery; worth the wear is {limit}.")
             .judge(CutIn::judge)
             .leastWayOut("smaller-nozzle", NozzlesOnHand.NONE_LARGER, NozzlesOnHand::smaller)
             .leastWayOut("more-turns", OtherTurns.WITH_WHEEL, OtherTurns::more)
@@ -58,7 +58,9 @@ final class CutIn {
         double asked = Math.max(j.limit("least-share").value() * rated, 1);
         return j.at("/alternator/open-circuit")
                 .during(least)
-                .saying("reached", point.speed() > 0 ? "not-reached" : "does-not-start")
+                .saying(
+                        "reached",
+                        point.hold() == OperatingPoint.Hold.DOES_NOT_START ? "does-not-start" : "not-reached")
                 .with("power", point.batteryPower(), POWER)
                 .with("speed", point.speed(), ROTATIONAL_SPEED)
                 .atLeast(point.batteryPower(), asked, POWER);

@@ -20,7 +20,7 @@ final class Overspeed {
             .why("When the load is lost the wheel runs up to about twice its working speed in seconds. Magnets come off"
                     + " rotors, and printed wheels burst.")
             .formula("speed at which the runner's torque is nil, nozzles open · gear ratio ≤ speed limit")
-            .judged("load lost, the nozzle set that runs fastest")
+            .judged("load lost, the pipe full whatever the stream brings, the nozzle set that runs fastest")
             .source("runaway 1.75 to 1.9 times best speed for real impulse wheels: handbooks (from memory); ideal 2:"
                     + " momentum theorem")
             .passes("stands-it", "With the load lost the alternator runs up to {value}.")

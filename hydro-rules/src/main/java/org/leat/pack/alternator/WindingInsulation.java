@@ -1,9 +1,7 @@
 package org.leat.pack.alternator;
 
 import static org.leat.check.Level.ERROR;
-import static org.leat.check.Safer.HIGHER;
 import static org.leat.quantity.QuantityKind.TEMPERATURE;
-import static org.leat.quantity.QuantityKind.TEMPERATURE_DIFFERENCE;
 import static org.leat.quantity.QuantityKind.THERMAL_RESISTANCE;
 
 import java.util.stream.IntStream;
@@ -34,13 +32,18 @@ final class WindingInsulation {
             .formula("T = T_air + R_th (P_fe + P_cu (234.5 + T)/(234.5 + T_w)), plus the hot spot's allowance ≤ class")
             .judged("running in the hottest air, the nozzle set with the hottest winding")
             .source("IEC 60085 thermal classes")
-            .source("IEC 60034-1 table 8, allowance between mean and hot spot (from memory)")
-            .limit("hot-spot", TEMPERATURE_DIFFERENCE, 10, "K", "IEC 60034-1 table 8 (from memory)", HIGHER)
+            .source(
+                    "hot spot: what the rises of IEC 60034-1 at 40 °C leave up to the class: A and E 5 K (from memory), B and F 10 K,"
+                            + " H 15 K (read)")
             .passes("cool-enough", "The hottest spot of the winding reaches {value} ({mean} in the mean).")
             .fails(
                     "too-hot",
                     "The hottest spot of the winding reaches {value} ({mean} in the mean); its insulation of class"
                             + " {insulation} stands {limit}.")
+            .fails(
+                    "burns",
+                    "The winding warms until it burns: at what it carries it settles at no temperature that copper and varnish of"
+                            + " class {insulation} survive.")
             .judge(WindingInsulation::judge)
             .wayOut(
                     "cooler",
@@ -57,7 +60,10 @@ final class WindingInsulation {
         SettledWinding hottest = SettledWinding.hottest(cases, j.at(COOLING).si(alternator.thermalResistance()));
         Spot spot = j.at("/alternator/insulation-class").during(hottest.running());
         InsulationClass insulation = spot.given(alternator.insulationClass());
-        double spotTemperature = hottest.temperature() + j.limit("hot-spot").value();
+        if (SettledWinding.burns(hottest.temperature())) {
+            return spot.with("insulation", insulation).says("burns");
+        }
+        double spotTemperature = hottest.temperature() + SettledWinding.hotSpotAllowance(insulation);
         return spot.with("mean", hottest.temperature(), TEMPERATURE)
                 .with("insulation", insulation)
                 .atMost(spotTemperature, SettledWinding.limit(insulation), TEMPERATURE);

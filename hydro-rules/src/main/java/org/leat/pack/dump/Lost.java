@@ -30,7 +30,7 @@ final class Lost {
                             + " with a battery that opens by itself or a regulator that lets go")
             .judged("dump load lost while the battery is full, the nozzle set that runs fastest")
             .source(
-                    "US NEC 690.72(B): a second, independent means against overcharge with diverted charge (from memory)")
+                    "US NEC 690.72(B) in issues to 2014, since then article 706: a second, independent means against overcharge with diverted charge (from memory)")
             .passes(
                     "stands-it",
                     "Should the dump load fail, {event} and the bus reaches {value}; the weakest part, the {part},"

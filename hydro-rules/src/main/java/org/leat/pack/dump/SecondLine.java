@@ -22,7 +22,7 @@ final class SecondLine {
             .formula("a second means stated; an error where the battery is of lithium")
             .judged("as built")
             .source(
-                    "US NEC 690.72(B): a second, independent means against overcharge with diverted charge (from memory)")
+                    "US NEC 690.72(B) in issues to 2014, since then article 706: a second, independent means against overcharge with diverted charge (from memory)")
             .passes("stated", "A second means against overvoltage is stated.")
             .fails("alone", "Nothing stands behind the one that limits the voltage.")
             .judge(SecondLine::judge)

@@ -6,8 +6,9 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.measure.quantity.Length;
+import org.leat.catalogue.Catalogue;
+import org.leat.catalogue.PipeMaterial;
 import org.leat.catalogue.PipeStandard;
-import org.leat.catalogue.tables.PipeCatalogue;
 import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
@@ -48,7 +49,7 @@ public final class PipeSizes {
     /** {@return candidates of the sizes above the one a section has, smallest first; none for what no standard tables} */
     public static Stream<Change> larger(Judgement j, int section) {
         double now = outsideDiameter(j.design(), section);
-        return sizes(j.design(), section).stream()
+        return sizes(j, section).stream()
                 .filter(diameter -> diameter > now * 1.001)
                 .map(diameter -> to(j, section, diameter));
     }
@@ -61,7 +62,7 @@ public final class PipeSizes {
     /** {@return the outside diameters below that of a section, m, largest first; none for what no standard tables} */
     public static Stream<Double> smallerDiameters(Judgement j, int section) {
         double now = outsideDiameter(j.design(), section);
-        return sizes(j.design(), section).stream()
+        return sizes(j, section).stream()
                 .filter(diameter -> diameter < now * 0.999)
                 .sorted(Comparator.reverseOrder());
     }
@@ -74,8 +75,10 @@ public final class PipeSizes {
         return pipe instanceof Pipe.PvcU p ? Si.of(p.outsideDiameter()) : Double.POSITIVE_INFINITY;
     }
 
-    private static List<Double> sizes(Design design, int section) {
-        return tabled(design.penstock().sections().get(section).pipe());
+    private static List<Double> sizes(Judgement j, int section) {
+        return onOffer(
+                j.plant().catalogue(),
+                j.design().penstock().sections().get(section).pipe());
     }
 
     /** {@return a section of another outside diameter, m; told with {@code section} and {@code diameter}} */
@@ -88,12 +91,12 @@ public final class PipeSizes {
     }
 
     /** Only a pipe whose wall follows from its series: a measured wall belongs to the one pipe that was measured. */
-    private static List<Double> tabled(Pipe pipe) {
+    private static List<Double> onOffer(Catalogue catalogue, Pipe pipe) {
         if (pipe instanceof Pipe.Polyethylene p && p.wall() == null) {
-            return PipeCatalogue.sizes(standard(p.standard(), PipeStandard.ISO_4427));
+            return catalogue.pipeSizes(standard(p.standard(), PipeStandard.ISO_4427), PipeMaterial.of(p.material()));
         }
         if (pipe instanceof Pipe.PvcU p && p.wall() == null) {
-            return PipeCatalogue.sizes(standard(p.standard(), PipeStandard.ISO_1452));
+            return catalogue.pipeSizes(standard(p.standard(), PipeStandard.ISO_1452), PipeMaterial.PVC_U);
         }
         return List.of();
     }

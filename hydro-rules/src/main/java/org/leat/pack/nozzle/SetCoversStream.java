@@ -46,6 +46,7 @@ final class SetCoversStream {
                     "misses",
                     "At {flow} the best set on hand ({set}) gives {value:%} of what a nozzle cut for that"
                             + " flow would; good is {limit}.")
+            .notApplicable("dry", "Not judged: at no time of the year is there water for the plant.")
             .judge(SetCoversStream::judge)
             .wayOut("add-bores", "Further nozzles of {bores}.", SetCoversStream::addBores)
             .build();
@@ -58,7 +59,7 @@ final class SetCoversStream {
         List<SeasonMatch> seasons = SeasonMatch.all(cases);
         Spot spot = j.at("/nozzles/available");
         if (seasons.isEmpty()) {
-            return spot.notGiven("/site/stream/flow");
+            return spot.says("dry");
         }
         SeasonMatch worst = Worst.least(seasons, SeasonMatch::share);
         return spot.with("flow", worst.flow(), VOLUME_FLOW)

@@ -22,7 +22,7 @@ final class Cavitation {
                     + " than any valve.")
             .formula("p + p_air ≥ p_vapour + margin, the margin for air dissolved in the water")
             .judged("running on each nozzle set, at the point of lowest pressure, water at its warmest")
-            .source("vapour pressure: Wagner and Pruss 2002")
+            .source("vapour pressure: IAPWS SR1-86(1992), Wagner and Pruss 1993")
             .source(COMMON_PRACTICE)
             .limit("margin", LENGTH, 2, "m", COMMON_PRACTICE, HIGHER)
             .passes("liquid", "The least absolute pressure, at {place}, is {value}; {limit} keeps the water whole.")

@@ -44,7 +44,9 @@ final class SurgePressure {
             .source(
                     "column separation: Simpson and Wylie, J. Hydr. Eng. 117 (1991) 1310; Wylie, J. Fluids Eng. 106 (1984) 307"
                             + " (both from memory)")
-            .source("surge allowance: PE100+ Association technical guidance (PE), AWWA C906 and C900")
+            .source(
+                    "surge allowance: polyethylene 1.5, by AWWA C901 and C906 of a United States pressure class (from memory), not of an"
+                            + " ISO PN, for which the PE100+ Association reports it; PVC-U none above the rating (CP 312)")
             .passes("holds", "Section {section} sees {value} at the worst stop; its pipe may see {limit} for a moment.")
             .fails(
                     "too-high",

@@ -26,8 +26,9 @@ final class Isolator {
                     "a switch or breaker, or another means stated, on both sides of the bus; a switch that may not break load is"
                             + " no means while current flows")
             .judged("as built")
-            .source("IEC 60364-5-53 clause 536 (isolation), IEC 60947-3 (switches: utilisation category tells what they"
-                    + " break); IEC 62485-2 clause 5 (battery)")
+            .source(
+                    "IEC 60364-5-53 (isolation and switching: clause 536 or 537 by issue, from memory), IEC 60947-3 (switches: utilisation category tells what they"
+                            + " break); IEC 62485-2 clause 5 (battery)")
             .passes("battery-isolated", "The battery can be isolated.")
             .fails("battery-not-isolated", "The battery cannot be isolated: its wires can never be worked on safely.")
             .passes("turbine-isolated", "The turbine's side can be isolated.")

@@ -56,8 +56,8 @@ final class ShortCircuitBrake {
                             + " {insulation} stands {limit}. Stop the water as well.")
             .fails(
                     "burns-up",
-                    "The wheel creeps on under the jet and puts {heat} into the winding, which warms faster than it can cool:"
-                            + " it burns. Stop the water as well.")
+                    "The wheel creeps on under the jet and puts {heat} into the winding, more than it can get rid of: it burns."
+                            + " Stop the water as well.")
             .notApplicable("not-used", "Not judged: shorted leads are not counted on.")
             .judgeAll(ShortCircuitBrake::judge)
             .advice(
@@ -94,7 +94,7 @@ final class ShortCircuitBrake {
         InsulationClass insulation = spot.given(alternator.insulationClass());
         OptionalDouble settled = worst.windingTemperature(resistance);
         Spot heated = spot.with("heat", worst.creepingHeat(), POWER).with("insulation", insulation);
-        return settled.isEmpty()
+        return settled.isEmpty() || SettledWinding.burns(settled.getAsDouble())
                 ? heated.says("burns-up")
                 : heated.saying("stays-cool", "burns")
                         .atMost(

@@ -58,7 +58,7 @@ final class Window {
 
     private static Outcome judge(Judgement j, Running running, Spot spot) {
         OperatingPoint.Tracking tracking = running.operatingPoint().tracking();
-        if (tracking == null || running.operatingPoint().hold() == OperatingPoint.Hold.BELOW_CUT_IN) {
+        if (tracking == null || !running.operatingPoint().loaded()) {
             return spot.says("no-current");
         }
         double nudge = switch (tracking.bound()) {

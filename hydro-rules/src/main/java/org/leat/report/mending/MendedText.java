@@ -10,16 +10,28 @@ import org.leat.file.ProblemText;
 import org.leat.report.Plainly;
 import org.leat.report.TextWriter;
 import org.leat.report.Wording;
+import org.leat.report.Wrapping;
 
 /** Shows a person what is changed in a design file and what remains. */
 public final class MendedText {
 
     private final Appendable out;
     private final Wording wording;
+    private final int width;
 
     /** Writes to {@code out} in the words of a rulebook. */
     public MendedText(Rulebook rulebook, Appendable out) {
+        this(rulebook, out, Wrapping.WIDEST);
+    }
+
+    /**
+     * Writes to {@code out} in the words of a rulebook.
+     *
+     * @param width of the screen, columns; taken as at least 40 and at most 100
+     */
+    public MendedText(Rulebook rulebook, Appendable out, int width) {
         this.out = out;
+        this.width = width;
         this.wording = new Wording(rulebook);
     }
 
@@ -69,9 +81,7 @@ public final class MendedText {
     /** Ends with the caution: a value in a file is not the plant. */
     public void end() throws IOException {
         line("A value in a file is not the plant: what is changed here must be built so.");
-        for (String text : wording.phrase("caution").split("\n", -1)) {
-            line(text);
-        }
+        line(wording.phrase("caution").replace('\n', ' '));
     }
 
     private static String counts(org.leat.check.Report report) {
@@ -85,6 +95,6 @@ public final class MendedText {
     }
 
     private void line(String text) throws IOException {
-        out.append(Plainly.of(text)).append('\n');
+        out.append(Wrapping.text(Plainly.of(text), width)).append('\n');
     }
 }

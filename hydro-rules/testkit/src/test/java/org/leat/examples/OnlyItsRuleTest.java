@@ -68,9 +68,13 @@ class OnlyItsRuleTest {
             Map.entry("battery/never-full:fails", Set.of("battery/least-current", "plausibility/sizes")),
             // a pipe whose rating only the standing water passes, and no blow, is longer than such plants have
             Map.entry("penstock/static-pressure:fails", Set.of("plausibility/pipe-over-fall", "plausibility/sizes")),
+            // a set point that cells must never see is also none that they stand
+            Map.entry("battery/equalise:fails-sealed", Set.of("regulator/set-points")),
             // the dump load is lost without harm only where a second line holds
             Map.entry("dump/lost:fails", Set.of("dump/second-line")),
             Map.entry("dump/second-line:fails", Set.of("dump/lost")),
+            // only a wheel far too fast for its machine meets it twice, and its runaway is no extra-low voltage
+            Map.entry("alternator/second-speed:fails", Set.of("protection/touch-voltage", "runner/speed-ratio")),
             // a regulator that fails short harms only where no second line holds
             Map.entry("regulator/failed-short:fails", Set.of("dump/second-line")),
             // what stands less than the clamp's trigger does not stand the runaway either

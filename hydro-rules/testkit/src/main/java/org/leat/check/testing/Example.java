@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Kind;
 import org.snakeyaml.engine.v2.nodes.Node;
@@ -13,6 +14,7 @@ import org.snakeyaml.engine.v2.nodes.Node;
  * One example of a file of examples: a base design, what is changed in it, and what is to be found then. Read with
  * {@link RuleTestKit#examples}. Immutable.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class Example {
 
     private final Path file;

@@ -2,6 +2,7 @@ package org.leat.check.testing;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.apiguardian.api.API;
 import org.leat.check.Checker;
 import org.leat.check.Finding;
 import org.leat.check.Kind;
@@ -32,6 +33,7 @@ import org.leat.file.Reading;
  * pass or fail, a rule that breaks or says nothing, and a finding that the design itself suppresses are refused. What is
  * not so throws an {@link AssertionError}, so that any test framework will do. Immutable.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class RuleExamples {
 
     private final Checker checker;

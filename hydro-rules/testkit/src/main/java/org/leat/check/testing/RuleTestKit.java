@@ -14,6 +14,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
+import org.apiguardian.api.API;
 import org.leat.check.Checker;
 import org.leat.check.Finding;
 import org.leat.check.Kind;
@@ -52,6 +53,7 @@ import org.leat.file.Reading;
  *
  * <p>Safe to share between threads.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class RuleTestKit {
 
     static final String BASES = "bases";

@@ -3,11 +3,12 @@ package org.leat.check.testing;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -22,8 +23,8 @@ import org.leat.pack.BuiltInPack;
  */
 class RuleAloneTest {
 
-    private static final List<Example> EXAMPLES = read();
     private static final BuiltInPack PACK = new BuiltInPack();
+    private static final Path FOLDER = Path.of("../src/main/resources/org/leat/pack");
     private static final String MORE = ": way out not expected: ";
 
     /** Examples in which another rule refuses a way out, so that a rule by itself offers more. */
@@ -43,38 +44,35 @@ class RuleAloneTest {
         }
     }
 
-    private static List<Example> read() {
-        try {
-            return RuleTestKit.examples(Path.of("../src/main/resources/org/leat/pack"));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
-
-    static Stream<Example> examples() {
-        return EXAMPLES.stream();
+    static Stream<Rule> rules() {
+        return PACK.rules().stream();
     }
 
     @ParameterizedTest
-    @MethodSource("examples")
-    void a_rule_finds_by_itself_what_it_finds_among_the_others(Example example) throws IOException {
-        List<String> differences = alone(example);
-        if (REFUSED.contains(example.id())) {
-            assertThat(differences).isNotEmpty().allMatch(difference -> difference.contains(MORE));
-        } else {
-            assertThat(differences).isEmpty();
+    @MethodSource("rules")
+    void a_rule_finds_by_itself_what_it_finds_among_the_others(Rule rule) throws IOException {
+        Path component = FOLDER.resolve(rule.id()).getParent();
+        List<Example> examples =
+                RuleTestKit.examples(Objects.requireNonNull(component), FOLDER.resolve("bases")).stream()
+                        .filter(example -> example.rule().equals(rule.id()))
+                        .toList();
+        Checker checker = Checker.of(List.of(new Alone(rule)));
+        Map<String, List<String>> differences = new TreeMap<>();
+        for (Example example : examples) {
+            List<Told> expected = Objects.requireNonNull(example.expected()).stream()
+                    .filter(told -> told.rule().equals(rule.id()))
+                    .toList();
+            List<Told> found = new Telling(checker.rulebook()).of(new RuleTestKit(checker).check(example));
+            List<String> of = Differences.of(expected, found);
+            if (!(REFUSED.contains(example.id()) ? onlyMore(of) : of.isEmpty())) {
+                differences.put(example.id(), of);
+            }
         }
+        assertThat(examples).hasSizeGreaterThan(2);
+        assertThat(differences).isEmpty();
     }
 
-    private static List<String> alone(Example example) throws IOException {
-        Rule rule = PACK.rules().stream()
-                .filter(r -> r.id().equals(example.rule()))
-                .findFirst()
-                .orElseThrow();
-        Checker checker = Checker.of(List.of(new Alone(rule)));
-        List<Told> expected = Objects.requireNonNull(example.expected()).stream()
-                .filter(told -> told.rule().equals(example.rule()))
-                .toList();
-        return Differences.of(expected, new Telling(checker.rulebook()).of(new RuleTestKit(checker).check(example)));
+    private static boolean onlyMore(List<String> differences) {
+        return !differences.isEmpty() && differences.stream().allMatch(difference -> difference.contains(MORE));
     }
 }

@@ -1,0 +1,147 @@
+package org.leat.file;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.leat.design.ElementPath;
+import org.leat.design.Texts;
+import org.snakeyaml.engine.v2.nodes.Tag;
+import org.snakeyaml.engine.v2.resolver.CoreScalarResolver;
+
+/**
+ * A table of comma-separated values, or of values parted by semicolons or tabs, as a list of mappings: the first line names the
+ * fields, each further line is one item. A unit in brackets behind a name counts for all numbers below it. Cells left empty are left
+ * out, lines that begin with {@code #} too.
+ */
+final class TableNodes {
+
+    private static final Pattern HEAD = Pattern.compile("\\s*([^\\[(]*?)\\s*(?:[\\[(]([^\\])]*)[\\])])?\\s*");
+    private static final Pattern NUMBER = Pattern.compile("[+-]?\\d+(\\.\\d+)?([eE][+-]?\\d+)?");
+    private static final CoreScalarResolver TYPES = new CoreScalarResolver(false);
+
+    private final String file;
+    private final Problems problems;
+
+    private TableNodes(String file, Problems problems) {
+        this.file = file;
+        this.problems = problems;
+    }
+
+    private record Cell(String text, Position at) {}
+
+    private record Column(String name, String unit, Position at) {}
+
+    /**
+     * {@return a mapping with {@code format: 1} and the rows as a list; of no rows after a problem}
+     *
+     * @param list the field that holds the rows
+     */
+    static Node.Fields read(String text, String file, String list, Problems problems) {
+        return new TableNodes(file, problems).whole(text, list);
+    }
+
+    private Node.Fields whole(String text, String list) {
+        Position start = Position.startOf(file);
+        List<Column> columns = List.of();
+        char parting = ',';
+        List<Node> rows = new ArrayList<>();
+        String[] lines = text.split("\r\n|\r|\n", -1);
+        for (int i = 0; i < lines.length; i++) {
+            if (lines[i].isBlank() || lines[i].startsWith("#")) {
+                continue;
+            }
+            if (columns.isEmpty()) {
+                parting = parting(lines[i]);
+                columns = columns(cells(lines[i], i + 1, parting));
+            } else {
+                rows.add(row(cells(lines[i], i + 1, parting), columns, i + 1));
+            }
+        }
+        if (rows.isEmpty()) {
+            problems.add(ProblemKind.EMPTY, start, ElementPath.ROOT, "", "rows below the names of the fields");
+        }
+        Map<String, Node> fields = new LinkedHashMap<>();
+        fields.put("format", new Node.Scalar("1", Tag.INT, false, start));
+        fields.put(list, new Node.Items(rows, start));
+        return new Node.Fields(fields, Map.of(), start);
+    }
+
+    private static char parting(String line) {
+        return line.indexOf('\t') >= 0 ? '\t' : line.indexOf(';') >= 0 ? ';' : ',';
+    }
+
+    private List<Cell> cells(String line, int number, char parting) {
+        List<Cell> cells = new ArrayList<>();
+        StringBuilder text = new StringBuilder();
+        boolean quoted = false;
+        int begin = 0;
+        for (int i = 0; i <= line.length(); i++) {
+            char c = i < line.length() ? line.charAt(i) : parting;
+            if (quoted && i < line.length()) {
+                boolean twice = c == '"' && i + 1 < line.length() && line.charAt(i + 1) == '"';
+                if (twice) {
+                    text.append('"');
+                    i++;
+                } else if (c == '"') {
+                    quoted = false;
+                } else {
+                    text.append(c);
+                }
+            } else if (c == '"') {
+                quoted = true;
+            } else if (c == parting) {
+                int from = line.codePointCount(0, begin) + 1;
+                int to = line.codePointCount(0, i) + 1;
+                String shown = Texts.writable(text.toString().strip());
+                cells.add(new Cell(shown, new Position(file, number, from, number, Math.max(from + 1, to))));
+                text.setLength(0);
+                begin = i + 1;
+            } else {
+                text.append(c);
+            }
+        }
+        return cells;
+    }
+
+    private List<Column> columns(List<Cell> head) {
+        List<Column> columns = new ArrayList<>();
+        for (Cell cell : head) {
+            Matcher named = HEAD.matcher(cell.text());
+            boolean matches = named.matches();
+            String unit = matches && named.group(2) != null ? named.group(2).strip() : "";
+            columns.add(new Column(matches ? named.group(1) : cell.text(), unit, cell.at()));
+        }
+        return columns;
+    }
+
+    private Node.Fields row(List<Cell> cells, List<Column> columns, int number) {
+        Map<String, Node> fields = new LinkedHashMap<>();
+        Map<String, Position> keys = new HashMap<>();
+        for (int i = 0; i < cells.size(); i++) {
+            Cell cell = cells.get(i);
+            if (cell.text().isEmpty()) {
+                continue;
+            }
+            if (i >= columns.size()) {
+                problems.add(
+                        ProblemKind.WRONG_SHAPE,
+                        cell.at(),
+                        ElementPath.ROOT,
+                        cell.text(),
+                        columns.size() + " values in a line, as the first line names");
+                break;
+            }
+            Column column = columns.get(i);
+            boolean bare =
+                    !column.unit().isEmpty() && NUMBER.matcher(cell.text()).matches();
+            String text = bare ? cell.text() + " " + column.unit() : cell.text();
+            fields.put(column.name(), new Node.Scalar(text, TYPES.resolve(text, true), false, cell.at()));
+            keys.put(column.name(), column.at());
+        }
+        return new Node.Fields(fields, keys, new Position(file, number, 1, number, 2));
+    }
+}

@@ -1,0 +1,25 @@
+package org.leat.readings;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.leat.design.About;
+import org.leat.design.CanBeAbsent;
+import org.leat.design.Demand;
+import org.leat.design.Limits;
+
+/** What was read on a running plant over months. */
+@About("What was read on a running plant over months")
+public record PlantLog(
+        @About("version of the file format") @Limits(atLeast = 1, atMost = 1)
+        int format,
+
+        @About("of the plant") @CanBeAbsent @Nullable String name,
+
+        @About("each line, in any order") @Limits(items = 1, mostItems = 20_000)
+        List<LoggedReadings> entries) {
+
+    public PlantLog {
+        entries = List.copyOf(entries);
+        Demand.limits(PlantLog.class, format, name, entries).hold();
+    }
+}

@@ -1,0 +1,90 @@
+package org.leat.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.leat.choice.Cause;
+import org.leat.choice.MissingInput;
+import org.leat.choice.Overview;
+
+/** A design at a glance in sentences, for writers that lay them out themselves. */
+public final class OverviewWords {
+
+    /**
+     * Something to do.
+     *
+     * @param what it is
+     * @param gain watts that it wins or costs, with their sign; "" where none are known
+     * @param effect what it clears
+     */
+    public record ToDo(String what, String gain, String effect) {}
+
+    /**
+     * Something to tell or to measure.
+     *
+     * @param field path of the design's field
+     * @param how to come by it
+     * @param settles how many questions it settles
+     */
+    public record ToTell(String field, String how, String settles) {}
+
+    private final Overview overview;
+    private final Wording wording;
+
+    /** Words an overview. */
+    public OverviewWords(Overview overview, Wording wording) {
+        this.overview = overview;
+        this.wording = wording;
+    }
+
+    /** {@return whether the design is safe to open, as far as it was judged} */
+    public String verdict() {
+        return OverviewText.verdict(overview.verdict());
+    }
+
+    /** {@return what it gives} */
+    public String gives() {
+        return OverviewText.yieldOf(overview.yields());
+    }
+
+    /** {@return derived numbers that a builder can recognise or doubt; "" for none} */
+    public String understood() {
+        return OverviewText.understood(overview.understood());
+    }
+
+    /** {@return what to do first, the first few} */
+    public List<ToDo> first() {
+        List<ToDo> first = new ArrayList<>();
+        for (Cause cause : shown()) {
+            long watts = OverviewText.watts(cause);
+            first.add(new ToDo(
+                    OverviewText.what(cause, wording),
+                    watts == 0 ? "" : TextWriter.watts(watts),
+                    OverviewText.effect(cause)));
+        }
+        return List.copyOf(first);
+    }
+
+    /** {@return what comes of the least plan, in the numbers of what to do first; "" where there is nothing to say} */
+    public String together() {
+        return OverviewText.together(overview.plan(), shown());
+    }
+
+    /** {@return what to tell or to measure next, the first few} */
+    public List<ToTell> next() {
+        List<ToTell> next = new ArrayList<>();
+        for (MissingInput input :
+                overview.inputs().stream().limit(OverviewText.MOST).toList()) {
+            next.add(new ToTell(input.field(), input.how().sentence(), OverviewText.settles(input)));
+        }
+        return List.copyOf(next);
+    }
+
+    /** {@return how many inputs there are to tell in all} */
+    public int inputs() {
+        return overview.inputs().size();
+    }
+
+    private List<Cause> shown() {
+        return OverviewText.first(overview).stream().limit(OverviewText.MOST).toList();
+    }
+}
