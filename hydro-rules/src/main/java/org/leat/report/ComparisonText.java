@@ -10,7 +10,9 @@ import org.leat.quantity.QuantityKind;
 /** Value, limit and margin of a comparison in words. */
 final class ComparisonText {
 
-    private static final int MOST_DIGITS = 6;
+    private static final double BEYOND_ALL = 1e12;
+    private static final double MOST_SHARE = 10;
+    private static final int MOST_DIGITS = 4;
 
     private final Comparison comparison;
     private final @Nullable String unit;
@@ -75,14 +77,34 @@ final class ComparisonText {
 
     String margin() {
         double margin = comparison.margin();
-        if (!Double.isFinite(margin)) {
+        String side = comparison.holds() ? " to spare" : " beyond";
+        if (!Double.isFinite(margin) || Math.abs(margin) > BEYOND_ALL) {
             return margin > 0 ? "without limit" : "without bounds beyond it";
         }
-        String share = String.format(Locale.ROOT, "%.0f %%", Math.abs(margin) * 100);
-        if (Math.abs(margin) < 0.1) {
-            share = String.format(Locale.ROOT, "%.1f %%", Math.abs(margin) * 100);
+        double limit = comparison.nearestLimit();
+        double distance = Math.abs(comparison.value() - limit);
+        if (isNil(limit)) {
+            // no share of nothing: how far it is
+            String apart = UsualUnits.show(distance, difference(), 2);
+            return isNil(comparison.value()) ? "nothing" + side : apart + side;
         }
-        return comparison.holds() ? share + " to spare" : share + " beyond";
+        double share = Math.abs(margin);
+        if (share > MOST_SHARE) {
+            return String.format(Locale.ROOT, "%.0f times the limit%s", share, side);
+        }
+        if (share < 0.0005) {
+            return comparison.value() == limit ? "nothing" + side : "less than 0.1 %" + side;
+        }
+        return String.format(Locale.ROOT, share < 0.1 ? "%.1f %%%s" : "%.0f %%%s", share * 100, side);
+    }
+
+    private boolean isNil(double si) {
+        double zero = comparison.kind() == QuantityKind.TEMPERATURE ? 273.15 : 0;
+        return Math.abs(si - zero) < 1e-12;
+    }
+
+    private QuantityKind difference() {
+        return comparison.kind() == QuantityKind.TEMPERATURE ? QuantityKind.TEMPERATURE_DIFFERENCE : comparison.kind();
     }
 
     private static String show(double si, QuantityKind kind, @Nullable String unit, int digits) {

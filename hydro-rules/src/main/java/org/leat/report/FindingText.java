@@ -89,7 +89,6 @@ final class FindingText {
     private String way(WayOut way, Outcome outcome) {
         OptionalDouble gain = way.gain();
         return Plainly.of(wording.of(way, outcome))
-                + OnHandText.of(way)
                 + (gain.isEmpty() ? "" : " (" + TextWriter.watts(gain.getAsDouble()) + ")");
     }
 

@@ -73,7 +73,7 @@ record JUnitCase(String name, Result result, String type, String message, List<S
         if (outcome.kind() == Kind.FAIL) {
             lines.add("source " + FindingText.source(wording.rule(outcome.rule()), outcome.comparison()));
         }
-        finding.waysOut().forEach(way -> lines.add("way out: " + wording.of(way, outcome) + OnHandText.of(way)));
+        finding.waysOut().forEach(way -> lines.add("way out: " + wording.of(way, outcome)));
         return lines;
     }
 }

@@ -47,7 +47,7 @@ final class MarkdownFinding {
         for (WayOut way : finding.waysOut()) {
             item(
                     text,
-                    "way out: " + wording.of(way, outcome) + OnHandText.of(way)
+                    "way out: " + wording.of(way, outcome)
                             + (way.gain().isEmpty()
                                     ? ""
                                     : " (" + TextWriter.watts(way.gain().getAsDouble()) + ")"));

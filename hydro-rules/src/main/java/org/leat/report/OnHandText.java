@@ -1,18 +1,16 @@
 package org.leat.report;
 
 import java.util.stream.Collectors;
-import org.apiguardian.api.API;
 import org.leat.check.WayOut;
 import org.leat.file.Names;
 
 /** What a way out would change of what is on hand already. */
-@API(status = API.Status.INTERNAL, since = "0.1")
-public final class OnHandText {
+final class OnHandText {
 
     private OnHandText() {}
 
     /** {@return words to stand behind a way out; "" where it leaves alone what is on hand} */
-    public static String of(WayOut way) {
+    static String of(WayOut way) {
         return way.onHand().isEmpty()
                 ? ""
                 : way.onHand().stream()

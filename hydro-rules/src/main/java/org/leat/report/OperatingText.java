@@ -2,7 +2,6 @@ package org.leat.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.leat.check.Kind;
 import org.leat.check.Level;
 import org.leat.check.Report;
@@ -40,7 +39,7 @@ final class OperatingText {
                     show(o.bus().bridge(), QuantityKind.VOLTAGE),
                     show(o.directCurrent(), QuantityKind.CURRENT),
                     show(o.batteryPower(), QuantityKind.POWER),
-                    String.format(Locale.ROOT, "%.2f", o.speedRatio()),
+                    show(o.speedRatio(), QuantityKind.RATIO),
                     hold(o.hold()));
         }
         List<String> lines = new ArrayList<>(table.lines(width));

@@ -97,7 +97,7 @@ final class SarifResults {
 
     private String text(Finding finding) {
         String ways = finding.waysOut().stream()
-                .map(way -> " Way out: " + wording.of(way, finding.outcome()) + OnHandText.of(way)
+                .map(way -> " Way out: " + wording.of(way, finding.outcome())
                         + (way.gain().isEmpty()
                                 ? ""
                                 : " (" + TextWriter.watts(way.gain().getAsDouble()) + ")"))

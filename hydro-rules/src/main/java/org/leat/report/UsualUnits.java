@@ -11,6 +11,12 @@ import org.leat.quantity.TradeUnits;
 public final class UsualUnits {
 
     private static final int DIGITS = 3;
+    private static final int MOST_WHOLE = 4;
+    private static final double MOST_PERCENT = 1000;
+    /** No quantity of a plant reaches it in any unit: what does is one over nothing. */
+    private static final double BEYOND_ALL = 1e16;
+
+    private static final double UNFIT = 10_000;
 
     private UsualUnits() {}
 
@@ -29,20 +35,60 @@ public final class UsualUnits {
         return show(si, kind, unit(kind, Math.abs(other)), DIGITS);
     }
 
-    /** {@return a value in a unit, with so many significant digits; digits before the point are never cut} */
+    /**
+     * {@return a value in a unit, with so many significant digits} Of the digits before the point four are shown at most, the
+     * rest are noughts; what is too small or too large for the unit asked for is shown in the usual one; what is nothing but
+     * the rounding of a sum is nought.
+     */
     public static String show(double si, QuantityKind kind, String unit, int digits) {
-        if (!Double.isFinite(si)) {
+        if (!Double.isFinite(si) || Math.abs(si) > BEYOND_ALL) {
             return Double.isNaN(si) ? "unknown" : si > 0 ? "without limit" : "below any limit";
         }
-        // a text may ask for what is no unit of that kind
-        String known = TradeUnits.find(kind, unit) == null ? unit(kind, Math.abs(si)) : unit;
-        return QuantityText.show(si, kind, known, Math.max(digits, whole(si, kind, known)));
+        String known = fitting(si, kind, unit);
+        double value = in(si, kind, known);
+        if (Math.abs(value) < least(kind)) {
+            TradeUnit trade = TradeUnits.find(kind, known);
+            return trade == null || trade.symbol().isEmpty() ? "0" : "0 " + trade.symbol();
+        }
+        if (kind == QuantityKind.RATIO && known.equals("%") && Math.abs(value) > MOST_PERCENT) {
+            return QuantityText.show(si, kind, "", Math.max(digits, whole(si))) + " times";
+        }
+        int most = Math.max(
+                kind == QuantityKind.TEMPERATURE ? tenths(value, digits) : digits, Math.min(MOST_WHOLE, whole(value)));
+        return QuantityText.show(si, kind, known, most);
     }
 
-    private static int whole(double si, QuantityKind kind, String unit) {
+    /** {@return the unit asked for, or the usual one where a text asks for none of that kind or the number would not suit it} */
+    private static String fitting(double si, QuantityKind kind, String unit) {
+        if (TradeUnits.find(kind, unit) == null) {
+            return unit(kind, Math.abs(si));
+        }
+        double asked = Math.abs(in(si, kind, unit));
+        String usual = unit(kind, Math.abs(si));
+        double shown = Math.abs(in(si, kind, usual));
+        boolean unfit = asked >= UNFIT || (asked > 0 && asked < 1 / UNFIT);
+        return kind != QuantityKind.RATIO && unfit && shown < UNFIT && shown >= 1 / UNFIT ? usual : unit;
+    }
+
+    private static double in(double si, QuantityKind kind, String unit) {
         TradeUnit trade = TradeUnits.find(kind, unit);
-        double value = trade == null ? si : Math.abs(trade.fromSi(si));
-        return value < 1 ? 1 : (int) Math.min(15, Math.floor(Math.log10(value)) + 1);
+        return trade == null ? si : trade.fromSi(si);
+    }
+
+    /** What is less in a trade unit is a rounded sum. */
+    private static double least(QuantityKind kind) {
+        return kind == QuantityKind.TEMPERATURE ? 0.05 : 1e-6;
+    }
+
+    /** Nobody reads a hundredth of a degree, unless more digits are asked for to tell two temperatures apart. */
+    private static int tenths(double value, int digits) {
+        boolean small = Math.abs(value) < 1;
+        return digits > DIGITS ? digits : small ? 1 : Math.min(digits, whole(value) + 1);
+    }
+
+    private static int whole(double value) {
+        double size = Math.abs(value);
+        return size < 1 ? 1 : (int) Math.min(15, Math.floor(Math.log10(size)) + 1);
     }
 
     private static String unit(QuantityKind kind, double si) {

@@ -33,6 +33,8 @@ final class WattsText {
     }
 
     private static String watts(double power) {
-        return String.format(Locale.ROOT, power < 9.95 ? "%.1f W" : "%.0f W", power);
+        return Math.abs(power) < 0.05
+                ? "0 W"
+                : String.format(Locale.ROOT, Math.abs(power) < 9.95 ? "%.1f W" : "%.0f W", power);
     }
 }

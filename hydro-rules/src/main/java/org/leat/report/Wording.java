@@ -44,9 +44,9 @@ public final class Wording {
         return sentence(outcome.rule(), outcome.message(), outcome.comparison());
     }
 
-    /** {@return what a way out of an outcome says to do} */
+    /** {@return what a way out of an outcome says to do, and what it would change of what is on hand already} */
     public String of(WayOut way, Outcome outcome) {
-        return sentence(outcome.rule(), way.message(), outcome.comparison());
+        return sentence(outcome.rule(), way.message(), outcome.comparison()) + OnHandText.of(way);
     }
 
     /** {@return what an outcome compares, in words; "" where nothing is compared} */

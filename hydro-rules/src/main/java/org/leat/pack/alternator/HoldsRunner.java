@@ -33,6 +33,9 @@ final class HoldsRunner {
             .source(COMMON_PRACTICE)
             .limit("least", RATIO, 1.1, "", COMMON_PRACTICE, HIGHER)
             .passes("holds", "The alternator can make {value} times the torque of the runner at that speed.")
+            .passes(
+                    "no-push",
+                    "At the speed of the alternator's greatest torque on this bus the runner no longer pushes.")
             .fails(
                     "not-held",
                     "The alternator can make {torque} at most on this bus, the runner turns with {runner} at the same speed"
@@ -54,6 +57,9 @@ final class HoldsRunner {
         }
         Running worst = Worst.least(loaded, r -> r.operatingPoint().peak().overRunner());
         OperatingPoint.TorquePeak peak = worst.operatingPoint().peak();
+        if (peak.runnerTorque() <= 0) {
+            return j.at("/alternator").during(worst).says("no-push");
+        }
         return j.at("/alternator")
                 .during(worst)
                 .with("torque", peak.torque(), TORQUE)

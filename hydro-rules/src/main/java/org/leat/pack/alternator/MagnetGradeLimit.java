@@ -60,6 +60,6 @@ final class MagnetGradeLimit {
 
     private static Stream<Change> better(Judgement j, Outcome.Fail failure) {
         return Stream.of(MagnetGrade.M, MagnetGrade.H, MagnetGrade.SH, MagnetGrade.UH, MagnetGrade.EH)
-                .map(grade -> Change.of(GRADE, grade).with(Arg.of("grade", grade)));
+                .map(grade -> Change.of(GRADE, grade).with(Arg.of("grade", grade.name())));
     }
 }

@@ -31,10 +31,18 @@ final class Overspeed {
             .advice(
                     "needed",
                     "An alternator that stands {speed:rpm}, or a deflector that drops in when the load is lost.",
-                    (j, failure) -> Stream.of(Change.advice().with("speed", failure.value(), ROTATIONAL_SPEED)))
+                    (j, failure) ->
+                            Stream.of(Change.advice().with("speed", roundedUp(failure.value()), ROTATIONAL_SPEED)))
             .build();
 
+    private static final double FIFTY_RPM = 50 * Math.PI / 30;
+
     private Overspeed() {}
+
+    /** Speeds are marked in steps of fifty revolutions a minute at the finest. */
+    private static double roundedUp(double speed) {
+        return Math.ceil(speed / FIFTY_RPM - 1e-9) * FIFTY_RPM;
+    }
 
     private static Outcome judge(Judgement j) {
         LoadLost worst = Worst.most(j.solved().loadLost(), LoadLost::alternatorSpeed);

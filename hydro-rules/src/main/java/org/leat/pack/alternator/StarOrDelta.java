@@ -35,7 +35,11 @@ final class StarOrDelta {
             .fails("better", "As joined the winding brings {power}, joined otherwise {other}: {value} more.")
             .notApplicable("fixed", "Not judged: the joints of the winding cannot be reached.")
             .judge(StarOrDelta::judge)
-            .wayOut("rejoin", "Join the winding in {connection}.", StarOrDelta::rejoined)
+            .wayOut(
+                    "rejoin",
+                    "Join the winding in {connection}. In delta a hub motor drives a circulating current round its own phases:"
+                            + " measure the idle losses again before and after.",
+                    StarOrDelta::rejoined)
             .build();
 
     private StarOrDelta() {}

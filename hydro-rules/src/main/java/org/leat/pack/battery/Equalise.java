@@ -11,6 +11,7 @@ import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.ChargeRegulator;
 import org.leat.pack.kit.FieldChanges;
+import org.leat.pack.kit.Regulated;
 import org.leat.quantity.Si;
 
 /** Equalising set on cells that must not be equalised. */
@@ -35,7 +36,7 @@ final class Equalise {
 
     private static Outcome judge(Judgement j) {
         Spot spot = j.at("/regulator/equalising-voltage");
-        ChargeRegulator regulator = j.design().regulator();
+        ChargeRegulator regulator = Regulated.by(j);
         if (regulator == null) {
             return spot.says("none");
         }

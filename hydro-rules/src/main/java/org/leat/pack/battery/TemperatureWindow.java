@@ -31,7 +31,7 @@ final class TemperatureWindow {
                     "management",
                     "The management stops charging on cold; what that does to the turbine is judged by"
                             + " battery/management-opens.")
-            .fails("too-cold", "The battery gets as cold as {value}; it may be charged at {limit}.")
+            .fails("too-cold", "The battery gets as cold as {value}; charging takes {limit}.")
             .judge(TemperatureWindow::judge)
             .wayOut("heat", "Heat it, or set it where it does not freeze.", TemperatureWindow::heat)
             .build();

@@ -17,6 +17,7 @@ import org.leat.pack.kit.BusPart;
 import org.leat.pack.kit.HighestBusVoltage;
 import org.leat.pack.kit.Node;
 import org.leat.pack.kit.Part;
+import org.leat.pack.kit.Regulated;
 import org.leat.plant.cases.Cases;
 import org.leat.plant.numbers.Amount;
 import org.leat.quantity.Si;
@@ -52,12 +53,13 @@ final class Overvoltage {
             .fails(
                     "too-high-at-battery",
                     "The regulator lets the battery's node rise to {value} ({cause}); the {part} stands {limit}.")
+            .notApplicable("nothing-there", "Not judged: neither a regulator nor an inverter hangs on the bus.")
             .judgeAll(Overvoltage::judge)
             .leastWayOut("higher-rating", "One that stands {voltage}.", Overvoltage::higherRating)
             .advice(
                     "clamp",
-                    "A dump load or clamp on the bridge's side of every fuse, triggered by voltage just above"
-                            + " {voltage}, sized for all the turbine gives.",
+                    "A dump load or clamp on the bridge's side of every fuse, switched on by a controller just above {voltage} there,"
+                            + " through a switch for direct current; sized for all the turbine gives.",
                     Overvoltage::clamp)
             .advice(
                     "clamp-at-bridge",
@@ -73,7 +75,10 @@ final class Overvoltage {
         Cases cases = j.solved();
         List<BusPart> parts = BusPart.withoutBattery(j.design());
         return parts.isEmpty()
-                ? List.of(j.at("/").notGiven("/regulator/input-voltage-limit"))
+                ? List.of(
+                        Regulated.saidToBeNone(j)
+                                ? j.at("/regulator").says("nothing-there")
+                                : j.at("/").notGiven("/regulator/input-voltage-limit"))
                 : j.each(parts, part -> judge(j, cases, part));
     }
 

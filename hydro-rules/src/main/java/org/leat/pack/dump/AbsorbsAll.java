@@ -21,6 +21,7 @@ import org.leat.check.Spot;
 import org.leat.design.ChargeRegulator;
 import org.leat.design.DumpLoad;
 import org.leat.design.RegulatorKind;
+import org.leat.pack.kit.Sold;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.BatteryFull;
 import org.leat.plant.numbers.DumpLoadNumbers;
@@ -89,7 +90,7 @@ final class AbsorbsAll {
         DumpLoad stated = Objects.requireNonNull(j.design().dumpLoad());
         DumpLoadNumbers dump = Objects.requireNonNull(j.numbers().dumpLoad());
         double wanted = 1.02 * j.limit("good").value();
-        double cold = Math.floor(100 * dump.resistanceCold() * failure.value() / wanted) / 100;
+        double cold = Sold.resistance(dump.resistanceCold() * failure.value() / wanted);
         double volts = j.numbers().fullVoltage();
         double power = Math.ceil(1.2 * volts * volts / cold / 100) * 100;
         Change change = Change.of("/dump-load/resistance", Si.quantity(cold, "ohm", ElectricResistance.class));

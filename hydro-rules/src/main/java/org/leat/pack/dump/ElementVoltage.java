@@ -13,6 +13,7 @@ import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.DumpLoad;
+import org.leat.pack.kit.Sold;
 
 /** What an element made for another voltage really takes. */
 final class ElementVoltage {
@@ -36,10 +37,7 @@ final class ElementVoltage {
                     "At this battery the element takes only {power} of the {marked} it is marked with ({value}).")
             .notApplicable("none", Dumped.NONE)
             .judge(Dumped.judge(ElementVoltage::judge))
-            .advice(
-                    "made-for",
-                    "Elements made for about {voltage}, or more of these in parallel.",
-                    ElementVoltage::madeFor)
+            .advice("made-for", "Elements made for {voltage}, or more of these in parallel.", ElementVoltage::madeFor)
             .build();
 
     private ElementVoltage() {}
@@ -55,6 +53,7 @@ final class ElementVoltage {
     }
 
     private static Stream<Change> madeFor(Judgement j, Outcome.Fail failure) {
-        return Stream.of(Change.advice().with("voltage", j.numbers().fullVoltage(), VOLTAGE));
+        return Sold.volts(j.numbers().fullVoltage()).stream()
+                .mapToObj(volts -> Change.advice().with("voltage", volts, VOLTAGE));
     }
 }

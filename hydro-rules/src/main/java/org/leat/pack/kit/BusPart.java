@@ -7,6 +7,7 @@ import javax.measure.quantity.ElectricPotential;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.BatteryManagement;
 import org.leat.design.Design;
+import org.leat.design.RegulatorKind;
 
 /**
  * A part on the bus and what it stands.
@@ -33,7 +34,7 @@ public record BusPart(
     /** {@return the parts that stay on the bus when the battery is lost} */
     public static List<BusPart> withoutBattery(Design design) {
         List<BusPart> parts = new ArrayList<>();
-        if (design.regulator() != null) {
+        if (design.regulator() != null && design.regulator().kind() != RegulatorKind.NONE) {
             parts.add(new BusPart(
                     Part.REGULATOR,
                     "/regulator/input-voltage-limit",

@@ -41,7 +41,7 @@ public final class OutsidePressure {
             LOWER);
 
     /** What {@link #thickerWall} says. */
-    public static final String THICK_WALL = "A pipe with an outside diameter of no more than {ratio} walls.";
+    public static final String THICK_WALL = "A pipe of SDR {ratio} or less: its outside diameter over its wall.";
 
     private OutsidePressure() {}
 
@@ -89,6 +89,7 @@ public final class OutsidePressure {
         }
         double now = section.outsideDiameter() / section.leastWall();
         double ratio = 1 + (now - 1) * Math.cbrt(failure.limit() / failure.value());
-        return Stream.of(Change.advice().with("ratio", ratio, RATIO));
+        return Sold.dimensionRatio(ratio).stream()
+                .mapToObj(sold -> Change.advice().with("ratio", sold, RATIO));
     }
 }

@@ -23,6 +23,9 @@ final class FrictionShare {
 
     private static final String PAST_MAXIMUM = "past-maximum";
 
+    /** Of the power: what is less nobody misses. */
+    private static final double MISSED = 0.02;
+
     static final Rule RULE = Rule.of("penstock/friction-share", WARNING, "share of the gross head lost on the way")
             .canFailAs(ERROR)
             .hurtsNobody()
@@ -40,7 +43,9 @@ final class FrictionShare {
             .fails(
                     "past-maximum",
                     "The pipe takes {head} of the fall, {value}. Past a third more water brings less power.")
-            .fails("wide", "The pipe takes only {head} of the fall, {value}: a smaller one would do.")
+            .fails(
+                    "wide",
+                    "The pipe takes only {head} of the fall, {value}: more pipe than it takes to bring the power.")
             .notApplicable("not-full", "Not judged: the pipe does not stay full.")
             .judge(FrictionShare::judge)
             .wayOut("other-pipe", "Section {section} in {diameter:mm} outside diameter.", FrictionShare::otherPipe)
@@ -67,11 +72,20 @@ final class FrictionShare {
 
     private static Stream<Change> otherPipe(Judgement j, Outcome.Fail failure) {
         int longest = PipeSizes.longest(j);
-        return inRange(failure.says("wide") ? PipeSizes.smaller(j, longest) : PipeSizes.larger(j, longest));
+        return failure.says("wide")
+                ? inRange(
+                        PipeSizes.smaller(j, longest).map(change -> change.onlyIf(changed -> losesNothing(j, changed))))
+                : inRange(PipeSizes.larger(j, longest));
     }
 
     private static Stream<Change> otherNozzle(Judgement j, Outcome.Fail failure) {
         return inRange(failure.says("wide") ? NozzlesOnHand.larger(j, failure) : NozzlesOnHand.smaller(j, failure));
+    }
+
+    /** A pipe that costs less is no way out where it costs power that anybody would miss. */
+    private static boolean losesNothing(Judgement j, Judgement changed) {
+        double now = j.solved().running().get(0).operatingPoint().batteryPower();
+        return j.gain(changed.plant()).orElse(0) >= -MISSED * now;
     }
 
     private static Stream<Change> inRange(Stream<Change> changes) {

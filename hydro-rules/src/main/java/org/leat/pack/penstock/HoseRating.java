@@ -52,6 +52,9 @@ final class HoseRating {
             .advice("needed", "A hose marked to burst at {burst:bar} or more, or pipe.", HoseRating::needed)
             .build();
 
+    /** Bursting pressures are marked in steps of five bar. */
+    private static final double FIVE_BAR = 5e5;
+
     private HoseRating() {}
 
     private static List<Outcome> judge(Judgement j) {
@@ -86,7 +89,8 @@ final class HoseRating {
     private static Stream<Change> needed(Judgement j, Outcome.Fail failure) {
         HighestPressure highest = HighestPressure.of(j.solved(), PipeSizes.of(j, failure), p -> true);
         return highest.pressure() instanceof Amount.Known most
-                ? Stream.of(Change.advice().with("burst", most.value() * failure.limit(), PRESSURE))
+                ? Stream.of(Change.advice()
+                        .with("burst", Math.ceil(most.value() * failure.limit() / FIVE_BAR) * FIVE_BAR, PRESSURE))
                 : Stream.empty();
     }
 }

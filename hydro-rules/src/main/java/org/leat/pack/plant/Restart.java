@@ -34,6 +34,10 @@ final class Restart {
                     "comes-back",
                     "On a flat battery the plant comes back with {power}; the alternator can make {value} times the torque of"
                             + " the runner.")
+            .passes(
+                    "comes-back-freely",
+                    "On a flat battery the plant comes back with {power}; at the alternator's greatest torque the runner no"
+                            + " longer pushes.")
             .fails(
                     "slips",
                     "On a flat battery the alternator can make only {value} times the torque of the runner (safe is {limit}):"
@@ -61,9 +65,12 @@ final class Restart {
                 .running(built.nozzles())
                 .operatingPoint();
         Spot spot = j.at("/battery").during("battery-flat");
-        return flat.loaded()
-                ? spot.with("power", flat.batteryPower(), POWER)
-                        .atLeast(flat.peak().overRunner(), j.limit("least"))
-                : spot.says("asleep");
+        if (!flat.loaded()) {
+            return spot.says("asleep");
+        }
+        Spot told = spot.with("power", flat.batteryPower(), POWER);
+        return flat.peak().runnerTorque() <= 0
+                ? told.says("comes-back-freely")
+                : told.atLeast(flat.peak().overRunner(), j.limit("least"));
     }
 }

@@ -7,7 +7,6 @@ import static org.leat.quantity.QuantityKind.VOLTAGE;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
 import org.leat.check.Arg;
 import org.leat.check.Change;
 import org.leat.check.Judgement;
@@ -17,6 +16,7 @@ import org.leat.check.Spot;
 import org.leat.design.Place;
 import org.leat.pack.kit.Devices;
 import org.leat.pack.kit.Part;
+import org.leat.pack.kit.Sold;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.BusHolder;
 import org.leat.plant.cases.LoadLost;
@@ -48,7 +48,8 @@ final class TurbineNotFusedOpen {
             .advice(
                     "needed",
                     "Parts for {voltage} there, or a dump load on the bridge's side of the device that takes everything.",
-                    (j, failure) -> Stream.of(Change.advice().with("voltage", failure.value(), VOLTAGE)))
+                    (j, failure) -> Sold.volts(failure.value()).stream()
+                            .mapToObj(volts -> Change.advice().with("voltage", volts, VOLTAGE)))
             .build();
 
     private TurbineNotFusedOpen() {}

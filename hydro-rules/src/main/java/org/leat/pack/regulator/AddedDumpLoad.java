@@ -13,6 +13,7 @@ import org.leat.design.DumpLoad;
 import org.leat.design.DumpSide;
 import org.leat.design.RegulatorKind;
 import org.leat.pack.kit.BridgeElement;
+import org.leat.pack.kit.Sold;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.BatteryFull;
 import org.leat.quantity.QuantityKind;
@@ -39,8 +40,8 @@ final class AddedDumpLoad {
     private static Change change(Judgement j, double current) {
         double volts = j.numbers().battery().absorptionVoltage();
         double wanted = volts / (1.2 * current);
-        double power = Math.ceil(1.5 * volts * volts / wanted / 50) * 50;
-        double ohms = Math.floor(wanted * 100) / 100;
+        double power = Math.ceil(1.5 * volts * volts / Sold.resistance(wanted) / 50) * 50;
+        double ohms = Sold.resistance(wanted);
         DumpLoad dump = new DumpLoad(
                 Si.quantity(ohms, "ohm", ElectricResistance.class),
                 null,
@@ -55,6 +56,7 @@ final class AddedDumpLoad {
                 null);
         Change change = switched(j, Change.of("/dump-load", dump));
         return change.with("trigger", volts, QuantityKind.VOLTAGE)
+                .with("switch", Sold.switchRating(volts / ohms), QuantityKind.CURRENT)
                 .with("resistance", ohms, QuantityKind.RESISTANCE)
                 .with("power", power, QuantityKind.POWER);
     }

@@ -32,7 +32,7 @@ final class KindForHydro {
             .wayOut(
                     "add-dump",
                     "A dump load of {resistance} for {power} on the bridge's side of the battery's fuse, switched on at {trigger} there"
-                            + " by a controller.",
+                            + " by a controller, through a switch for {switch} of direct current.",
                     AddedDumpLoad::changes)
             .build();
 

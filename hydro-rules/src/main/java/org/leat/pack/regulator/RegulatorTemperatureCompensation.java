@@ -18,6 +18,7 @@ import org.leat.check.Spot;
 import org.leat.design.ChargeRegulator;
 import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.Lead;
+import org.leat.pack.kit.Regulated;
 import org.leat.plant.numbers.SiteNumbers;
 import org.leat.quantity.Si;
 import org.leat.quantity.VoltagePerTemperature;
@@ -52,7 +53,7 @@ final class RegulatorTemperatureCompensation {
 
     private static Outcome judge(Judgement j) {
         Spot spot = j.at("/regulator/temperature-compensation");
-        ChargeRegulator regulator = j.design().regulator();
+        ChargeRegulator regulator = Regulated.by(j);
         if (regulator == null) {
             return spot.says("none");
         }

@@ -27,6 +27,7 @@ import org.leat.check.Spot;
 import org.leat.design.BatteryBank;
 import org.leat.design.ChargeRegulator;
 import org.leat.pack.kit.FieldChanges;
+import org.leat.pack.kit.Regulated;
 import org.leat.pack.kit.Said;
 import org.leat.quantity.Si;
 
@@ -54,7 +55,7 @@ final class SetPoints {
     private SetPoints() {}
 
     private static List<Outcome> judge(Judgement j) {
-        ChargeRegulator regulator = j.design().regulator();
+        ChargeRegulator regulator = Regulated.by(j);
         if (regulator == null) {
             return List.of(j.at("/regulator").says("none"));
         }

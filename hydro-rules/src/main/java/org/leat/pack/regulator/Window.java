@@ -36,7 +36,10 @@ final class Window {
             .notApplicable("not-tracking", "Not judged: the regulator does not track.")
             .fails("no-current", "No voltage inside the window lets current flow.")
             .judgeAll(Window::judge)
-            .wayOut("window", "A regulator that tracks from {from} to {to}.", Window::other)
+            .wayOut(
+                    "window",
+                    "A regulator that tracks from {from} to {to} and stands {stands} at its input, the most of any case.",
+                    Window::other)
             .build();
 
     private Window() {}
@@ -71,7 +74,7 @@ final class Window {
         double from = j.numbers().battery().absorptionVoltage() + 2;
         return Stream.of(60, 75, 100, 150, 200, 250)
                 .filter(to -> to > from)
-                .map(to -> Change.of(TrackingRegulator.edits(j.design(), from, to))
+                .map(to -> TrackingRegulator.change(j, from, to, "stands")
                         .with("from", from, VOLTAGE)
                         .with("to", to, VOLTAGE));
     }

@@ -14,6 +14,7 @@ import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.Bearings;
 import org.leat.pack.kit.FieldChanges;
+import org.leat.pack.kit.Sold;
 import org.leat.pack.kit.Wheel;
 import org.leat.plant.cases.Cases;
 import org.leat.plant.duties.BearingDuty;
@@ -57,6 +58,7 @@ final class BearingBesideRunner {
     private static Stream<Change> stronger(Judgement j, Outcome.Fail failure) {
         double life = j.limit("life").value();
         return BearingDuty.neededRating(j.solved(), Wheel.shaft(j, j.at(RATING)), life).stream()
-                .mapToObj(needed -> FieldChanges.rated(RATING, Math.ceil(needed / 100 + 1e-9) * 100, "N", Force.class));
+                .flatMap(needed -> Sold.bearing(needed).stream())
+                .mapToObj(rating -> FieldChanges.rated(RATING, rating, "N", Force.class));
     }
 }

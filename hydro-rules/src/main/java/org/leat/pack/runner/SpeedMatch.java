@@ -3,7 +3,6 @@ package org.leat.pack.runner;
 import static org.leat.quantity.QuantityKind.LENGTH;
 import static org.leat.quantity.QuantityKind.POWER;
 import static org.leat.quantity.QuantityKind.RATIO;
-import static org.leat.quantity.QuantityKind.VOLTAGE;
 
 import java.util.List;
 import java.util.Optional;
@@ -111,8 +110,7 @@ record SpeedMatch(NozzleGroup nozzles, double low, double high) {
                 && window.isOpen()
                 && match.suits(j.plant().withRegulator(window.regulator()));
         return can
-                ? Stream.of(match.told(Change.of(TrackingRegulator.edits(j.design(), window.from(), window.to()))
-                        .with("voltage", window.to(), VOLTAGE)))
+                ? Stream.of(match.told(TrackingRegulator.change(j, window.from(), window.to(), "voltage")))
                 : Stream.empty();
     }
 

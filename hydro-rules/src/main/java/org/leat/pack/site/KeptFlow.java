@@ -34,6 +34,14 @@ final class KeptFlow {
             .fails(
                     "too-little",
                     "In the driest time, {flow}, the open nozzles leave {value} in the bed; {limit} is asked" + " for.")
+            .passes(
+                    "enough-once",
+                    "At the one flow that is told, {flow}, the bed keeps {value}; {limit} is asked for. How little the stream"
+                            + " brings in a dry time is not told.")
+            .fails(
+                    "too-little-once",
+                    "At the one flow that is told, {flow}, the open nozzles leave {value} in the bed; {limit} is asked for. In"
+                            + " a dry time it is less.")
             .judge(KeptFlow::judge)
             .leastWayOut("smaller-nozzle", "A {bore:mm} nozzle in every open position.", NozzlesOnHand::smaller)
             .advice(
@@ -52,7 +60,9 @@ final class KeptFlow {
             return j.at("/site/stream").says("ask-the-authority");
         }
         double driest = Worst.least(year, StreamLevel::flow).flow();
+        boolean once = year.stream().allMatch(level -> level.kind() == StreamLevel.Kind.CONSTANT);
         return j.at("/site/stream/kept-in-stream")
+                .saying(once ? "enough-once" : "enough", once ? "too-little-once" : "too-little")
                 .with("flow", driest, VOLUME_FLOW)
                 .atLeast(Math.max(0, driest - taken), Si.of(stream.keptInStream()), VOLUME_FLOW);
     }

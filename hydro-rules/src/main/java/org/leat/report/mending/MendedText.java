@@ -7,7 +7,6 @@ import org.leat.check.Outcome;
 import org.leat.check.Rulebook;
 import org.leat.check.WayOut;
 import org.leat.file.ProblemText;
-import org.leat.report.OnHandText;
 import org.leat.report.Plainly;
 import org.leat.report.TextWriter;
 import org.leat.report.Wording;
@@ -67,7 +66,7 @@ public final class MendedText {
             line("    " + outcome.level().word() + " " + outcome.rule() + " at "
                     + left.finding().position() + ": " + left.why().words());
             for (WayOut way : left.finding().waysOut()) {
-                line("      advice: " + wording.of(way, outcome) + OnHandText.of(way));
+                line("      advice: " + wording.of(way, outcome));
             }
         }
         line("  Before " + counts(mended.before()) + "; after " + counts(mended.after()) + ".");
