@@ -26,7 +26,7 @@ class PhysicsPagesTest {
             List.of("org.leat.hydraulics", "org.leat.turbine", "org.leat.electrics");
     private static final String GENERATED = "published-values.md";
     private static final Pattern CLASS = Pattern.compile("`([A-Z][A-Za-z0-9]*)`");
-    private static final Pattern DATA = Pattern.compile("`((?:hydraulics|electrical)-[a-z-]+)`");
+    private static final Pattern DATA = Pattern.compile("`((?:hydraulics|electrical)-[a-z-]+|season)`");
 
     static List<Path> pages() throws IOException {
         try (Stream<Path> files = Files.list(PAGES)) {

@@ -11,6 +11,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import javax.measure.Quantity;
+import javax.measure.quantity.Frequency;
 import org.leat.check.Arg;
 import org.leat.check.Change;
 import org.leat.check.Judgement;
@@ -78,8 +80,9 @@ final class PhaseOpen {
         BrokenBridge fastest = Worst.most(all, BrokenBridge::runnerSpeed);
         questions.add(() -> speed(j, fastest));
         Alternator alternator = j.design().alternator();
-        if (alternator.frequencyLimit() != null) {
-            questions.add(() -> frequency(j, fastest, Si.of(alternator.frequencyLimit())));
+        Quantity<Frequency> limit = alternator.frequencyLimit();
+        if (limit != null) {
+            questions.add(() -> frequency(j, fastest, Si.of(limit)));
         }
         if (alternator.thermalResistance() != null && alternator.insulationClass() != null) {
             questions.add(() -> heat(j, Worst.most(all, BrokenBridge::phaseCurrent)));
