@@ -162,7 +162,7 @@ class EveryWattTest {
             assertThat(entry.hasNonNull("lowest")).isEqualTo(point.lowest() instanceof Amount.Known);
         }
         String rejoins = profile.rejoined() ? ", as the water column, having parted, rejoins" : "";
-        assertThat(text)
+        assertThat(text.replaceAll("\\s+", " "))
                 .contains("highest in " + profile.highestDuring() + rejoins + ", lowest in " + profile.lowestDuring());
         assertThat(json(report).at("/pressures/highestDuring").asText()).isEqualTo(profile.highestDuring());
     }
