@@ -179,7 +179,7 @@ class SettingsFilesTest {
                 "penstock/hose-rating | ratio: 2.5",
                 "penstock/temperature | polyethylene: 60 °C",
                 "protection/touch-voltage | reachable-wet: 48 V",
-                "intake/vent | safety: 1.5, bore-share: 0.2",
+                "intake/vent | safety: 1.5",
             })
     void a_limit_that_protects_people_is_loosened_by_a_named_person_only(String rule, String limits)
             throws IOException {
