@@ -137,6 +137,9 @@ class SillyLinesTest {
         new TextWriter(CHECKER.rulebook(), out, Colours.NONE).add(report);
         assertThat(report.running().get(0).operatingPoint().speed()).isZero();
         assertThat(out.toString()).contains("does not start");
-        assertThat(said(report, "alternator/cut-in")).singleElement().asString().contains("too weak to start the wheel");
+        assertThat(said(report, "alternator/cut-in"))
+                .singleElement()
+                .asString()
+                .contains("too weak to start the wheel");
     }
 }

@@ -73,8 +73,6 @@ class OnlyItsRuleTest {
             Map.entry("battery/never-full:fails", Set.of("battery/least-current", "plausibility/sizes")),
             // a pipe whose rating only the standing water passes, and no blow, is longer than such plants have
             Map.entry("penstock/static-pressure:fails", Set.of("plausibility/pipe-over-fall", "plausibility/sizes")),
-            // a set point that cells must never see is also none that they stand
-            Map.entry("battery/equalise:fails-sealed", Set.of("regulator/set-points")),
             // the dump load is lost without harm only where a second line holds
             Map.entry("dump/lost:fails", Set.of("dump/second-line")),
             Map.entry("dump/second-line:fails", Set.of("dump/lost")),
