@@ -5,8 +5,8 @@ import java.io.PrintWriter;
 /** One line that says how far a long run is, written over itself and wiped out at the end. */
 final class Progress {
 
-    private static final int LONG_RUN = 50;
-    private static final int STEP = 10;
+    private static final int LONG_RUN = 4;
+    private static final int STEP = 1;
 
     private final PrintWriter err;
     private final int total;
