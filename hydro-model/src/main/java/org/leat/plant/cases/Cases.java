@@ -59,7 +59,7 @@ public final class Cases {
                 : batteryRemoved().stream().map(ManagementOpens::of).toList());
         dumpLost = new Once<>(() -> solver.dumpLost(loadLost()));
         regulatorShort = new Once<>(() -> solver.regulatorShort(running(), loadLost()));
-        broken = new Once<>(() -> solver.broken(running()));
+        broken = new Once<>(solver::broken);
         leadsShorted = new Once<>(this::everyLeadsShorted);
         cableDuties = new Once<>(() -> new CableDutySolver(design, numbers, running(), batteryFull()).all());
         days = new Once<>(this::everyDay);

@@ -26,6 +26,7 @@ final class SituationSolver {
     private final Once<List<Running>> running;
     private final Once<List<Running>> overTheYear;
     private final Once<List<Closing>> closing;
+    private final Once<List<BrokenBridge>> broken;
 
     private SituationSolver(PlantNumbers numbers) {
         this.numbers = numbers;
@@ -34,6 +35,7 @@ final class SituationSolver {
         this.running = new Once<>(this::everyRunning);
         this.overTheYear = new Once<>(this::everyFlow);
         this.closing = new Once<>(this::everyClosing);
+        this.broken = new Once<>(this::everyBroken);
         this.atSetVoltage = new Once<>(this::full);
         this.onDumpAlone = new Once<>(this::dumping);
     }
@@ -53,6 +55,7 @@ final class SituationSolver {
         this.running = sameRunning ? near.running : new Once<>(this::everyRunning);
         this.overTheYear = sameRunning ? near.overTheYear : new Once<>(this::everyFlow);
         this.closing = sameWater ? near.closing : new Once<>(this::everyClosing);
+        this.broken = sameRunning ? near.broken : new Once<>(this::everyBroken);
         this.atSetVoltage = sameFull ? near.atSetVoltage : new Once<>(this::full);
         this.onDumpAlone = sameDump ? near.onDumpAlone : new Once<>(this::dumping);
     }
@@ -238,7 +241,12 @@ final class SituationSolver {
         return List.copyOf(cases);
     }
 
-    List<BrokenBridge> broken(List<Running> running) {
+    List<BrokenBridge> broken() {
+        return broken.get();
+    }
+
+    private List<BrokenBridge> everyBroken() {
+        List<Running> running = running();
         return running.isEmpty() ? List.of() : List.copyOf(BrokenBridgeSolver.of(numbers, running.get(0)));
     }
 

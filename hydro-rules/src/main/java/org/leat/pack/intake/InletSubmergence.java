@@ -24,8 +24,8 @@ final class InletSubmergence {
             .why(
                     "Over a shallow inlet the water spins a hole down to the pipe. The air it draws gathers at high points,"
                             + " spits from the nozzle and takes power.")
-            .formula("greatest of: C V √D (Gordon, water from the side); D (1 + 2.3 F) − D/2; D (0.5 + 2 F) − D/2;"
-                    + " F = V/√(g D)")
+            .formula("greatest of: C V √D (Gordon, water from the side); D (1 + 2.3 Fr) − D/2; D (0.5 + 2 Fr) − D/2;"
+                    + " Fr = V/√(g D)")
             .judged("running on the nozzle set with most flow, at the lowest water level")
             .source(
                     "Gordon, Water Power, April 1970; ANSI/HI 9.8; Knauss, Swirling Flow Problems at Intakes, 1987 (from memory)")
