@@ -2,6 +2,7 @@ package org.leat.readings;
 
 import java.time.LocalDate;
 import java.util.List;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param earliest day on which it may, 95 %; null where it does not within ten years
  * @param squares sum of squared residuals of all days with this fault alone, in standard uncertainties
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record Drift(
         FaultKind kind,
         List<Day> days,

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * days, so that what building left open falls out, and for each fault that comes slowly the size that suits the change is tracked,
  * with its drift and the day on which it meets its limit.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class LogStudy {
 
     /** Faults that come slowly, each with the size at which it must be looked after; common practice. */

@@ -7,6 +7,7 @@ import javax.measure.quantity.ElectricCurrent;
 import javax.measure.quantity.ElectricPotential;
 import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Temperature;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.About;
 import org.leat.design.CanBeAbsent;
@@ -16,6 +17,7 @@ import org.leat.quantity.RotationalSpeed;
 import org.leat.quantity.VolumeFlow;
 
 /** One line of a log: what was read at one time, running on the bus. */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 @About("One line of a log: what was read at one time, running on the bus")
 public record LoggedReadings(
         @About("of the reading") LocalDate day,

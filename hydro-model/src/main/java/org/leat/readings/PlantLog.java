@@ -1,6 +1,7 @@
 package org.leat.readings;
 
 import java.util.List;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.About;
 import org.leat.design.CanBeAbsent;
@@ -8,6 +9,7 @@ import org.leat.design.Demand;
 import org.leat.design.Limits;
 
 /** What was read on a running plant over months. */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 @About("What was read on a running plant over months")
 public record PlantLog(
         @About("version of the file format") @Limits(atLeast = 1, atMost = 1)

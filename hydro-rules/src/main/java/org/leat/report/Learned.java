@@ -8,6 +8,7 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.ElectricPotential;
 import javax.measure.quantity.Length;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.Design;
 import org.leat.design.GrossHead;
@@ -29,6 +30,7 @@ import org.leat.readings.TakenReadings;
  * What a design learns from readings at the water: measured constants in place of what was stated, with the day, comments and layout
  * kept. What the design knows better than the reading tells stays. The head from the standing pressure, the machine's volts from speed and volts with open leads.
  */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class Learned {
 
     private static final MathContext DIGITS = new MathContext(4);

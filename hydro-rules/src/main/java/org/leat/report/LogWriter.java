@@ -6,12 +6,14 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Rulebook;
 import org.leat.readings.Drift;
 import org.leat.readings.LogStudy.Told;
 
 /** Writes what a log of readings tells: what changes, how fast, when it must be looked after. */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class LogWriter {
 
     private final Wording wording;
