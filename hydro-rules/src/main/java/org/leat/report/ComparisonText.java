@@ -1,5 +1,7 @@
 package org.leat.report;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Comparison;
@@ -90,7 +92,11 @@ final class ComparisonText {
         }
         double share = Math.abs(margin);
         if (share > MOST_SHARE) {
-            return String.format(Locale.ROOT, "%.0f times the limit%s", share, side);
+            String times = new BigDecimal(share)
+                    .round(new MathContext(3))
+                    .toBigInteger()
+                    .toString();
+            return times + " times the limit" + side;
         }
         if (share < 0.0005) {
             return comparison.value() == limit ? "nothing" + side : "less than 0.1 %" + side;
