@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.leat.plant.Plant;
 import org.leat.readings.StartStep.Kind;
 import org.leat.readings.StartStep.Line;
 
@@ -52,6 +54,39 @@ class FirstStartTest {
         assertThat(line.expected()).isCloseTo(245_093, within(50.0));
         assertThat(line.low()).isLessThan(line.expected());
         assertThat(line.high()).isGreaterThan(line.expected());
+    }
+
+    private static Line pressureTest(String demo) {
+        return steps(demo).stream()
+                .filter(step -> step.kind() == Kind.PRESSURE_TEST)
+                .findFirst()
+                .orElseThrow()
+                .lines()
+                .get(0);
+    }
+
+    /** EN 805, 11.3.2 (from memory): 1.5 times, and 5 bar more at most, of standing pressure with 2 bar of surge. */
+    @Test
+    void a_pipe_whose_blows_are_not_settled_is_tested_at_its_standing_pressure_and_a_surge_allowed_for() {
+        Line line = pressureTest("rowan-ghyll");
+        // by hand: (999.97 kg/m³ · 9.80665 m/s² · 32 m + 2 bar) · 1.5
+        assertThat(line.expected()).isCloseTo(1.5 * (999.97 * 9.80665 * 32 + 200_000), within(100.0));
+        assertThat(line.stop()).hasValue(10e5);
+    }
+
+    /** EN 805, 11.3.2 (from memory): a bar above the highest pressure, surges computed. */
+    @Test
+    void a_pipe_whose_blows_are_settled_is_tested_a_bar_above_the_highest() {
+        Plant plant = DemoPlants.of("ash-gill");
+        double highest = plant.solve().closing().stream()
+                .filter(stop -> !stop.cause().atIntake())
+                .flatMap(stop -> IntStream.range(
+                                0, plant.numbers().penstock().sections().size())
+                        .mapToObj(i -> stop.peak(i).highest()))
+                .mapToDouble(peak -> peak.or(Double.NaN))
+                .max()
+                .orElseThrow();
+        assertThat(pressureTest("ash-gill").expected()).isCloseTo(highest + 100_000, within(1.0));
     }
 
     @Test

@@ -115,8 +115,9 @@ public final class StartSheet {
                 "Inlet a little open, lowest nozzle open, every high point vented, until the jet runs without spitting. Air is"
                         + " a spring: nobody in line with the nozzle, nobody beside a joint.";
             case PRESSURE_TEST ->
-                "Pipe full, no air, by pump at the low end; walk the pipe. EN 805: highest pressure of any case + 1 bar. A"
-                        + " joint that moves: stop. Stand aside, never in line with a plug.";
+                "Pipe full, no air, by pump at the low end; walk the pipe. EN 805: highest pressure of any case + 1 bar;"
+                        + " where that is not known, standing + 2 bar, half as much again. A joint that moves: stop. Stand"
+                        + " aside, never in line with a plug.";
             case STANDING ->
                 "All nozzles shut, inlet open, ten minutes. Does it fall, there is a leak; too high or too low: the head is another.";
             case OPEN_LEADS ->

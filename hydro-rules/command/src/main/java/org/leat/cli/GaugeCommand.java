@@ -22,8 +22,8 @@ import org.leat.plant.numbers.Amount;
 import org.leat.report.GaugingWriter;
 import org.leat.report.Wrapping;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
@@ -47,13 +47,8 @@ final class GaugeCommand implements Callable<Integer> {
 
     private final ReadingsTyped typed = new ReadingsTyped();
 
-    @Option(
-            names = "--format",
-            paramLabel = "text|json",
-            defaultValue = "text",
-            converter = OptionWords.OfFormat.class,
-            description = "What is written; text if not said.")
-    private Format format = Format.TEXT;
+    @Mixin
+    private TextOrJson format = new TextOrJson();
 
     @Spec
     @SuppressWarnings("NullAway.Init") // set by the command line parser
@@ -61,9 +56,7 @@ final class GaugeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        if (format != Format.TEXT && format != Format.JSON) {
-            throw wrong("gauge writes text or json");
-        }
+        boolean json = format.json();
         if (typed.any() == (file != null)) {
             throw wrong(
                     file == null
@@ -77,7 +70,7 @@ final class GaugeCommand implements Callable<Integer> {
         GaugingWriter writer =
                 new GaugingWriter(Checker.of(List.of(new BuiltInPack())).rulebook());
         PrintWriter out = spec.commandLine().getOut();
-        if (format == Format.JSON) {
+        if (json) {
             writer.json(gauging, out);
         } else {
             StringBuilder text = new StringBuilder();

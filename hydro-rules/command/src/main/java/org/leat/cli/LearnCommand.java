@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.leat.design.Design;
 import org.leat.file.Filled;
-import org.leat.file.ProblemText;
 import org.leat.file.Reading;
 import org.leat.plant.Plant;
 import org.leat.readings.Expectations;
@@ -55,15 +54,13 @@ final class LearnCommand implements Callable<Integer> {
         Filled<PlantReadings> read = Tables.read(PlantReadings.class, "sets", file);
         Design built = reading.design();
         PlantReadings readings = read.record();
-        reading.problems().forEach(problem -> err.print(ProblemText.line(problem) + "\n"));
-        read.problems().forEach(problem -> err.print(ProblemText.line(problem) + "\n"));
+        PlantFile.tell(reading.problems(), err);
+        PlantFile.tell(read.problems(), err);
         if (built == null || readings == null) {
             return ExitCode.UNREADABLE;
         }
-        Plant plant = Plant.of(built);
-        if (!plant.unsolvable().isEmpty()) {
-            err.print("leat: the plant cannot be solved without "
-                    + plant.unsolvable().get(0).path() + "\n");
+        Plant plant = PlantFile.solvable(built, err);
+        if (plant == null) {
             return ExitCode.NOT_JUDGED;
         }
         TakenReadings taken = TakenReadings.of(readings, Expectations.of(plant));

@@ -7,7 +7,6 @@ import java.util.concurrent.Callable;
 import org.leat.check.Checker;
 import org.leat.design.Design;
 import org.leat.file.Filled;
-import org.leat.file.ProblemText;
 import org.leat.file.Reading;
 import org.leat.pack.BuiltInPack;
 import org.leat.plant.Plant;
@@ -17,9 +16,8 @@ import org.leat.readings.LogStudy;
 import org.leat.readings.PlantLog;
 import org.leat.report.LogWriter;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -40,13 +38,8 @@ final class LogCommand implements Callable<Integer> {
     @Parameters(index = "1", paramLabel = "LOG", description = "The log, CSV, YAML or JSON, each line with its day.")
     private String file = "";
 
-    @Option(
-            names = "--format",
-            paramLabel = "text|json",
-            defaultValue = "text",
-            converter = OptionWords.OfFormat.class,
-            description = "What is written; text if not said.")
-    private Format format = Format.TEXT;
+    @Mixin
+    private TextOrJson format = new TextOrJson();
 
     @Spec
     @SuppressWarnings("NullAway.Init") // set by the command line parser
@@ -54,23 +47,19 @@ final class LogCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        if (format != Format.TEXT && format != Format.JSON) {
-            throw new ParameterException(spec.commandLine(), "log writes text or json");
-        }
+        boolean json = format.json();
         PrintWriter err = spec.commandLine().getErr();
         Reading reading = PlantFile.read(design);
         Filled<PlantLog> read = Tables.read(PlantLog.class, "entries", file);
         Design built = reading.design();
         PlantLog log = read.record();
-        reading.problems().forEach(problem -> err.print(ProblemText.line(problem) + "\n"));
-        read.problems().forEach(problem -> err.print(ProblemText.line(problem) + "\n"));
+        PlantFile.tell(reading.problems(), err);
+        PlantFile.tell(read.problems(), err);
         if (built == null || log == null) {
             return ExitCode.UNREADABLE;
         }
-        Plant plant = Plant.of(built);
-        if (!plant.unsolvable().isEmpty()) {
-            err.print("leat: the plant cannot be solved without "
-                    + plant.unsolvable().get(0).path() + "\n");
+        Plant plant = PlantFile.solvable(built, err);
+        if (plant == null) {
             return ExitCode.NOT_JUDGED;
         }
         FaultTable table = FaultTable.of(Expectations.of(plant));
@@ -81,7 +70,7 @@ final class LogCommand implements Callable<Integer> {
         }
         LogWriter writer = new LogWriter(Checker.of(List.of(new BuiltInPack())).rulebook());
         PrintWriter out = spec.commandLine().getOut();
-        if (format == Format.JSON) {
+        if (json) {
             writer.json(told, out);
         } else {
             writer.text(told, out);

@@ -1,7 +1,14 @@
 package org.leat.cli;
 
+import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.leat.design.Design;
+import org.leat.file.Problem;
+import org.leat.file.ProblemText;
 import org.leat.file.Reading;
+import org.leat.plant.Plant;
 
 /** One design file, or standard input. */
 final class PlantFile {
@@ -15,5 +22,25 @@ final class PlantFile {
         return name.equals(STANDARD_INPUT)
                 ? new DesignSource(DesignSource.STANDARD_INPUT, null).read()
                 : new DesignSource(name, Path.of(name)).read();
+    }
+
+    /**
+     * {@return the plant of a design that was read; null where it cannot be solved, which is said}
+     *
+     * @param err where it is said
+     */
+    static @Nullable Plant solvable(Design design, PrintWriter err) {
+        Plant plant = Plant.of(design);
+        if (plant.unsolvable().isEmpty()) {
+            return plant;
+        }
+        err.print("leat: the plant cannot be solved without "
+                + plant.unsolvable().get(0).path() + "\n");
+        return null;
+    }
+
+    /** Says what is wrong with a file, a line each. */
+    static void tell(List<Problem> problems, PrintWriter err) {
+        problems.forEach(problem -> err.print(ProblemText.line(problem) + "\n"));
     }
 }

@@ -7,7 +7,6 @@ import java.util.concurrent.Callable;
 import org.leat.check.Checker;
 import org.leat.design.Design;
 import org.leat.file.Filled;
-import org.leat.file.ProblemText;
 import org.leat.file.Reading;
 import org.leat.pack.BuiltInPack;
 import org.leat.plant.Plant;
@@ -19,9 +18,8 @@ import org.leat.readings.PlantReadings;
 import org.leat.readings.TakenReadings;
 import org.leat.report.ReadingsWriter;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -45,13 +43,8 @@ final class ReadingsCommand implements Callable<Integer> {
             description = "The file of readings, YAML, JSON or CSV; start --empty-readings writes an empty one.")
     private String file = "";
 
-    @Option(
-            names = "--format",
-            paramLabel = "text|json",
-            defaultValue = "text",
-            converter = OptionWords.OfFormat.class,
-            description = "What is written; text if not said.")
-    private Format format = Format.TEXT;
+    @Mixin
+    private TextOrJson format = new TextOrJson();
 
     @Spec
     @SuppressWarnings("NullAway.Init") // set by the command line parser
@@ -59,23 +52,19 @@ final class ReadingsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        if (format != Format.TEXT && format != Format.JSON) {
-            throw new ParameterException(spec.commandLine(), "readings writes text or json");
-        }
+        boolean json = format.json();
         PrintWriter err = spec.commandLine().getErr();
         Reading reading = PlantFile.read(design);
         Design built = reading.design();
         Filled<PlantReadings> read = Tables.read(PlantReadings.class, "sets", file);
         PlantReadings readings = read.record();
-        reading.problems().forEach(problem -> err.print(ProblemText.line(problem) + "\n"));
-        read.problems().forEach(problem -> err.print(ProblemText.line(problem) + "\n"));
+        PlantFile.tell(reading.problems(), err);
+        PlantFile.tell(read.problems(), err);
         if (built == null || readings == null) {
             return ExitCode.UNREADABLE;
         }
-        Plant plant = Plant.of(built);
-        if (!plant.unsolvable().isEmpty()) {
-            err.print("leat: the plant cannot be solved without "
-                    + plant.unsolvable().get(0).path() + "\n");
+        Plant plant = PlantFile.solvable(built, err);
+        if (plant == null) {
             return ExitCode.NOT_JUDGED;
         }
         Expectations expected = Expectations.of(plant);
@@ -92,7 +81,7 @@ final class ReadingsCommand implements Callable<Integer> {
         ReadingsWriter writer = new ReadingsWriter(
                 expected, Checker.of(List.of(new BuiltInPack())).rulebook());
         PrintWriter out = spec.commandLine().getOut();
-        if (format == Format.JSON) {
+        if (json) {
             writer.json(taken, diagnosis, out);
         } else {
             writer.text(taken, diagnosis, out);

@@ -7,7 +7,6 @@ import java.util.concurrent.Callable;
 import org.leat.check.Checker;
 import org.leat.check.Report;
 import org.leat.design.Design;
-import org.leat.file.ProblemText;
 import org.leat.file.Reading;
 import org.leat.plant.Plant;
 import org.leat.readings.Expectations;
@@ -20,7 +19,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -38,13 +36,8 @@ final class StartCommand implements Callable<Integer> {
     @Parameters(paramLabel = "DESIGN", description = "The design file.")
     private String file = "";
 
-    @Option(
-            names = "--format",
-            paramLabel = "text|json",
-            defaultValue = "text",
-            converter = OptionWords.OfFormat.class,
-            description = "What is written; text if not said.")
-    private Format format = Format.TEXT;
+    @Mixin
+    private TextOrJson format = new TextOrJson();
 
     @Option(
             names = "--empty-readings",
@@ -61,20 +54,16 @@ final class StartCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        if (format != Format.TEXT && format != Format.JSON) {
-            throw new ParameterException(spec.commandLine(), "start writes text or json");
-        }
+        boolean json = format.json();
         Reading reading = PlantFile.read(file);
         Design design = reading.design();
         PrintWriter err = spec.commandLine().getErr();
         if (design == null) {
-            reading.problems().forEach(problem -> err.print(ProblemText.line(problem) + "\n"));
+            PlantFile.tell(reading.problems(), err);
             return ExitCode.UNREADABLE;
         }
-        Plant plant = Plant.of(design);
-        if (!plant.unsolvable().isEmpty()) {
-            err.print("leat: the plant cannot be solved without "
-                    + plant.unsolvable().get(0).path() + "\n");
+        Plant plant = PlantFile.solvable(design, err);
+        if (plant == null) {
             return ExitCode.NOT_JUDGED;
         }
         PrintWriter out = spec.commandLine().getOut();
@@ -87,7 +76,7 @@ final class StartCommand implements Callable<Integer> {
         Report report = checker.check(reading);
         List<StartStep> steps = FirstStart.of(expected, StopLimits.of(report, plant, checker.rulebook()));
         StartSheet sheet = new StartSheet(checker.rulebook());
-        if (format == Format.JSON) {
+        if (json) {
             sheet.json(report, steps, out);
         } else {
             sheet.text(report, steps, out);

@@ -10,9 +10,6 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Checker;
 import org.leat.design.Design;
-import org.leat.file.DesignReader;
-import org.leat.file.Problem;
-import org.leat.file.ProblemText;
 import org.leat.file.Reading;
 import org.leat.pack.BuiltInPack;
 import org.leat.plant.Plant;
@@ -24,6 +21,7 @@ import org.leat.season.SeriesFault;
 import org.leat.season.SeriesReader;
 import org.leat.season.SeriesReading;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -41,8 +39,7 @@ final class YearCommand implements Callable<Integer> {
     private static final long LARGEST = 16L << 20;
 
     @Parameters(paramLabel = "FILE", description = "A design file, YAML or JSON.")
-    @SuppressWarnings("NullAway.Init") // set by the command line parser
-    private Path file;
+    private String file = "";
 
     @Option(
             names = "--flow",
@@ -72,13 +69,8 @@ final class YearCommand implements Callable<Integer> {
             description = "Days without a flow that are filled straight between their neighbours; 7 if not said.")
     private int longestGap = SeriesReader.USUAL_GAP;
 
-    @Option(
-            names = "--format",
-            paramLabel = "text|json",
-            defaultValue = "text",
-            converter = OptionWords.OfFormat.class,
-            description = "What is written; text if not said.")
-    private Format format = Format.TEXT;
+    @Mixin
+    private TextOrJson format = new TextOrJson();
 
     @Spec
     @SuppressWarnings("NullAway.Init") // set by the command line parser
@@ -86,9 +78,7 @@ final class YearCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        if (format != Format.TEXT && format != Format.JSON) {
-            throw new ParameterException(spec.commandLine(), "year writes text or json");
-        }
+        boolean json = format.json();
         if (!(share > 0 && share <= 1000)) {
             throw new ParameterException(spec.commandLine(), "--share is above 0 and at most 1000");
         }
@@ -96,13 +86,9 @@ final class YearCommand implements Callable<Integer> {
             throw new ParameterException(spec.commandLine(), "--visit is 1 or more days, --longest-gap 0 or more");
         }
         PrintWriter err = spec.commandLine().getErr();
-        Reading reading = DesignReader.read(file);
+        Reading reading = PlantFile.read(file);
         Design design = reading.design();
-        for (Problem problem : reading.problems()) {
-            err.print(Plainly.of(file + ":" + problem.position().line() + ":"
-                            + problem.position().column() + ": " + ProblemText.of(problem))
-                    + "\n");
-        }
+        PlantFile.tell(reading.problems(), err);
         if (design == null) {
             return ExitCode.UNREADABLE;
         }
@@ -119,10 +105,10 @@ final class YearCommand implements Callable<Integer> {
         YearWriter writer =
                 new YearWriter(Checker.of(List.of(new BuiltInPack())).rulebook());
         PrintWriter out = spec.commandLine().getOut();
-        if (format == Format.JSON) {
+        if (json) {
             writer.json(told, design.battery().chemistry(), out);
         } else {
-            writer.text(Plainly.of(file.toString()), told, design.battery().chemistry(), out);
+            writer.text(Plainly.of(file), told, design.battery().chemistry(), out);
         }
         return ExitCode.NOTHING;
     }
