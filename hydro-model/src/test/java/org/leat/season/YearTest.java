@@ -19,6 +19,8 @@ import org.leat.catalogue.tables.CellChemistryCatalogue;
 import org.leat.design.Chemistry;
 import org.leat.file.DesignReader;
 import org.leat.plant.Plant;
+import org.leat.plant.loads.DailyUse;
+import org.leat.plant.loads.LoadNumbers;
 import org.leat.plant.numbers.NozzleGroup;
 
 class YearTest {
@@ -206,6 +208,45 @@ class YearTest {
                 .isCloseTo(365 / cycles, within(1e-6));
         assertThat(daily.fullCycles()).isCloseTo(365 * 0.5, within(1e-6));
         assertThat(daily.longestOnBattery()).isEqualTo(1);
+    }
+
+    /** 8 cells of 3.2 V and 200 Ah, charged by 100 A at most, used to 80 % of it, 94 % of the energy back. */
+    @Test
+    void the_bank_of_a_demo_plant_is_what_its_file_says() {
+        Bank bank = Bank.of(demo("rowan-ghyll").numbers().battery());
+        assertThat(bank.energy()).isCloseTo(8 * 3.2 * 200 * 3600, within(1.0));
+        assertThat(bank.mostCharging()).isCloseTo(100 * 8 * 3.2, within(1e-6));
+        assertThat(bank.floor()).isCloseTo(0.2, within(1e-12));
+        assertThat(bank.efficiency()).isCloseTo(0.94, within(1e-12));
+        assertThat(bank.start()).isEqualTo(1);
+    }
+
+    @Test
+    void loads_end_at_ten_in_the_evening_behind_the_inverter_and_its_standing_power_runs_all_day() {
+        DailyUse use = new DailyUse(
+                List.of(
+                        new LoadNumbers("lamps", 2, 50, 2.5 * 3600, true, false),
+                        new LoadNumbers("kettle", 1, 900, 3600, false, false),
+                        new LoadNumbers("pump", 1, 10, 24 * 3600, true, false)),
+                0.9,
+                6);
+        LoadDay day = LoadDay.of(use);
+        // by hand: 6 W and 10 W all day; 100 W from half past seven; 900 W / 0.9 from nine
+        assertThat(new double[] {day.watts(18), day.watts(19), day.watts(20), day.watts(21), day.watts(22)})
+                .containsExactly(new double[] {16, 16 + 50, 16 + 100, 16 + 100 + 1000, 16}, within(1e-9));
+        assertThat(day.energy()).isCloseTo(use.demand(), within(1e-6));
+    }
+
+    @Test
+    void cycles_shallower_than_any_published_cost_life_in_proportion() {
+        PowerTable some = PowerTable.ofPoints(SET, new double[] {0, 1}, new double[] {0, 100});
+        double[] watts = new double[24];
+        watts[20] = 200;
+        Bank bank = new Bank(1000 * 3600, 0, 1, 1, 1e9);
+        Year daily = Year.of(FlowSeries.constant(1), some, LoadDay.of(watts), bank, new Year.Keeping(0, 1));
+        // by hand: 365 turns of a tenth; 8000 of a fifth are published, so 16 000 of a tenth are taken
+        assertThat(daily.lifeUsed(Chemistry.LITHIUM_IRON_PHOSPHATE).orElseThrow())
+                .isCloseTo(365.0 / 16_000, within(1e-9));
     }
 
     @Test
