@@ -56,7 +56,12 @@ public final class Overviews {
                 plan);
     }
 
-    private static SafetyVerdict verdict(Report report, Rulebook rulebook) {
+    /**
+     * {@return whether a design is safe to open, as far as it was judged}
+     *
+     * @param rulebook of the checker that examined it
+     */
+    public static SafetyVerdict verdict(Report report, Rulebook rulebook) {
         long openEndangering =
                 report.worstFirst(Kind.OPEN).stream().filter(Finding::endangers).count();
         long setAside = report.endangeringUncounted().size();

@@ -126,7 +126,12 @@ final class FindingCards {
     private void way(Markup page, String lead, WayOut way, Outcome outcome) {
         page.open("li").leaf("span", lead, "class", "lead-in").text(wording.of(way, outcome));
         if (way.gain().isPresent()) {
-            page.text(" ").leaf("span", "(" + gain(way.gain().getAsDouble()) + ")", "class", "gain");
+            page.text(" ")
+                    .leaf(
+                            "span",
+                            "(" + gain(way.gain().getAsDouble()) + ")",
+                            "class",
+                            Shown.gainClass(gain(way.gain().getAsDouble())));
         }
         page.close();
     }

@@ -7,7 +7,9 @@ import org.leat.check.Kind;
 import org.leat.check.Level;
 import org.leat.check.Report;
 import org.leat.check.Rulebook;
+import org.leat.choice.Overviews;
 import org.leat.quantity.QuantityKind;
+import org.leat.report.OverviewWords;
 import org.leat.report.UsualUnits;
 import org.leat.report.Wording;
 
@@ -17,11 +19,13 @@ public final class PageIndex {
 
     private record Row(String name, String page, List<String> cells) {}
 
+    private final Rulebook rulebook;
     private final Wording wording;
     private final List<Row> rows = new ArrayList<>();
 
     /** Words it with a rulebook. */
     public PageIndex(Rulebook rulebook) {
+        this.rulebook = rulebook;
         this.wording = new Wording(rulebook);
     }
 
@@ -33,26 +37,27 @@ public final class PageIndex {
     public void add(Report report, String page) {
         String name = report.design().isEmpty() ? report.file() : report.design();
         if (!report.readable()) {
-            rows.add(new Row(name, page, List.of("not readable", "", "", "", "")));
+            rows.add(new Row(name, page, List.of("not readable", "", "", "", "", "")));
             return;
         }
         rows.add(new Row(
                 name,
                 page,
                 List.of(
-                        Long.toString(report.failures(Level.ERROR)),
-                        Long.toString(report.failures(Level.WARNING)),
-                        Long.toString(report.failures(Level.NOTE)),
-                        Long.toString(report.count(Kind.OPEN) + report.count(Kind.REVIEW)),
+                        OverviewWords.shortly(Overviews.verdict(report, rulebook)),
                         report.running().isEmpty()
                                 ? Shown.UNKNOWN
                                 : UsualUnits.show(
-                                        report.running().get(0).operatingPoint().batteryPower(), QuantityKind.POWER))));
+                                        report.running().get(0).operatingPoint().batteryPower(), QuantityKind.POWER),
+                        Long.toString(report.failures(Level.ERROR)),
+                        Long.toString(report.failures(Level.WARNING)),
+                        Long.toString(report.failures(Level.NOTE)),
+                        Long.toString(report.count(Kind.OPEN) + report.count(Kind.REVIEW)))));
     }
 
     /** Lists a file over which the program broke. */
     public void broken(String file, String page) {
-        rows.add(new Row(file, page, List.of("not checked", "", "", "", "")));
+        rows.add(new Row(file, page, List.of("not checked", "", "", "", "", "")));
     }
 
     /** {@return the index} */
@@ -64,7 +69,8 @@ public final class PageIndex {
         page.open("div", "class", "table", "tabindex", "0", "role", "region", "aria-label", "Designs checked");
         page.open("table").leaf("caption", "Designs checked");
         page.open("thead").open("tr");
-        for (String head : List.of("design", "errors", "warnings", "notes", "not judged", "at the battery")) {
+        for (String head :
+                List.of("design", "safe to open?", "at the battery", "errors", "warnings", "notes", "not judged")) {
             page.leaf("th", head, "scope", "col");
         }
         page.close().close().open("tbody");

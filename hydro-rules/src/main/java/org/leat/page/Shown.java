@@ -69,4 +69,9 @@ final class Shown {
     static String word(Enum<?> word) {
         return Names.ofConstant(word).replace('-', ' ');
     }
+
+    /** {@return the look of watts won or lost, written with their sign} */
+    static String gainClass(String watts) {
+        return watts.startsWith("\u2212") ? "gain lost" : "gain";
+    }
 }

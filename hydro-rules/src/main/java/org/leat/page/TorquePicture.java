@@ -61,7 +61,10 @@ final class TorquePicture {
         if (limit.isPresent() && limit.getAsDouble() <= end) {
             plot.upright(limit.getAsDouble() * RPM, "alternator\u2019s limit", "line s-limit");
         }
-        for (int i = 0; i < (eachItsOwn() ? curves.size() : 1); i++) {
+        for (int i = 0; i < curves.size(); i++) {
+            if (i > 0 && sameAlternator(curves.get(i), curves.get(0), most)) {
+                continue;
+            }
             plot.line(speeds(curves.get(i)), alternator(curves.get(i), most), "line s-alternator");
         }
         for (int i = 0; i < curves.size(); i++) {
@@ -90,8 +93,24 @@ final class TorquePicture {
         return "s-set" + set % 6;
     }
 
-    private boolean eachItsOwn() {
-        return running(0).operatingPoint().tracking() != null;
+    /** Whether two hills lie on each other as far as an eye can tell, so that one line is enough. */
+    private static boolean sameAlternator(TorqueOverSpeed one, TorqueOverSpeed other, double most) {
+        double[] speeds = speeds(other);
+        double[] torques = alternator(other, most);
+        double[] own = alternator(one, most);
+        int at = 0;
+        for (int i = 0; i < own.length; i++) {
+            double speed = one.points().get(i).speed() * RPM;
+            while (at + 2 < speeds.length && speeds[at + 1] < speed) {
+                at++;
+            }
+            double share = (speed - speeds[at]) / (speeds[at + 1] - speeds[at]);
+            double there = torques[at] + share * (torques[at + 1] - torques[at]);
+            if (speed <= speeds[speeds.length - 1] && Math.abs(own[i] - there) > 0.02 * most) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private OptionalDouble limit() {

@@ -6,6 +6,7 @@ import org.apiguardian.api.API;
 import org.leat.choice.Cause;
 import org.leat.choice.MissingInput;
 import org.leat.choice.Overview;
+import org.leat.choice.SafetyVerdict;
 
 /** A design at a glance in sentences, for writers that lay them out themselves. */
 @API(status = API.Status.INTERNAL, since = "0.1")
@@ -41,6 +42,20 @@ public final class OverviewWords {
     /** {@return whether the design is safe to open, as far as it was judged} */
     public String verdict() {
         return OverviewText.verdict(overview.verdict());
+    }
+
+    /** {@return a verdict in so few words that they stand in a table} */
+    public static String shortly(SafetyVerdict verdict) {
+        return switch (verdict.answer()) {
+            case UNREADABLE, UNSOLVED -> "not known";
+            case UNSAFE -> "no";
+            case UNJUDGED ->
+                verdict.openEndangering() == 0
+                        ? "not known: points of safety do not count"
+                        : "not known: " + verdict.openEndangering() + " of safety not judged";
+            case LOOK -> "nothing judged against it; " + verdict.review() + " for a person";
+            case JUDGED -> "nothing judged against it";
+        };
     }
 
     /** {@return what it gives} */

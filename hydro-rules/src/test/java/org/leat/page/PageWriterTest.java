@@ -218,7 +218,7 @@ class PageWriterTest {
         List<String> cells = Pages.all(page, "tr")
                 .map(row -> row.getTextContent().strip().replaceAll("\\s+", " "))
                 .collect(Collectors.toCollection(ArrayList::new));
-        assertThat(cells.get(1)).startsWith("Tannery yard").contains("14");
+        assertThat(cells.get(1)).startsWith("Tannery yard no 1036 W 14 ");
         assertThat(cells.get(2)).contains("not readable");
         assertThat(cells.get(3)).isEqualTo("x&y.yaml not checked");
     }
