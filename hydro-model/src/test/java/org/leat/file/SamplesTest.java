@@ -114,6 +114,7 @@ class SamplesTest {
                     nozzles: 9 mm                             | nozzles                 | { open: [9 mm] }
                     site: { stream: 2.5 L/s }                 | site/stream             | { flow: 2.5 L/s }
                     alternator: { winding: 0.2 Ω }            | alternator/winding      | { resistance-between-leads: 0.2 Ω }
+                    regulator: MPPT                           | regulator               | { kind: MPPT }
                     alternator: { open-circuit: 30 rpm/V }    | alternator/open-circuit | { kind: speed-per-volt, speed-per-volt: 30 rpm/V }
                     """)
     void a_value_where_a_mapping_of_it_is_due_is_answered_by_the_mapping(String text, String path, String words) {
