@@ -60,15 +60,17 @@ final class OverviewText {
      * {@return the lines, none wider than the width}
      *
      * @param name of the file and the design
+     * @param sure how sure the verdicts are; empty where that was not asked
      * @param most lines at most
      */
-    List<String> lines(String name, Overview overview, int most) {
+    List<String> lines(String name, Overview overview, String sure, int most) {
         List<String> top = new ArrayList<>(titled(name));
         top.add("");
         top.addAll(labelled(
                 "Safe to open?",
                 verdict(overview.verdict()),
                 level(overview.verdict().answer())));
+        top.addAll(labelled("How sure", sure, null));
         top.addAll(labelled("It gives", yieldOf(overview.yields()), null));
         top.addAll(labelled("Understood", understood(overview.understood()), null));
         top.add("");
