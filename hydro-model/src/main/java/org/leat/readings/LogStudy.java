@@ -97,12 +97,14 @@ public final class LogStudy {
         Map<LocalDate, Map<Channel, Mean>> days = new TreeMap<>();
         List<ImpossibleReading> impossible = new ArrayList<>();
         Map<LocalDate, List<SetReadings>> byDay = new TreeMap<>();
-        for (LoggedReadings entry : log.entries()) {
-            byDay.computeIfAbsent(entry.day(), d -> new ArrayList<>()).add(entry.asSet());
+        for (SetReadings entry : log.entries()) {
+            LocalDate day = entry.day();
+            if (day != null) {
+                byDay.computeIfAbsent(day, d -> new ArrayList<>()).add(entry);
+            }
         }
         byDay.forEach((day, sets) -> {
-            TakenReadings taken =
-                    TakenReadings.of(new PlantReadings(1, null, day, null, null, null, sets), table.expectations());
+            TakenReadings taken = TakenReadings.of(sets, table.expectations());
             impossible.addAll(taken.impossible());
             Map<Channel, Mean> means = new TreeMap<>(BY_NAME);
             for (Observation seen : taken.readings()) {
@@ -118,7 +120,7 @@ public final class LogStudy {
     }
 
     private static final Comparator<Channel> BY_NAME =
-            Comparator.comparing(Channel::nozzles).thenComparing(Channel::what);
+            Comparator.comparing(Channel::nozzles).thenComparing(Channel::state).thenComparing(Channel::what);
 
     private Told told(Map<LocalDate, Map<Channel, Mean>> days, List<ImpossibleReading> impossible) {
         Map<Channel, Mean> beginning = beginning(days);
