@@ -34,7 +34,7 @@ final class Evidence {
         for (int i = 0; i < n; i++) {
             Observation seen = readings.get(i);
             read[i] = seen.value();
-            standard[i] = Math.hypot(seen.standard(), model[i]);
+            standard[i] = Math.sqrt(seen.standard() * seen.standard() + model[i] * model[i]);
             log += 2 * Math.log(standard[i] / seen.standard());
             for (int b = 0; b < tolerances; b++) {
                 this.moved[i][b] = moved[i][b] / standard[i];
@@ -62,74 +62,111 @@ final class Evidence {
     }
 
     /**
+     * Residuals in standard uncertainties, and what of them the tolerances may take up: L⁻¹ Sᵀ C₀⁻¹ r. Both go straight with the
+     * residuals, so that those of a size between two need not be worked out.
+     *
+     * @param scaled one for each reading
+     * @param taken one for each tolerance
+     */
+    @SuppressWarnings("ArrayRecordComponent") // numbers that are only read
+    record Part(double[] scaled, double[] taken) {
+
+        /** {@return the product that is χ² of a part with itself} */
+        double times(Part other) {
+            double sum = 0;
+            for (int i = 0; i < scaled.length; i++) {
+                sum += scaled[i] * other.scaled[i];
+            }
+            for (int b = 0; b < taken.length; b++) {
+                sum -= taken[b] * other.taken[b];
+            }
+            return sum;
+        }
+    }
+
+    /**
      * What the readings say.
      *
      * @param logLikelihood but for what is the same for every fault
      * @param squares χ²
-     * @param tolerances how far each is off, in its standard uncertainty
+     * @param evidence that says it
+     * @param from residuals
+     * @param to those at the other end of a step
+     * @param share of the way between
      */
-    @SuppressWarnings("ArrayRecordComponent") // numbers that are only read
-    record Said(double logLikelihood, double squares, double[] tolerances) {}
+    record Said(double logLikelihood, double squares, Evidence evidence, Part from, Part to, double share) {
 
-    /** {@return what the readings say of a plant that would let one read these values} */
-    Said of(double[] expected) {
+        /** {@return how far each tolerance of building is off, in its standard uncertainty} */
+        double[] tolerances() {
+            return evidence.backward(FaultTable.mixed(from.taken(), to.taken(), share));
+        }
+    }
+
+    /** {@return the residuals of the readings against a plant that would let one read these values} */
+    Part against(double[] expected) {
         double[] residual = new double[read.length];
         for (int i = 0; i < read.length; i++) {
             residual[i] = read[i] - expected[i];
         }
-        double[] off = new double[tolerances];
-        double squares = squares(residual, off);
-        return new Said(-0.5 * (squares + logDeterminant), squares, off);
+        return part(residual);
     }
 
-    /** {@return χ² of readings that are off by that much: the square of the distance in standard uncertainties of all together} */
-    double squares(double[] residual) {
-        return squares(residual, new double[tolerances]);
-    }
-
-    private double squares(double[] residual, double[] off) {
-        double squares = 0;
+    /** {@return residuals of that much} */
+    Part part(double[] residual) {
+        double[] scaled = new double[residual.length];
         double[] push = new double[tolerances];
         for (int i = 0; i < residual.length; i++) {
             double one = residual[i] / standard[i];
-            squares += one * one;
+            scaled[i] = one;
             double[] by = moved[i];
             for (int b = 0; b < tolerances; b++) {
                 push[b] += by[b] * one;
             }
         }
-        solve(push, off);
-        for (int b = 0; b < tolerances; b++) {
-            squares -= off[b] * push[b];
-        }
-        return squares;
+        return new Part(scaled, forward(push));
     }
 
-    /** Forward, then backward through the triangle. */
-    private void solve(double[] right, double[] solution) {
+    /** {@return what the readings say part of the way between two plants} */
+    Said between(Part from, Part to, double share) {
+        double squares = squares(from.times(from), from.times(to), to.times(to), share);
+        return new Said(-0.5 * (squares + logDeterminant), squares, this, from, to, share);
+    }
+
+    /** {@return χ² part of the way, from those at both ends and their product} */
+    static double squares(double from, double both, double to, double share) {
+        return (1 - share) * (1 - share) * from + 2 * share * (1 - share) * both + share * share * to;
+    }
+
+    private double[] forward(double[] right) {
+        double[] solution = right.clone();
         for (int a = 0; a < tolerances; a++) {
-            double sum = right[a];
-            for (int b = 0; b < a; b++) {
-                sum -= lower[a][b] * solution[b];
-            }
-            solution[a] = sum / lower[a][a];
-        }
-        for (int a = tolerances - 1; a >= 0; a--) {
+            double[] row = lower[a];
             double sum = solution[a];
-            for (int b = a + 1; b < tolerances; b++) {
-                sum -= lower[b][a] * solution[b];
+            for (int b = 0; b < a; b++) {
+                sum -= row[b] * solution[b];
             }
-            solution[a] = sum / lower[a][a];
+            solution[a] = sum / row[a];
         }
+        return solution;
+    }
+
+    private double[] backward(double[] right) {
+        double[] solution = right.clone();
+        for (int a = tolerances - 1; a >= 0; a--) {
+            double[] row = lower[a];
+            solution[a] /= row[a];
+            for (int b = 0; b < a; b++) {
+                solution[b] -= row[b] * solution[a];
+            }
+        }
+        return solution;
     }
 
     /** {@return variance that the tolerances, as far as the readings know them, leave a further reading} */
     double left(double[] movedThere) {
-        double[] solution = new double[tolerances];
-        solve(movedThere, solution);
         double sum = 0;
-        for (int a = 0; a < tolerances; a++) {
-            sum += movedThere[a] * solution[a];
+        for (double one : forward(movedThere)) {
+            sum += one * one;
         }
         return sum;
     }

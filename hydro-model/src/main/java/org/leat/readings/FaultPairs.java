@@ -44,7 +44,8 @@ final class FaultPairs {
                         for (int r = 0; r < both.length; r++) {
                             both[r] += first[r] - base[r];
                         }
-                        double log = evidence.of(both).logLikelihood();
+                        Evidence.Part off = evidence.against(both);
+                        double log = evidence.between(off, off, 0).logLikelihood();
                         looked++;
                         sum = Math.max(sum, log) + Math.log1p(Math.exp(-Math.abs(sum - log)));
                         if (scored == null || log > scored.log()) {

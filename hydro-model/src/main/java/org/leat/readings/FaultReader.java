@@ -9,20 +9,22 @@ final class FaultReader {
     private final FaultTable table;
     private final FaultKind kind;
     private final int set;
+    private final double[] sizes;
 
     /** @param set the one nozzle set that has the fault; −1 where all have */
     FaultReader(FaultTable table, FaultKind kind, int set) {
         this.table = table;
         this.kind = kind;
         this.set = set;
+        this.sizes = table.row(kind, Math.max(0, set)).sizes();
     }
 
     int nodes() {
-        return table.row(kind, Math.max(0, set)).sizes().length;
+        return sizes.length;
     }
 
     double size(int node) {
-        return table.row(kind, Math.max(0, set)).sizes()[node];
+        return sizes[node];
     }
 
     boolean isOwnBore(int node) {

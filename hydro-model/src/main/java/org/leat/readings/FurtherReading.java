@@ -81,13 +81,15 @@ final class FurtherReading {
             if (weights[i] > 1e-3) {
                 Hypothesis.Point point = one.points().get(i);
                 double[] moved = at.moved(point.node());
+                double[] off = point.said().tolerances();
                 double value = at.value(point);
-                for (int b = 0; b < moved.length && !readings.isEmpty(); b++) {
-                    value += moved[b] * point.said().tolerances()[b];
+                for (int b = 0; b < off.length; b++) {
+                    value += moved[b] * off[b];
                 }
                 double own = Math.hypot(channel.what().usualUncertainty(value), at.model(point.node()));
-                double left =
-                        readings.isEmpty() ? square(moved) : point.evidence().left(moved);
+                double left = readings.isEmpty()
+                        ? square(moved)
+                        : point.said().evidence().left(moved);
                 mean += weights[i] * value;
                 square += weights[i] * value * value;
                 variance += weights[i] * (own * own + left);

@@ -27,9 +27,8 @@ record Hypothesis(FaultKind kind, int set, List<Point> points) {
      * @param share of the way to the next solved size
      * @param shows whether it moves these readings so far that they would show it
      * @param said by the readings
-     * @param evidence of that node
      */
-    record Point(double size, int node, int from, double share, boolean shows, Evidence.Said said, Evidence evidence) {}
+    record Point(double size, int node, int from, double share, boolean shows, Evidence.Said said) {}
 
     /**
      * What a sound plant lets one read, against which it is told whether a fault shows.
@@ -45,13 +44,23 @@ record Hypothesis(FaultKind kind, int set, List<Point> points) {
             return new Sound(read.values(0), read.evidence(0));
         }
 
-        /** With nothing read, nothing is left out. */
-        boolean shows(double[] there) {
+        /** {@return by how much a fault moves the readings} */
+        Evidence.Part moved(double[] there) {
             double[] moved = new double[values.length];
             for (int i = 0; i < moved.length; i++) {
                 moved[i] = there[i] - values[i];
             }
-            return values.length == 0 || evidence.squares(moved) >= SHOWS * SHOWS;
+            return evidence.part(moved);
+        }
+
+        /** With nothing read, nothing is left out. */
+        boolean shows(double squares) {
+            return values.length == 0 || squares >= SHOWS * SHOWS;
+        }
+
+        boolean shows(double[] there) {
+            Evidence.Part moved = moved(there);
+            return shows(moved.times(moved));
         }
     }
 
@@ -100,33 +109,58 @@ record Hypothesis(FaultKind kind, int set, List<Point> points) {
         Read read = Read.of(table, kind, set, readings);
         FaultReader reader = read.reader();
         int nodes = reader.nodes();
-        List<Evidence> evidence = new ArrayList<>();
-        double[][] expected = new double[nodes][];
-        for (int node = 0; node < nodes; node++) {
-            expected[node] = read.values(node);
-            evidence.add(read.evidence(node));
-        }
         List<Point> points = new ArrayList<>();
+        List<Solved> solved = new ArrayList<>();
         for (int node = 0; node < nodes; node++) {
-            if (kind == FaultKind.NOZZLE_OTHER && reader.isOwnBore(node)) {
-                continue;
+            solved.add(Solved.of(read, node, sound));
+        }
+        for (int node = 0; node < nodes; node++) {
+            Solved here = solved.get(node);
+            if (kind != FaultKind.NOZZLE_OTHER || !reader.isOwnBore(node)) {
+                Evidence.Part own = here.evidence().against(here.expected());
+                boolean shows = sound.shows(here.moved().times(here.moved()));
+                points.add(new Point(
+                        reader.size(node), node, node, 0, shows, here.evidence().between(own, own, 0)));
             }
-            points.add(point(reader.size(node), node, node, 0, expected[node], evidence.get(node), sound));
-            for (int f = 1; kind.sized() && node + 1 < nodes && f < FINER; f++) {
-                double size =
-                        reader.size(node) * Math.pow(reader.size(node + 1) / reader.size(node), (double) f / FINER);
-                double share = (size - reader.size(node)) / (reader.size(node + 1) - reader.size(node));
-                int near = f <= FINER / 2 ? node : node + 1;
-                double[] between = FaultTable.mixed(expected[node], expected[node + 1], share);
-                points.add(point(size, near, node, share, between, evidence.get(near), sound));
+            if (kind.sized() && node + 1 < nodes) {
+                between(points, reader, node, here, solved.get(node + 1), sound);
             }
         }
         return new Hypothesis(kind, set, List.copyOf(points));
     }
 
-    private static Point point(
-            double size, int node, int from, double share, double[] there, Evidence evidence, Sound sound) {
-        return new Point(size, node, from, share, sound.shows(there), evidence.of(there), evidence);
+    /** A size that was solved. */
+    @SuppressWarnings("ArrayRecordComponent") // numbers that are only read
+    private record Solved(double[] expected, Evidence evidence, Evidence.Part moved) {
+        static Solved of(Read read, int node, Sound sound) {
+            double[] expected = read.values(node);
+            return new Solved(expected, read.evidence(node), sound.moved(expected));
+        }
+    }
+
+    /** Sizes between two that were solved, the readings straight between theirs, the uncertainties those of the nearer. */
+    private static void between(
+            List<Point> points, FaultReader reader, int node, Solved here, Solved next, Sound sound) {
+        double low = reader.size(node);
+        double high = reader.size(node + 1);
+        double fromMoved = here.moved().times(here.moved());
+        double bothMoved = here.moved().times(next.moved());
+        double toMoved = next.moved().times(next.moved());
+        Evidence evidence = here.evidence();
+        Evidence.Part from = evidence.against(here.expected());
+        Evidence.Part to = evidence.against(next.expected());
+        for (int f = 1; f < FINER; f++) {
+            if (f == FINER / 2 + 1) {
+                evidence = next.evidence();
+                from = evidence.against(here.expected());
+                to = evidence.against(next.expected());
+            }
+            double size = low * Math.pow(high / low, (double) f / FINER);
+            double share = (size - low) / (high - low);
+            boolean shows = sound.shows(Evidence.squares(fromMoved, bothMoved, toMoved, share));
+            points.add(new Point(
+                    size, f <= FINER / 2 ? node : node + 1, node, share, shows, evidence.between(from, to, share)));
+        }
     }
 
     /** {@return ln of the likelihood at all sizes, each as likely as any other; −infinity where there is none} */

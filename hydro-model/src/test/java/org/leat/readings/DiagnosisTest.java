@@ -229,7 +229,7 @@ class DiagnosisTest {
                 value += moved[b] * point.said().tolerances()[b];
             }
             double own = Math.hypot(best.channel().what().usualUncertainty(value), there.model(point.node()));
-            double spread = Math.sqrt(own * own + point.evidence().left(moved));
+            double spread = Math.sqrt(own * own + point.said().evidence().left(moved));
             List<Observation> more = new ArrayList<>(three);
             more.add(seen(
                     best.channel().nozzles(),
