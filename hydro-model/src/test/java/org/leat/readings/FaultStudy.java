@@ -190,7 +190,8 @@ final class FaultStudy {
 
     /** {@return what came of a fault of a size, drawn so often, in each way of reading} */
     Map<Taken, FaultTally> study(FaultKind kind, int place, int draws) {
-        Random random = new Random(31 * (31 * seed + name.hashCode()) + 101L * kind.name().hashCode() + place);
+        Random random = new Random(
+                31 * (31 * seed + name.hashCode()) + 101L * kind.name().hashCode() + place);
         boolean simulated = SimulatedMachine.simulates(kind);
         boolean sound = kind == FaultKind.NOTHING;
         Map<Taken, FaultTally> tallies = new EnumMap<>(Taken.class);
