@@ -29,6 +29,7 @@ import picocli.CommandLine.Spec;
             SchemaCommand.class,
             SettingsCommand.class,
             GaugeCommand.class,
+            ProposeCommand.class,
             StartCommand.class,
             ReadingsCommand.class,
             YearCommand.class,
