@@ -62,6 +62,10 @@ final class UsualSearch {
     /** Machines tried for one jet, the smallest that suits first. */
     private static final int MACHINES = 2;
 
+    /** Of a jet's power behind the bridge, roughly; and over what a machine is usual for, at most. */
+    private static final double TURNED = 0.6;
+
+    private static final double OVERLOAD = 1.5;
     private static final int BORES = 3;
     private static final int KEPT = 5;
 
@@ -246,11 +250,15 @@ final class UsualSearch {
         double area = Math.PI / 4 * bore * bore;
         List<Double> fit = new ArrayList<>();
         List<Double> sizes = parts.nozzles().stream().map(Si::of).toList();
+        double greatest =
+                Si.of(parts.machines().get(parts.machines().size() - 1).size());
         for (double d : sizes) {
             double flow = jets * Math.PI / 4 * d * d * jet;
             double velocity = flow / area;
             double friction = 0.02 * numbers.pipe() / bore * velocity * velocity / (2 * Gravity.STANDARD);
-            if (flow <= most
+            boolean turned = TURNED * NET * WATER * flow * numbers.head() < OVERLOAD * greatest;
+            if (turned
+                    && flow <= most
                     && velocity <= FASTEST
                     && velocity >= SLOWEST
                     && friction <= MOST_FRICTION * numbers.head()) {
@@ -347,8 +355,8 @@ final class UsualSearch {
             int machinesTried = 0;
             for (Machine machine : parts.machines()) {
                 double size = Si.of(machine.size());
-                boolean suits = 0.6 * jetPower < 1.5 * size
-                        && 0.6 * jetPower > 0.15 * size
+                boolean suits = TURNED * jetPower < OVERLOAD * size
+                        && TURNED * jetPower > 0.15 * size
                         && machinesTried < MACHINES
                         && runaway < Si.of(machine.speedLimit());
                 machinesTried += suits ? 1 : 0;
@@ -368,7 +376,7 @@ final class UsualSearch {
         double wanted = 1.08 * reached / atListed;
         List<Candidate> found = new ArrayList<>();
         for (double turns : parts.turns().stream().map(Si::of).toList()) {
-            double current = 0.6 * jetPower / (3.35 * main.cells());
+            double current = TURNED * jetPower / (3.35 * main.cells());
             if (turns < 0.82 * wanted
                     || turns > 1.3 * wanted
                     || 0.8 * current > Si.of(main.machine().current()) / turns) {

@@ -30,6 +30,7 @@ import picocli.CommandLine.Spec;
             SettingsCommand.class,
             GaugeCommand.class,
             ProposeCommand.class,
+            RouteCommand.class,
             StartCommand.class,
             ReadingsCommand.class,
             YearCommand.class,
