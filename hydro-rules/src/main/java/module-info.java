@@ -2,6 +2,7 @@
 module org.leat.rules {
     requires transitive org.leat.model;
     requires com.fasterxml.jackson.databind;
+    requires commons.math3;
     requires java.xml;
     requires org.snakeyaml.engine;
     requires tech.units.indriya;
@@ -14,6 +15,7 @@ module org.leat.rules {
     exports org.leat.page;
     exports org.leat.report;
     exports org.leat.settings;
+    exports org.leat.sure;
 
     // records of settings files, surveys and usual parts are filled by the reader of all files
     opens org.leat.choice to

@@ -12,6 +12,8 @@ import org.leat.quantity.ThermalResistance;
 /** Permanent-magnet machine on the runner's shaft. */
 @API(status = API.Status.STABLE, since = "0.1")
 @About("Permanent-magnet machine on the runner's shaft")
+@Sample(
+        "{ open-circuit: { kind: speed-per-volt, speed-per-volt: 30 rpm/V, as: peak }, winding: { resistance-between-leads: 0.2 \u03a9 } }")
 public record Alternator(
         @About("what was measured of the voltage") @Fact OpenCircuit openCircuit,
         @About("what was measured of the winding") Winding winding,

@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
 /** Battery at the end of the bus. */
 @API(status = API.Status.STABLE, since = "0.1")
 @About("Battery at the end of the bus")
+@Sample("{ chemistry: lithium-iron-phosphate, cells-in-series: 8, capacity: 100 Ah }")
 public record BatteryBank(
         @About("what it is made of") Chemistry chemistry,
 

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 /** One run between two parts. */
 @API(status = API.Status.STABLE, since = "0.1")
 @About("One run between two parts")
+@Sample("{ from: alternator, to: rectifier, length: 12 m, conductor: { material: copper, area: 4 mm\u00b2 } }")
 public record Cable(
         @About("where it begins") Place from,
         @About("where it ends") Place to,

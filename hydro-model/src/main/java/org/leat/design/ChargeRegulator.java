@@ -12,6 +12,7 @@ import org.leat.quantity.VoltagePerTemperature;
 /** What limits the battery's voltage. */
 @API(status = API.Status.STABLE, since = "0.1")
 @About("What limits the battery's voltage")
+@Sample("{ kind: diversion, absorption-voltage: 28.4 V }")
 public record ChargeRegulator(
         @About("what it does when the battery is full") RegulatorKind kind,
 

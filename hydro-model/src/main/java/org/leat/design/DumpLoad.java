@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 /** Resistor that takes what the battery does not. */
 @API(status = API.Status.STABLE, since = "0.1")
 @About("Resistor that takes what the battery does not")
+@Sample("{ resistance: 1.2 \u03a9, power-rating: 900 W }")
 public record DumpLoad(
         @About("cold, all elements together") @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricResistance> resistance,

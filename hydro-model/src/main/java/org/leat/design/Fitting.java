@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 /** Fittings of one kind. */
 @API(status = API.Status.STABLE, since = "0.1")
 @About("Fittings of one kind")
+@Sample("{ kind: bend-45, count: 3 }")
 public record Fitting(
         @About("what it is") FittingKind kind,
 

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 /** Where the water is taken. */
 @API(status = API.Status.STABLE, since = "0.1")
 @About("Where the water is taken")
+@Sample("{ submergence: 0.4 m }")
 public record Intake(
         @About("what keeps leaves and stones out") @CanBeAbsent @Nullable
         Screen screen,

@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 /** Makes alternating current from the battery. */
 @API(status = API.Status.STABLE, since = "0.1")
 @About("Makes alternating current from the battery")
+@Sample("{ continuous-power: 1200 W }")
 public record Inverter(
         @About("direct voltage it accepts") @Fact @CanBeAbsent @Nullable
         VoltageRange inputVoltage,

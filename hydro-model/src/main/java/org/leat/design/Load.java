@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 /** Something that is run from the plant. */
 @API(status = API.Status.STABLE, since = "0.1")
 @About("Something that is run from the plant")
+@Sample("{ name: lamps, power: 60 W, hours-per-day: 5 h/d }")
 public record Load(
         @About("what it is") String name,
         @About("of one, running") @Limits(above = 0) Quantity<Power> power,

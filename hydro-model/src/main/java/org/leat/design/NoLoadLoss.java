@@ -13,6 +13,7 @@ import org.leat.quantity.Si;
  */
 @API(status = API.Status.STABLE, since = "0.1")
 @About("Shaft power with nothing connected")
+@Sample("{ power: 12 W, speed: 1000 rpm }")
 public record NoLoadLoss(
         @About("to turn the machine") @Limits(atLeast = 0) Quantity<Power> power,
 

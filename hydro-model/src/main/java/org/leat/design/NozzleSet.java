@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 /** Nozzles on hand and those open. */
 @API(status = API.Status.STABLE, since = "0.1")
 @About("Nozzles on hand and those open")
+@Sample("{ open: [10 mm] }")
 public record NozzleSet(
         @About("bores of the nozzles open as built") @Limits(atLeast = 1e-4, atMost = 1, items = 1, mostItems = 40)
         List<Quantity<Length>> open,

@@ -11,6 +11,7 @@ import org.leat.quantity.SpeedPerVoltage;
 /** What was measured of the voltage, nothing connected. */
 @API(status = API.Status.STABLE, since = "0.1")
 @About("What was measured of the voltage, nothing connected")
+@Sample("{ kind: volts-at-speed, voltage: 21 V, speed: 1000 rpm }")
 public sealed interface OpenCircuit {
 
     /** Volts at one speed. */

@@ -15,6 +15,8 @@ import org.leat.quantity.Si;
 /** Pipe or hose from intake to nozzles. */
 @API(status = API.Status.STABLE, since = "0.1")
 @About("Pipe or hose from intake to nozzles")
+@Sample(
+        "{ sections: [{ name: run, length: 90 m, pipe: { kind: polyethylene, material: pe100, outside-diameter: 63 mm, sdr: 17 } }] }")
 public record Penstock(
         @About("from the intake down, in order") @Limits(items = 1, mostItems = 100)
         List<Section> sections,

@@ -11,6 +11,7 @@ import org.leat.quantity.Si;
 /** What a section of penstock is made of. */
 @API(status = API.Status.STABLE, since = "0.1")
 @About("What a section of penstock is made of")
+@Sample("{ kind: polyethylene, material: pe100, outside-diameter: 63 mm, sdr: 17 }")
 public sealed interface Pipe {
 
     /** Polyethylene pressure pipe. */

@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 /** A fuse, breaker or switch. */
 @API(status = API.Status.STABLE, since = "0.1")
 @About("A fuse, breaker or switch")
+@Sample("{ name: main fuse, kind: fuse, from: regulator, to: battery, rated-current: 40 A }")
 public record ProtectiveDevice(
         @About("what to call it") String name,
         @About("what it is") DeviceKind kind,

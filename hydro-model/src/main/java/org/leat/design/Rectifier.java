@@ -13,6 +13,7 @@ import org.leat.quantity.ThermalResistance;
 /** Three-phase diode bridge. */
 @API(status = API.Status.STABLE, since = "0.1")
 @About("Three-phase diode bridge")
+@Sample("{ average-current: 35 A, repetitive-peak-reverse-voltage: 600 V }")
 public record Rectifier(
         @About("of each diode") @Fact @Limits(above = 0) @CanBeAbsent @Nullable
         Quantity<ElectricPotential> repetitivePeakReverseVoltage,

@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 /** Wheel the jets drive. */
 @API(status = API.Status.STABLE, since = "0.1")
 @About("Wheel the jets drive")
+@Sample("{ kind: pelton, pitch-diameter: 160 mm }")
 public record Runner(
         @About("how it turns the jet") RunnerKind kind,
 

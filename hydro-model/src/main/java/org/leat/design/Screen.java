@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 /** What keeps leaves and stones out of the pipe. */
 @API(status = API.Status.STABLE, since = "0.1")
 @About("What keeps leaves and stones out of the pipe")
+@Sample("{ kind: drilled-holes, holes: 900, hole-diameter: 3 mm }")
 public sealed interface Screen {
 
     /** Drilled plate, bottle or pipe. */

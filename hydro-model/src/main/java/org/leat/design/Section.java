@@ -10,6 +10,7 @@ import org.leat.quantity.Si;
 /** One length of the same pipe. */
 @API(status = API.Status.STABLE, since = "0.1")
 @About("One length of the same pipe")
+@Sample("{ name: run, length: 90 m, pipe: { kind: polyethylene, material: pe100, outside-diameter: 63 mm, sdr: 17 } }")
 public record Section(
         @About("of its own") String name,
         @About("what it is made of") Pipe pipe,

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 /** The stream, its fall and its weather. */
 @API(status = API.Status.STABLE, since = "0.1")
 @About("The stream, its fall and its weather")
+@Sample("{ gross-head: 24 m }")
 public record Site(
         @About("fall from intake water level to nozzle axis")
         GrossHead grossHead,

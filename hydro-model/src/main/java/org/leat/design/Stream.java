@@ -9,6 +9,7 @@ import org.leat.quantity.VolumeFlow;
 /** What the stream brings and what must stay in it. */
 @API(status = API.Status.STABLE, since = "0.1")
 @About("What the stream brings and what must stay in it")
+@Sample("{ flow: 3 L/s }")
 public record Stream(
         @About("measured or known flow") StreamFlow flow,
 

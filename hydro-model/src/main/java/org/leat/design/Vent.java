@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 /** Way for air into the pipe. */
 @API(status = API.Status.STABLE, since = "0.1")
 @About("Way for air into the pipe")
+@Sample("{ bore: 25 mm }")
 public record Vent(
         @About("of the vent pipe") @Limits(above = 0) Quantity<Length> bore,
 

@@ -14,6 +14,7 @@ import org.leat.quantity.RotationalSpeed;
 /** Resistance and inductance of the winding. */
 @API(status = API.Status.STABLE, since = "0.1")
 @About("Resistance and inductance of the winding")
+@Sample("{ resistance-between-leads: 0.2 \u03a9 }")
 public record Winding(
         @About("between two leads") @Fact @Limits(above = 0) Measured<ElectricResistance> resistanceBetweenLeads,
 

@@ -99,13 +99,14 @@ final class Binder {
                 problems.add(ProblemKind.NO_VALUE, node.at(), path, "", type.label());
             }
         } else {
+            String cure = Cure.shape(type, node);
             problems.add(
                     ProblemKind.WRONG_SHAPE,
                     node.at(),
                     path,
                     shown(node),
-                    type.label(),
-                    Cure.shape(type, node),
+                    cure.isEmpty() ? type.label() : ValueType.withoutSample(type.label()),
+                    cure,
                     List.of());
         }
         return Failed.ONE;
@@ -271,6 +272,11 @@ final class Binder {
         String meant = FieldSlips.meant(key, known);
         String nearest = meant.isEmpty() ? Names.nearest(key, known) : meant;
         String cure = FieldSlips.cure(shape.type(), key, map.fields().get(key));
+        String within = meant.isEmpty() && cure.isEmpty() ? FieldSlips.within(shape, key) : "";
+        if (!within.isEmpty()) {
+            problems.add(ProblemKind.UNKNOWN_FIELD, at, ElementPath.field(path, key), key, within, "", List.of());
+            return "";
+        }
         problems.add(ProblemKind.UNKNOWN_FIELD, at, ElementPath.field(path, key), key, cure, nearest, known);
         return FieldSlips.other(key) ? "" : nearest;
     }

@@ -3,6 +3,7 @@ package org.leat.file;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -241,8 +242,11 @@ final class Cure {
         return "[" + String.join(", ", java.util.Collections.nCopies(Integer.parseInt(m.group(1)), m.group(2))) + "]";
     }
 
-    /** {@return what to write in place of a list of one where no list belongs} */
+    /** {@return what to write in place of a list of one where no list belongs, or of a value where a mapping of it does} */
     static String shape(ValueType type, Node node) {
+        if (node instanceof Node.Scalar scalar) {
+            return mapping(type, scalar.text().strip());
+        }
         return node instanceof Node.Items items
                         && items.items().size() == 1
                         && items.items().get(0) instanceof Node.Scalar only
@@ -250,6 +254,39 @@ final class Cure {
                         && reads(only.text(), quantity.kind())
                 ? only.text()
                 : "";
+    }
+
+    /** {@return the mapping whose one required field can hold the value, where only one can} */
+    private static String mapping(ValueType type, String text) {
+        List<String> fitting = new ArrayList<>();
+        if (type instanceof ValueType.OfRecord record) {
+            around(Shape.of(record.type()), "", text).ifPresent(fitting::add);
+        } else if (type instanceof ValueType.OfChoice choice) {
+            choice.kinds()
+                    .forEach((kind, each) ->
+                            around(Shape.of(each), "kind: " + kind + ", ", text).ifPresent(fitting::add));
+        }
+        return fitting.size() == 1 ? fitting.get(0) : "";
+    }
+
+    private static Optional<String> around(Shape shape, String kind, String text) {
+        List<Shape.Field> required =
+                shape.fields().stream().filter(Shape.Field::required).toList();
+        if (required.size() != 1) {
+            return Optional.empty();
+        }
+        Shape.Field field = required.get(0);
+        boolean list = field.type() instanceof ValueType.OfList;
+        ValueType item = field.type() instanceof ValueType.OfList of ? of.item() : field.type();
+        if (item instanceof ValueType.OfChoice choice && choice.plain() != null) {
+            item = Shape.of(choice.plain()).fields().get(0).type();
+        }
+        boolean fits = item instanceof ValueType.OfQuantity quantity && reads(text, quantity.kind())
+                || item instanceof ValueType.OfWord word
+                        && (word.words().containsKey(text) || Wording.meant(word.ways(), text) != null);
+        return fits
+                ? Optional.of("{ " + kind + field.key() + ": " + (list ? "[" + text + "]" : text) + " }")
+                : Optional.empty();
     }
 
     private static boolean reads(String text, QuantityKind kind) {

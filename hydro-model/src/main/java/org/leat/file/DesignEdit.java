@@ -2,16 +2,18 @@ package org.leat.file;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.Deque;
 import java.util.List;
 import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
+import org.leat.quantity.Measured;
 
 /**
- * One value of a design file replaced, everything else kept: comments, layout, line ends.
+ * One value of a design file replaced, or one added, everything else kept: comments, layout, line ends.
  *
- * @param position what is replaced, in the unmodified file
+ * @param position what is replaced, in the unmodified file; of no length where something is added
  * @param text what takes its place, quoted where needed
  */
 @API(status = API.Status.INTERNAL, since = "0.1")
@@ -37,10 +39,94 @@ public record DesignEdit(Position position, String text) {
             return null;
         }
         boolean quotes = reading.text().charAt(index(reading.text(), at.line(), at.column())) == '"';
-        String written = YamlText.scalar(DesignTree.plain(value), quotes);
-        // a whole number is written as people write it
-        return new DesignEdit(
-                at, value instanceof Double && written.endsWith(".0") ? written.replace(".0", "") : written);
+        return new DesignEdit(at, number(value, YamlText.scalar(DesignTree.plain(value), quotes)));
+    }
+
+    /**
+     * {@return a field put into a mapping that has it not, behind the mapping's other fields; null where that mapping stands in no
+     * file or in a parts file, is empty, or has the field already}
+     *
+     * @param reading the file as it was read
+     * @param parent path of the mapping
+     * @param field its name in files
+     * @param value a plain value as for {@link #of}, or a record of plain values
+     * @throws IllegalArgumentException for a value no file can hold
+     */
+    public static @Nullable DesignEdit added(Reading reading, String parent, String field, Object value) {
+        Position at = reading.positions().exactly(parent);
+        if (at == null || !at.file().equals(reading.source())) {
+            return null;
+        }
+        Node root = NodeReader.read(reading.text(), reading.source(), new Problems())
+                .root();
+        Node.Fields map = root == null ? null : mappingAt(root, at);
+        if (map == null || map.fields().isEmpty() || map.fields().containsKey(field)) {
+            return null;
+        }
+        String text = reading.text();
+        boolean braces = text.charAt(index(text, at.line(), at.column())) == '{';
+        Position last = List.copyOf(map.fields().values())
+                .get(map.fields().size() - 1)
+                .at();
+        Position key = List.copyOf(map.keys().values()).get(0);
+        boolean quotes = text.charAt(index(text, key.line(), key.column())) == '"';
+        String written = (quotes ? "\"" + field + "\"" : field) + ": " + inOneLine(value, quotes);
+        if (braces) {
+            return new DesignEdit(
+                    new Position(at.file(), last.endLine(), last.endColumn(), last.endLine(), last.endColumn()),
+                    ", " + written);
+        }
+        int indent = map.keys().values().stream().mapToInt(Position::column).min().orElse(1) - 1;
+        // a block of lines ends where the next line begins
+        int line = last.endColumn() == 1 && last.endLine() > last.line() ? last.endLine() - 1 : last.endLine();
+        Position end = endOf(at.file(), text, line);
+        return new DesignEdit(end, (text.indexOf('\r') >= 0 ? "\r\n" : "\n") + " ".repeat(indent) + written);
+    }
+
+    /** {@return the place behind a line's last character} */
+    public static Position endOf(String file, String text, int line) {
+        int from = index(text, line, 1);
+        int to = from;
+        while (to < text.length() && text.charAt(to) != '\n' && text.charAt(to) != '\r') {
+            to++;
+        }
+        int column = text.codePointCount(from, to) + 1;
+        return new Position(file, line, column, line, column);
+    }
+
+    private static String inOneLine(Object value, boolean quotes) {
+        if (!(value instanceof Record) || value instanceof Measured<?>) {
+            return number(value, YamlText.scalar(DesignTree.plain(value), quotes));
+        }
+        StringBuilder out = new StringBuilder("{ ");
+        DesignTree.of((Record) value)
+                .properties()
+                .forEach(f -> out.append(out.length() > 2 ? ", " : "")
+                        .append(quotes ? "\"" + f.getKey() + "\"" : f.getKey())
+                        .append(": ")
+                        .append(YamlText.scalar(f.getValue(), quotes)));
+        return out.append(" }").toString();
+    }
+
+    /** A whole number is written as people write it. */
+    private static String number(Object value, String written) {
+        return value instanceof Double && written.endsWith(".0") ? written.replace(".0", "") : written;
+    }
+
+    private static Node.@Nullable Fields mappingAt(Node root, Position at) {
+        Deque<Node> open = new ArrayDeque<>(List.of(root));
+        while (!open.isEmpty()) {
+            Node node = open.pop();
+            if (node instanceof Node.Fields map) {
+                if (map.at().equals(at)) {
+                    return map;
+                }
+                open.addAll(map.fields().values());
+            } else if (node instanceof Node.Items list) {
+                open.addAll(list.items());
+            }
+        }
+        return null;
     }
 
     /**
@@ -50,6 +136,8 @@ public record DesignEdit(Position position, String text) {
      */
     public static String apply(String text, List<DesignEdit> edits) {
         List<DesignEdit> fromTheEnd = new ArrayList<>(edits);
+        // of several at one place the first comes first
+        Collections.reverse(fromTheEnd);
         fromTheEnd.sort(Comparator.comparing(DesignEdit::position).reversed());
         String edited = text;
         for (DesignEdit edit : fromTheEnd) {

@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import org.leat.design.About;
 import org.leat.design.Design;
 import org.leat.design.Limits;
+import org.leat.design.Sample;
 import org.leat.design.Texts;
 import org.leat.quantity.QuantityKind;
 
@@ -47,6 +48,7 @@ public final class DesignSchema {
     private ObjectNode root(String title, Class<? extends Record> type) {
         ObjectNode root = NODES.objectNode();
         root.put("$schema", "https://json-schema.org/draft/2020-12/schema");
+        root.put("$id", "urn:leat:" + Names.ofComponent(type.getSimpleName()) + ":" + DesignReader.FORMAT);
         root.put("title", title);
         root.setAll(record(Shape.of(type), null));
         ObjectNode all = root.putObject("$defs");
@@ -60,6 +62,7 @@ public final class DesignSchema {
         if (!about.isEmpty()) {
             out.put("description", about);
         }
+        sample(out, shape.type());
         out.put("type", "object");
         ObjectNode properties = out.putObject("properties");
         ArrayNode required = NODES.arrayNode();
@@ -189,10 +192,13 @@ public final class DesignSchema {
             rule.set("then", ref(named(type, () -> record(Shape.of(type), word))));
         });
         if (choice.plain() == null) {
-            return mapping.put("description", about(choice.type()));
+            mapping.put("description", about(choice.type()));
+            sample(mapping, choice.type());
+            return mapping;
         }
         Shape.Field plain = Shape.of(choice.plain()).fields().get(0);
         ObjectNode out = NODES.objectNode().put("description", about(choice.type()));
+        sample(out, choice.type());
         out.putObject("if").put("type", "object");
         out.set("then", mapping);
         out.set("else", value(plain.type(), plain.limits()));
@@ -257,6 +263,13 @@ public final class DesignSchema {
             out.put(key, (long) limit);
         } else if (Double.isFinite(limit)) {
             out.put(key, limit);
+        }
+    }
+
+    private static void sample(ObjectNode out, Class<?> type) {
+        Sample sample = type.getAnnotation(Sample.class);
+        if (sample != null) {
+            out.putArray("examples").add(SchemaText.json(sample.value()));
         }
     }
 

@@ -1,11 +1,13 @@
 package org.leat.file;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.BatteryBank;
 
@@ -31,6 +33,8 @@ final class FieldSlips {
             "energy",
             "radius",
             "od");
+
+    private static final int DEPTH = 2;
 
     private FieldSlips() {}
 
@@ -67,6 +71,9 @@ final class FieldSlips {
         put(all, "sections", "section", "runs", "lengths");
         put(all, "fittings", "bends", "valves", "fitting");
         put(all, "input-voltage-limit", "maxvoltage", "maximumvoltage", "vmax", "maxpvvoltage", "maxinputvoltage");
+        put(all, "average-current", "currentrating", "current", "ratedcurrent", "maxcurrent", "amps");
+        put(all, "repetitive-peak-reverse-voltage", "voltage", "reversevoltage", "vrrm", "piv", "ratedvoltage");
+        put(all, "rated-current", "rating", "amps", "amperes", "current");
         put(all, "current-rating", "maxcurrent", "ratedcurrent", "maximumcurrent");
         put(all, "continuous-power", "power", "ratedpower");
         put(all, "absorption-voltage", "bulkvoltage", "boostvoltage");
@@ -86,7 +93,7 @@ final class FieldSlips {
     private static void put(Map<String, List<String>> all, String fields, String... names) {
         for (String name : names) {
             all.merge(name, List.of(fields.split(" ", -1)), (a, b) -> {
-                List<String> both = new java.util.ArrayList<>(a);
+                List<String> both = new ArrayList<>(a);
                 both.addAll(b);
                 return List.copyOf(both);
             });
@@ -100,6 +107,50 @@ final class FieldSlips {
                 .distinct()
                 .toList();
         return fields.isEmpty() ? "" : fields.get(0);
+    }
+
+    /**
+     * {@return where a name belongs that stands one or two steps too far out} It may be the very name, or one that people give to
+     * a field there. Empty where no part has it or several have.
+     */
+    static String within(Shape shape, String key) {
+        List<String> exact = deeper(shape, field -> field.key().equals(key), DEPTH);
+        List<String> found = exact.isEmpty()
+                ? deeper(
+                        shape,
+                        field -> MEANT.getOrDefault(bare(key), List.of()).stream()
+                                .limit(1)
+                                .anyMatch(field.key()::equals),
+                        DEPTH)
+                : exact;
+        return found.size() == 1 ? found.get(0) : "";
+    }
+
+    private static List<String> deeper(Shape shape, Predicate<Shape.Field> wanted, int depth) {
+        List<String> found = new ArrayList<>();
+        for (Shape.Field field : shape.fields()) {
+            boolean list = field.type() instanceof ValueType.OfList;
+            ValueType item = field.type() instanceof ValueType.OfList of ? of.item() : field.type();
+            if (depth == 0 || !(item instanceof ValueType.OfRecord record)) {
+                continue;
+            }
+            Shape inner = Shape.of(record.type());
+            String into = list ? "each item of " + field.key() : field.key();
+            inner.fields().stream()
+                    .filter(wanted)
+                    .map(f -> f.key() + " in " + into + ": " + f.type().label())
+                    .forEach(found::add);
+        }
+        if (found.isEmpty() && depth > 1) {
+            for (Shape.Field field : shape.fields()) {
+                ValueType item = field.type() instanceof ValueType.OfList of ? of.item() : field.type();
+                if (item instanceof ValueType.OfRecord record) {
+                    deeper(Shape.of(record.type()), wanted, depth - 1)
+                            .forEach(where -> found.add(where.replaceFirst(": ", " of " + field.key() + ": ")));
+                }
+            }
+        }
+        return found;
     }
 
     /** {@return whether what stands under a name is no value of the field that is meant} */

@@ -48,7 +48,7 @@ public final class ProblemText {
             case UNSUPPORTED_FORMAT -> "format " + p.found() + " is not read here; expected " + p.expected();
             case UNKNOWN_FIELD ->
                 "no field is called " + found + meant(p, "known here")
-                        + (p.expected().isEmpty() ? "" : " Write " + p.expected());
+                        + (p.expected().isEmpty() ? "" : (p.hint().isEmpty() ? "; write " : " Write ") + p.expected());
             case MISSING_FIELD -> "missing; expected " + p.expected() + about(p) + listed(": ", p.choices());
             case MISSING_CHOICE -> "missing; expected " + p.expected();
             case WRONG_SHAPE -> "found " + p.found() + "; expected " + p.expected() + write(p);

@@ -1,12 +1,18 @@
 package org.leat.file;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.QuantityText;
 import org.leat.quantity.TradeUnit;
 import org.leat.quantity.TradeUnits;
+import org.snakeyaml.engine.v2.nodes.Tag;
 
 /** Patterns and words for the schema. ECMA 262 expressions without any option, as JSON Schema asks. */
 final class SchemaText {
@@ -54,5 +60,29 @@ final class SchemaText {
 
     private static String escaped(String spelling) {
         return spelling.replaceAll("([.*+?^${}()|\\[\\]\\\\/])", "\\\\$1");
+    }
+
+    /** {@return the JSON of a mapping written in one line} */
+    static JsonNode json(String sample) {
+        return json(Objects.requireNonNull(
+                NodeReader.read(sample, "sample", new Problems()).root()));
+    }
+
+    private static JsonNode json(Node node) {
+        JsonNodeFactory nodes = JsonNodeFactory.instance;
+        if (node instanceof Node.Fields map) {
+            ObjectNode out = nodes.objectNode();
+            map.fields().forEach((key, value) -> out.set(key, json(value)));
+            return out;
+        }
+        if (node instanceof Node.Items items) {
+            ArrayNode out = nodes.arrayNode();
+            items.items().forEach(item -> out.add(json(item)));
+            return out;
+        }
+        Node.Scalar scalar = (Node.Scalar) node;
+        return scalar.tag().equals(Tag.INT)
+                ? nodes.numberNode(Integer.parseInt(scalar.text()))
+                : nodes.textNode(scalar.text());
     }
 }

@@ -14,11 +14,15 @@ import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.Limits;
 import org.leat.design.Plain;
+import org.leat.design.Sample;
 import org.leat.quantity.Measured;
 import org.leat.quantity.QuantityKind;
 
 /** What a field of a design file may hold, derived from the Java type of a record's component. */
 sealed interface ValueType {
+
+    /** Stands between what belongs somewhere and how it may be written. */
+    String SAMPLE = ", such as ";
 
     /** What belongs here, in a few words. */
     String label();
@@ -76,7 +80,7 @@ sealed interface ValueType {
     record OfRecord(Class<?> type) implements ValueType {
         @Override
         public String label() {
-            return "a mapping";
+            return "a mapping" + sample(type);
         }
     }
 
@@ -93,7 +97,7 @@ sealed interface ValueType {
             @Nullable Class<?> plain) implements ValueType {
         @Override
         public String label() {
-            String mapping = "a mapping with kind: " + String.join(", ", kinds.keySet());
+            String mapping = "a mapping with kind: " + String.join(", ", kinds.keySet()) + sample(type);
             return plain == null
                     ? mapping
                     : Shape.of(plain).fields().get(0).type().label() + ", or " + mapping;
@@ -108,7 +112,10 @@ sealed interface ValueType {
     record OfList(ValueType item, int most) implements ValueType {
         @Override
         public String label() {
-            return "a list";
+            int sample = item.label().indexOf(SAMPLE);
+            return sample < 0
+                    ? "a list"
+                    : "a list" + SAMPLE + "[" + item.label().substring(sample + SAMPLE.length()) + "]";
         }
     }
 
@@ -118,6 +125,18 @@ sealed interface ValueType {
         public String label() {
             return "a mapping";
         }
+    }
+
+    /** {@return how a record or choice may be written, behind its label; empty where that is not told} */
+    private static String sample(Class<?> type) {
+        Sample sample = type.getAnnotation(Sample.class);
+        return sample == null ? "" : SAMPLE + sample.value();
+    }
+
+    /** {@return a label without how the value may be written} */
+    static String withoutSample(String label) {
+        int sample = label.indexOf(SAMPLE);
+        return sample < 0 ? label : label.substring(0, sample);
     }
 
     /** {@return what a Java type is in a file} */

@@ -6,8 +6,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.leat.file.DesignReader;
@@ -31,6 +33,20 @@ class GuideTest {
                 .map(line -> line + "\n")
                 .collect(Collectors.joining());
         assertThat(blocks()).contains(demo);
+    }
+
+    @Test
+    void every_demo_leads_an_editor_to_the_schema() throws IOException {
+        Path designs = Sources.ROOT.resolve("hydro-examples/designs");
+        try (Stream<Path> files = Files.list(designs)) {
+            List<Path> demos = files.filter(f -> f.toString().endsWith(".yaml")).toList();
+            assertThat(demos).hasSizeGreaterThan(4).allSatisfy(demo -> {
+                Matcher line = Pattern.compile("(?m)^# yaml-language-server: \\$schema=(\\S+)$")
+                        .matcher(Files.readString(demo));
+                assertThat(line.find()).as(demo.toString()).isTrue();
+                assertThat(designs.resolve(line.group(1))).isRegularFile();
+            });
+        }
     }
 
     @Test

@@ -2,7 +2,9 @@ package org.leat.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 import org.apiguardian.api.API;
 import org.leat.design.Design;
 import org.leat.plant.Plant;
@@ -43,9 +45,29 @@ public final class Trial {
         return edits.isEmpty() ? this : new Trial(runs, trials.with(edits));
     }
 
+    /**
+     * {@return the design with changes carried out and assumptions moved} Nothing of it is kept for the next call.
+     *
+     * @param assumedInstead by the path of an assumption: the value to take in its place, SI; paths that nothing is assumed for
+     *     have no effect
+     * @throws IllegalArgumentException as {@link #with}
+     */
+    public Trial assuming(List<Edit> edits, Map<String, Double> assumedInstead) {
+        Plant changed = edits.isEmpty() ? trials.plant() : trials.plant().like(DesignEdits.apply(design(), edits));
+        return new Trial(runs, new Trials(assumedInstead.isEmpty() ? changed : changed.like(assumedInstead)));
+    }
+
     /** {@return what every rule answers, by rule; a rule that breaks leaves its question open} */
     public List<Outcome> outcomes() {
-        return Verdict.all(runs, trials).stream().map(Verdict::outcome).toList();
+        return outcomes(rule -> true);
+    }
+
+    /** {@return the same of those rules alone whose ids are asked for} */
+    public List<Outcome> outcomes(Predicate<String> rules) {
+        List<RuleRun> asked = runs.stream()
+                .filter(run -> rules.test(run.inForce().card().id()))
+                .toList();
+        return Verdict.all(asked, trials).stream().map(Verdict::outcome).toList();
     }
 
     /**

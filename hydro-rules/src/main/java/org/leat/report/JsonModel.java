@@ -176,7 +176,43 @@ final class JsonModel {
             @Nullable List<SuppressionEntry> idleSuppressions,
             @Nullable List<AbsentEntry> absent,
             @Nullable String comparedWithDay,
-            @Nullable OverviewEntry overview) {}
+            @Nullable OverviewEntry overview,
+            @Nullable SurenessEntry howSure) {}
+
+    /** How sure the verdicts are, only where it was asked for: shares, 0 to 1; how many plants were sampled. */
+    record SurenessEntry(
+            int plantsSampled,
+            @Nullable BigDecimal anyErrorFails,
+            @Nullable BigDecimal orUndecided,
+            List<VariedEntry> inputs,
+            List<SureEntry> verdicts) {}
+
+    record VariedEntry(
+            String path,
+            String origin,
+            String quantity,
+            String unit,
+            @Nullable BigDecimal value,
+            @Nullable BigDecimal low,
+            @Nullable BigDecimal high,
+            @Nullable BigDecimal standardUncertainty) {}
+
+    /** Failing: probability of it, by slopes or sampled; undecided: share of the plants in which it could not be judged. */
+    record SureEntry(
+            String rule,
+            String path,
+            String during,
+            String kind,
+            String basis,
+            @Nullable BigDecimal standardUncertainty,
+            @Nullable BigDecimal failing,
+            @Nullable BigDecimal undecided,
+            List<ShareEntry> shares) {}
+
+    record ShareEntry(
+            String path,
+            @Nullable BigDecimal contribution,
+            @Nullable BigDecimal share) {}
 
     /** The design at a glance; only where it was asked for. */
     record OverviewEntry(

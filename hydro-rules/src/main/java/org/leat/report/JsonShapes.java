@@ -27,6 +27,7 @@ import org.leat.plant.cases.Running;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.solved.OperatingPoint;
 import org.leat.quantity.QuantityText;
+import org.leat.sure.Sureness;
 
 /** Fills the shapes of {@link JsonModel}. */
 final class JsonShapes {
@@ -38,10 +39,10 @@ final class JsonShapes {
     }
 
     JsonModel.DesignEntry design(Report report) {
-        return design(report, null);
+        return design(report, null, null);
     }
 
-    JsonModel.DesignEntry design(Report report, @Nullable Overview overview) {
+    JsonModel.DesignEntry design(Report report, @Nullable Overview overview, @Nullable Sureness sureness) {
         return new JsonModel.DesignEntry(
                 report.file(),
                 report.design(),
@@ -60,7 +61,8 @@ final class JsonShapes {
                 JsonAccepted.idle(report),
                 JsonAccepted.absent(report),
                 report.day() == null ? null : report.day().toString(),
-                overview == null ? null : new JsonOverview(this).of(overview));
+                overview == null ? null : new JsonOverview(this).of(overview),
+                sureness == null ? null : JsonSureness.of(sureness));
     }
 
     JsonModel.RuleEntry rule(RuleInForce rule) {

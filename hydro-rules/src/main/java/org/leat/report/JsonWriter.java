@@ -13,6 +13,7 @@ import org.leat.check.RuleInForce;
 import org.leat.check.Rulebook;
 import org.leat.choice.Overview;
 import org.leat.file.Reading;
+import org.leat.sure.Sureness;
 
 /** Writes the JSON report, see {@link JsonModel}. */
 @API(status = API.Status.EXPERIMENTAL, since = "0.1")
@@ -52,17 +53,22 @@ public final class JsonWriter implements ReportWriter {
 
     @Override
     public void add(Report report) throws IOException {
-        write(report, null);
+        write(report, null, null);
     }
 
     @Override
     public void add(Report report, Reading reading, Overview overview) throws IOException {
-        write(report, whole ? overview : null);
+        write(report, whole ? overview : null, null);
     }
 
-    private void write(Report report, @Nullable Overview overview) throws IOException {
+    @Override
+    public void add(Report report, Reading reading, Overview overview, Sureness sureness) throws IOException {
+        write(report, whole ? overview : null, sureness);
+    }
+
+    private void write(Report report, @Nullable Overview overview, @Nullable Sureness sureness) throws IOException {
         tally.add(report);
-        json.writePOJO(shapes.design(report, overview));
+        json.writePOJO(shapes.design(report, overview, sureness));
         json.flush();
     }
 

@@ -60,15 +60,17 @@ final class OverviewText {
      * {@return the lines, none wider than the width}
      *
      * @param name of the file and the design
+     * @param sure how sure the verdicts are; empty where that was not asked
      * @param most lines at most
      */
-    List<String> lines(String name, Overview overview, int most) {
+    List<String> lines(String name, Overview overview, String sure, int most) {
         List<String> top = new ArrayList<>(titled(name));
         top.add("");
         top.addAll(labelled(
                 "Safe to open?",
                 verdict(overview.verdict()),
                 level(overview.verdict().answer())));
+        top.addAll(labelled("How sure", sure, null));
         top.addAll(labelled("It gives", yieldOf(overview.yields()), null));
         top.addAll(labelled("Understood", understood(overview.understood()), null));
         top.add("");
@@ -431,13 +433,17 @@ final class OverviewText {
         if (all.equals(Set.of(Plan.Why.NO_WAY_OUT, Plan.Why.ADVICE_ONLY))) {
             return "nothing, or only advice, is known against them";
         }
-        return all.stream().map(OverviewText::why).collect(Collectors.joining("; "));
+        long errors = plan.stays().stream()
+                .mapToLong(staying -> staying.failure().count(Level.ERROR))
+                .sum();
+        String which = errors == 1 ? "it" : "them";
+        return all.stream().map(each -> why(each, which)).collect(Collectors.joining("; "));
     }
 
-    private static String why(Plan.Why why) {
+    private static String why(Plan.Why why, String which) {
         return switch (why) {
-            case NO_WAY_OUT -> "nothing is known against them";
-            case ADVICE_ONLY -> "only advice is known against them";
+            case NO_WAY_OUT -> "nothing is known against " + which;
+            case ADVICE_ONLY -> "only advice is known against " + which;
             case BRINGS_ANOTHER -> "what clears one brings another";
             case ONLY_FOR_SOME -> "no change holds for all nozzle sets";
             case AGAINST_OTHERS -> "what clears one does not go with the other changes";

@@ -5,6 +5,7 @@ import org.apiguardian.api.API;
 import org.leat.check.Report;
 import org.leat.choice.Overview;
 import org.leat.file.Reading;
+import org.leat.sure.Sureness;
 
 /** Writes reports one after the other, so that a long run needs no more memory than a short one. */
 @API(status = API.Status.EXPERIMENTAL, since = "0.1")
@@ -30,6 +31,17 @@ public interface ReportWriter {
      */
     default void add(Report report, Reading reading, Overview overview) throws IOException {
         add(report, reading);
+    }
+
+    /**
+     * Writes the report of one design file, for formats that say how sure it is.
+     *
+     * @param reading the file as it was read
+     * @param overview the design at a glance
+     * @param sureness how sure the verdicts are
+     */
+    default void add(Report report, Reading reading, Overview overview, Sureness sureness) throws IOException {
+        add(report, reading, overview);
     }
 
     /**

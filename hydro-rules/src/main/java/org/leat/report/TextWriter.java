@@ -17,6 +17,7 @@ import org.leat.choice.Overview;
 import org.leat.file.Problem;
 import org.leat.file.ProblemText;
 import org.leat.file.Reading;
+import org.leat.sure.Sureness;
 
 /**
  * Writes for a person. Given an overview, one screen for each design: whether it is safe to open, what it gives, what to do
@@ -81,6 +82,15 @@ public final class TextWriter implements ReportWriter {
 
     @Override
     public void add(Report report, Reading reading, Overview overview) throws IOException {
+        add(report, overview, SureText.NONE);
+    }
+
+    @Override
+    public void add(Report report, Reading reading, Overview overview, Sureness sureness) throws IOException {
+        add(report, overview, new SureText(report, sureness, rulebook));
+    }
+
+    private void add(Report report, Overview overview, SureText sure) throws IOException {
         if (!report.readable()) {
             add(report);
             return;
@@ -92,8 +102,10 @@ public final class TextWriter implements ReportWriter {
                 + changed().size()
                 + judgedOn(report).size()
                 + closing().size();
-        int most = SCREEN - around - (whole ? 0 : 2);
-        lines(new OverviewText(wording, colours, width).lines(name(report), overview, most));
+        List<String> nearest = titled("Nearest to their limits, and what matters most", sure.lines(whole));
+        int most = SCREEN - around - (whole ? 0 : 2 + nearest.size());
+        lines(new OverviewText(wording, colours, width).lines(name(report), overview, sure.head(), most));
+        lines(nearest);
         if (whole) {
             rest(report, failures(overview));
         } else {

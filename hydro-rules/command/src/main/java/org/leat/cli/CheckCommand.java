@@ -28,6 +28,7 @@ import org.leat.report.SarifCall;
 import org.leat.report.SarifWriter;
 import org.leat.report.Tally;
 import org.leat.report.TextWriter;
+import org.leat.sure.Sureness;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -69,6 +70,13 @@ final class CheckCommand implements Callable<Integer> {
             description = "All there is: with text every finding, table and open question behind the first screen; with"
                     + " json that screen too.")
     private boolean whole;
+
+    @Option(
+            names = "--how-sure",
+            description =
+                    "With text and json: how probably each verdict fails, by stated tolerances and assumed ranges."
+                            + " Solves each plant some thousand times.")
+    private boolean howSure;
 
     @Option(names = "--judge-all", description = "Exit with 4 if anything could not be judged.")
     private boolean judgeAll;
@@ -143,7 +151,7 @@ final class CheckCommand implements Callable<Integer> {
         Progress progress = new Progress(spec.commandLine().getErr(), sources.size(), Terminals.forErrorsOnly());
         boolean wanted = overviewsWanted();
         for (DesignSource source : sources) {
-            check(checker, source, writer, tally, wanted);
+            check(checker, source, writer, tally, wanted || howSure);
             progress.step();
             if (also.isEmpty() && out.checkError()) {
                 break; // nobody reads on: a full disk, a reader that went away
@@ -152,16 +160,18 @@ final class CheckCommand implements Callable<Integer> {
         progress.end();
     }
 
-    private static void check(Checker checker, DesignSource source, ReportWriter writer, Tally tally, boolean wanted)
+    private void check(Checker checker, DesignSource source, ReportWriter writer, Tally tally, boolean wanted)
             throws IOException {
         Reading reading;
         Report report;
         Overview overview;
+        Sureness sureness;
         try {
             reading = source.read();
             Examined examined = checker.examined(reading);
             report = examined.report();
             overview = wanted ? Overviews.of(examined, checker.rulebook()) : null;
+            sureness = howSure ? Sureness.of(examined) : null;
         } catch (RuntimeException | Error e) {
             // one file never stops the rest
             tally.addBroken();
@@ -171,6 +181,8 @@ final class CheckCommand implements Callable<Integer> {
         tally.add(report);
         if (overview == null) {
             writer.add(report, reading);
+        } else if (sureness != null) {
+            writer.add(report, reading, overview, sureness);
         } else {
             writer.add(report, reading, overview);
         }

@@ -13,7 +13,6 @@ import org.leat.readings.Expectations;
 import org.leat.readings.PlantReadings;
 import org.leat.readings.TakenReadings;
 import org.leat.report.Learned;
-import org.leat.report.Plainly;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -65,21 +64,7 @@ final class LearnCommand implements Callable<Integer> {
         }
         TakenReadings taken = TakenReadings.of(readings, Expectations.of(plant));
         Learned.Lesson lesson = Learned.of(reading, plant.numbers(), readings, taken);
-        out.print(Plainly.of(design.toString()) + "\n");
-        for (Learned.Value value : lesson.values()) {
-            out.print("  line " + value.line() + ", by " + value.from() + "\n");
-            out.print("  - " + Plainly.of(value.before()) + "\n");
-            out.print("  + " + Plainly.of(value.after()) + "\n");
-        }
-        int count = lesson.values().size();
-        if (count == 0) {
-            out.print("  Nothing to learn: the readings measure no value that the design states.\n");
-        } else if (write) {
-            InPlace.write(design, content, lesson.text());
-            out.print(count + (count == 1 ? " value written.\n" : " values written.\n"));
-        } else {
-            out.print("Nothing is written yet: --write writes " + (count == 1 ? "this value.\n" : "these values.\n"));
-        }
+        Lessons.tell(design, lesson, content, write, out, err);
         return ExitCode.NOTHING;
     }
 }

@@ -31,6 +31,7 @@ import picocli.CommandLine.Spec;
             GaugeCommand.class,
             ProposeCommand.class,
             RouteCommand.class,
+            BenchCommand.class,
             StartCommand.class,
             ReadingsCommand.class,
             YearCommand.class,

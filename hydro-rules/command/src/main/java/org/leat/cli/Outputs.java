@@ -14,6 +14,7 @@ import org.leat.check.Rulebook;
 import org.leat.choice.Overview;
 import org.leat.file.Reading;
 import org.leat.report.ReportWriter;
+import org.leat.sure.Sureness;
 
 /** Several outputs of one run: the one on standard output, and files, which take their names when they are whole. */
 final class Outputs implements ReportWriter, AutoCloseable {
@@ -128,6 +129,13 @@ final class Outputs implements ReportWriter, AutoCloseable {
     public void add(Report report, Reading reading, Overview overview) throws IOException {
         for (ReportWriter writer : writers) {
             writer.add(report, reading, overview);
+        }
+    }
+
+    @Override
+    public void add(Report report, Reading reading, Overview overview, Sureness sureness) throws IOException {
+        for (ReportWriter writer : writers) {
+            writer.add(report, reading, overview, sureness);
         }
     }
 

@@ -1,0 +1,149 @@
+package org.leat.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class BenchTest {
+
+    private static final String EXAMPLES = "../../hydro-examples/";
+    private static final String HUT = EXAMPLES + "designs/rowan-ghyll.yaml";
+
+    private record Said(int code, String out, String err) {}
+
+    private static Said leat(String... args) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        int code = Leat.run(args, new PrintWriter(out), new PrintWriter(err));
+        return new Said(code, out.toString(), err.toString());
+    }
+
+    @Test
+    void a_bench_goes_into_the_design_with_day_and_source_and_comments_stay(@TempDir Path folder) throws IOException {
+        Path design = folder.resolve("hut.yaml");
+        String before = Files.readString(Path.of(HUT)).replace("  pole-pairs: 8\n", "");
+        Files.writeString(design, before);
+        String bench = EXAMPLES + "readings/rowan-ghyll-bench.yaml";
+        Said shown = leat("bench", bench, "--design", design.toString());
+        assertThat(shown.code()).as(shown.err()).isZero();
+        assertThat(shown.out()).contains("nothing is wrong").contains("Nothing is written yet");
+        assertThat(Files.readString(design)).isEqualTo(before);
+        assertThat(leat("bench", bench, "--design", design.toString(), "--write")
+                        .code())
+                .isZero();
+        String after = Files.readString(design);
+        assertThat(after)
+                .contains("voltage: 21.43 V ± ")
+                .contains("# measured by open leads on the bench, 2030-08-03\n")
+                .contains("  inductance-between-leads: 0.40")
+                .contains("\n  pole-pairs: 8  # measured by frequency and speed on the bench, 2030-08-03\n")
+                .contains(" W, second-speed: 100 rpm }  # measured by coasting on the bench, 2030-08-03\n")
+                .startsWith(before.substring(0, before.indexOf("name:")));
+        assertThat(leat("check", design.toString()).code()).isZero();
+        // what was written once is read as it was
+        Said again = leat("bench", bench, "--design", design.toString(), "--write");
+        assertThat(Files.readString(design)).as(again.out()).isEqualTo(after);
+    }
+
+    @Test
+    void readings_that_were_wrong_go_into_no_design_and_the_place_is_told(@TempDir Path folder) throws IOException {
+        Path design = folder.resolve("hut.yaml");
+        Files.copy(Path.of(HUT), design);
+        Said said = leat(
+                "bench",
+                EXAMPLES + "readings/rowan-ghyll-bench-first-try.yaml",
+                "--design",
+                design.toString(),
+                "--write");
+        assertThat(said.code()).isEqualTo(1);
+        assertThat(said.out()).contains("the ohmmeter's own leads were counted: 0.11");
+        assertThat(said.err()).contains("hut.yaml:87:3: /alternator stays").contains("read again first");
+        assertThat(Files.readString(design)).isEqualTo(Files.readString(Path.of(HUT)));
+    }
+
+    @Test
+    void a_table_of_a_scrap_motor_names_the_weak_phase_in_text_and_json() throws IOException {
+        String bench = EXAMPLES + "readings/hub-motor-bench.csv";
+        assertThat(leat("bench", bench).out()).contains("a phase weak, that of lead B");
+        JsonNode root = new ObjectMapper()
+                .readTree(leat("bench", "--format", "json", bench).out());
+        assertThat(root.at("/faults/0/fault").asText()).isEqualTo("phase-weak");
+        assertThat(root.at("/faults/0/lead").asText()).isEqualTo("B");
+        assertThat(root.at("/faults/0/size").asDouble()).isBetween(0.11, 0.17);
+        assertThat(root.at("/constants/1/value").asInt()).isEqualTo(23);
+    }
+
+    @Test
+    void the_empty_sheet_can_be_read_once_something_is_filled_in(@TempDir Path folder) throws IOException {
+        Said empty = leat("bench", "--empty-readings");
+        assertThat(empty.code()).isZero();
+        Path file = folder.resolve("bench.yaml");
+        Files.writeString(file, empty.out());
+        assertThat(leat("bench", file.toString()).code()).isEqualTo(3);
+        Files.writeString(
+                file,
+                empty.out()
+                        .replace(": 0 Ω", ": 0.4 Ω")
+                        .replace("speed: 0 rpm, frequency: 0 Hz", "speed: 300 rpm, frequency: 75 Hz")
+                        .replace(": 0 V", ": 10 V"));
+        Said read = leat("bench", file.toString());
+        assertThat(read.err()).isEmpty();
+        assertThat(read.out()).contains("nothing is wrong").contains("pole pairs");
+    }
+
+    /** One slip in a file that was right, and where it is told. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "speed: 397 rpm | speed: -397 rpm | :12:",
+                "speed: 397 rpm | speed: 397 V | :12:",
+                "speed: 397 rpm | speed: 0 rpm | :12:",
+                "speed: 397 rpm, frequency | frequency | ",
+                "volts-ab: 8.55 V | volts-ab: -8.55 V | :12:",
+                "volts-ab: 8.55 V | volts-ab: 8.55 A | :12:",
+                "volts-ab: 8.55 V | volts-ab: 85.5 V | :12:",
+                "volts-ab: 8.55 V | volts-ab: 8.55 kV | :12:",
+                "volts-ab: 8.55 V | volt-ab: 8.55 V | :12:",
+                "speed: 803 rpm | speed: 8030 rpm | :13:",
+                "speed: 803 rpm | speed: 80300 rpm | :13:",
+                "frequency: 106.6 Hz | frequency: 106.6 kHz | :13:",
+                "resistance-ab: 0.1244 Ω | resistance-ab: -0.1244 Ω | :11:",
+                "resistance-ab: 0.1244 Ω | resistance-ab: 1.244 Ω | :11:",
+                "resistance-ab: 0.1244 Ω | resistance-ab: 0.1244 Ω, speed: 100 rpm | :11:",
+                "amps-a: 18.6 A | amps-a: 18.6 V | :15:",
+                "time: 2 s | time: 0 s | :18:",
+                "time: 2 s, speed: 919 rpm | time: 2 s, speed: 1919 rpm | :18:",
+                "time: 2 s, speed: 919 rpm | time: 2 s | :18:",
+                "time: 2 s, speed: 919 rpm | time: 2 s, speed: 919 rpm, volts-ab: 3 V | :18:",
+                "pole-pairs: 8 | pole-pairs: 0 | :7:",
+                "pole-pairs: 8 | pole-pairs: 7.5 | :7:",
+                "inertia: 0.012 kg·m² ± 0.001 kg·m² | inertia: 0 kg·m² | :9:",
+                "temperature: 18 °C | temperature: 180 °C | :8:",
+                "temperature: 18 °C | temperature: 291 K | ",
+            })
+    void a_slip_is_told_with_its_place(String right, String wrong, String place, @TempDir Path folder)
+            throws IOException {
+        Path file = folder.resolve("bench.yaml");
+        String text = Files.readString(Path.of(EXAMPLES + "readings/rowan-ghyll-bench.yaml"));
+        assertThat(text).contains(right);
+        Files.writeString(file, text.replaceFirst(java.util.regex.Pattern.quote(right), wrong));
+        Said said = leat("bench", file.toString());
+        if (place == null) {
+            assertThat(said.code()).as(said.err()).isZero();
+        } else {
+            assertThat(said.err()).contains("bench.yaml" + place);
+            assertThat(said.code()).isIn(1, 3);
+        }
+    }
+}
