@@ -17,7 +17,9 @@ module org.leat.rules {
     exports org.leat.settings;
     exports org.leat.sure;
 
-    // records of settings files are filled by the reader of all files
+    // records of settings files, surveys and usual parts are filled by the reader of all files
+    opens org.leat.choice to
+            org.leat.model;
     opens org.leat.settings to
             org.leat.model;
 

@@ -41,6 +41,15 @@ class ArchitectureOfAllTest {
             .because("who reads no rule files does not get an expression engine");
 
     @ArchTest
+    static final ArchRule only_the_route_of_the_command_line_reads_tracks = noClasses()
+            .that()
+            .resideOutsideOfPackage("org.leat.route..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("io.jenetics..")
+            .because("who walks no track does not get a library that reads them");
+
+    @ArchTest
     static final ArchRule only_the_command_line_prints_and_ends_the_process = noClasses()
             .that()
             .resideOutsideOfPackage("org.leat.cli..")

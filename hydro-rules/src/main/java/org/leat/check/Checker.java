@@ -143,6 +143,16 @@ public final class Checker {
         return examined(design).report();
     }
 
+    /**
+     * {@return what every rule answers for a design at the values assumed, by rule} No assumption is moved through its range, no way out
+     * is sought, alternatives and suppressions are not looked at: to sift many designs before checking a few.
+     */
+    public List<Outcome> outcomes(Design design) {
+        return Verdict.all(runs, Plant.of(design, catalogue)).stream()
+                .map(Verdict::outcome)
+                .toList();
+    }
+
     /** {@return the same with the plant at hand, for trying changes on it} */
     public Examined examined(Design design) {
         return examined(design, Positions.unknown(design.name()));

@@ -29,6 +29,8 @@ import picocli.CommandLine.Spec;
             SchemaCommand.class,
             SettingsCommand.class,
             GaugeCommand.class,
+            ProposeCommand.class,
+            RouteCommand.class,
             BenchCommand.class,
             StartCommand.class,
             ReadingsCommand.class,
