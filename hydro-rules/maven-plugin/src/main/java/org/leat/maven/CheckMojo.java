@@ -25,7 +25,7 @@ import org.leat.cli.Leat;
 @Mojo(name = "check", defaultPhase = LifecyclePhase.VERIFY, threadSafe = true, requiresProject = false)
 public final class CheckMojo extends AbstractMojo {
 
-    /** Files, folders and patterns ({@code plants/**&#47;*.yaml}), seen from the folder of the project. */
+    /** Files, folders and patterns as <code>plants/**&#47;*.yaml</code>, seen from the folder of the project. */
     @Parameter(property = "leat.designs", defaultValue = "designs")
     private List<String> designs = new ArrayList<>();
 
