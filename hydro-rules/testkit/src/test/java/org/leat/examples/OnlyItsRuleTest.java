@@ -86,6 +86,10 @@ class OnlyItsRuleTest {
             Map.entry("alternator/winding-current:fails", Set.of("alternator/phase-open")),
             Map.entry("alternator/winding-temperature:fails", Set.of("alternator/phase-open")),
             Map.entry("protection/short-circuit-brake:fails-heat", Set.of("alternator/phase-open")),
+            // a fuse that the alternator never blows does not open on a shorted diode either
+            Map.entry("protection/alternator-cannot-trip:fails", Set.of("rectifier/diode-short")),
+            // a winding of that much resistance lets too little through for a fuse that it works with
+            Map.entry("alternator/loaded-efficiency:fails", Set.of("rectifier/diode-short")),
             // a regulator that fails short harms only where no second line holds
             Map.entry("regulator/failed-short:fails", Set.of("dump/second-line")),
             // what stands less than the clamp's trigger does not stand the runaway either
