@@ -1,15 +1,11 @@
 package org.leat.season;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
 import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.plant.Plant;
 import org.leat.plant.derive.LoadDerivation;
 import org.leat.plant.numbers.SiteNumbers;
-import org.leat.plant.numbers.StreamLevel;
 
 /** The year of a design, or what must be told before there is one. */
 @API(status = API.Status.EXPERIMENTAL, since = "0.1")
@@ -63,7 +59,7 @@ public sealed interface DesignYear {
             return new Open(missing.get(), "what the loads take in a day");
         }
         SiteNumbers site = plant.numbers().site();
-        FlowSeries series = days == null ? stated(site) : days;
+        FlowSeries series = days == null ? FlowClasses.series(site) : days;
         if (series == null) {
             return new Open("/site/stream", "what the stream brings over the year");
         }
@@ -85,21 +81,6 @@ public sealed interface DesignYear {
             case CONSTANT -> Source.CONSTANT;
             case MONTH -> Source.MONTHS;
             case EXCEEDED -> Source.DURATION;
-        };
-    }
-
-    private static @Nullable FlowSeries stated(SiteNumbers site) {
-        if (site.stream().isEmpty()) {
-            return null;
-        }
-        List<StreamLevel> levels = new ArrayList<>(site.stream());
-        levels.sort(Comparator.comparingDouble(StreamLevel::at));
-        List<Double> flows = levels.stream().map(StreamLevel::flow).toList();
-        return switch (levels.get(0).kind()) {
-            case CONSTANT -> FlowSeries.constant(flows.get(0));
-            case MONTH -> FlowSeries.ofMonths(flows);
-            case EXCEEDED ->
-                FlowSeries.ofDuration(levels.stream().map(StreamLevel::at).toList(), flows);
         };
     }
 }
