@@ -104,11 +104,11 @@ public record DesignEdit(Position position, String text) {
     }
 
     private static String inOneLine(Object value, boolean quotes) {
-        if (!(value instanceof Record) || value instanceof Measured<?>) {
+        if (!(value instanceof Record record) || value instanceof Measured<?>) {
             return number(value, YamlText.scalar(DesignTree.plain(value), quotes));
         }
         StringBuilder out = new StringBuilder("{ ");
-        DesignTree.of((Record) value)
+        DesignTree.of(record)
                 .properties()
                 .forEach(f -> out.append(out.length() > 2 ? ", " : "")
                         .append(quotes ? "\"" + f.getKey() + "\"" : f.getKey())
