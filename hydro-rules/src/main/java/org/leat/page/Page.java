@@ -18,7 +18,11 @@ import org.leat.design.Design;
 import org.leat.file.Problem;
 import org.leat.file.ProblemText;
 import org.leat.plant.Plant;
+import org.leat.readings.Expectations;
+import org.leat.readings.FirstStart;
 import org.leat.report.SettingsText;
+import org.leat.report.StartSheet;
+import org.leat.report.StopLimits;
 import org.leat.report.SuppressionText;
 import org.leat.report.Wording;
 
@@ -255,6 +259,7 @@ final class Page {
                 "The choices that the design names, each checked as a design of its own.",
                 List.of(lists.alternatives()));
         accepted(page);
+        start(page);
         if (design != null) {
             section(
                     page,
@@ -265,6 +270,23 @@ final class Page {
         }
         page.open("section", "class", "list", "id", "sources").leaf("h2", "Sources");
         list(page, lists.sources());
+        page.close();
+    }
+
+    /** The steps of a first start; the sheet itself, with room to write, is a page of its own. */
+    private void start(Markup page) {
+        if (design == null || !report.unsolved().isEmpty() || report.running().isEmpty()) {
+            return;
+        }
+        Plant plant = Plant.of(design);
+        List<StartSheet.Told> steps =
+                StartSheet.told(FirstStart.of(Expectations.of(plant), StopLimits.of(report, plant, rulebook)));
+        page.open("section", "class", "list", "id", "start").leaf("h2", "First start, step by step");
+        if (!StopLimits.failing(report).isEmpty()) {
+            page.leaf("p", "Not to be started as it is: the design fails.", "class", "verdict is-error");
+        }
+        page.leaf("p", StartSheet.STOPPING, "class", "look");
+        StartSteps.write(page, steps, "h3", false);
         page.close();
     }
 
