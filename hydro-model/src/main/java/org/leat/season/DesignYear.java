@@ -11,6 +11,9 @@ import org.leat.plant.numbers.SiteNumbers;
 @API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public sealed interface DesignYear {
 
+    /** Days from one visit to the next where nobody says; common practice: somebody looks at the screen once a week. */
+    int USUAL_VISIT = 7;
+
     /**
      * A year that was run.
      *
