@@ -17,6 +17,8 @@ import org.leat.season.Year;
 final class YearPicture {
 
     private static final int HOURS = 24;
+    private static final int MOST_LETTERS = 13;
+    private static final int ROOM_OF_A_YEAR = 365;
     private static final double LEFT = 44;
     private static final double RIGHT = 392;
     private static final double MADE_TOP = 28;
@@ -150,15 +152,27 @@ final class YearPicture {
         on.through(edge, "loss");
     }
 
+    /** First letters of the months; over more than a year the years. */
     private void letters(Drawing on, Scale x) {
+        boolean oneYear = year.months().size() <= MOST_LETTERS;
         int day = 0;
         for (Month month : year.months()) {
-            on.line(x.at(day), CHARGE_FOOT, x.at(day), CHARGE_FOOT + 4, "axis");
-            on.text(
-                    x.at(day + month.days() / 2.0),
-                    CHARGE_FOOT + 17,
-                    month.month().getMonth().name().substring(0, 1),
-                    "tick mid");
+            java.time.Month name = month.month().getMonth();
+            if (oneYear) {
+                on.line(x.at(day), CHARGE_FOOT, x.at(day), CHARGE_FOOT + 4, "axis");
+                on.text(
+                        x.at(day + month.days() / 2.0),
+                        CHARGE_FOOT + 17,
+                        name.name().substring(0, 1),
+                        "tick mid");
+            } else if (name == java.time.Month.JANUARY && day + ROOM_OF_A_YEAR <= days) {
+                on.line(x.at(day), CHARGE_FOOT, x.at(day), CHARGE_FOOT + 4, "axis");
+                on.text(
+                        x.at(day + ROOM_OF_A_YEAR / 2.0),
+                        CHARGE_FOOT + 17,
+                        Integer.toString(month.month().getYear() % 100 + 100).substring(1),
+                        "tick mid");
+            }
             day += month.days();
         }
     }
@@ -183,6 +197,9 @@ final class YearPicture {
     private String name(Month month, int number) {
         if (told.stream() == DesignYear.Source.DURATION) {
             return "month " + number;
+        }
+        if (told.stream() == DesignYear.Source.SERIES) {
+            return month.month().toString();
         }
         String name = month.month().getMonth().name();
         return name.charAt(0) + name.substring(1).toLowerCase(Locale.ROOT);
