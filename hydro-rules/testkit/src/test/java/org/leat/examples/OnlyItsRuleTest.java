@@ -73,6 +73,8 @@ class OnlyItsRuleTest {
             Map.entry("battery/equalise:fails-sealed", Set.of("regulator/set-points")),
             // what never fills the bank is also too little to keep lead from sulphating, and the bank an odd one
             Map.entry("battery/never-full:fails-one-flow", Set.of("battery/least-current", "plausibility/sizes")),
+            // a bank that a day's use takes deeper than it bears is empty of an evening
+            Map.entry("battery/depth-of-discharge:fails", Set.of("loads/energy-balance")),
             // weeks in which lead is not full are weeks in which it is empty at last
             Map.entry("battery/never-full:fails", Set.of("battery/least-current", "loads/energy-balance")),
             // a pipe whose rating only the standing water passes, and no blow, is longer than such plants have
