@@ -154,7 +154,7 @@ final class Page {
                             plant == null ? Station.without(topic, NO_DESIGN) : PlantPicture.of(report, plant);
                         case PRESSURE ->
                             solved ? PressurePicture.of(report, plant, wording) : Station.without(topic, unsolved());
-                        case TORQUE, POWER, BUS ->
+                        case TORQUE, POWER, YEAR, BUS ->
                             !solved
                                     ? Station.without(topic, unsolved())
                                     : plant == null ? Station.without(topic, NO_DESIGN) : ofThePlant(topic, plant);
@@ -169,6 +169,7 @@ final class Page {
         return switch (topic) {
             case TORQUE -> TorquePicture.of(plant);
             case POWER -> PowerPicture.of(plant);
+            case YEAR -> YearPicture.of(plant);
             default -> BusPicture.of(report, plant.design());
         };
     }
