@@ -88,7 +88,7 @@ public final class PartsWriter {
         }
         if (shown < points.size()) {
             lines.add("");
-            lines.add(points.size() - shown + " more between them: --format json tells all.");
+            lines.add(points.size() - shown + " more between them: --format json and html tell all.");
         }
     }
 
@@ -132,7 +132,8 @@ public final class PartsWriter {
         return shown;
     }
 
-    private String changes(PartsFront.Point point) {
+    /** {@return what a set changes of the design, in a line} */
+    public String changes(PartsFront.Point point) {
         List<String> changed = new ArrayList<>();
         for (int i = 0; i < point.parts().size(); i++) {
             if (!point.parts().get(i).asDesigned()) {
@@ -141,6 +142,16 @@ public final class PartsWriter {
             }
         }
         return changed.isEmpty() ? "none" : String.join("; ", changed);
+    }
+
+    /** {@return what was searched, how, and what is proven, a sentence or two each} */
+    public List<String> told(PartsFront front) {
+        return List.of(
+                "Choices: " + choices(front.sets()), "Energy " + energyTold(), search(front), capital(proven(front)));
+    }
+
+    private static String capital(String text) {
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 
     private String choices(long sets) {
@@ -237,13 +248,15 @@ public final class PartsWriter {
         }
     }
 
-    static String money(BigDecimal price) {
+    /** {@return a price, in hundredths where it has them} */
+    public static String money(BigDecimal price) {
         BigDecimal cents = price.setScale(2, RoundingMode.HALF_UP);
         BigDecimal whole = cents.stripTrailingZeros();
         return whole.scale() <= 0 ? whole.toPlainString() : cents.toPlainString();
     }
 
-    static String energy(double joule) {
+    /** {@return an energy in kilowatt-hours} */
+    public static String energy(double joule) {
         double value = joule / KILOWATT_HOUR;
         return BigDecimal.valueOf(value)
                 .setScale(value >= 100 ? 0 : value >= 10 ? 1 : 2, RoundingMode.HALF_UP)

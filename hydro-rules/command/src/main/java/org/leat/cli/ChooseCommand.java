@@ -11,12 +11,14 @@ import java.util.concurrent.Callable;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Checker;
+import org.leat.check.Rulebook;
 import org.leat.choice.PartsFront;
 import org.leat.choice.PartsSearch;
 import org.leat.design.Design;
 import org.leat.file.DesignReader;
 import org.leat.file.PartsFinder;
 import org.leat.file.Reading;
+import org.leat.page.PartsPage;
 import org.leat.plant.Plant;
 import org.leat.prices.PriceList;
 import org.leat.report.PartsWriter;
@@ -95,8 +97,13 @@ final class ChooseCommand implements Callable<Integer> {
             description = "Writes the design with the parts of the --set as a new file; comments and layout stay.")
     private @Nullable Path write;
 
-    @Mixin
-    private TextOrJson format = new TextOrJson();
+    @Option(
+            names = "--format",
+            paramLabel = "text|json|html",
+            defaultValue = "text",
+            converter = OptionWords.OfFormat.class,
+            description = "What is written; text if not said; html is a page with a picture of all sets.")
+    private Format format = Format.TEXT;
 
     @Mixin
     private Judging judging = new Judging();
@@ -107,7 +114,6 @@ final class ChooseCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        boolean json = format.json();
         demand();
         PrintWriter err = spec.commandLine().getErr();
         Reading reading = PlantFile.read(file);
@@ -129,13 +135,13 @@ final class ChooseCommand implements Callable<Integer> {
         }
         Checker checker = judging.checker();
         Year year = year(plant, series);
-        PartsWriter writer = new PartsWriter(
-                checker.rulebook(),
-                new PartsWriter.Subject(Plainly.of(file), Plainly.of(prices.toString()), list, year.told()));
+        PartsWriter.Subject subject =
+                new PartsWriter.Subject(Plainly.of(file), Plainly.of(prices.toString()), list, year.told());
         PrintWriter out = spec.commandLine().getOut();
         try (ByHand hand = ByHand.watched()) {
-            PartsFront front = searched(PartsSearch.of(checker.atAssumedValues(reading), list, year.flows()), list, hand, err);
-            int code = written(front, writer, reading, json);
+            PartsFront front =
+                    searched(PartsSearch.of(checker.atAssumedValues(reading), list, year.flows()), list, hand, err);
+            int code = written(front, subject, checker.rulebook(), reading);
             out.flush();
             err.flush();
             return code;
@@ -143,6 +149,9 @@ final class ChooseCommand implements Callable<Integer> {
     }
 
     private void demand() {
+        if (format != Format.TEXT && format != Format.JSON && format != Format.HTML) {
+            throw new ParameterException(spec.commandLine(), spec.name() + " writes text, json or html");
+        }
         flows.demand();
         if (warnings < 0 || (checks != null && checks < 0) || (seconds != null && seconds < 1)) {
             throw new ParameterException(
@@ -200,7 +209,8 @@ final class ChooseCommand implements Callable<Integer> {
         return front;
     }
 
-    private int written(PartsFront front, PartsWriter writer, Reading reading, boolean json) throws IOException {
+    private int written(PartsFront front, PartsWriter.Subject subject, Rulebook rulebook, Reading reading)
+            throws IOException {
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
         Integer no = number;
@@ -219,7 +229,11 @@ final class ChooseCommand implements Callable<Integer> {
             }
             Files.writeString(Objects.requireNonNull(write), text.get(), StandardCharsets.UTF_8);
         }
-        if (json) {
+        PartsWriter writer = new PartsWriter(rulebook, subject);
+        if (format == Format.HTML) {
+            String name = Objects.requireNonNull(reading.design()).name();
+            out.append(new PartsPage(rulebook, subject).written(front, name == null ? file : name));
+        } else if (format == Format.JSON) {
             writer.json(front, out);
         } else if (no != null) {
             writer.text(front, no, out);
