@@ -69,8 +69,8 @@ final class ChooseCommand implements Callable<Integer> {
             names = "--checks",
             paramLabel = "N",
             description =
-                    "Sets judged, after which fewer warnings are no longer looked for; if not said, one in twenty of all"
-                            + " sets, but 1000 at least.")
+                    "Sets judged, after which no change of --mend and no fewer warnings are looked for any more; if not said,"
+                            + " one in twenty of all sets, but 1000 at least.")
     private @Nullable Long checks;
 
     @Option(
@@ -96,6 +96,13 @@ final class ChooseCommand implements Callable<Integer> {
             paramLabel = "FILE",
             description = "Writes the design with the parts of the --set as a new file; comments and layout stay.")
     private @Nullable Path write;
+
+    @Option(
+            names = "--mend",
+            description =
+                    "Finds only the cheapest change of the design after which no error is left; what is not changed costs"
+                            + " nothing.")
+    private boolean mend;
 
     @Option(
             names = "--format",
@@ -160,7 +167,11 @@ final class ChooseCommand implements Callable<Integer> {
         if (threads != null && (threads < 1 || threads > 256)) {
             throw new ParameterException(spec.commandLine(), "--threads is from 1 to 256");
         }
-        if (write != null && number == null) {
+        if (mend && (number != null || warnings < Integer.MAX_VALUE || format == Format.HTML)) {
+            throw new ParameterException(
+                    spec.commandLine(), "--mend finds one change, told as text or json: no --set, no --warnings");
+        }
+        if (write != null && number == null && !mend) {
             throw new ParameterException(spec.commandLine(), "--write needs --set: which of the sets found is written");
         }
         Path target = write;
@@ -201,7 +212,8 @@ final class ChooseCommand implements Callable<Integer> {
         };
         long most = checks != null ? checks : Math.max(LEAST_CHECKS, list.sets() / ONE_IN);
         int atOnce = threads != null ? threads : Runtime.getRuntime().availableProcessors();
-        PartsFront front = search.front(new PartsSearch.Extent(atOnce, warnings, most, goOn));
+        PartsSearch.Extent extent = new PartsSearch.Extent(atOnce, warnings, most, goOn);
+        PartsFront front = mend ? search.mend(extent) : search.front(extent);
         if (shown) {
             err.print("\r" + " ".repeat(79) + "\r");
             err.flush();
@@ -213,7 +225,7 @@ final class ChooseCommand implements Callable<Integer> {
             throws IOException {
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
-        Integer no = number;
+        Integer no = mend && !front.points().isEmpty() ? Integer.valueOf(1) : number;
         if (no != null && (no < 1 || no > front.points().size())) {
             err.print("leat: there is no set " + no + ": " + front.points().size() + " found\n");
             return ExitCode.CALL_WRONG;
@@ -235,6 +247,8 @@ final class ChooseCommand implements Callable<Integer> {
             out.append(new PartsPage(rulebook, subject).written(front, name == null ? file : name));
         } else if (format == Format.JSON) {
             writer.json(front, out);
+        } else if (mend) {
+            writer.mended(front, out);
         } else if (no != null) {
             writer.text(front, no, out);
         } else {
