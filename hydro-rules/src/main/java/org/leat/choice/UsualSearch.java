@@ -347,7 +347,7 @@ final class UsualSearch {
         double jetPower = full.water().jetPower();
         List<Candidate> found = new ArrayList<>();
         for (double pitch : parts.wheels().stream().map(Si::of).toList()) {
-            if (pitch < 9 * widest || pitch > 60 * widest) {
+            if (pitch < 9 * widest || pitch > 90 * widest) {
                 continue;
             }
             double speed = SPEED_RATIO * 2 * velocity / pitch;
