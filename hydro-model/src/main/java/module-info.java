@@ -26,10 +26,6 @@ module org.leat.model {
     exports org.leat.quantity;
     exports org.leat.readings;
     exports org.leat.season;
-    // rows of tables are filled by the reader of tables
-    opens org.leat.catalogue.tables to
-            com.fasterxml.jackson.databind;
-
     exports org.leat.catalogue.tables to
             org.leat.rules;
     exports org.leat.electrics to

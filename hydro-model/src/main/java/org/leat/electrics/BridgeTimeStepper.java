@@ -1,5 +1,6 @@
 package org.leat.electrics;
 
+import java.util.function.DoubleConsumer;
 import org.leat.law.Physical;
 
 /**
@@ -26,6 +27,18 @@ public final class BridgeTimeStepper {
     private final PhaseSet phases;
     private final DcNode node;
     private double time;
+
+    /** EMFs of phases a and b at this time, V. */
+    private double emfA;
+
+    private double emfB;
+
+    /** Of the last step: electrical angle in its middle, what flowed and stood at its beginning. */
+    private double middle;
+
+    private final double[] phasesBefore = new double[3];
+    private double currentBefore;
+    private double voltageBefore;
 
     /**
      * Starts a run.
@@ -55,47 +68,98 @@ public final class BridgeTimeStepper {
         this.step = 2 * Math.PI / pace / Physical.within("steps per period", stepsPerPeriod, 36, 1_000_000);
         this.fault = fault;
         this.node = new DcNode(load);
+        this.emfB = emf * Math.sin(-THIRD);
         this.phases = new PhaseSet(
                 machine.phaseInductance(), resistance, diode.threshold(), fault, load instanceof DcLoad.Choke);
     }
 
     /** Runs on without measuring, for a number of electrical periods. */
     public void run(double periods) {
-        measure(periods);
+        over(periods, h -> {});
+    }
+
+    /** {@return the mean torque over the next electrical periods, N·m} That of {@link #measure}, for less work. */
+    public double torque(double periods) {
+        AirGap airGap = new AirGap();
+        over(periods, airGap);
+        return airGap.energy / airGap.time / speed;
     }
 
     /** {@return what happens over the next electrical periods} */
     public BridgeWaveform measure(double periods) {
         WaveformMeter meter = new WaveformMeter();
+        over(periods, h -> {
+            double power = airGapPower();
+            meter.add(
+                    h,
+                    middle,
+                    0.5 * (currentBefore + node.current()),
+                    0.5 * (voltageBefore + node.voltage()),
+                    power,
+                    mean(0),
+                    mean(1),
+                    mean(2));
+        });
+        return meter.read(speed, machine.phaseResistance());
+    }
+
+    private void over(double periods, DoubleConsumer afterStep) {
         long steps = Math.max(1, Math.round(periods * 2 * Math.PI / pace / step));
         for (long n = 0; n < steps; n++) {
             double left = step;
             for (int cuts = 0; left > 1e-9 * step && cuts < 8; cuts++) {
-                left -= advance(left, meter);
+                double h = advance(left);
+                afterStep.accept(h);
+                left -= h;
             }
         }
-        return meter.read(speed, machine.phaseResistance());
+    }
+
+    /** Sums what passes the air gap. */
+    private final class AirGap implements DoubleConsumer {
+
+        private double time;
+        private double energy;
+
+        @Override
+        public void accept(double h) {
+            time += h;
+            energy += h * airGapPower();
+        }
+    }
+
+    private double airGapPower() {
+        return emf
+                * (Math.sin(middle) * mean(0)
+                        + Math.sin(middle - THIRD) * mean(1)
+                        + Math.sin(middle + THIRD) * mean(2));
+    }
+
+    /** Mean current of a phase over the last step. */
+    private double mean(int k) {
+        return 0.5 * (phasesBefore[k] + phases.current(k));
     }
 
     /** {@return the time that passed: h, or less where a current ended} */
-    private double advance(double h, WaveformMeter meter) {
+    private double advance(double h) {
         double angle = pace * time;
-        double a0 = emf * Math.sin(angle);
-        double b0 = emf * Math.sin(angle - THIRD);
+        double a0 = emfA;
+        double b0 = emfB;
         double c0 = -a0 - b0;
-        double before = node.current();
         double volts = node.voltage();
-        double ia = phases.current(0);
-        double ib = phases.current(1);
-        double ic = phases.current(2);
+        currentBefore = node.current();
+        voltageBefore = volts;
+        for (int k = 0; k < 3; k++) {
+            phasesBefore[k] = phases.current(k);
+        }
         phases.switchOn(a0, b0, c0, volts);
         double h1 = h;
         for (int attempt = 0; attempt < 2; attempt++) {
             node.prepare(time + h1, h1);
             double end = angle + pace * h1;
-            double a1 = emf * Math.sin(end);
-            double b1 = emf * Math.sin(end - THIRD);
-            phases.step(h1, a0, b0, c0, volts, a1, b1, -a1 - b1, node.alpha(), node.beta());
+            emfA = emf * Math.sin(end);
+            emfB = emf * Math.sin(end - THIRD);
+            phases.step(h1, a0, b0, c0, volts, emfA, emfB, -emfA - emfB, node.alpha(), node.beta());
             double part = phases.partUntilZero();
             if (part >= 1 || attempt == 1) {
                 break;
@@ -105,12 +169,7 @@ public final class BridgeTimeStepper {
         phases.accept();
         node.accept(phases.directCurrent());
         time += h1;
-        double ma = 0.5 * (ia + phases.current(0));
-        double mb = 0.5 * (ib + phases.current(1));
-        double mc = 0.5 * (ic + phases.current(2));
-        double middle = angle + 0.5 * pace * h1;
-        double power = emf * (Math.sin(middle) * ma + Math.sin(middle - THIRD) * mb + Math.sin(middle + THIRD) * mc);
-        meter.add(h1, middle, 0.5 * (before + node.current()), 0.5 * (volts + node.voltage()), power, ma, mb, mc);
+        middle = angle + 0.5 * pace * h1;
         return h1;
     }
 

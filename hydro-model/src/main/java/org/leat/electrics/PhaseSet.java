@@ -12,7 +12,12 @@ final class PhaseSet {
     private final double inductance;
     private final double resistance;
     private final double threshold;
-    private final BridgeFault fault;
+    private final boolean tied;
+
+    /** Whether phase a may be taken on by a rail; b and c always may. */
+    private final boolean upAllowed;
+
+    private final boolean downAllowed;
     private final boolean backward;
     private final int[] rail = new int[3];
     private final double[] current = new double[3];
@@ -24,18 +29,19 @@ final class PhaseSet {
         this.inductance = inductance;
         this.resistance = resistance;
         this.threshold = threshold;
-        this.fault = fault;
+        this.tied = fault == BridgeFault.DIODE_SHORT;
+        this.downAllowed = fault != BridgeFault.PHASE_OPEN;
+        this.upAllowed = downAllowed && fault != BridgeFault.DIODE_OPEN;
         this.backward = backward;
-        rail[0] = fault == BridgeFault.DIODE_SHORT ? 1 : 0;
+        rail[0] = tied ? 1 : 0;
     }
 
     private boolean tied(int k) {
-        return k == 0 && fault == BridgeFault.DIODE_SHORT;
+        return tied && k == 0;
     }
 
     private boolean allowed(int k, int side) {
-        boolean broken = fault == BridgeFault.PHASE_OPEN || (fault == BridgeFault.DIODE_OPEN && side > 0);
-        return k != 0 || !broken;
+        return k != 0 || (side > 0 ? upAllowed : downAllowed);
     }
 
     private double rise(int k) {
@@ -76,7 +82,8 @@ final class PhaseSet {
         if (conducting() == 0) {
             firstPair(e, p);
         }
-        for (int k = 0; k < 3 && conducting() > 0; k++) {
+        int conducting = conducting();
+        for (int k = 0; k < 3 && conducting > 0 && conducting < 3; k++) {
             if (rail[k] == 0) {
                 double potential = e[k] + star(a, b, c, p);
                 if (potential > p + threshold && allowed(k, 1)) {
@@ -119,9 +126,9 @@ final class PhaseSet {
             double c1,
             double alpha,
             double beta) {
-        Arrays.fill(next, 0);
         int m = conducting();
         if (m < 2) {
+            Arrays.fill(next, 0);
             return;
         }
         double star = star(a0, b0, c0, p);
@@ -145,8 +152,9 @@ final class PhaseSet {
         double direct = (upper - all * ups / m - share * alpha) / (stiff + share * beta);
         double rails = alpha + beta * direct;
         double starEnd = (ups * rails - all) / m;
+        double yielding = 1 / stiff;
         for (int k = 0; k < 3; k++) {
-            next[k] = rail[k] == 0 ? 0 : (push[k] + starEnd - (rail[k] > 0 ? rails : 0)) / stiff;
+            next[k] = rail[k] == 0 ? 0 : (push[k] + starEnd - (rail[k] > 0 ? rails : 0)) * yielding;
         }
     }
 

@@ -281,9 +281,9 @@ final class Cure {
         if (item instanceof ValueType.OfChoice choice && choice.plain() != null) {
             item = Shape.of(choice.plain()).fields().get(0).type();
         }
-        boolean fits = item instanceof ValueType.OfQuantity quantity && reads(text, quantity.kind())
-                || item instanceof ValueType.OfWord word
-                        && (word.words().containsKey(text) || Wording.meant(word.ways(), text) != null);
+        boolean fits = (item instanceof ValueType.OfQuantity quantity && reads(text, quantity.kind()))
+                || (item instanceof ValueType.OfWord word
+                        && (word.words().containsKey(text) || Wording.meant(word.ways(), text) != null));
         return fits
                 ? Optional.of("{ " + kind + field.key() + ": " + (list ? "[" + text + "]" : text) + " }")
                 : Optional.empty();

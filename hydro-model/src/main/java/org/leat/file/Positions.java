@@ -1,7 +1,6 @@
 package org.leat.file;
 
 import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
 import org.apiguardian.api.API;
@@ -23,10 +22,14 @@ public final class Positions {
         this(file, byPath, "");
     }
 
-    /** @param source the whole file, for places within its values */
+    /**
+     * Takes the map as its own: nobody changes it from here on.
+     *
+     * @param source the whole file, for places within its values
+     */
     Positions(String file, Map<String, Position> byPath, String source) {
         this.file = file;
-        this.byPath = Collections.unmodifiableMap(new LinkedHashMap<>(byPath));
+        this.byPath = Collections.unmodifiableMap(byPath);
         this.source = source;
     }
 

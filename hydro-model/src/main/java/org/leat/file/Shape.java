@@ -1,9 +1,10 @@
 package org.leat.file;
 
 import java.lang.annotation.Annotation;
-import java.lang.invoke.MethodHandle;
-import java.lang.invoke.MethodHandles;
-import java.lang.invoke.MethodType;
+import java.lang.reflect.Constructor;
+import java.lang.reflect.InaccessibleObjectException;
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -22,7 +23,7 @@ import org.leat.design.Limits;
  * @param fields in the order of the components
  * @param byKey the same by their name in files
  */
-record Shape(Class<?> type, List<Field> fields, Map<String, Field> byKey, MethodHandle constructor) {
+record Shape(Class<?> type, List<Field> fields, Map<String, Field> byKey, Constructor<?> constructor) {
 
     private static final ClassValue<Shape> SHAPES = new ClassValue<>() {
         @Override
@@ -38,8 +39,7 @@ record Shape(Class<?> type, List<Field> fields, Map<String, Field> byKey, Method
      * @param key its name in files
      * @param required whether a file must state it
      */
-    record Field(
-            int index, RecordComponent component, String key, ValueType type, boolean required, MethodHandle accessor) {
+    record Field(int index, RecordComponent component, String key, ValueType type, boolean required, Method accessor) {
 
         /** {@return the help written at the component; empty if there is none} */
         String about() {
@@ -74,22 +74,26 @@ record Shape(Class<?> type, List<Field> fields, Map<String, Field> byKey, Method
     /** {@return the value of a field} */
     static @Nullable Object get(Object record, Field field) {
         try {
-            return field.accessor().invokeExact(record);
-        } catch (Throwable e) {
-            throw rethrown(e);
+            return field.accessor().invoke(record);
+        } catch (InvocationTargetException e) {
+            throw rethrown(e.getCause());
+        } catch (IllegalAccessException e) {
+            throw new IllegalStateException(e);
         }
     }
 
     /** {@return a record of these values} Throws what its constructor throws. */
     Object make(@Nullable Object[] values) {
         try {
-            return constructor.invokeExact(values);
-        } catch (Throwable e) {
-            throw rethrown(e);
+            return constructor.newInstance(values);
+        } catch (InvocationTargetException e) {
+            throw rethrown(e.getCause());
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException(e);
         }
     }
 
-    private static RuntimeException rethrown(Throwable e) {
+    private static RuntimeException rethrown(@Nullable Throwable e) {
         if (e instanceof Error error) {
             throw error;
         }
@@ -99,8 +103,6 @@ record Shape(Class<?> type, List<Field> fields, Map<String, Field> byKey, Method
     private static Shape derive(Class<?> type) {
         try {
             // a record of another module need not be public: its module opens the package to this one
-            Shape.class.getModule().addReads(type.getModule());
-            MethodHandles.Lookup lookup = MethodHandles.privateLookupIn(type, MethodHandles.lookup());
             List<Field> fields = new ArrayList<>();
             Map<String, Field> byKey = new LinkedHashMap<>();
             RecordComponent[] components = type.getRecordComponents();
@@ -108,19 +110,17 @@ record Shape(Class<?> type, List<Field> fields, Map<String, Field> byKey, Method
             for (int i = 0; i < components.length; i++) {
                 RecordComponent c = components[i];
                 types[i] = c.getType();
-                MethodHandle accessor =
-                        lookup.unreflect(c.getAccessor()).asType(MethodType.methodType(Object.class, Object.class));
+                Method accessor = c.getAccessor();
+                accessor.setAccessible(true);
                 String key = Names.ofComponent(c.getName());
                 Field field = new Field(i, c, key, type(c), required(c), accessor);
                 fields.add(field);
                 byKey.put(key, field);
             }
-            MethodHandle constructor = lookup.unreflectConstructor(type.getDeclaredConstructor(types))
-                    .asFixedArity()
-                    .asType(MethodType.genericMethodType(types.length))
-                    .asSpreader(Object[].class, types.length);
+            Constructor<?> constructor = type.getDeclaredConstructor(types);
+            constructor.setAccessible(true);
             return new Shape(type, List.copyOf(fields), Collections.unmodifiableMap(byKey), constructor);
-        } catch (ReflectiveOperationException e) {
+        } catch (ReflectiveOperationException | InaccessibleObjectException e) {
             throw new IllegalArgumentException("no file can hold " + type, e);
         }
     }

@@ -1,7 +1,6 @@
 package org.leat.file;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -47,6 +46,7 @@ final class TableNodes {
     private Node.Fields whole(String text, String list) {
         Position start = Position.startOf(file);
         List<Column> columns = List.of();
+        Map<String, Position> keys = new LinkedHashMap<>();
         char parting = ',';
         List<Node> rows = new ArrayList<>();
         String[] lines = text.split("\r\n|\r|\n", -1);
@@ -57,8 +57,9 @@ final class TableNodes {
             if (columns.isEmpty()) {
                 parting = parting(lines[i]);
                 columns = columns(cells(lines[i], i + 1, parting));
+                columns.forEach(column -> keys.put(column.name(), column.at()));
             } else {
-                rows.add(row(cells(lines[i], i + 1, parting), columns, i + 1));
+                rows.add(row(cells(lines[i], i + 1, parting), columns, keys, i + 1));
             }
         }
         if (rows.isEmpty()) {
@@ -118,9 +119,8 @@ final class TableNodes {
         return columns;
     }
 
-    private Node.Fields row(List<Cell> cells, List<Column> columns, int number) {
+    private Node.Fields row(List<Cell> cells, List<Column> columns, Map<String, Position> keys, int number) {
         Map<String, Node> fields = new LinkedHashMap<>();
-        Map<String, Position> keys = new HashMap<>();
         for (int i = 0; i < cells.size(); i++) {
             Cell cell = cells.get(i);
             if (cell.text().isEmpty()) {
@@ -139,8 +139,9 @@ final class TableNodes {
             boolean bare =
                     !column.unit().isEmpty() && NUMBER.matcher(cell.text()).matches();
             String text = bare ? cell.text() + " " + column.unit() : cell.text();
-            fields.put(column.name(), new Node.Scalar(text, TYPES.resolve(text, true), false, cell.at()));
-            keys.put(column.name(), column.at());
+            // a number with its unit is nothing but text
+            Tag tag = bare ? Tag.STR : TYPES.resolve(text, true);
+            fields.put(column.name(), new Node.Scalar(text, tag, false, cell.at()));
         }
         return new Node.Fields(fields, keys, new Position(file, number, 1, number, 2));
     }

@@ -37,12 +37,21 @@ final class GasCavities {
     private final double workingHead;
     private final NozzleOpening opening;
 
-    /** B and R of each reach; the elevation, gas constant and section (the lower of two) of each node. */
+    /** B and R of each reach. */
     private final double[] impedance;
 
     private final double[] resistance;
+
+    /** Of each node: elevation, head at which water boils, gas constant. */
     private final double[] elevation;
+
+    private final double[] boiling;
     private final double[] gas;
+
+    /** Of each node: sum of 1/B of the reaches beside it, and the volume that a metre of head drives in between two visits. */
+    private final double[] admittance;
+
+    private final double[] driven;
     private final ShortPieces pieces;
     private final int[] firstNode;
 
@@ -57,6 +66,7 @@ final class GasCavities {
 
     private final double level;
     private final double band;
+    private final double openAtLast;
     private final List<GridBlows.Blow> blows = new ArrayList<>();
     private boolean low;
     private double parted = Double.NaN;
@@ -77,20 +87,24 @@ final class GasCavities {
         impedance = new double[reaches];
         resistance = new double[reaches];
         elevation = new double[reaches + 1];
+        boiling = new double[reaches + 1];
         gas = new double[reaches + 1];
+        admittance = new double[reaches + 1];
+        driven = new double[reaches + 1];
         firstNode = new int[sections + 1];
         for (int i = 0; i < sections; i++) {
             lay(i, grid);
         }
+        join();
         head = new double[reaches + 1];
         above = new double[reaches + 1];
         below = new double[reaches + 1];
         volume = new double[reaches + 1];
         highest = new double[reaches + 1];
         start();
-        double left = opening.at(opening.lastChange() + timeStep);
+        openAtLast = opening.at(opening.lastChange() + timeStep);
         double loss = (line.tankHead() - workingHead) / workingHead;
-        level = line.tankHead() / (1 + loss * left * left);
+        level = line.tankHead() / (1 + loss * openAtLast * openAtLast);
         band = 0.05 * (level - elevation[reaches] - vapourHead);
     }
 
@@ -107,6 +121,14 @@ final class GasCavities {
         for (int k = firstNode[i]; k < firstNode[i + 1]; k++) {
             impedance[k] = grid.impedance[i];
             resistance[k] = grid.resistance[i];
+        }
+    }
+
+    private void join() {
+        for (int k = 0; k <= reaches; k++) {
+            admittance[k] = (k == 0 ? 0 : 1 / impedance[k - 1]) + (k == reaches ? 0 : 1 / impedance[k]);
+            driven[k] = 2 * timeStep * admittance[k];
+            boiling[k] = elevation[k] + vapourHead;
         }
     }
 
@@ -131,15 +153,13 @@ final class GasCavities {
         int steps = (int) Math.ceil(duration / timeStep);
         boolean done = false;
         for (int step = 1; step <= steps && !done; step++) {
-            for (int k = (step & 1) == 0 ? 0 : 1; k <= reaches; k += 2) {
-                if (k == 0) {
-                    tank();
-                } else if (k == reaches) {
-                    nozzles(step * timeStep);
-                } else {
-                    inner(k);
-                }
-                highest[k] = Math.max(highest[k], head[k]);
+            boolean even = (step & 1) == 0;
+            if (even) {
+                tank();
+            }
+            inner(even ? 2 : 1);
+            if (((step ^ reaches) & 1) == 0) {
+                nozzles(step * timeStep);
             }
             done = ((step ^ reaches) & 1) == 0
                     && watch(step * timeStep)
@@ -165,25 +185,32 @@ final class GasCavities {
         above[0] = below[0];
     }
 
-    private void inner(int k) {
-        double cp = down(k);
-        double cm = up(k);
-        double admittance = 1 / impedance[k - 1] + 1 / impedance[k];
-        double liquid = (cp / impedance[k - 1] + cm / impedance[k]) / admittance;
-        head[k] = cavity(k, admittance, liquid);
-        above[k] = (cp - head[k]) / impedance[k - 1];
-        below[k] = (head[k] - cm) / impedance[k];
+    /** Every other node between the ends: the loop in which nearly all the time of a study goes. */
+    private void inner(int from) {
+        for (int k = from; k < reaches; k += 2) {
+            double cp = down(k);
+            double cm = up(k);
+            double upper = impedance[k - 1];
+            double lower = impedance[k];
+            double h = cavity(k, (cp / upper + cm / lower) / admittance[k]);
+            head[k] = h;
+            above[k] = (cp - h) / upper;
+            below[k] = (h - cm) / lower;
+            if (h > highest[k]) {
+                highest[k] = h;
+            }
+        }
     }
 
     private void nozzles(double time) {
         int k = reaches;
         double b = impedance[k - 1];
         double cp = down(k);
-        double share = opening.at(time);
+        double share = time > opening.lastChange() ? openAtLast : opening.at(time);
         if (share == 0) {
             volume[k] += air;
             air = 0;
-            head[k] = cavity(k, 1 / b, cp);
+            head[k] = cavity(k, cp);
             above[k] = (cp - head[k]) / b;
             below[k] = 0;
         } else if (cp < 0 || air > 0) {
@@ -200,16 +227,18 @@ final class GasCavities {
             above[k] = q;
             below[k] = q;
         }
+        highest[k] = Math.max(highest[k], head[k]);
     }
 
     /** The head at which the gas has room: {@code h (S + a (h − h_liquid)) = C3}, a quadratic with one root above nought. */
-    private double cavity(int k, double admittance, double liquidHead) {
-        double base = elevation[k] + vapourHead;
-        double a = 2 * timeStep * admittance;
+    private double cavity(int k, double liquidHead) {
+        double base = boiling[k];
+        double a = driven[k];
+        double c3 = gas[k];
         double b = volume[k] - a * (liquidHead - base);
-        double root = Math.sqrt(b * b + 4 * a * gas[k]);
-        double h = b > 0 ? 2 * gas[k] / (b + root) : (root - b) / (2 * a);
-        volume[k] = gas[k] / h;
+        double root = Math.sqrt(b * b + 4 * a * c3);
+        double h = b > 0 ? 2 * c3 / (b + root) : (root - b) / (2 * a);
+        volume[k] = c3 / h;
         return base + h;
     }
 
@@ -238,7 +267,9 @@ final class GasCavities {
     private void close() {
         double rise = 0;
         for (double h : highest) {
-            rise = Math.max(rise, h - level);
+            if (h - level > rise) {
+                rise = h - level;
+            }
         }
         double[] peaks = new double[pieces.host.length];
         for (int i = 0; i < peaks.length; i++) {
@@ -257,7 +288,10 @@ final class GasCavities {
         }
         double peak = Double.NEGATIVE_INFINITY;
         for (int k = firstNode[host]; k <= firstNode[host + 1]; k++) {
-            peak = Math.max(peak, highest[k] - elevation[k]);
+            double pressure = highest[k] - elevation[k];
+            if (pressure > peak) {
+                peak = pressure;
+            }
         }
         return peak;
     }

@@ -10,7 +10,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param kind of fault
  * @param days each with the size that suits it best
- * @param perDay change of the size in a day, since it last fell back
+ * @param since the day from which the trend is taken: the first, or when it last fell back
+ * @param perDay change of the size in a day, since then
  * @param perDayStandard its standard uncertainty
  * @param now size on the last day, by the trend
  * @param nowStandard its standard uncertainty
@@ -23,6 +24,7 @@ import org.jspecify.annotations.Nullable;
 public record Drift(
         FaultKind kind,
         List<Day> days,
+        LocalDate since,
         double perDay,
         double perDayStandard,
         double now,

@@ -1,21 +1,22 @@
 package org.leat.readings;
 
 import java.util.List;
-import org.apache.commons.math3.linear.Array2DRowRealMatrix;
-import org.apache.commons.math3.linear.CholeskyDecomposition;
 
 /**
  * How well readings suit a plant whose numbers are known but for the tolerances of building: readings r off by what the instruments
  * (standard u, one by one) and the tolerances (S, common to all) leave open, ln L = −½ (χ² + ln |C|) with C = diag u² + S Sᵀ. Solved in
- * the tolerances' space (Woodbury): P = (1 + Sᵀ C₀⁻¹ S)⁻¹, b = P Sᵀ C₀⁻¹ r, χ² = rᵀ C₀⁻¹ r − bᵀ Sᵀ C₀⁻¹ r. The readings' own ln u
+ * the tolerances' space (Woodbury): A = 1 + Sᵀ C₀⁻¹ S = L Lᵀ, b = A⁻¹ Sᵀ C₀⁻¹ r, χ² = rᵀ C₀⁻¹ r − bᵀ Sᵀ C₀⁻¹ r. The readings' own ln u
  * counts for nothing between faults and is left out.
  */
 final class Evidence {
 
-    private final List<Observation> readings;
+    private final double[] read;
     private final double[] standard;
     private final double[][] moved;
-    private final double[][] spread;
+    private final int tolerances;
+    /** Lower triangle of A, after Cholesky. */
+    private final double[][] lower;
+
     private final double logDeterminant;
 
     /**
@@ -24,41 +25,62 @@ final class Evidence {
      * @param moved by reading and tolerance: what one standard uncertainty of it moves
      */
     Evidence(List<Observation> readings, double[] model, double[][] moved) {
-        this.readings = readings;
         int n = readings.size();
-        int tolerances = n == 0 ? 0 : moved[0].length;
+        this.tolerances = n == 0 ? 0 : moved[0].length;
+        this.read = new double[n];
         this.standard = new double[n];
         this.moved = new double[n][tolerances];
-        double own = 0;
+        double log = 0;
         for (int i = 0; i < n; i++) {
-            standard[i] = Math.hypot(readings.get(i).standard(), model[i]);
-            own += 2 * Math.log(standard[i] / readings.get(i).standard());
+            Observation seen = readings.get(i);
+            read[i] = seen.value();
+            standard[i] = Math.sqrt(seen.standard() * seen.standard() + model[i] * model[i]);
+            log += 2 * Math.log(standard[i] / seen.standard());
             for (int b = 0; b < tolerances; b++) {
                 this.moved[i][b] = moved[i][b] / standard[i];
             }
         }
-        double[][] inner = new double[tolerances][tolerances];
+        this.lower = new double[tolerances][];
         for (int a = 0; a < tolerances; a++) {
+            double[] row = new double[a + 1];
             for (int b = 0; b <= a; b++) {
                 double sum = a == b ? 1 : 0;
                 for (int i = 0; i < n; i++) {
                     sum += this.moved[i][a] * this.moved[i][b];
                 }
-                inner[a][b] = sum;
-                inner[b][a] = sum;
+                double[] above = b == a ? row : lower[b];
+                for (int k = 0; k < b; k++) {
+                    sum -= row[k] * above[k];
+                }
+                // A is one and a sum of squares: what stands on its diagonal is one at least
+                row[b] = a == b ? Math.sqrt(sum) : sum / above[b];
             }
+            lower[a] = row;
+            log += 2 * Math.log(row[a]);
         }
-        if (tolerances == 0) {
-            this.spread = new double[0][0];
-            this.logDeterminant = 0;
-        } else {
-            CholeskyDecomposition cholesky = new CholeskyDecomposition(new Array2DRowRealMatrix(inner, false));
-            double log = own;
-            for (int a = 0; a < tolerances; a++) {
-                log += 2 * Math.log(cholesky.getL().getEntry(a, a));
+        this.logDeterminant = log;
+    }
+
+    /**
+     * Residuals in standard uncertainties, and what of them the tolerances may take up: L⁻¹ Sᵀ C₀⁻¹ r. Both go straight with the
+     * residuals, so that those of a size between two need not be worked out.
+     *
+     * @param scaled one for each reading
+     * @param taken one for each tolerance
+     */
+    @SuppressWarnings("ArrayRecordComponent") // numbers that are only read
+    record Part(double[] scaled, double[] taken) {
+
+        /** {@return the product that is χ² of a part with itself} */
+        double times(Part other) {
+            double sum = 0;
+            for (int i = 0; i < scaled.length; i++) {
+                sum += scaled[i] * other.scaled[i];
             }
-            this.logDeterminant = log;
-            this.spread = cholesky.getSolver().getInverse().getData();
+            for (int b = 0; b < taken.length; b++) {
+                sum -= taken[b] * other.taken[b];
+            }
+            return sum;
         }
     }
 
@@ -67,40 +89,84 @@ final class Evidence {
      *
      * @param logLikelihood but for what is the same for every fault
      * @param squares χ²
-     * @param tolerances how far each is off, in its standard uncertainty
+     * @param evidence that says it
+     * @param from residuals
+     * @param to those at the other end of a step
+     * @param share of the way between
      */
-    @SuppressWarnings("ArrayRecordComponent") // numbers that are only read
-    record Said(double logLikelihood, double squares, double[] tolerances) {}
+    record Said(double logLikelihood, double squares, Evidence evidence, Part from, Part to, double share) {
 
-    /** {@return what the readings say of a plant that would let one read these values} */
-    Said of(double[] expected) {
-        int tolerances = spread.length;
-        double squares = 0;
+        /** {@return how far each tolerance of building is off, in its standard uncertainty} */
+        double[] tolerances() {
+            return evidence.backward(FaultTable.mixed(from.taken(), to.taken(), share));
+        }
+    }
+
+    /** {@return the residuals of the readings against a plant that would let one read these values} */
+    Part against(double[] expected) {
+        double[] residual = new double[read.length];
+        for (int i = 0; i < read.length; i++) {
+            residual[i] = read[i] - expected[i];
+        }
+        return part(residual);
+    }
+
+    /** {@return residuals of that much} */
+    Part part(double[] residual) {
+        double[] scaled = new double[residual.length];
         double[] push = new double[tolerances];
-        for (int i = 0; i < standard.length; i++) {
-            double residual = (readings.get(i).value() - expected[i]) / standard[i];
-            squares += residual * residual;
+        for (int i = 0; i < residual.length; i++) {
+            double one = residual[i] / standard[i];
+            scaled[i] = one;
+            double[] by = moved[i];
             for (int b = 0; b < tolerances; b++) {
-                push[b] += moved[i][b] * residual;
+                push[b] += by[b] * one;
             }
         }
-        double[] off = new double[tolerances];
+        return new Part(scaled, forward(push));
+    }
+
+    /** {@return what the readings say part of the way between two plants} */
+    Said between(Part from, Part to, double share) {
+        double squares = squares(from.times(from), from.times(to), to.times(to), share);
+        return new Said(-0.5 * (squares + logDeterminant), squares, this, from, to, share);
+    }
+
+    /** {@return χ² part of the way, from those at both ends and their product} */
+    static double squares(double from, double both, double to, double share) {
+        return (1 - share) * (1 - share) * from + 2 * share * (1 - share) * both + share * share * to;
+    }
+
+    private double[] forward(double[] right) {
+        double[] solution = right.clone();
         for (int a = 0; a < tolerances; a++) {
-            for (int b = 0; b < tolerances; b++) {
-                off[a] += spread[a][b] * push[b];
+            double[] row = lower[a];
+            double sum = solution[a];
+            for (int b = 0; b < a; b++) {
+                sum -= row[b] * solution[b];
             }
-            squares -= off[a] * push[a];
+            solution[a] = sum / row[a];
         }
-        return new Said(-0.5 * (squares + logDeterminant), squares, off);
+        return solution;
+    }
+
+    private double[] backward(double[] right) {
+        double[] solution = right.clone();
+        for (int a = tolerances - 1; a >= 0; a--) {
+            double[] row = lower[a];
+            solution[a] /= row[a];
+            for (int b = 0; b < a; b++) {
+                solution[b] -= row[b] * solution[a];
+            }
+        }
+        return solution;
     }
 
     /** {@return variance that the tolerances, as far as the readings know them, leave a further reading} */
     double left(double[] movedThere) {
         double sum = 0;
-        for (int a = 0; a < spread.length; a++) {
-            for (int b = 0; b < spread.length; b++) {
-                sum += movedThere[a] * spread[a][b] * movedThere[b];
-            }
+        for (double one : forward(movedThere)) {
+            sum += one * one;
         }
         return sum;
     }

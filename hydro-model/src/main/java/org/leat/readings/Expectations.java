@@ -118,7 +118,7 @@ public final class Expectations {
             case LEAD_VOLTS -> (channel.state() == LoadState.BUS ? LeadVolts.SHAPE : 0.003) * Math.abs(value);
             case WINDING_TEMPERATURE -> 10;
             case LEAD_SPREAD -> 0.01;
-            case BRIDGE_AMPS, BATTERY_AMPS, LEAD_AMPS -> Math.hypot(0.01 * value, 0.02);
+            case BRIDGE_AMPS, BATTERY_AMPS, LEAD_AMPS -> Math.sqrt(1e-4 * value * value + 4e-4);
             case SPEED, FREQUENCY, FLOW, INTAKE_FLOW -> 0.004 * Math.abs(value);
             default -> 0.002 * Math.abs(value);
         };

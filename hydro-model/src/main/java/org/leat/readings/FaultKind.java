@@ -95,6 +95,11 @@ public enum FaultKind {
         return most;
     }
 
+    /** {@return whether it is the reading that is wrong, not the plant} */
+    boolean ofMeter() {
+        return this == METER_SHOWS_PEAK || this == METER_ON_PHASE;
+    }
+
     /** {@return whether it can be in one nozzle alone, so that each set read may or may not have it} */
     boolean ofOneNozzle() {
         return this == NOZZLE_WORN || this == NOZZLE_BLOCKED || this == NOZZLE_OTHER;

@@ -27,15 +27,15 @@ final class FaultPairs {
         record Scored(Pair pair, double log) {}
         List<Scored> all = new ArrayList<>();
         List<FaultKind> kinds = table.kinds();
-        Hypothesis.Reader sound = new Hypothesis.Reader(table, FaultKind.NOTHING, -1);
+        FaultReader sound = new FaultReader(table, FaultKind.NOTHING, -1);
         double[] base = values(sound, 0);
         for (int a = 1; a < kinds.size(); a++) {
             for (int b = a + 1; b < kinds.size(); b++) {
                 Scored scored = null;
                 double sum = Double.NEGATIVE_INFINITY;
                 int looked = 0;
-                Hypothesis.Reader one = reader(kinds.get(a));
-                Hypothesis.Reader other = reader(kinds.get(b));
+                FaultReader one = reader(kinds.get(a));
+                FaultReader other = reader(kinds.get(b));
                 for (int i = 0; i < one.nodes(); i += COARSER) {
                     double[] first = values(one, i);
                     Evidence evidence = evidence(one, i);
@@ -44,7 +44,8 @@ final class FaultPairs {
                         for (int r = 0; r < both.length; r++) {
                             both[r] += first[r] - base[r];
                         }
-                        double log = evidence.of(both).logLikelihood();
+                        Evidence.Part off = evidence.against(both);
+                        double log = evidence.between(off, off, 0).logLikelihood();
                         looked++;
                         sum = Math.max(sum, log) + Math.log1p(Math.exp(-Math.abs(sum - log)));
                         if (scored == null || log > scored.log()) {
@@ -75,7 +76,7 @@ final class FaultPairs {
     }
 
     /** A fault of one nozzle is looked for on the set read first. */
-    private Hypothesis.Reader reader(FaultKind kind) {
+    private FaultReader reader(FaultKind kind) {
         int set = -1;
         if (kind.ofOneNozzle()) {
             set = readings.stream()
@@ -84,25 +85,25 @@ final class FaultPairs {
                     .findFirst()
                     .orElse(0);
         }
-        return new Hypothesis.Reader(table, kind, set);
+        return new FaultReader(table, kind, set);
     }
 
-    private static double size(Hypothesis.Reader reader, int node) {
+    private static double size(FaultReader reader, int node) {
         return reader.size(node);
     }
 
-    private double[] values(Hypothesis.Reader reader, int node) {
+    private double[] values(FaultReader reader, int node) {
         return readings.stream()
-                .mapToDouble(r -> reader.value(r.channel(), node))
+                .mapToDouble(r -> reader.at(r.channel()).value(node))
                 .toArray();
     }
 
-    private Evidence evidence(Hypothesis.Reader reader, int node) {
+    private Evidence evidence(FaultReader reader, int node) {
         double[] model = new double[readings.size()];
         double[][] moved = new double[readings.size()][];
         for (int i = 0; i < model.length; i++) {
-            model[i] = reader.model(readings.get(i).channel(), node);
-            moved[i] = reader.moved(readings.get(i).channel(), node);
+            model[i] = reader.at(readings.get(i).channel()).model(node);
+            moved[i] = reader.at(readings.get(i).channel()).moved(node);
         }
         return new Evidence(readings, model, moved);
     }

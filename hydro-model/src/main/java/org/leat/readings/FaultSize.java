@@ -10,12 +10,12 @@ final class FaultSize {
 
     private final Hypothesis one;
     private final List<Observation> readings;
-    private final Hypothesis.Reader reader;
+    private final FaultReader reader;
 
     FaultSize(FaultTable table, Hypothesis one, List<Observation> readings) {
         this.one = one;
         this.readings = readings;
-        this.reader = new Hypothesis.Reader(table, one.kind(), one.set());
+        this.reader = new FaultReader(table, one.kind(), one.set());
     }
 
     /**
@@ -37,12 +37,14 @@ final class FaultSize {
         double[] start = new double[1 + tolerances];
         start[0] = Math.log(best.size());
         System.arraycopy(best.said().tolerances(), 0, start, 1, tolerances);
+        FaultReader.At[] places = new FaultReader.At[readings.size()];
         double[][] moved = new double[readings.size()][];
         double[] standard = new double[readings.size()];
         for (int i = 0; i < standard.length; i++) {
             Channel channel = readings.get(i).channel();
-            moved[i] = reader.moved(channel, best.node());
-            standard[i] = Math.hypot(readings.get(i).standard(), reader.model(channel, best.node()));
+            places[i] = reader.at(channel);
+            moved[i] = places[i].moved(best.node());
+            standard[i] = Math.hypot(readings.get(i).standard(), places[i].model(best.node()));
         }
         double[] read = new double[readings.size() + tolerances];
         for (int i = 0; i < standard.length; i++) {
@@ -51,7 +53,7 @@ final class FaultSize {
         LeastSquaresFit.Law law = p -> {
             double[] values = new double[read.length];
             for (int i = 0; i < standard.length; i++) {
-                double value = at(readings.get(i).channel(), Math.exp(p[0]));
+                double value = at(places[i], Math.exp(p[0]));
                 for (int b = 0; b < tolerances; b++) {
                     value += moved[i][b] * p[1 + b];
                 }
@@ -71,13 +73,13 @@ final class FaultSize {
     }
 
     /** Straight between the sizes that were solved, and on beyond them. */
-    private double at(Channel channel, double size) {
+    private double at(FaultReader.At place, double size) {
         int from = 0;
         while (from + 2 < reader.nodes() && reader.size(from + 1) < size) {
             from++;
         }
         double share = (size - reader.size(from)) / (reader.size(from + 1) - reader.size(from));
-        double below = reader.value(channel, from);
-        return below + share * (reader.value(channel, from + 1) - below);
+        double below = place.value(from);
+        return below + share * (place.value(from + 1) - below);
     }
 }

@@ -5,12 +5,14 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.apiguardian.api.API;
+import org.leat.lazy.Once;
 import org.leat.plant.Plant;
 import org.leat.plant.numbers.NozzleGroup;
 
 /**
  * What every fault of a plant, at every size, lets one read on every nozzle set, and how far a sound plant may be from it by the
- * tolerances of building. Solved once for a plant, then read from: a diagnosis solves nothing.
+ * tolerances of building. Each fault on each set is solved when it is first asked for, and once for a plant: after that a diagnosis
+ * solves nothing. Safe to share.
  */
 @API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class FaultTable {
@@ -31,7 +33,7 @@ public final class FaultTable {
     private final Expectations expectations;
     private final List<NozzleGroup> sets;
     private final List<FaultKind> kinds;
-    private final Map<FaultKind, List<Row>> rows = new EnumMap<>(FaultKind.class);
+    private final Map<FaultKind, List<Once<Row>>> rows = new EnumMap<>(FaultKind.class);
 
     private FaultTable(Expectations expectations) {
         this.expectations = expectations;
@@ -39,12 +41,15 @@ public final class FaultTable {
         this.sets = expectations.sets();
         FaultyPlants faulty = new FaultyPlants(plant);
         this.kinds = faulty.possible();
-        List<FaultyPlants> off =
-                Offsets.of(plant).stream().map(FaultyPlants::new).toList();
+        Once<List<FaultyPlants>> off = new Once<>(
+                () -> Offsets.of(plant).stream().map(FaultyPlants::new).toList());
         for (FaultKind kind : kinds) {
-            List<Row> bySet = new ArrayList<>();
+            List<Once<Row>> bySet = new ArrayList<>();
             for (int set = 0; set < sets.size(); set++) {
-                bySet.add(kind == FaultKind.NOTHING ? sound(expectations.at(set)) : row(faulty, off, kind, set));
+                int place = set;
+                bySet.add(new Once<>(() -> kind == FaultKind.NOTHING
+                        ? sound(expectations.at(place))
+                        : row(faulty, off.get(), kind, place)));
             }
             rows.put(kind, bySet);
         }
@@ -140,10 +145,10 @@ public final class FaultTable {
     }
 
     Row row(FaultKind kind, int set) {
-        List<Row> bySet = rows.get(kind);
+        List<Once<Row>> bySet = rows.get(kind);
         if (bySet == null) {
             throw new IllegalArgumentException("the plant cannot have " + kind);
         }
-        return bySet.get(set);
+        return bySet.get(set).get();
     }
 }

@@ -26,6 +26,9 @@ final class LeastSquaresFit {
     private static final double TOLERANCE = 1e-13;
     private static final double RANK = 1e-14;
 
+    /** How far the first step may go, over the start: the usual, and shorter ones where that runs to where nothing slopes any more. */
+    private static final double[] FIRST_STEPS = {100, 1, 0.1};
+
     private LeastSquaresFit() {}
 
     /** What is fitted. */
@@ -75,8 +78,21 @@ final class LeastSquaresFit {
                     new ArrayRealVector(values, false),
                     new Array2DRowRealMatrix(slopes(law, at, scale, values.length), false));
         };
+        Result result = new NotFitted("it comes to no end");
+        for (double bound : FIRST_STEPS) {
+            result = within(bound, model, read, start, scale);
+            if (result instanceof Fitted) {
+                return result;
+            }
+        }
+        return result;
+    }
+
+    private static Result within(
+            double bound, MultivariateJacobianFunction model, double[] read, double[] start, double[] scale) {
         try {
             Optimum optimum = new LevenbergMarquardtOptimizer()
+                    .withInitialStepBoundFactor(bound)
                     .withCostRelativeTolerance(TOLERANCE)
                     .withParameterRelativeTolerance(TOLERANCE)
                     .withOrthoTolerance(TOLERANCE)

@@ -38,6 +38,9 @@ public final class LogStudy {
     /** A size that falls by so many standard uncertainties was mended. */
     private static final double MENDED = 4;
 
+    /** Of the least size that is solved, how far below nothing a size may come out. */
+    private static final double BELOW_NOTHING = 5;
+
     private static final int FARTHEST = 3650;
     private static final int USUAL_VISIT = 30;
 
@@ -97,12 +100,14 @@ public final class LogStudy {
         Map<LocalDate, Map<Channel, Mean>> days = new TreeMap<>();
         List<ImpossibleReading> impossible = new ArrayList<>();
         Map<LocalDate, List<SetReadings>> byDay = new TreeMap<>();
-        for (LoggedReadings entry : log.entries()) {
-            byDay.computeIfAbsent(entry.day(), d -> new ArrayList<>()).add(entry.asSet());
+        for (SetReadings entry : log.entries()) {
+            LocalDate day = entry.day();
+            if (day != null) {
+                byDay.computeIfAbsent(day, d -> new ArrayList<>()).add(entry);
+            }
         }
         byDay.forEach((day, sets) -> {
-            TakenReadings taken =
-                    TakenReadings.of(new PlantReadings(1, null, day, null, null, null, sets), table.expectations());
+            TakenReadings taken = TakenReadings.of(sets, table.expectations());
             impossible.addAll(taken.impossible());
             Map<Channel, Mean> means = new TreeMap<>(BY_NAME);
             for (Observation seen : taken.readings()) {
@@ -118,7 +123,7 @@ public final class LogStudy {
     }
 
     private static final Comparator<Channel> BY_NAME =
-            Comparator.comparing(Channel::nozzles).thenComparing(Channel::what);
+            Comparator.comparing(Channel::nozzles).thenComparing(Channel::state).thenComparing(Channel::what);
 
     private Told told(Map<LocalDate, Map<Channel, Mean>> days, List<ImpossibleReading> impossible) {
         Map<Channel, Mean> beginning = beginning(days);
@@ -187,7 +192,7 @@ public final class LogStudy {
     }
 
     private double squares(FaultKind kind, int node, double share, List<Change> changes) {
-        Hypothesis.Reader reader = new Hypothesis.Reader(table, kind, kind.ofOneNozzle() ? 0 : -1);
+        FaultReader reader = new FaultReader(table, kind, kind.ofOneNozzle() ? 0 : -1);
         double sum = 0;
         for (Change change : changes) {
             double value = at(reader, change.channel(), node, share);
@@ -198,13 +203,15 @@ public final class LogStudy {
     }
 
     /** From the sound plant (node −1) through the sizes that were solved. */
-    private double at(Hypothesis.Reader reader, Channel channel, int node, double share) {
-        double from = node < 0 ? table.expectations().value(channel) : reader.value(channel, node);
-        return share == 0 ? from : from + share * (reader.value(channel, node + 1) - from);
+    private double at(FaultReader reader, Channel channel, int node, double share) {
+        double from = node < 0
+                ? table.expectations().value(channel)
+                : reader.at(channel).value(node);
+        return share == 0 ? from : from + share * (reader.at(channel).value(node + 1) - from);
     }
 
     private Drift.Day day(LocalDate date, FaultKind kind, List<Change> changes) {
-        Hypothesis.Reader reader = new Hypothesis.Reader(table, kind, kind.ofOneNozzle() ? 0 : -1);
+        FaultReader reader = new FaultReader(table, kind, kind.ofOneNozzle() ? 0 : -1);
         double best = Double.POSITIVE_INFINITY;
         double size = 0;
         double standard = kind.most();
@@ -220,8 +227,8 @@ public final class LogStudy {
                 push += weight * slope * (change.value() - from);
                 stiff += weight * slope * slope;
             }
-            // before the first size a little less than nothing is allowed, so that noise does not count one way
-            double least = node < 0 ? -1 : 0;
+            // before the first size less than nothing is allowed, so that noise does not count one way
+            double least = node < 0 ? -BELOW_NOTHING : 0;
             double share = stiff > 0 ? Math.max(least, Math.min(1, push / stiff)) : 0;
             double squares = squares(kind, node, share, changes);
             if (squares < best) {
@@ -276,6 +283,7 @@ public final class LogStudy {
         return new Drift(
                 kind,
                 points,
+                since.get(0).day(),
                 perDay,
                 perDayStandard,
                 now,
@@ -287,7 +295,7 @@ public final class LogStudy {
     }
 
     private double residual(FaultKind kind, double size, List<Change> changes) {
-        Hypothesis.Reader reader = new Hypothesis.Reader(table, kind, kind.ofOneNozzle() ? 0 : -1);
+        FaultReader reader = new FaultReader(table, kind, kind.ofOneNozzle() ? 0 : -1);
         int node = -1;
         while (node + 2 < reader.nodes() && reader.size(node + 1) < size) {
             node++;

@@ -17,11 +17,17 @@ public record PlantLog(
 
         @About("of the plant") @CanBeAbsent @Nullable String name,
 
-        @About("each line, in any order") @Limits(items = 1, mostItems = 20_000)
-        List<LoggedReadings> entries) {
+        @About("each line, in any order, with its day") @Limits(items = 1, mostItems = 20_000)
+        List<SetReadings> entries) {
 
     public PlantLog {
         entries = List.copyOf(entries);
-        Demand.limits(PlantLog.class, format, name, entries).hold();
+        int dayless = 0;
+        while (dayless < entries.size() && entries.get(dayless).day() != null) {
+            dayless++;
+        }
+        Demand.limits(PlantLog.class, format, name, entries)
+                .that(dayless == entries.size(), "entries", "none in entry " + (dayless + 1), "a day in each")
+                .hold();
     }
 }

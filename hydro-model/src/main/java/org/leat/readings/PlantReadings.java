@@ -45,6 +45,11 @@ public record PlantReadings(
                         "sets",
                         "no readings",
                         "readings of a nozzle set, or the standing pressure")
+                .that(
+                        sets.stream().allMatch(set -> set.day() == null),
+                        "sets",
+                        "a day of its own",
+                        "readings of one day; those of many days are a log")
                 .hold();
     }
 }

@@ -1,5 +1,6 @@
 package org.leat.readings;
 
+import java.time.LocalDate;
 import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.quantity.ElectricCurrent;
@@ -17,10 +18,16 @@ import org.leat.quantity.Measured;
 import org.leat.quantity.RotationalSpeed;
 import org.leat.quantity.VolumeFlow;
 
-/** What was read with one nozzle set open. */
+/** What was read with one nozzle set open: part of a day's readings, or a line of a log, with its day. */
 @API(status = API.Status.EXPERIMENTAL, since = "0.1")
 @About("What was read with one nozzle set open")
 public record SetReadings(
+        @About("of the reading; in a log alone, where each line has it") @CanBeAbsent @Nullable
+        LocalDate day,
+
+        @About("of the day; for people") @CanBeAbsent @Nullable
+        String time,
+
         @About("the set as the design names it, or its bores, as 10 mm + 10 mm; the set open as built if left out")
         @CanBeAbsent
         @Nullable
@@ -70,6 +77,8 @@ public record SetReadings(
         voltsBetweenLeads = List.copyOf(voltsBetweenLeads);
         Demand.limits(
                         SetReadings.class,
+                        day,
+                        time,
                         nozzles,
                         leads,
                         runningPressure,

@@ -64,10 +64,19 @@ public record TakenReadings(List<Observation> readings, List<ImpossibleReading> 
      * @param expected of every nozzle set of the plant
      */
     public static TakenReadings of(PlantReadings file, Expectations expected) {
-        Collector collector = new Collector(file, expected);
-        collector.standing();
+        Collector collector = new Collector(file.instruments(), file.gaugeAboveNozzle(), expected);
+        collector.standing(file.standingPressure());
         for (int i = 0; i < file.sets().size(); i++) {
             collector.set(file.sets().get(i), "/sets[" + i + "]");
+        }
+        return new TakenReadings(collector.readings, collector.impossible, collector.misplaced);
+    }
+
+    /** {@return readings of nozzle sets, taken with usual instruments, each with its place on the plant} */
+    static TakenReadings of(List<SetReadings> sets, Expectations expected) {
+        Collector collector = new Collector(null, null, expected);
+        for (int i = 0; i < sets.size(); i++) {
+            collector.set(sets.get(i), "/sets[" + i + "]");
         }
         return new TakenReadings(collector.readings, collector.impossible, collector.misplaced);
     }
@@ -93,7 +102,7 @@ public record TakenReadings(List<Observation> readings, List<ImpossibleReading> 
     }
 
     private static final class Collector {
-        private final PlantReadings file;
+        private final @Nullable Instruments has;
         private final Expectations expected;
         private final Bounds bounds;
         private final List<Observation> readings = new ArrayList<>();
@@ -101,17 +110,16 @@ public record TakenReadings(List<Observation> readings, List<ImpossibleReading> 
         private final List<Misplaced> misplaced = new ArrayList<>();
         private final double gaugeHead;
 
-        Collector(PlantReadings file, Expectations expected) {
-            this.file = file;
+        Collector(@Nullable Instruments has, @Nullable Quantity<?> above, Expectations expected) {
+            this.has = has;
             this.expected = expected;
             this.bounds = Bounds.of(expected);
-            Quantity<?> above = file.gaugeAboveNozzle();
             double weight = expected.plant().numbers().water().specificWeight();
             this.gaugeHead = above == null ? 0 : weight * Si.of(above);
         }
 
-        void standing() {
-            add(Channel.standing(), "/standing-pressure", file.standingPressure());
+        void standing(@Nullable Measured<?> read) {
+            add(Channel.standing(), "/standing-pressure", read);
         }
 
         void set(SetReadings read, String path) {
@@ -199,7 +207,6 @@ public record TakenReadings(List<Observation> readings, List<ImpossibleReading> 
                 return told;
             }
             double usual = channel.what().usualUncertainty(value);
-            Instruments has = file.instruments();
             if (has == null) {
                 return usual;
             }

@@ -92,12 +92,18 @@ public final class CircuitSimulator {
                 let vdc = v(p)
                 let pemf = -(v(na1)-v(nn))*i(Vea) - (v(nb1)-v(nn))*i(Veb) - (v(nc1)-v(nn))*i(Vec)
                 let pdc = vdc*idc
+                let vab2 = (v(a)-v(b))*(v(a)-v(b))
+                let vbc2 = (v(b)-v(c))*(v(b)-v(c))
+                let vca2 = (v(c)-v(a))*(v(c)-v(a))
                 let ia2 = i(Vea)*i(Vea)
                 let ib2 = i(Veb)*i(Veb)
                 let ic2 = i(Vec)*i(Vec)
                 meas tran idc_avg AVG idc
                 meas tran vdc_avg AVG vdc
                 meas tran vdc_max MAX vdc
+                meas tran vab2_avg AVG vab2
+                meas tran vbc2_avg AVG vbc2
+                meas tran vca2_avg AVG vca2
                 meas tran ia2_avg AVG ia2
                 meas tran ib2_avg AVG ib2
                 meas tran ic2_avg AVG ic2

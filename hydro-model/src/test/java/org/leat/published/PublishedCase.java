@@ -8,6 +8,8 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -20,6 +22,7 @@ import java.util.stream.Stream;
 public record PublishedCase(JsonNode json) {
 
     private static final ObjectMapper JSON = new ObjectMapper();
+    private static final Path OURS = Path.of("target", "published-values");
 
     /** {@return the cases of one file, as {@code hydraulics-friction}} */
     public static Stream<PublishedCase> of(String file) {
@@ -92,12 +95,23 @@ public record PublishedCase(JsonNode json) {
 
     /** Holds one of several expected values against ours, within the tolerance of its file. */
     public void assertMatches(String name, double ours) {
+        tell(name, ours);
         JsonNode tolerance = json.get("tolerance");
         double by = tolerance.get("value").asDouble();
         double band = tolerance.get("kind").asText().equals("relative") ? by * Math.abs(expected(name)) : by;
         assertThat(ours)
                 .as("%s %s: %s [%s]", id(), name, json.get("what").asText(), source())
                 .isCloseTo(expected(name), within(band));
+    }
+
+    /** Writes down what is ours, so that the trust page can show it beside what is expected. */
+    public void tell(String name, double ours) {
+        try {
+            Files.createDirectories(OURS);
+            Files.writeString(OURS.resolve((id() + "." + name).replace('/', ' ')), Double.toString(ours));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     @Override

@@ -1,9 +1,13 @@
 package org.leat.readings;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -122,8 +126,128 @@ class DiagnosisTest {
     void with_nothing_read_nothing_is_known_but_how_common_faults_are() {
         Diagnosis said = Diagnosis.of(TABLE, List.of());
         double all = TABLE.kinds().stream().mapToDouble(FaultKind::weight).sum();
-        assertThat(said.probability(FaultKind.NOTHING))
-                .isCloseTo(FaultKind.NOTHING.weight() / all, org.assertj.core.api.Assertions.within(0.08));
+        assertThat(said.probability(FaultKind.NOTHING)).isCloseTo(FaultKind.NOTHING.weight() / all, within(0.08));
         assertThat(said.next()).isNotEmpty();
+    }
+
+    private static Observation seen(String set, LoadState state, ReadingKind what, double value) {
+        return new Observation(new Channel(set, state, what), "", value, what.usualUncertainty(value));
+    }
+
+    @Test
+    void what_can_hurt_is_told_first_though_something_else_is_likelier() {
+        Diagnosis said = Diagnosis.of(
+                TABLE,
+                readings(
+                        FaultKind.WHEEL_WORN,
+                        0.25,
+                        List.of(ReadingKind.SPEED, ReadingKind.BATTERY_AMPS, ReadingKind.RUNNING_PRESSURE),
+                        1));
+        assertThat(said.ranked().get(0).kind()).isEqualTo(FaultKind.WHEEL_WORN);
+        assertThat(said.dangers()).extracting(Diagnosis.Ranked::kind).contains(FaultKind.BEARING_DRAG);
+        assertThat(said.probability(FaultKind.BEARING_DRAG)).isLessThan(said.probability(FaultKind.WHEEL_WORN));
+    }
+
+    @Test
+    void a_dead_dump_load_is_not_shown_on_the_bus_and_is_named_with_the_battery_away() {
+        List<Observation> onBus = readings(FaultKind.NOTHING, 1, ON_BUS, 1);
+        Diagnosis before = Diagnosis.of(TABLE, onBus);
+        Diagnosis.Unseen unseen = before.unseen().stream()
+                .filter(u -> u.kind() == FaultKind.DUMP_DEAD)
+                .findFirst()
+                .orElseThrow();
+        Channel showing = Objects.requireNonNull(unseen.showing());
+        assertThat(showing.state()).isEqualTo(LoadState.DUMP);
+        assertThat(before.unseen()).extracting(Diagnosis.Unseen::kind).doesNotContain(FaultKind.SCREEN_BLOCKED);
+        NozzleGroup set = EXPECTED.sets().get(0);
+        double dead = ReadingModel.of(new FaultyPlants(PLANT).of(FaultKind.DUMP_DEAD, 1, set), set)[
+                Channel.slot(LoadState.DUMP, ReadingKind.BRIDGE_VOLTS)];
+        List<Observation> more = new ArrayList<>(onBus);
+        more.add(seen(set.name(), LoadState.DUMP, ReadingKind.BRIDGE_VOLTS, dead));
+        Diagnosis after = Diagnosis.of(TABLE, more);
+        assertThat(after.ranked().get(0).kind()).isEqualTo(FaultKind.DUMP_DEAD);
+        assertThat(after.dangers().get(0).kind()).isEqualTo(FaultKind.DUMP_DEAD);
+        assertThat(after.unseen()).extracting(Diagnosis.Unseen::kind).doesNotContain(FaultKind.DUMP_DEAD);
+    }
+
+    @Test
+    void what_readings_would_not_show_speaks_not_against_a_sound_plant() {
+        Diagnosis three = Diagnosis.of(
+                TABLE,
+                readings(
+                        FaultKind.NOTHING,
+                        1,
+                        List.of(ReadingKind.SPEED, ReadingKind.BATTERY_AMPS, ReadingKind.RUNNING_PRESSURE),
+                        1));
+        assertThat(three.probability(FaultKind.NOTHING)).isGreaterThan(0.9);
+        // a screen that takes 1 % of the head cannot be told from a sound one by three readings, one of 50 % can
+        NozzleGroup set = EXPECTED.sets().get(0);
+        Hypothesis screen = new Posterior(TABLE, readings(FaultKind.NOTHING, 1, ON_BUS, 1), Map.of())
+                .hypotheses().stream()
+                        .filter(h -> h.kind() == FaultKind.SCREEN_BLOCKED)
+                        .findFirst()
+                        .orElseThrow();
+        assertThat(set.asBuilt()).isTrue();
+        assertThat(screen.points().get(0).shows()).isFalse();
+        assertThat(screen.points().stream().filter(p -> p.size() > 0.5)).allMatch(Hypothesis.Point::shows);
+    }
+
+    /** Readings drawn of each fault as likely as it is, diagnosed anew: by how much they narrow down on average. */
+    @Test
+    void a_further_reading_tells_as_many_bits_as_it_does_when_it_is_drawn_and_taken() {
+        List<Observation> three = readings(
+                FaultKind.WHEEL_WORN,
+                0.25,
+                List.of(ReadingKind.SPEED, ReadingKind.BATTERY_AMPS, ReadingKind.RUNNING_PRESSURE),
+                1);
+        Diagnosis.Next best = Diagnosis.of(TABLE, three).next().get(0);
+        Posterior before = new Posterior(TABLE, three, Map.of());
+        Random random = new Random(11);
+        double after = 0;
+        int draws = 150;
+        for (int i = 0; i < draws; i++) {
+            double which = random.nextDouble();
+            int place = 0;
+            while (which > before.whole(place)
+                    && place + 1 < before.hypotheses().size()) {
+                which -= before.whole(place);
+                place++;
+            }
+            Hypothesis one = before.hypotheses().get(place);
+            double[] weights = one.weights();
+            double size = random.nextDouble();
+            int at = 0;
+            while (size > weights[at] && at + 1 < weights.length) {
+                size -= weights[at];
+                at++;
+            }
+            Hypothesis.Point point = one.points().get(at);
+            FaultReader.At there = new FaultReader(TABLE, one.kind(), one.set()).at(best.channel());
+            double[] moved = there.moved(point.node());
+            double value = there.value(point);
+            for (int b = 0; b < moved.length; b++) {
+                value += moved[b] * point.said().tolerances()[b];
+            }
+            double own = Math.hypot(best.channel().what().usualUncertainty(value), there.model(point.node()));
+            double spread = Math.sqrt(own * own + point.said().evidence().left(moved));
+            List<Observation> more = new ArrayList<>(three);
+            more.add(seen(
+                    best.channel().nozzles(),
+                    best.channel().state(),
+                    best.channel().what(),
+                    value + spread * random.nextGaussian()));
+            after += entropy(new Posterior(TABLE, more, Map.of())) / draws;
+        }
+        assertThat(entropy(before) - after).isCloseTo(best.bits(), within(0.2));
+        assertThat(best.bits()).isGreaterThan(0.5);
+    }
+
+    private static double entropy(Posterior posterior) {
+        double sum = 0;
+        for (int i = 0; i < posterior.hypotheses().size(); i++) {
+            double p = posterior.whole(i);
+            sum -= p > 0 ? p * Math.log(p) / Math.log(2) : 0;
+        }
+        return sum;
     }
 }

@@ -1,56 +1,30 @@
 package org.leat.readings;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
-import java.util.TreeMap;
+import java.util.Set;
 import org.leat.plant.Plant;
 import org.leat.plant.numbers.NozzleGroup;
 import org.leat.plant.numbers.PlantNumbers;
 
 /**
- * Plants built slightly off their drawing, each with one fault planted at three sizes, read with noise and diagnosed. Counts how often
- * the fault, or a group it cannot be told from, is named first, and how often what is called so many per cent likely is right.
+ * Plants built off their drawing, each with one fault planted at three sizes, read with noise and diagnosed. Counts how often the
+ * fault, or a group it cannot be told from, is named first, and how often what is called so many per cent likely is right.
  */
 final class FaultStudy {
 
     /** Which readings are taken. */
     enum Taken {
-        ALL,
-        THREE,
-        TWO_SETS
-    }
-
-    /** What came of many diagnoses. */
-    static final class Tally {
-        int draws;
-        int first;
-        int group;
-        int invisible;
-        double sure;
-        double sureWrong;
-        final Map<FaultKind, Integer> instead = new EnumMap<>(FaultKind.class);
-
-        /** By tenth of probability of the first: how many, how many right. */
-        final double[] called = new double[11];
-
-        final double[] right = new double[11];
-
-        void add(Tally other) {
-            draws += other.draws;
-            first += other.first;
-            group += other.group;
-            invisible += other.invisible;
-            sure += other.sure;
-            sureWrong += other.sureWrong;
-            for (int i = 0; i < called.length; i++) {
-                called[i] += other.called[i];
-                right[i] += other.right[i];
-            }
-        }
+        TWO_SETS,
+        ONE_SET,
+        THREE
     }
 
     private static final List<ReadingKind> ALL = List.of(
@@ -63,27 +37,36 @@ final class FaultStudy {
             ReadingKind.BRIDGE_AMPS,
             ReadingKind.BATTERY_AMPS,
             ReadingKind.LEAD_AMPS);
-    private static final List<ReadingKind> THREE =
-            List.of(ReadingKind.SPEED, ReadingKind.BATTERY_AMPS, ReadingKind.RUNNING_PRESSURE);
+    private static final Set<ReadingKind> THREE =
+            Set.of(ReadingKind.SPEED, ReadingKind.BATTERY_AMPS, ReadingKind.RUNNING_PRESSURE);
 
+    /** A plant whose circuit is simulated takes a second: of so many draws one is built anew and simulated, noise is drawn for each. */
+    static final int NOISE_A_BUILD = 25;
+
+    private final String name;
     private final Plant plant;
     private final Expectations expected;
     private final FaultTable table;
-    private final Random random;
+    private final FaultyPlants drawn;
+    private final SimulatedMachine machine;
+    private final long seed;
 
-    FaultStudy(Plant plant, long seed) {
-        this.plant = plant;
+    FaultStudy(String name, long seed, Path folder) {
+        this.name = name;
+        this.plant = DemoPlants.of(name);
         this.expected = Expectations.of(plant);
         this.table = FaultTable.of(expected);
-        this.random = new Random(seed);
+        this.drawn = new FaultyPlants(plant);
+        this.machine = new SimulatedMachine(folder);
+        this.seed = seed;
     }
 
-    FaultTable table() {
-        return table;
+    List<FaultKind> kinds() {
+        return table.kinds();
     }
 
     /** {@return the plant as it may have been built} */
-    private Plant built() {
+    private Plant built(Random random) {
         PlantNumbers numbers = plant.numbers();
         for (BuildTolerance tolerance : BuildTolerance.all(numbers)) {
             double off = Math.max(-2.5, Math.min(2.5, random.nextGaussian())) * tolerance.standard();
@@ -94,74 +77,90 @@ final class FaultStudy {
         return plant.withNumbers(numbers);
     }
 
-    /** {@return the sizes at which a fault is planted} */
-    static double[] sizes(FaultKind kind, FaultyPlants faulty) {
+    /** {@return how many sizes of a fault are planted: small, middle, large, or each bore that is another} */
+    int sizes(FaultKind kind) {
+        return kind.sized() ? 3 : Math.min(2, drawn.sizes(kind, 1).length);
+    }
+
+    /** A size out of its third of the fault's range, which together stand for how it is taken to come. */
+    private double size(FaultKind kind, int place, Random random) {
         if (!kind.sized()) {
-            double[] all = faulty.sizes(kind, 1);
-            return all.length > 1 ? new double[] {all[0], all[all.length - 1]} : all;
+            double[] all = drawn.sizes(kind, 1);
+            return place == 0 ? all[0] : all[all.length - 1];
         }
         double low = Math.log(kind.least());
-        double high = Math.log(kind.most());
-        return new double[] {
-            Math.exp(low + 0.45 * (high - low)),
-            Math.exp(low + 0.65 * (high - low)),
-            Math.exp(low + 0.85 * (high - low))
-        };
+        double third = (Math.log(kind.most()) - low) / 3;
+        return Math.exp(low + (place + random.nextDouble()) * third);
     }
 
-    /** {@return what is read on a plant with a fault} The first set is that as built. */
-    List<Observation> read(FaultKind kind, double size, Taken taken) {
-        Plant built = built();
-        FaultyPlants faulty = new FaultyPlants(built);
-        List<NozzleGroup> sets = new ArrayList<>(List.of(expected.sets().get(0)));
-        if (taken == Taken.TWO_SETS && expected.sets().size() > 1) {
-            sets.add(expected.sets().get(1));
+    private List<NozzleGroup> sets() {
+        return expected.sets().subList(0, Math.min(2, expected.sets().size()));
+    }
+
+    /** What is read without noise, on each of the sets; a fault of one nozzle is in that of the first. */
+    private List<double[]> values(Plant built, FaultKind kind, double size) {
+        List<double[]> values = new ArrayList<>();
+        for (NozzleGroup set : sets()) {
+            boolean first = values.isEmpty();
+            FaultKind here = kind.ofOneNozzle() && !first ? FaultKind.NOTHING : kind;
+            values.add(new PlantedFault(built, here, size, machine).read(set));
         }
-        List<Observation> readings = new ArrayList<>();
-        for (NozzleGroup set : sets) {
-            // a fault of one nozzle is in that of the set as built
-            FaultKind here = kind.ofOneNozzle() && !set.equals(sets.get(0)) ? FaultKind.NOTHING : kind;
-            double[] values = ReadingModel.of(faulty.of(here, size, set), set);
-            if (taken != Taken.THREE && set.equals(sets.get(0))) {
-                add(readings, Channel.standing(), values);
+        return values;
+    }
+
+    /** What is read on a plant, in all the ways. */
+    private Map<Taken, List<Observation>> read(List<double[]> values, boolean shaped, Random random) {
+        Map<Taken, List<Observation>> all = new EnumMap<>(Taken.class);
+        for (Taken taken : Taken.values()) {
+            all.put(taken, new ArrayList<>());
+        }
+        for (int place = 0; place < values.size(); place++) {
+            String set = sets().get(place).name();
+            double[] here = values.get(place);
+            List<Channel> channels = new ArrayList<>();
+            if (place == 0) {
+                channels.add(Channel.standing());
                 for (ReadingKind what : List.of(ReadingKind.SPEED, ReadingKind.LEAD_VOLTS, ReadingKind.LEAD_SPREAD)) {
-                    add(readings, new Channel(set.name(), LoadState.OPEN, what), values);
+                    channels.add(new Channel(set, LoadState.OPEN, what));
                 }
             }
-            for (ReadingKind what : taken == Taken.THREE ? THREE : ALL) {
-                add(readings, new Channel(set.name(), LoadState.BUS, what), values);
+            ALL.forEach(what -> channels.add(new Channel(set, LoadState.BUS, what)));
+            for (Channel channel : channels) {
+                double value = here[channel.slot()];
+                if (Double.isFinite(value) && expected.known(channel)) {
+                    Observation seen = seen(channel, value, shaped, random);
+                    all.get(Taken.TWO_SETS).add(seen);
+                    if (place == 0) {
+                        all.get(Taken.ONE_SET).add(seen);
+                    }
+                    if (place == 0 && channel.state() == LoadState.BUS && THREE.contains(channel.what())) {
+                        all.get(Taken.THREE).add(seen);
+                    }
+                }
             }
         }
-        return readings;
+        return all;
     }
 
-    private void add(List<Observation> readings, Channel channel, double[] values) {
-        double value = values[channel.slot()];
-        if (Double.isFinite(value) && expected.known(channel)) {
-            double standard = channel.what().usualUncertainty(value);
-            double model = channel.what() == ReadingKind.LEAD_VOLTS && channel.state() == LoadState.BUS
-                    ? LeadVolts.SHAPE * Math.sqrt(3) * (2 * random.nextDouble() - 1) * value
-                    : 0;
-            double read = value + model + standard * random.nextGaussian();
-            if (channel.what() == ReadingKind.LEAD_SPREAD) {
-                read = Math.abs(read);
-            }
-            readings.add(new Observation(channel, channel.toString(), read, standard));
-        }
+    private static Observation seen(Channel channel, double value, boolean shaped, Random random) {
+        double standard = channel.what().usualUncertainty(value);
+        double unknown = 2 * random.nextDouble() - 1;
+        double model = shaped && channel.what() == ReadingKind.LEAD_VOLTS && channel.state() == LoadState.BUS
+                ? LeadVolts.SHAPE * Math.sqrt(3) * unknown * value
+                : 0;
+        double read = value + model + standard * random.nextGaussian();
+        return new Observation(
+                channel,
+                channel.toString(),
+                channel.what() == ReadingKind.LEAD_SPREAD ? Math.abs(read) : read,
+                standard);
     }
 
     /** {@return whether a fault moves any reading by three standard uncertainties} */
-    boolean visible(FaultKind kind, double size, List<Observation> readings) {
-        FaultyPlants faulty = new FaultyPlants(plant);
+    private boolean moves(List<double[]> values, List<Observation> readings) {
         for (Observation seen : readings) {
-            int at = expected.place(seen.channel());
-            NozzleGroup set = expected.sets().get(at);
-            if (kind.ofOneNozzle() && at != 0) {
-                continue;
-            }
-            double there = ReadingModel.of(faulty.of(kind, size, set), set)[
-                    seen.channel().slot()];
-            double off = (there - expected.value(seen.channel()))
+            int place = expected.place(seen.channel());
+            double off = (values.get(place)[seen.channel().slot()] - expected.value(seen.channel()))
                     / Math.hypot(seen.standard(), expected.uncertainty(seen.channel()));
             if (Math.abs(off) >= 3) {
                 return true;
@@ -170,101 +169,94 @@ final class FaultStudy {
         return false;
     }
 
-    /** {@return what came of a fault of a size, drawn so often} */
-    Tally study(FaultKind kind, double size, int sizes, Taken taken, int draws) {
-        Tally tally = new Tally();
-        Boolean visible = null;
-        for (int i = 0; i < draws; i++) {
-            List<Observation> readings = read(kind, size, taken);
-            if (visible == null) {
-                visible = kind == FaultKind.NOTHING || visible(kind, size, readings);
-            }
-            tally.draws++;
-            if (!visible) {
-                tally.invisible++;
-                continue;
-            }
-            Diagnosis said = Diagnosis.of(table, readings);
-            Diagnosis.Ranked first = said.ranked().get(0);
-            boolean named = first.kind() == kind;
-            boolean grouped = named || said.twins().stream().anyMatch(t -> t.kind() == kind);
-            tally.first += named ? 1 : 0;
-            tally.group += grouped ? 1 : 0;
-            double sure = said.probability(first.kind());
-            int tenth = (int) Math.round(sure * 10);
-            // faults are planted alike often, and called as often as they are: each counts by how common it is
-            double weight = kind.weight() / sizes;
-            tally.called[tenth] += weight;
-            tally.right[tenth] += named ? weight : 0;
-            if (sure > 0.9) {
-                tally.sure += weight;
-                tally.sureWrong += named ? 0 : weight;
-            }
-            if (!named) {
-                tally.instead.merge(first.kind(), 1, Integer::sum);
-            }
-        }
-        return tally;
+    /** {@return whether a fault moves all readings together so far that they would show it} */
+    private boolean shows(List<double[]> values, List<Observation> readings) {
+        double[] there = readings.stream()
+                .mapToDouble(seen -> values.get(expected.place(seen.channel()))[
+                        seen.channel().slot()])
+                .toArray();
+        return Hypothesis.Sound.of(table, readings).shows(there);
     }
 
-    /** Prints the table: arguments are the number of draws and the names of plants. */
-    public static void main(String[] args) {
-        int draws = args.length > 0 ? Integer.parseInt(args[0]) : 100;
-        List<String> names = args.length > 1 ? List.of(args).subList(1, args.length) : DemoPlants.NAMES;
-        Map<Taken, Tally> whole = new TreeMap<>();
-        Map<Taken, Tally> sound = new TreeMap<>();
-        StringBuilder out = new StringBuilder();
-        for (String name : names) {
-            FaultStudy study = new FaultStudy(DemoPlants.of(name), 20310501);
+    /** What the plant as drawn would let one read with the fault, on each of the sets. */
+    private List<double[]> undisturbed(FaultKind kind, double size) {
+        List<double[]> values = new ArrayList<>();
+        for (NozzleGroup set : sets()) {
+            FaultKind here = kind.ofOneNozzle() && !values.isEmpty() ? FaultKind.NOTHING : kind;
+            values.add(ReadingModel.of(drawn.of(here, size, set), set));
+        }
+        return values;
+    }
+
+    /** {@return what came of a fault of a size, drawn so often, in each way of reading} */
+    Map<Taken, FaultTally> study(FaultKind kind, int place, int draws) {
+        Random random = new Random(
+                31 * (31 * seed + name.hashCode()) + 101L * kind.name().hashCode() + place);
+        boolean simulated = SimulatedMachine.simulates(kind);
+        boolean sound = kind == FaultKind.NOTHING;
+        Map<Taken, FaultTally> tallies = new EnumMap<>(Taken.class);
+        List<double[]> values = List.of();
+        List<double[]> undisturbed = List.of();
+        for (int i = 0; i < draws; i++) {
+            if (i % (simulated ? NOISE_A_BUILD : 1) == 0) {
+                double size = size(kind, place, random);
+                values = values(built(random), kind, size);
+                undisturbed = kind.sized() || undisturbed.isEmpty() ? undisturbed(kind, size) : undisturbed;
+            }
+            Map<Taken, List<Observation>> read = read(values, !simulated, random);
             for (Taken taken : Taken.values()) {
-                for (FaultKind kind : study.table().kinds()) {
-                    double[] sizes = sizes(kind, new FaultyPlants(study.plant));
-                    for (double size : sizes) {
-                        Tally tally = study.study(kind, size, sizes.length, taken, draws);
-                        (kind == FaultKind.NOTHING ? sound : whole)
-                                .computeIfAbsent(taken, t -> new Tally())
-                                .add(tally);
-                        out.append(String.format(
-                                Locale.ROOT,
-                                "%-15s %-8s %-20s %8.4f %5d %5d %5d %5.1f %s%n",
-                                name,
-                                taken,
+                List<Observation> readings = read.get(taken);
+                tallies.computeIfAbsent(taken, t -> new FaultTally())
+                        .count(
                                 kind,
-                                size,
-                                tally.draws - tally.invisible,
-                                tally.first,
-                                tally.group,
-                                tally.sureWrong,
-                                tally.instead));
+                                Diagnosis.of(table, readings),
+                                sound || moves(undisturbed, readings),
+                                sound || shows(undisturbed, readings));
+            }
+        }
+        return tallies;
+    }
+
+    /**
+     * Runs the study and writes a line for each plant, fault, size and way of reading; what a file already holds is not run again, so
+     * that a run that was stopped goes on. Arguments: draws, seed, folder, names of plants (all if none).
+     */
+    public static void main(String[] args) throws IOException {
+        int draws = Integer.parseInt(args[0]);
+        long seed = Long.parseLong(args[1]);
+        Path folder = Files.createDirectories(Path.of(args[2]));
+        for (String name : args.length > 3 ? List.of(args).subList(3, args.length) : DemoPlants.NAMES) {
+            Path file = folder.resolve(name + ".csv");
+            Set<String> done = new HashSet<>();
+            if (Files.exists(file)) {
+                for (String line : Files.readAllLines(file)) {
+                    done.add(line.substring(0, line.indexOf(' ')));
+                }
+            }
+            Path scratch = Files.createTempDirectory("circuit");
+            FaultStudy study = new FaultStudy(name, seed, scratch);
+            for (FaultKind kind : study.kinds()) {
+                for (int i = 0; i < study.sizes(kind); i++) {
+                    String key = name + ";" + kind + ";" + i;
+                    if (done.contains(key + ";" + Taken.THREE)) {
+                        continue;
                     }
+                    StringBuilder lines = new StringBuilder();
+                    study.study(kind, i, draws)
+                            .forEach((taken, tally) -> lines.append(key)
+                                    .append(';')
+                                    .append(taken)
+                                    .append(' ')
+                                    .append(tally.line())
+                                    .append('\n'));
+                    Files.writeString(
+                            file,
+                            lines,
+                            java.nio.file.StandardOpenOption.CREATE,
+                            java.nio.file.StandardOpenOption.APPEND);
                 }
             }
         }
-        System.out.print(out);
-        for (Taken taken : Taken.values()) {
-            Tally all = whole.get(taken);
-            Tally none = sound.get(taken);
-            int seen = all.draws - all.invisible;
-            System.out.printf(
-                    Locale.ROOT,
-                    "%s: visible %d of %d, first %.1f %%, in group %.1f %%; sound %.1f %%; above 90 %%: %.0f, wrong %.1f %%%n",
-                    taken,
-                    seen,
-                    all.draws,
-                    100.0 * all.first / seen,
-                    100.0 * all.group / seen,
-                    100.0 * none.first / none.draws,
-                    all.sure + none.sure,
-                    100.0 * (all.sureWrong + none.sureWrong) / Math.max(1e-9, all.sure + none.sure));
-            all.add(none);
-            for (int i = 0; i < 11; i++) {
-                System.out.printf(
-                        Locale.ROOT,
-                        "   called %3d %%: %7.1f, right %.1f %%%n",
-                        10 * i,
-                        all.called[i],
-                        100.0 * all.right[i] / Math.max(1e-9, all.called[i]));
-            }
-        }
+        FaultStudyReport.main(new String[] {folder.toString()});
     }
 }

@@ -98,12 +98,15 @@ class PublishedSeasonTest {
         FlowDuration curve = FlowDuration.of(c.list("Q"));
         for (int percent : new int[] {5, 25, 50, 75, 95}) {
             double ours = curve.exceeded(1 - percent / 100.0);
-            assertThat(ours).isCloseTo(c.expected(String.format(Locale.ROOT, "Q_p%02d", percent)), within(1e-9));
+            String name = String.format(Locale.ROOT, "Q_p%02d", percent);
+            c.tell(name, ours);
+            assertThat(ours).isCloseTo(c.expected(name), within(1e-9));
         }
     }
 
     private static void service(PublishedCase c) {
         FlowSeries series = stream(c.text("file"));
+        c.tell("days", series.days());
         assertThat(series.days()).isEqualTo((int) c.expected("days"));
         assertThat(series.date(0)).isEqualTo(LocalDate.of(2012, 9, 1));
         c.assertMatches("first_flow", series.flow(0));
@@ -115,6 +118,7 @@ class PublishedSeasonTest {
         FlowSeries series = stream(c.text("file"));
         if (!c.has("Q_design")) {
             FlowDuration curve = FlowDuration.of(series.flows());
+            c.tell("n", series.days());
             assertThat(series.days()).isEqualTo((int) c.expected("n"));
             c.assertMatches("mean", curve.mean());
             for (String percent : List.of("95", "90", "75", "50", "25", "10", "05")) {
@@ -160,6 +164,7 @@ class PublishedSeasonTest {
         }
         c.assertMatches("unserved", year.totalMissing() / WATT_HOUR);
         c.assertMatches("spilled", year.totalDumped() / WATT_HOUR);
+        c.tell("hours_short", year.hoursMissing());
         assertThat(year.hoursMissing()).isEqualTo((int) c.expected("hours_short"));
         double wanted = Arrays.stream(c.list("load")).sum();
         c.assertMatches("loss_of_load_energy", year.totalMissing() / WATT_HOUR / wanted);

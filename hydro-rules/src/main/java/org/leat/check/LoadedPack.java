@@ -17,7 +17,10 @@ import org.jspecify.annotations.Nullable;
  */
 record LoadedPack(String name, String from, List<Rule> rules, Map<String, String> examples) implements RulePack {
 
-    /** {@return a pack that was handed over, asked here and now} */
+    /**
+     * {@return a pack that was handed over, asked here and now} For its rules alone: whoever wants the examples of pages has the
+     * pack, and to read them all costs a check of one design more than the rules do.
+     */
     static LoadedPack of(RulePack pack) {
         return pack instanceof LoadedPack loaded ? loaded : new Asking("", null).pack(pack);
     }
@@ -75,7 +78,7 @@ record LoadedPack(String name, String from, List<Rule> rules, Map<String, String
             String type = pack.getClass().getSimpleName();
             String named = ask(type + " name", pack::name);
             String name = named == null ? type : named;
-            Map<String, String> examples = texts(name + " examples", pack::examples);
+            Map<String, String> examples = watch == null ? Map.of() : texts(name + " examples", pack::examples);
             List<Rule> given = ask(name + " rules", () -> new ArrayList<>(pack.rules()));
             for (int i = 0; given != null && i < given.size(); i++) {
                 Rule rule = given.get(i);

@@ -24,7 +24,7 @@ final class FaultWords {
     /** {@return its name} */
     static String name(FaultKind kind) {
         return switch (kind) {
-            case NOTHING -> "nothing is wrong";
+            case NOTHING -> "nothing wrong that these readings show";
             case SCREEN_BLOCKED -> "screen or inlet blocked";
             case PIPE_PINCHED -> "pipe pinched or partly shut";
             case AIR_IN_PIPE -> "air in the pipe";

@@ -26,19 +26,8 @@ public final class LogWriter {
     /** Writes for a person. */
     public void text(Told told, Appendable out) throws IOException {
         List<String> lines = new ArrayList<>();
-        lines.add(told.days() + (told.days() == 1 ? " day" : " days") + " from " + told.first() + " to " + told.last());
-        Drift growing = told.growing();
-        if (growing == null) {
-            lines.add("Nothing changes that the readings show.");
-        } else {
-            lines.add(FaultWords.name(growing.kind()) + ": now " + range(growing.now(), growing.nowStandard()) + ", "
-                    + perMonth(growing) + ".");
-            lines.add(met(growing));
-            if (!FaultWords.look(growing.kind()).isEmpty()) {
-                lines.add(FaultWords.look(growing.kind()));
-            }
-        }
-        lines.add("Next visit: by " + told.nextVisit() + ".");
+        lines.add(span(told));
+        lines.addAll(verdict(told));
         lines.add("");
         lines.add("Each fault that comes slowly, by itself, the one that explains the changes best first");
         Table table = new Table();
@@ -64,6 +53,39 @@ public final class LogWriter {
         for (String line : lines) {
             out.append(line.stripTrailing()).append('\n');
         }
+    }
+
+    /** {@return how many days, from when to when} */
+    public static String span(Told told) {
+        return told.days() + (told.days() == 1 ? " day" : " days") + " from " + told.first() + " to " + told.last();
+    }
+
+    /** {@return a fault's name} */
+    public static String name(Drift drift) {
+        return FaultWords.name(drift.kind());
+    }
+
+    /** {@return where a fault stands and how fast it grows, and when its limit is met} */
+    public String line(Drift drift) {
+        return "Now " + range(drift.now(), drift.nowStandard()) + ", " + perMonth(drift) + ". " + met(drift);
+    }
+
+    /** {@return what changes, what to do, the next visit: a line each} */
+    public List<String> verdict(Told told) {
+        List<String> lines = new ArrayList<>();
+        Drift growing = told.growing();
+        if (growing == null) {
+            lines.add("Nothing changes that the readings show.");
+        } else {
+            lines.add(FaultWords.name(growing.kind()) + ": now " + range(growing.now(), growing.nowStandard()) + ", "
+                    + perMonth(growing) + ".");
+            lines.add(met(growing));
+            if (!FaultWords.look(growing.kind()).isEmpty()) {
+                lines.add(FaultWords.look(growing.kind()));
+            }
+        }
+        lines.add("Next visit: by " + told.nextVisit() + ".");
+        return lines;
     }
 
     private static String range(double value, double standard) {
@@ -92,6 +114,7 @@ public final class LogWriter {
 
     private record Fault(
             String fault,
+            String since,
             @Nullable BigDecimal now,
             @Nullable BigDecimal nowStandardUncertainty,
             @Nullable BigDecimal perDay,
@@ -125,6 +148,7 @@ public final class LogWriter {
     private static Fault fault(Drift drift) {
         return new Fault(
                 word(drift.kind()),
+                drift.since().toString(),
                 Numbers.of(drift.now()),
                 Numbers.of(drift.nowStandard()),
                 Numbers.of(drift.perDay()),

@@ -13,6 +13,7 @@ import org.leat.quantity.QuantityKind;
 import org.leat.readings.Channel;
 import org.leat.readings.Diagnosis;
 import org.leat.readings.Expectations;
+import org.leat.readings.FaultKind;
 import org.leat.readings.ImpossibleReading;
 import org.leat.readings.LoadState;
 import org.leat.readings.Observation;
@@ -66,6 +67,7 @@ public final class ReadingsWriter {
         }
         lines.add("");
         lines.addAll(wrong(diagnosis));
+        lines.addAll(hidden(diagnosis));
         lines.addAll(next(diagnosis));
         lines.add("");
         lines.addAll(List.of(wording.phrase("caution").split("\n", -1)));
@@ -171,6 +173,21 @@ public final class ReadingsWriter {
         return lines;
     }
 
+    private static List<String> hidden(Diagnosis diagnosis) {
+        if (diagnosis.unseen().isEmpty()) {
+            return List.of();
+        }
+        List<String> lines = new ArrayList<>(List.of("", "Not shown by these readings, and by which it would be"));
+        for (Diagnosis.Unseen unseen : diagnosis.unseen()) {
+            Channel by = unseen.showing();
+            lines.add("  " + FaultWords.name(unseen.kind()) + ": "
+                    + (by == null
+                            ? "no reading that the design tells. " + FaultWords.look(unseen.kind())
+                            : named(by) + " (" + ReadingKindWords.where(by.what()) + ")"));
+        }
+        return lines;
+    }
+
     private String size(Diagnosis.Ranked ranked) {
         String size = words.size(ranked);
         return size.isEmpty() ? "" : ": " + size;
@@ -263,7 +280,7 @@ public final class ReadingsWriter {
                     "faults", diagnosis.ranked().stream().map(this::fault).toList());
             json.writePOJOField(
                     "notShown",
-                    diagnosis.unseen().stream().map(ReadingsWriter::word).toList());
+                    diagnosis.unseen().stream().map(ReadingsWriter::hidden).toList());
             json.writeBooleanField("singleFaultExplains", !diagnosis.unexplained());
             json.writePOJOField(
                     "pairs",
@@ -288,10 +305,17 @@ public final class ReadingsWriter {
         }
     }
 
+    private static Apart hidden(Diagnosis.Unseen unseen) {
+        return apart(unseen.kind(), unseen.showing());
+    }
+
     private static Apart apart(Diagnosis.Twin twin) {
-        Channel by = twin.separating();
+        return apart(twin.kind(), twin.separating());
+    }
+
+    private static Apart apart(FaultKind kind, @Nullable Channel by) {
         return new Apart(
-                word(twin.kind()),
+                word(kind),
                 by == null ? null : by.nozzles(),
                 by == null ? null : word(by.state()),
                 by == null ? null : word(by.what()));

@@ -102,6 +102,19 @@ class PageInBrowserTest {
     }
 
     @Test
+    void the_page_of_a_log_is_read_fits_and_has_no_words_on_each_other() throws IOException {
+        Files.writeString(page("log"), Pages.log().text());
+        for (int width : new int[] {360, 1400}) {
+            browser.show(page("log"), width, width == 360 ? "dark" : "light");
+            assertThat(violations()).isEmpty();
+            assertThat(texts(browser.run(BADLY_PLACED))).as(width + " wide").isEmpty();
+            assertThat(browser.run("return document.documentElement.scrollWidth")
+                            .asInt())
+                    .isEqualTo(width);
+        }
+    }
+
+    @Test
     void the_accessibility_engine_sees_what_is_wrong() throws IOException {
         Files.writeString(
                 page("wrong"),

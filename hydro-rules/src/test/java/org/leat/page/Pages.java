@@ -5,6 +5,7 @@ import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
@@ -14,7 +15,13 @@ import org.leat.check.Report;
 import org.leat.choice.Overviews;
 import org.leat.file.DesignReader;
 import org.leat.file.Reading;
+import org.leat.file.RecordReader;
 import org.leat.pack.BuiltInPack;
+import org.leat.plant.Plant;
+import org.leat.readings.Expectations;
+import org.leat.readings.FaultTable;
+import org.leat.readings.LogStudy;
+import org.leat.readings.PlantLog;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
@@ -77,6 +84,22 @@ final class Pages {
                         "name: \"<script>window.hit=1</script>' onload='hit()' \\u05d0\\u05d1\"")
                 .replace("name: inlet", "name: \"</title><img src=x onerror=hit()>\"")
                 .replace("name: battery fuse", "name: \"\\\" onclick=\\\"hit()\""));
+    }
+
+    /** The page of a log of the hut that stands in the examples. */
+    static Made log() throws IOException {
+        Plant plant = Plant.of(Objects.requireNonNull(
+                DesignReader.read(demoText("rowan-ghyll"), "plant.yaml").design()));
+        PlantLog log = Objects.requireNonNull(RecordReader.readTable(
+                        PlantLog.class,
+                        "entries",
+                        DESIGNS.resolveSibling("readings").resolve("rowan-ghyll-log.csv"),
+                        "log.csv")
+                .record());
+        LogStudy.Told told =
+                LogStudy.of(FaultTable.of(Expectations.of(plant)), log).orElseThrow();
+        Report report = CHECKER.check(DesignReader.read(demoText("rowan-ghyll"), "plant.yaml"));
+        return new Made(new LogPage(CHECKER.rulebook()).written(told, "<b>Hut", "log.csv"), report);
     }
 
     static Stream<Element> all(Document page, String element) {

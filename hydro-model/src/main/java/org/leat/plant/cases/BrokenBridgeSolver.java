@@ -72,7 +72,7 @@ final class BrokenBridgeSolver {
         double speed = atHigh < 0 && atLow > 0
                 ? FalsePosition.between(this::surplus, low, atLow, high, atHigh, TOLERANCE)
                 : high;
-        BridgeWaveform wave = wave(speed);
+        BridgeWaveform wave = settled(speed).measure(MEASURED);
         return new BrokenBridge(
                 running.nozzles(),
                 fault,
@@ -91,10 +91,10 @@ final class BrokenBridgeSolver {
     private double surplus(double speed) {
         AlternatorNumbers a = numbers.alternator();
         double idle = a.noLoadTorque() + a.noLoadTorquePerSpeed() * speed * a.gearRatio();
-        return runner.torque(speed) - a.gearRatio() * (wave(speed).torque() + idle);
+        return runner.torque(speed) - a.gearRatio() * (settled(speed).torque(MEASURED) + idle);
     }
 
-    private BridgeWaveform wave(double speed) {
+    private BridgeTimeStepper settled(double speed) {
         double own = speed * numbers.alternator().gearRatio();
         BridgeFault broken = switch (fault) {
             case PHASE_OPEN -> BridgeFault.PHASE_OPEN;
@@ -102,6 +102,6 @@ final class BrokenBridgeSolver {
         };
         BridgeTimeStepper run = new BridgeTimeStepper(machine, lead, diode, own, bus, broken, STEPS);
         run.run(SteppedStart.periods(numbers.alternator(), lead, machine.electricalSpeed(own) / (2 * Math.PI)));
-        return run.measure(MEASURED);
+        return run;
     }
 }

@@ -5,10 +5,12 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.leat.check.Checker;
+import org.leat.check.Rulebook;
 import org.leat.design.Design;
 import org.leat.file.Filled;
 import org.leat.file.Reading;
 import org.leat.pack.BuiltInPack;
+import org.leat.page.LogPage;
 import org.leat.plant.Plant;
 import org.leat.readings.Expectations;
 import org.leat.readings.FaultTable;
@@ -16,8 +18,9 @@ import org.leat.readings.LogStudy;
 import org.leat.readings.PlantLog;
 import org.leat.report.LogWriter;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -38,8 +41,13 @@ final class LogCommand implements Callable<Integer> {
     @Parameters(index = "1", paramLabel = "LOG", description = "The log, CSV, YAML or JSON, each line with its day.")
     private String file = "";
 
-    @Mixin
-    private TextOrJson format = new TextOrJson();
+    @Option(
+            names = "--format",
+            paramLabel = "text|json|html",
+            defaultValue = "text",
+            converter = OptionWords.OfFormat.class,
+            description = "What is written; text if not said; html is a page with a picture of each fault over time.")
+    private Format format = Format.TEXT;
 
     @Spec
     @SuppressWarnings("NullAway.Init") // set by the command line parser
@@ -47,7 +55,9 @@ final class LogCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        boolean json = format.json();
+        if (format != Format.TEXT && format != Format.JSON && format != Format.HTML) {
+            throw new ParameterException(spec.commandLine(), spec.name() + " writes text, json or html");
+        }
         PrintWriter err = spec.commandLine().getErr();
         Reading reading = PlantFile.read(design);
         Filled<PlantLog> read = Tables.read(PlantLog.class, "entries", file);
@@ -68,13 +78,18 @@ final class LogCommand implements Callable<Integer> {
             err.print("leat: the log holds no reading of this plant\n");
             return ExitCode.NOT_JUDGED;
         }
-        LogWriter writer = new LogWriter(Checker.of(List.of(new BuiltInPack())).rulebook());
+        Rulebook rulebook = Checker.of(List.of(new BuiltInPack())).rulebook();
         PrintWriter out = spec.commandLine().getOut();
-        if (json) {
-            writer.json(told, out);
-        } else {
-            writer.text(told, out);
+        switch (format) {
+            case HTML -> out.append(new LogPage(rulebook).written(told, name(built), file));
+            case JSON -> new LogWriter(rulebook).json(told, out);
+            default -> new LogWriter(rulebook).text(told, out);
         }
         return told.growing() == null ? ExitCode.NOTHING : ExitCode.FOUND;
+    }
+
+    private String name(Design built) {
+        String name = built.name();
+        return name == null ? design : name;
     }
 }

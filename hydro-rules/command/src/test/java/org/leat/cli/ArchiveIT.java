@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -105,6 +106,23 @@ class ArchiveIT {
         Path file = Files.writeString(folder.resolve("a-file"), "");
         assertThat(run(Map.of("LEAT_CACHE", file.resolve("below").toString()), leat(), "rules"))
                 .isEqualTo(first);
+    }
+
+    @Test
+    void classes_are_shared_also_where_the_path_has_a_space_in_it() throws Exception {
+        Path apart = Files.createDirectories(folder.resolve("a folder").resolve("lib"))
+                .resolveSibling("bin");
+        Files.createDirectories(apart);
+        Files.copy(Path.of(leat()), apart.resolve("leat"), StandardCopyOption.COPY_ATTRIBUTES);
+        Files.copy(home.resolve("lib/leat.jar"), apart.resolveSibling("lib").resolve("leat.jar"));
+        Map<String, String> there = Map.of(
+                "LEAT_CACHE", folder.resolve("shared").toString(), "LEAT_JAVA_OPTIONS", "-Xlog:class+load:stderr");
+        String call = apart.resolve("leat").toString();
+        run(there, call, "check", demo("rowan-ghyll"));
+        Ran second = run(there, call, "check", demo("rowan-ghyll"));
+        assertThat(second.code()).isZero();
+        assertThat(second.err().lines().filter(line -> line.contains(" org.leat.") && line.contains("(top)")))
+                .hasSizeGreaterThan(100);
     }
 
     @Test
