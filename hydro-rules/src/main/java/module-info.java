@@ -13,14 +13,17 @@ module org.leat.rules {
     exports org.leat.choice;
     exports org.leat.pack;
     exports org.leat.page;
+    exports org.leat.prices;
     exports org.leat.report;
     exports org.leat.settings;
     exports org.leat.sure;
 
-    // records of settings files, surveys and usual parts are filled by the reader of all files
+    // records of settings files, surveys, price lists and usual parts are filled by the reader of all files
     opens org.leat.choice to
             org.leat.model;
     opens org.leat.settings to
+            org.leat.model;
+    opens org.leat.prices to
             org.leat.model;
 
     // reports are written from records

@@ -1,5 +1,6 @@
 package org.leat.design;
 
+import java.time.LocalDate;
 import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
@@ -72,6 +73,21 @@ public sealed interface StreamFlow {
             Demand.limits(Months.class, flows)
                     .that(flows.size() == 12, "flows", flows.size() + " flows", "twelve, January first")
                     .hold();
+        }
+    }
+
+    /** Flow of each day of a gauged stretch. */
+    @About("Flow of each day of a gauged stretch, of a year or more")
+    public record Daily(
+            @About("the first of the days") LocalDate from,
+
+            @About("mean flow of each day in order, none left out") @Limits(items = 365, mostItems = 7305, atLeast = 0)
+            List<Quantity<VolumeFlow>> flows)
+            implements StreamFlow {
+
+        public Daily {
+            flows = List.copyOf(flows);
+            Demand.limits(Daily.class, from, flows).hold();
         }
     }
 

@@ -62,6 +62,7 @@
     StreamFlow.Constant.class,
     StreamFlow.DurationCurve.class,
     StreamFlow.Months.class,
+    StreamFlow.Daily.class,
     StreamFlow.Bucket.class,
     StreamFlow.Floats.class,
     StreamFlow.SaltSlug.class,

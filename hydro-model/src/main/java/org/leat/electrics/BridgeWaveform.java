@@ -9,6 +9,7 @@ package org.leat.electrics;
  * @param directVoltage mean at the bridge output, V
  * @param greatestDirectVoltage V
  * @param phaseCurrentRms of the lead that carries most, A
+ * @param diodeCurrent mean of the diode that carries most one way, A
  * @param airGapPower W
  * @param torque mean, N·m
  * @param copperLoss in the windings, W
@@ -24,6 +25,7 @@ public record BridgeWaveform(
         double directVoltage,
         double greatestDirectVoltage,
         double phaseCurrentRms,
+        double diodeCurrent,
         double airGapPower,
         double torque,
         double copperLoss,

@@ -12,6 +12,8 @@ final class WaveformMeter {
     private double emfPower;
     private double directPower;
     private final double[] squares = new double[3];
+    private final double[] forward = new double[3];
+    private final double[] backward = new double[3];
     private final double[] cosine = new double[3];
     private final double[] sine = new double[3];
 
@@ -38,10 +40,26 @@ final class WaveformMeter {
         squares[0] += h * ia * ia;
         squares[1] += h * ib * ib;
         squares[2] += h * ic * ic;
+        oneWay(0, h * ia);
+        oneWay(1, h * ib);
+        oneWay(2, h * ic);
         for (int k = 0; k < 3; k++) {
             cosine[k] += h * directCurrent * Math.cos(ORDERS[k] * angle);
             sine[k] += h * directCurrent * Math.sin(ORDERS[k] * angle);
         }
+    }
+
+    private void oneWay(int phase, double charge) {
+        forward[phase] += Math.max(0, charge);
+        backward[phase] += Math.max(0, -charge);
+    }
+
+    private double mostOneWay() {
+        double most = 0;
+        for (int k = 0; k < 3; k++) {
+            most = Math.max(most, Math.max(forward[k], backward[k]));
+        }
+        return most;
     }
 
     private double ripple(int k) {
@@ -57,6 +75,7 @@ final class WaveformMeter {
                 volts / time,
                 highest,
                 Math.sqrt(most / time),
+                mostOneWay() / time,
                 emfPower / time,
                 emfPower / time / speed,
                 windingResistance * (squares[0] + squares[1] + squares[2]) / time,

@@ -49,13 +49,19 @@ final class Binder {
         return bind(type, node, path, null);
     }
 
-    private Object bind(ValueType type, Node node, String path, @Nullable String around) {
+    /** @param around what may stand around a plain number in this field; null for nothing */
+    Object bind(ValueType type, Node node, String path, @Nullable String around) {
         positions.put(path, node.at());
         if (++values > MOST_VALUES) {
             if (values == MOST_VALUES + 1) {
                 problems.add(ProblemKind.TOO_MANY_VALUES, node.at(), path, "", "at most " + MOST_VALUES + " values");
             }
             return Failed.ONE;
+        }
+        if (type instanceof ValueType.OfAny) {
+            return node instanceof Node.Scalar scalar && scalar.isNull()
+                    ? wrongShape(type, node, path)
+                    : new AnyValue(node);
         }
         if (type instanceof ValueType.OfList list) {
             return node instanceof Node.Items items

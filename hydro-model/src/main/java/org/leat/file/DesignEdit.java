@@ -1,13 +1,16 @@
 package org.leat.file;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.Deque;
 import java.util.List;
+import java.util.function.Function;
 import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
+import org.leat.design.ElementPath;
 import org.leat.quantity.Measured;
 
 /**
@@ -53,6 +56,12 @@ public record DesignEdit(Position position, String text) {
      * @throws IllegalArgumentException for a value no file can hold
      */
     public static @Nullable DesignEdit added(Reading reading, String parent, String field, Object value) {
+        return added(reading, parent, field, quotes -> inOneLine(value, quotes));
+    }
+
+    /** @param value as it is written, where texts stand in quotation marks or where they do not */
+    private static @Nullable DesignEdit added(
+            Reading reading, String parent, String field, Function<Boolean, String> value) {
         Position at = reading.positions().exactly(parent);
         if (at == null || !at.file().equals(reading.source())) {
             return null;
@@ -65,18 +74,18 @@ public record DesignEdit(Position position, String text) {
         }
         String text = reading.text();
         boolean braces = text.charAt(index(text, at.line(), at.column())) == '{';
-        Position last = List.copyOf(map.fields().values())
-                .get(map.fields().size() - 1)
-                .at();
+        Position last =
+                List.copyOf(map.fields().values()).get(map.fields().size() - 1).at();
         Position key = List.copyOf(map.keys().values()).get(0);
         boolean quotes = text.charAt(index(text, key.line(), key.column())) == '"';
-        String written = (quotes ? "\"" + field + "\"" : field) + ": " + inOneLine(value, quotes);
+        String written = (quotes ? "\"" + field + "\"" : field) + ": " + value.apply(quotes);
         if (braces) {
             return new DesignEdit(
                     new Position(at.file(), last.endLine(), last.endColumn(), last.endLine(), last.endColumn()),
                     ", " + written);
         }
-        int indent = map.keys().values().stream().mapToInt(Position::column).min().orElse(1) - 1;
+        int indent =
+                map.keys().values().stream().mapToInt(Position::column).min().orElse(1) - 1;
         // a block of lines ends where the next line begins
         int line = last.endColumn() == 1 && last.endLine() > last.line() ? last.endLine() - 1 : last.endLine();
         Position end = endOf(at.file(), text, line);
@@ -95,11 +104,11 @@ public record DesignEdit(Position position, String text) {
     }
 
     private static String inOneLine(Object value, boolean quotes) {
-        if (!(value instanceof Record) || value instanceof Measured<?>) {
+        if (!(value instanceof Record record) || value instanceof Measured<?>) {
             return number(value, YamlText.scalar(DesignTree.plain(value), quotes));
         }
         StringBuilder out = new StringBuilder("{ ");
-        DesignTree.of((Record) value)
+        DesignTree.of(record)
                 .properties()
                 .forEach(f -> out.append(out.length() > 2 ? ", " : "")
                         .append(quotes ? "\"" + f.getKey() + "\"" : f.getKey())
@@ -127,6 +136,59 @@ public record DesignEdit(Position position, String text) {
             }
         }
         return null;
+    }
+
+    /**
+     * {@return what makes a field hold a value of any shape: in place of what stands there, in brackets where it is no plain value;
+     * else as a new field of the element that has it; null where that element stands in no file or in a parts file}
+     *
+     * @param reading the file as it was read
+     * @param path the field's path, or that of a list's item that stands in the file
+     * @param value as {@link #of} takes it, or a list or a record of such
+     * @throws IllegalArgumentException for a value no file can hold
+     */
+    public static @Nullable DesignEdit setting(Reading reading, String path, Object value) {
+        JsonNode tree = DesignTree.any(value);
+        Position at = reading.positions().exactly(path);
+        if (at == null) {
+            int cut = path.lastIndexOf('/');
+            return path.endsWith("]")
+                    ? null
+                    : added(
+                            reading,
+                            cut == 0 ? ElementPath.ROOT : path.substring(0, cut),
+                            path.substring(cut + 1),
+                            quotes -> inBrackets(tree, quotes));
+        }
+        boolean plain = !(value instanceof List<?>) && !(value instanceof Record && !(value instanceof Measured<?>));
+        DesignEdit inPlace = plain ? of(reading, path, value) : null;
+        if (inPlace != null) {
+            return inPlace;
+        }
+        boolean json = reading.text().stripLeading().startsWith("{");
+        return at.file().equals(reading.source()) && !isBlockText(reading, at)
+                ? new DesignEdit(at, inBrackets(tree, json))
+                : null;
+    }
+
+    /** What is valid JSON is valid YAML too. */
+    private static String inBrackets(JsonNode tree, boolean quotes) {
+        return quotes ? tree.toString() : YamlText.inBrackets(tree);
+    }
+
+    /**
+     * {@return a value as a design file holds it, on one line}
+     *
+     * @throws IllegalArgumentException for a value no file can hold
+     */
+    public static String written(Object value) {
+        return YamlText.inBrackets(DesignTree.any(value));
+    }
+
+    /** A text in a block of lines ends where the next field begins: what takes its place would run into it. */
+    private static boolean isBlockText(Reading reading, Position at) {
+        char first = reading.text().charAt(index(reading.text(), at.line(), at.column()));
+        return first == '|' || first == '>';
     }
 
     /**

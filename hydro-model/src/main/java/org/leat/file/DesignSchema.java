@@ -129,6 +129,9 @@ public final class DesignSchema {
             out.set("additionalProperties", value(names.value(), limits));
             return out;
         }
+        if (type instanceof ValueType.OfAny) {
+            return NODES.objectNode();
+        }
         if (type instanceof ValueType.OfQuantity quantity) {
             return ref(quantity(quantity, limits));
         }

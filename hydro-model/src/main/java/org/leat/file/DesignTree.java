@@ -60,6 +60,24 @@ final class DesignTree {
         return plain(value);
     }
 
+    /** {@return a value of any shape as a file holds it} */
+    static JsonNode any(Object value) {
+        if (value instanceof List<?> list) {
+            ArrayNode out = NODES.arrayNode();
+            list.forEach(item -> out.add(any(item)));
+            return out;
+        }
+        if (!(value instanceof Record record) || value instanceof Measured<?>) {
+            return plain(value);
+        }
+        for (Class<?> choice : record.getClass().getInterfaces()) {
+            if (choice.isSealed()) {
+                return node(ValueType.of(choice), record);
+            }
+        }
+        return of(record);
+    }
+
     /** {@return a plain value as a file holds it} */
     static JsonNode plain(Object value) {
         if (value instanceof Quantity<?> quantity) {

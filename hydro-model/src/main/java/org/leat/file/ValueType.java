@@ -139,6 +139,14 @@ sealed interface ValueType {
         return sample < 0 ? label : label.substring(0, sample);
     }
 
+    /** Whatever stands there, to be understood later. */
+    record OfAny() implements ValueType {
+        @Override
+        public String label() {
+            return "a value";
+        }
+    }
+
     /** {@return what a Java type is in a file} */
     static ValueType of(Type type) {
         if (type instanceof ParameterizedType p) {
@@ -170,6 +178,9 @@ sealed interface ValueType {
         }
         if (c == LocalDate.class) {
             return Simple.DAY;
+        }
+        if (c == AnyValue.class) {
+            return new OfAny();
         }
         if (c == PlainValue.class) {
             return Simple.PLAIN;

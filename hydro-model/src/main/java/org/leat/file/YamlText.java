@@ -43,6 +43,20 @@ final class YamlText {
         return quotes && value.isTextual() ? quoted(value.textValue()) : scalar(value);
     }
 
+    /** {@return a value of any shape as YAML, on one line} */
+    static String inBrackets(JsonNode value) {
+        List<String> parts = new ArrayList<>();
+        if (value.isArray()) {
+            value.forEach(item -> parts.add(inBrackets(item)));
+            return parts.isEmpty() ? "[]" : "[ " + String.join(", ", parts) + " ]";
+        }
+        if (value.isObject()) {
+            value.properties().forEach(f -> parts.add(text(f.getKey()) + ": " + inBrackets(f.getValue())));
+            return parts.isEmpty() ? "{}" : "{ " + String.join(", ", parts) + " }";
+        }
+        return scalar(value);
+    }
+
     /** @param begun whether the first field goes on in the line already begun */
     private void fields(JsonNode tree, int indent, boolean begun) {
         boolean first = begun;

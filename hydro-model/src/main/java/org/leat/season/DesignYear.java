@@ -1,19 +1,24 @@
 package org.leat.season;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
+import java.time.LocalDate;
+import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
+import org.leat.design.Stream;
+import org.leat.design.StreamFlow;
 import org.leat.plant.Plant;
 import org.leat.plant.derive.LoadDerivation;
 import org.leat.plant.numbers.SiteNumbers;
-import org.leat.plant.numbers.StreamLevel;
+import org.leat.quantity.Si;
 
 /** The year of a design, or what must be told before there is one. */
 @API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public sealed interface DesignYear {
+
+    /** Days from one visit to the next where nobody says; common practice: somebody looks at the screen once a week. */
+    int USUAL_VISIT = 7;
 
     /**
      * A year that was run.
@@ -38,7 +43,7 @@ public sealed interface DesignYear {
 
     /** Where the flows of a year come from. */
     enum Source {
-        /** a series of days that was handed in. */
+        /** a series of days, handed in or of the design. */
         SERIES,
         /** the months of the design. */
         MONTHS,
@@ -63,7 +68,8 @@ public sealed interface DesignYear {
             return new Open(missing.get(), "what the loads take in a day");
         }
         SiteNumbers site = plant.numbers().site();
-        FlowSeries series = days == null ? stated(site) : days;
+        FlowSeries own = days == null ? daily(plant.design().site().stream()) : days;
+        FlowSeries series = own == null ? FlowClasses.series(site) : own;
         if (series == null) {
             return new Open("/site/stream", "what the stream brings over the year");
         }
@@ -77,7 +83,18 @@ public sealed interface DesignYear {
                 loads,
                 bank,
                 keeping,
-                days == null ? source(site) : Source.SERIES);
+                own == null ? source(site) : Source.SERIES);
+    }
+
+    private static @Nullable FlowSeries daily(@Nullable Stream stream) {
+        if (stream == null || !(stream.flow() instanceof StreamFlow.Daily daily)) {
+            return null;
+        }
+        NavigableMap<LocalDate, Double> days = new TreeMap<>();
+        for (int i = 0; i < daily.flows().size(); i++) {
+            days.put(daily.from().plusDays(i), Si.of(daily.flows().get(i)));
+        }
+        return FlowSeries.of(days, 0);
     }
 
     private static Source source(SiteNumbers site) {
@@ -85,21 +102,6 @@ public sealed interface DesignYear {
             case CONSTANT -> Source.CONSTANT;
             case MONTH -> Source.MONTHS;
             case EXCEEDED -> Source.DURATION;
-        };
-    }
-
-    private static @Nullable FlowSeries stated(SiteNumbers site) {
-        if (site.stream().isEmpty()) {
-            return null;
-        }
-        List<StreamLevel> levels = new ArrayList<>(site.stream());
-        levels.sort(Comparator.comparingDouble(StreamLevel::at));
-        List<Double> flows = levels.stream().map(StreamLevel::flow).toList();
-        return switch (levels.get(0).kind()) {
-            case CONSTANT -> FlowSeries.constant(flows.get(0));
-            case MONTH -> FlowSeries.ofMonths(flows);
-            case EXCEEDED ->
-                FlowSeries.ofDuration(levels.stream().map(StreamLevel::at).toList(), flows);
         };
     }
 }

@@ -2,6 +2,7 @@ package org.leat.season;
 
 import java.util.Arrays;
 import org.apiguardian.api.API;
+import org.leat.hydraulics.FlowDurationCurve;
 
 /**
  * Flow-duration curve of a series of daily flows: rank m of n, the largest first, is exceeded in m/(n + 1) of the time (Weibull's
@@ -37,17 +38,7 @@ public final class FlowDuration {
 
     /** {@return the flow that is reached or exceeded in a share of the time, m³/s; share from 0 to 1} */
     public double exceeded(double share) {
-        if (!(share >= 0 && share <= 1)) {
-            throw new IllegalArgumentException("a share of the time is from 0 to 1, not " + share);
-        }
-        double rank = share * (falling.length + 1) - 1;
-        if (rank <= 0) {
-            return falling[0];
-        }
-        int below = (int) Math.floor(rank);
-        return below >= falling.length - 1
-                ? falling[falling.length - 1]
-                : falling[below] + (rank - below) * (falling[below + 1] - falling[below]);
+        return FlowDurationCurve.exceeded(falling, share);
     }
 
     /** {@return the mean flow, m³/s} */

@@ -16,6 +16,7 @@ import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.leat.plant.numbers.NozzleGroup;
@@ -50,7 +51,10 @@ class PublishedSeasonTest {
     void a_year_agrees_with_what_is_published(PublishedCase c) {
         switch (c.family()) {
             case "rf-astm", "rf-lib" -> rainflow(c);
+            case "rf-rep" -> repeating(c);
             case "fd-wb" -> quantiles(c);
+            case "fd-tx" ->
+                c.assertMatches("mean", FlowDuration.of(c.list("flow")).mean());
             case "fd-raw" -> service(c);
             case "fd-ch" -> choptank(c);
             case "ba-soc" -> balance(c);
@@ -94,7 +98,23 @@ class PublishedSeasonTest {
     }
 
     /** The positions of the source count from the smallest: what is not exceeded in a share is exceeded in the rest. */
+    private static void repeating(PublishedCase c) {
+        List<Rainflow.Cycle> cycles = Rainflow.ofRepeating(c.list("series"));
+        assertThat(cycles).allSatisfy(cycle -> assertThat(cycle.count()).isEqualTo(1));
+        double[] expected = StreamSupport.stream(
+                        c.json().get("expected").get("ranges").get("value").spliterator(), false)
+                .mapToDouble(JsonNode::asDouble)
+                .sorted()
+                .toArray();
+        assertThat(cycles.stream().mapToDouble(Rainflow.Cycle::range).sorted().toArray())
+                .isEqualTo(expected);
+    }
+
     private static void quantiles(PublishedCase c) {
+        if (c.has("p")) {
+            c.assertMatches("x", FlowDuration.of(c.list("sample")).exceeded(c.in("p")));
+            return;
+        }
         FlowDuration curve = FlowDuration.of(c.list("Q"));
         for (int percent : new int[] {5, 25, 50, 75, 95}) {
             double ours = curve.exceeded(1 - percent / 100.0);

@@ -4,12 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.NavigableMap;
 import java.util.Objects;
 import java.util.Random;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -18,10 +24,12 @@ import org.junit.jupiter.api.Test;
 import org.leat.catalogue.tables.CellChemistryCatalogue;
 import org.leat.design.Chemistry;
 import org.leat.file.DesignReader;
+import org.leat.file.Reading;
 import org.leat.plant.Plant;
 import org.leat.plant.loads.DailyUse;
 import org.leat.plant.loads.LoadNumbers;
 import org.leat.plant.numbers.NozzleGroup;
+import org.leat.plant.numbers.StreamLevel;
 
 class YearTest {
 
@@ -258,5 +266,36 @@ class YearTest {
         assertThatThrownBy(() -> FlowDuration.of(new double[0])).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> PowerTable.ofPoints(SET, new double[] {0, 0}, new double[] {0, 1}))
                 .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void days_of_the_design_are_the_same_year_as_days_handed_in() throws IOException {
+        Path file = Path.of("..", "hydro-examples", "designs", "rowan-ghyll.yaml");
+        List<Double> litres = new ArrayList<>();
+        NavigableMap<LocalDate, Double> days = new TreeMap<>();
+        for (int i = 0; i < 366; i++) {
+            litres.add(i % 7 == 0 ? 1.8 : 2 + 10 * (i % 61) / 61.0);
+            days.put(LocalDate.of(2024, 1, 1).plusDays(i), litres.get(i) / 1000);
+        }
+        String flows = litres.stream().map(l -> l + " L/s").collect(Collectors.joining(", "));
+        String text = Files.readString(file)
+                .replaceFirst(
+                        "(?s)    flow:\\R      kind: duration-curve.*?intake:",
+                        "    flow: { kind: daily, from: 2024-01-01, flows: [ " + flows + " ] }\nintake:");
+        Reading reading = DesignReader.read(text, "daily.yaml");
+        assertThat(reading.problems()).isEmpty();
+        Plant plant = Plant.of(Objects.requireNonNull(reading.design()));
+        DesignYear.Told own = (DesignYear.Told) DesignYear.of(plant, null, 7);
+        DesignYear.Told handed = (DesignYear.Told) DesignYear.of(demo("rowan-ghyll"), FlowSeries.of(days, 0), 7);
+        assertThat(own.stream()).isEqualTo(DesignYear.Source.SERIES);
+        assertThat(own.year().made()).containsExactly(handed.year().made(), within(1e-6));
+        assertThat(own.year().totalMissing()).isCloseTo(handed.year().totalMissing(), within(1.0));
+        // elsewhere their duration curve is told
+        List<StreamLevel> levels = plant.numbers().site().stream();
+        FlowDuration curve = FlowDuration.of(own.year().series().flows());
+        assertThat(levels).hasSize(12).allSatisfy(level -> {
+            assertThat(level.kind()).isEqualTo(StreamLevel.Kind.EXCEEDED);
+            assertThat(level.flow()).isCloseTo(curve.exceeded(level.at()), within(1e-12));
+        });
     }
 }

@@ -172,6 +172,45 @@ public final class Checker {
         return examined(design, reading.positions());
     }
 
+    /**
+     * {@return a design judged at the values assumed, for trying many changes on it} Its report has the findings and whether they
+     * count, but no ways out, no alternatives, and no assumption moved through its range.
+     *
+     * @throws IllegalArgumentException if the file could not be read as a design
+     */
+    public Examined atAssumedValues(Reading reading) {
+        Design design = reading.design();
+        if (design == null) {
+            throw new IllegalArgumentException("the design could not be read");
+        }
+        Positions positions = reading.positions();
+        Trials trials = new Trials(Plant.of(design, catalogue));
+        List<Finding> findings = new ArrayList<>();
+        for (Verdict verdict : Verdict.all(runs, trials)) {
+            Outcome outcome = verdict.outcome();
+            boolean danger =
+                    outcome.kind().needsAttention() && verdict.run().inForce().endangers(outcome.level());
+            Identity stable = new Identity(outcome.rule(), StablePath.path(design, outcome.path()), outcome.during());
+            findings.add(Finding.of(outcome, positions.of(outcome.path()))
+                    .broken(verdict.broke())
+                    .known(stable, danger)
+                    .ofInput(verdict.run().inForce().card().judgesInput()));
+        }
+        findings.sort(Comparator.naturalOrder());
+        Report report = Report.of(
+                new Report.Subject(positions.file(), design.name(), ""),
+                findings,
+                new Report.SolvedPlant(
+                        List.of(),
+                        trials.plant().unsolvable(),
+                        trials.plant().solve().running(),
+                        trials.plant().solve().pressureProfile(),
+                        trials.plant().numbers().regulator().kind(),
+                        trials.plant().solve().busSituations()),
+                List.of());
+        return new Examined(accepted(report, suppressions(design, positions)), new Trial(runs, trials));
+    }
+
     private Examined examined(Design design, Positions positions) {
         List<Report> alternatives = new ArrayList<>();
         for (Variants.Variant variant : Variants.of(design)) {

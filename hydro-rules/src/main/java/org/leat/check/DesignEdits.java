@@ -9,6 +9,7 @@ import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.Design;
 import org.leat.design.Plain;
+import org.leat.file.Names;
 import org.leat.quantity.Measured;
 
 /** Applies edits to a design: copies the records along each path, the rest is shared. */
@@ -33,6 +34,79 @@ public final class DesignEdits {
             edited = replaced(edited, steps, edit);
         }
         return (Design) edited;
+    }
+
+    /**
+     * A field of a design, whether it holds something or not.
+     *
+     * @param record that has it
+     * @param field as files spell it
+     * @param item whether the path leads to an item of the list that it holds
+     */
+    public record Place(Class<? extends Record> record, String field, boolean item) {}
+
+    /**
+     * A path that leads nowhere.
+     *
+     * @param name the step that is not there
+     * @param known what is there
+     */
+    public record Nowhere(String name, List<String> known) {}
+
+    /**
+     * {@return the field that a path leads to, a {@link Place}, or why it leads nowhere, a {@link Nowhere}}
+     *
+     * @throws IllegalArgumentException if it is no path, or that of the whole design
+     */
+    public static Record find(Design design, String path) {
+        List<PathSteps.Step> steps = PathSteps.steps(path);
+        if (steps.isEmpty()) {
+            throw new IllegalArgumentException("an edit names a field");
+        }
+        @Nullable Object holder = design;
+        String before = "";
+        for (int i = 0; i < steps.size(); i++) {
+            PathSteps.Step step = steps.get(i);
+            if (!(holder instanceof Record record)) {
+                return new Nowhere(before, List.of());
+            }
+            List<RecordComponent> components = RecordShape.of(record.getClass()).components();
+            RecordComponent component = components.stream()
+                    .filter(c -> c.getName().equals(step.component()))
+                    .findFirst()
+                    .orElse(null);
+            if (component == null) {
+                return new Nowhere(
+                        step.field(),
+                        components.stream()
+                                .map(c -> Names.ofComponent(c.getName()))
+                                .toList());
+            }
+            before = step.field();
+            Object value = value(record, component);
+            if (step.item() != null) {
+                List<?> items = value instanceof List<?> list ? list : List.of();
+                int index = at(items, step.item());
+                if (index < 0) {
+                    return new Nowhere(step.field() + "[" + step.item() + "]", items(items, step.field()));
+                }
+                value = items.get(index);
+            }
+            if (i == steps.size() - 1) {
+                return new Place(record.getClass(), step.field(), step.item() != null);
+            }
+            holder = value;
+        }
+        throw new IllegalStateException(path);
+    }
+
+    private static List<String> items(List<?> list, String field) {
+        List<String> known = new ArrayList<>();
+        for (int i = 0; i < list.size(); i++) {
+            Object name = name(list.get(i));
+            known.add(field + "[" + (name == null ? i : name) + "]");
+        }
+        return known;
     }
 
     private static Object replaced(Object holder, List<PathSteps.Step> steps, Edit edit) {
@@ -102,15 +176,20 @@ public final class DesignEdits {
     }
 
     static int indexOf(List<?> list, String item, Edit edit) {
+        int index = at(list, item);
+        if (index < 0) {
+            throw nowhere(edit);
+        }
+        return index;
+    }
+
+    private static int at(List<?> list, String item) {
         for (int i = 0; i < list.size(); i++) {
             if (item.equals(name(list.get(i)))) {
                 return i;
             }
         }
-        if (item.matches("\\d{1,6}") && Integer.parseInt(item) < list.size()) {
-            return Integer.parseInt(item);
-        }
-        throw nowhere(edit);
+        return item.matches("\\d{1,6}") && Integer.parseInt(item) < list.size() ? Integer.parseInt(item) : -1;
     }
 
     private static @Nullable Object name(Object item) {

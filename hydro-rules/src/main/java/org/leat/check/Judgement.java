@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.IntFunction;
@@ -16,6 +17,8 @@ import org.leat.plant.cases.Cases;
 import org.leat.plant.cases.Shut;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.PlantNumbers;
+import org.leat.plant.numbers.StreamLevel;
+import org.leat.season.DesignYear;
 
 /**
  * What a rule looks at: the design, the plant solved from it, and the limits in force for this rule. What it gives never
@@ -101,6 +104,15 @@ public final class Judgement {
     /** {@return the plant in SI numbers} */
     public Plant plant() {
         return plant;
+    }
+
+    /**
+     * {@return the plant through its year, hour by hour, nozzles changed on a weekly visit; empty where the stream is not known for
+     * the year, only as one flow, and where something else is not told} Run once for all rules.
+     */
+    public Optional<DesignYear.Told> year() {
+        boolean known = plant.numbers().site().stream().stream().anyMatch(l -> l.kind() != StreamLevel.Kind.CONSTANT);
+        return known && trials.year() instanceof DesignYear.Told told ? Optional.of(told) : Optional.empty();
     }
 
     /** {@return all nozzles shut, water standing; known also where the plant could not be solved} */

@@ -1,10 +1,12 @@
 package org.leat.check;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.apiguardian.api.API;
 import org.leat.design.Design;
 import org.leat.plant.Plant;
@@ -55,6 +57,20 @@ public final class Trial {
     public Trial assuming(List<Edit> edits, Map<String, Double> assumedInstead) {
         Plant changed = edits.isEmpty() ? trials.plant() : trials.plant().like(DesignEdits.apply(design(), edits));
         return new Trial(runs, new Trials(assumedInstead.isEmpty() ? changed : changed.like(assumedInstead)));
+    }
+
+    /**
+     * {@return what every rule answers, one after the other as it is asked for: who has heard enough asks no further}
+     *
+     * @param first ids of rules to be asked before the others, in that order
+     */
+    public Stream<Outcome> answers(List<String> first) {
+        List<RuleRun> order = new ArrayList<>(runs);
+        order.sort(Comparator.comparingInt((RuleRun run) -> {
+            int at = first.indexOf(run.inForce().card().id());
+            return at < 0 ? first.size() : at;
+        }));
+        return order.stream().flatMap(run -> trials.verdicts(run).stream()).map(Verdict::outcome);
     }
 
     /** {@return what every rule answers, by rule; a rule that breaks leaves its question open} */

@@ -6,7 +6,9 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicInteger;
+import org.jspecify.annotations.Nullable;
 import org.leat.plant.Plant;
+import org.leat.season.DesignYear;
 
 /**
  * A plant with what was tried on it. Equal edits are solved once, whichever rule tries them, and each rule is asked once
@@ -16,6 +18,7 @@ final class Trials {
 
     private final Plant plant;
     private final AtomicInteger solved;
+    private @Nullable DesignYear year;
     private final Map<List<Edit>, Trials> edited = Collections.synchronizedMap(new HashMap<>());
     private final Map<RuleRun, List<Verdict>> verdicts = Collections.synchronizedMap(new IdentityHashMap<>());
 
@@ -46,6 +49,14 @@ final class Trials {
         Trials made = new Trials(plant.like(DesignEdits.apply(plant.design(), edits)), solved);
         solved.incrementAndGet();
         return made;
+    }
+
+    /** {@return the year of the plant by the flows that its design states} */
+    synchronized DesignYear year() {
+        if (year == null) {
+            year = DesignYear.of(plant, null, DesignYear.USUAL_VISIT);
+        }
+        return year;
     }
 
     /** {@return a rule's verdicts on the plant} */

@@ -18,7 +18,11 @@ import org.leat.design.Design;
 import org.leat.file.Problem;
 import org.leat.file.ProblemText;
 import org.leat.plant.Plant;
+import org.leat.readings.Expectations;
+import org.leat.readings.FirstStart;
 import org.leat.report.SettingsText;
+import org.leat.report.StartSheet;
+import org.leat.report.StopLimits;
 import org.leat.report.SuppressionText;
 import org.leat.report.Wording;
 
@@ -150,7 +154,7 @@ final class Page {
                             plant == null ? Station.without(topic, NO_DESIGN) : PlantPicture.of(report, plant);
                         case PRESSURE ->
                             solved ? PressurePicture.of(report, plant, wording) : Station.without(topic, unsolved());
-                        case TORQUE, POWER, BUS ->
+                        case TORQUE, POWER, YEAR, BUS ->
                             !solved
                                     ? Station.without(topic, unsolved())
                                     : plant == null ? Station.without(topic, NO_DESIGN) : ofThePlant(topic, plant);
@@ -165,6 +169,7 @@ final class Page {
         return switch (topic) {
             case TORQUE -> TorquePicture.of(plant);
             case POWER -> PowerPicture.of(plant);
+            case YEAR -> YearPicture.of(plant);
             default -> BusPicture.of(report, plant.design());
         };
     }
@@ -255,6 +260,7 @@ final class Page {
                 "The choices that the design names, each checked as a design of its own.",
                 List.of(lists.alternatives()));
         accepted(page);
+        start(page);
         if (design != null) {
             section(
                     page,
@@ -265,6 +271,23 @@ final class Page {
         }
         page.open("section", "class", "list", "id", "sources").leaf("h2", "Sources");
         list(page, lists.sources());
+        page.close();
+    }
+
+    /** The steps of a first start; the sheet itself, with room to write, is a page of its own. */
+    private void start(Markup page) {
+        if (design == null || !report.unsolved().isEmpty() || report.running().isEmpty()) {
+            return;
+        }
+        Plant plant = Plant.of(design);
+        List<StartSheet.Told> steps =
+                StartSheet.told(FirstStart.of(Expectations.of(plant), StopLimits.of(report, plant, rulebook)));
+        page.open("section", "class", "list", "id", "start").leaf("h2", "First start, step by step");
+        if (!StopLimits.failing(report).isEmpty()) {
+            page.leaf("p", "Not to be started as it is: the design fails.", "class", "verdict is-error");
+        }
+        page.leaf("p", StartSheet.STOPPING, "class", "look");
+        StartSteps.write(page, steps, "h3", false);
         page.close();
     }
 

@@ -18,12 +18,22 @@ final class Sheet {
     /** Heading of the caution at the foot. */
     static final String AGAIN = "Caution, once more";
 
-    private static final String RULES = read();
+    private static final String RULES = read("page.css");
+    private static final String OF_THE_START = read("start.css");
 
     private Sheet() {}
 
     /** Begins a page. */
     static Markup begin(String title) {
+        return begin(title, RULES);
+    }
+
+    /** Begins the page of a first start, with looks of its own on paper. */
+    static Markup beginStart(String title) {
+        return begin(title, RULES + OF_THE_START);
+    }
+
+    private static Markup begin(String title, String rules) {
         Markup page = new Markup();
         page.open("html", "lang", "en");
         page.open("head");
@@ -33,12 +43,12 @@ final class Sheet {
                 "http-equiv",
                 "Content-Security-Policy",
                 "content",
-                "default-src 'none'; style-src 'sha256-" + hash() + "'; base-uri 'none'; form-action 'none'");
+                "default-src 'none'; style-src 'sha256-" + hash(rules) + "'; base-uri 'none'; form-action 'none'");
         page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
         page.empty("meta", "name", "color-scheme", "content", "light dark");
         page.empty("meta", "name", "referrer", "content", "no-referrer");
         page.leaf("title", title);
-        page.stylesheet(RULES);
+        page.stylesheet(rules);
         page.close();
         page.open("body");
         return page;
@@ -58,19 +68,19 @@ final class Sheet {
         page.close();
     }
 
-    private static String hash() {
+    private static String hash(String rules) {
         try {
-            byte[] digest = MessageDigest.getInstance("SHA-256").digest(RULES.getBytes(StandardCharsets.UTF_8));
+            byte[] digest = MessageDigest.getInstance("SHA-256").digest(rules.getBytes(StandardCharsets.UTF_8));
             return Base64.getEncoder().encodeToString(digest);
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException(e);
         }
     }
 
-    private static String read() {
-        try (InputStream in = Sheet.class.getResourceAsStream("page.css")) {
+    private static String read(String name) {
+        try (InputStream in = Sheet.class.getResourceAsStream(name)) {
             if (in == null) {
-                throw new IllegalStateException("page.css is missing");
+                throw new IllegalStateException(name + " is missing");
             }
             return new String(in.readAllBytes(), StandardCharsets.UTF_8).replace("\r\n", "\n");
         } catch (IOException e) {

@@ -10,6 +10,7 @@ enum Topic {
     PRESSURE("pressure", "Pressure along the pipe"),
     TORQUE("torque", "Torque over speed"),
     POWER("power", "Power over flow"),
+    YEAR("year", "Through the year"),
     BUS("bus", "What each case makes of the bus"),
     WATTS("watts", "Where every watt goes"),
     MARGINS("margins", "What holds, tightest first");
@@ -35,6 +36,9 @@ enum Topic {
         Comparison comparison = outcome.comparison();
         QuantityKind kind = comparison == null ? null : comparison.kind();
         String path = outcome.path();
+        if (outcome.during().equals("year") || path.startsWith("/loads")) {
+            return YEAR;
+        }
         if (kind == QuantityKind.PRESSURE || path.startsWith("/penstock")) {
             return PRESSURE;
         }

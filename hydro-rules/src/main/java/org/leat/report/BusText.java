@@ -79,7 +79,7 @@ final class BusText {
             return String.format(
                     Locale.ROOT,
                     "%.0f %% of the current left%s",
-                    100 * broken.currentLeft(),
+                    100 * Math.max(0, broken.currentLeft()),
                     broken.held() ? "" : ", not held");
         }
         if (situation instanceof Day day && day.charging() == Day.Charging.REFUSED) {

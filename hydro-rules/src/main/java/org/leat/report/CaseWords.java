@@ -48,6 +48,7 @@ public final class CaseWords {
             return switch (broken.fault()) {
                 case PHASE_OPEN -> "one phase open";
                 case DIODE_OPEN -> "one diode open";
+                case DIODE_SHORT -> "one diode shorted";
             };
         }
         return ((Day) situation).season() == Day.Season.COLDEST ? "coldest day" : "hottest day";

@@ -13,34 +13,25 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import javax.measure.Quantity;
-import javax.measure.quantity.ElectricPotential;
-import javax.measure.quantity.Length;
 import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.Alternator;
 import org.leat.design.Design;
 import org.leat.design.ElementPath;
-import org.leat.design.GrossHead;
-import org.leat.design.OpenCircuit;
-import org.leat.design.VoltageAs;
-import org.leat.design.VoltageBetween;
 import org.leat.file.DesignEdit;
 import org.leat.file.Position;
 import org.leat.file.Reading;
-import org.leat.plant.numbers.PlantNumbers;
 import org.leat.quantity.Measured;
 import org.leat.quantity.Si;
 import org.leat.readings.BenchReadings;
-import org.leat.readings.LoadState;
+import org.leat.readings.Expectations;
 import org.leat.readings.MotorBench;
-import org.leat.readings.Observation;
 import org.leat.readings.PlantReadings;
-import org.leat.readings.ReadingKind;
 import org.leat.readings.TakenReadings;
 
 /**
- * What a design learns from readings at the water: measured constants in place of what was stated, with the day, comments and layout
- * kept. What the design knows better than the reading tells stays. The head from the standing pressure, the machine's volts from speed and volts with open leads.
+ * What a design learns from readings, at the water or on the bench: measured constants in place of what was stated or assumed, with
+ * the day, comments and layout kept. What the design knows better than the reading tells stays, and is told.
  */
 @API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class Learned {
@@ -86,16 +77,18 @@ public final class Learned {
     /** A value that goes into the design: a plain one, or a record of plain ones. */
     record Found(String path, Object value, String from) {}
 
-    /** {@return what a design learns from the readings; no values where they hold nothing that it states} */
-    public static Lesson of(Reading design, PlantNumbers numbers, PlantReadings readings, TakenReadings taken) {
+    /**
+     * {@return what a design learns from readings at the water; no values where they hold nothing that it states}
+     *
+     * @param expected of the plant of that design
+     */
+    public static Lesson of(Reading design, Expectations expected, PlantReadings readings, TakenReadings taken) {
         Design built = design.design();
-        List<Found> found = new ArrayList<>();
-        List<Stays> stays = new ArrayList<>();
-        if (built != null) {
-            head(built, numbers, taken).ifPresent(found::add);
-            volts(built, numbers, taken).ifPresent(found::add);
+        if (built == null) {
+            return new Lesson(List.of(), List.of(), design.text());
         }
-        return written(design, found, stays, readings.day());
+        WaterFound water = new WaterFound(design, built, expected, readings, taken);
+        return written(design, water.found(), water.stays(), readings.day());
     }
 
     /** {@return what a design learns of its motor from a bench; nothing from readings that were wrong or of a motor that is broken} */
@@ -117,10 +110,12 @@ public final class Learned {
         for (Found one : found) {
             DesignEdit edit = edit(design, one);
             if (edit == null) {
-                stays.add(new Stays(one.path(), design.positions().of(one.path()), "it cannot be put in there by program"));
+                stays.add(new Stays(
+                        one.path(), design.positions().of(one.path()), "it cannot be put in there by program"));
             } else {
                 of.put(edit, one);
-                byLine.computeIfAbsent(edit.position().line(), l -> new ArrayList<>()).add(edit);
+                byLine.computeIfAbsent(edit.position().line(), l -> new ArrayList<>())
+                        .add(edit);
             }
         }
         List<DesignEdit> edits = new ArrayList<>();
@@ -153,7 +148,7 @@ public final class Learned {
         return new Lesson(values, stays, DesignEdit.apply(design.text(), edits));
     }
 
-    private static @Nullable DesignEdit edit(Reading design, Found found) {
+    static @Nullable DesignEdit edit(Reading design, Found found) {
         int cut = found.path().lastIndexOf('/');
         return design.positions().exactly(found.path()) == null
                 ? DesignEdit.added(
@@ -182,55 +177,10 @@ public final class Learned {
         int ours = before.indexOf("  # measured by ");
         if (ours >= 0) {
             int from = before.codePointCount(0, ours) + 1;
-            return Optional.of(
-                    new DesignEdit(new Position(end.file(), line, from, line, end.column()), text));
+            return Optional.of(new DesignEdit(new Position(end.file(), line, from, line, end.column()), text));
         }
         boolean json = design.text().stripLeading().startsWith("{");
         return json || before.contains(" #") ? Optional.empty() : Optional.of(new DesignEdit(end, text));
-    }
-
-    private static Optional<Found> head(Design built, PlantNumbers numbers, TakenReadings taken) {
-        Observation standing = reading(taken, LoadState.SHUT, ReadingKind.STANDING_PRESSURE, null);
-        if (standing == null || !(built.site().grossHead() instanceof GrossHead.Stated stated)) {
-            return Optional.empty();
-        }
-        double weight = numbers.water().specificWeight();
-        if (knownBetter(stated.head(), 2 * standing.standard() / weight)) {
-            return Optional.empty();
-        }
-        Measured<Length> head =
-                measured(standing.value() / weight, 2 * standing.standard() / weight, "m", Length.class);
-        return Optional.of(new Found("/site/gross-head", head, "standing pressure"));
-    }
-
-    private static Optional<Found> volts(Design built, PlantNumbers numbers, TakenReadings taken) {
-        Observation volts = reading(taken, LoadState.OPEN, ReadingKind.LEAD_VOLTS, null);
-        Observation speed = volts == null
-                ? null
-                : reading(
-                        taken,
-                        LoadState.OPEN,
-                        ReadingKind.SPEED,
-                        volts.channel().nozzles());
-        if (volts == null
-                || speed == null
-                || speed.value() <= 0
-                || !(built.alternator().openCircuit() instanceof OpenCircuit.VoltsAtSpeed stated)
-                || stated.between() == VoltageBetween.BRIDGE_OUTPUT
-                || stated.as() == VoltageAs.DIRECT) {
-            return Optional.empty();
-        }
-        double form = (stated.as() == VoltageAs.PEAK ? Math.sqrt(2) : 1)
-                / (stated.between() == VoltageBetween.LEAD_AND_STAR_POINT ? Math.sqrt(3) : 1);
-        double ratio =
-                Si.of(stated.speed()) / (speed.value() * numbers.alternator().gearRatio());
-        double value = volts.value() * ratio * form;
-        double share = Math.hypot(volts.standard() / volts.value(), speed.standard() / speed.value());
-        if (knownBetter(stated.voltage(), 2 * share * Si.of(stated.voltage().value()))) {
-            return Optional.empty();
-        }
-        Measured<ElectricPotential> measured = measured(value, 2 * share * value, "V", ElectricPotential.class);
-        return Optional.of(new Found("/alternator/open-circuit/voltage", measured, "open leads at the water"));
     }
 
     /** A value stated with a smaller tolerance than this measurement's stays. */
@@ -242,17 +192,5 @@ public final class Learned {
         double rounded = new BigDecimal(value).round(DIGITS).doubleValue();
         double plusMinus = new BigDecimal(half).round(new MathContext(2)).doubleValue();
         return new Measured<>(Si.quantity(rounded, unit, kind), Si.quantity(plusMinus, unit, kind));
-    }
-
-    private static @Nullable Observation reading(
-            TakenReadings taken, LoadState state, ReadingKind what, @Nullable String nozzles) {
-        for (Observation seen : taken.readings()) {
-            if (seen.channel().state() == state
-                    && seen.channel().what() == what
-                    && (nozzles == null || nozzles.equals(seen.channel().nozzles()))) {
-                return seen;
-            }
-        }
-        return null;
     }
 }

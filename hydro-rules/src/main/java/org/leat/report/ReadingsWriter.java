@@ -38,6 +38,11 @@ public final class ReadingsWriter {
         this.wording = new Wording(rulebook);
     }
 
+    /** {@return what may be wrong, in words} */
+    public static String name(FaultKind kind) {
+        return FaultWords.name(kind);
+    }
+
     /** {@return by how many standard uncertainties a reading is off what was expected} */
     public double off(Observation seen) {
         return (seen.value() - expected.value(seen.channel()))

@@ -46,7 +46,7 @@ public final class StartSheet {
         for (StartStep step : steps) {
             lines.add("");
             lines.add(number + "  " + title(step));
-            lines.addAll(wrapped(action(step.kind()), "   "));
+            lines.addAll(wrapped(said(step.kind()), "   "));
             if (!step.lines().isEmpty()) {
                 lines.addAll(table(step).lines());
             }
@@ -56,11 +56,7 @@ public final class StartSheet {
         lines.add("Where, and with what");
         lines.addAll(legend(steps));
         lines.add("");
-        lines.addAll(wrapped(
-                "Stop: shut the water slowly, at the inlet or by the deflector; never by pulling a lead, a fuse or the battery."
-                        + " A reading out of its range is no danger by itself: find out why before the next step."
-                        + " Ranges hold what building and a usual instrument leave open, 95 in 100.",
-                ""));
+        lines.addAll(wrapped(STOPPING, ""));
         lines.add("");
         lines.addAll(List.of(wording.phrase("caution").split("\n", -1)));
         for (String line : lines) {
@@ -109,44 +105,134 @@ public final class StartSheet {
         };
     }
 
+    /** {@return what is done in a step} */
     private static String action(Kind kind) {
         return switch (kind) {
             case FILL ->
-                "Inlet a little open, lowest nozzle open, every high point vented, until the jet runs without spitting. Air is"
-                        + " a spring: nobody in line with the nozzle, nobody beside a joint.";
+                "Inlet a little open, lowest nozzle open, every high point vented, until the jet runs without spitting.";
             case PRESSURE_TEST ->
                 "Pipe full, no air, by pump at the low end; walk the pipe. EN 805: highest pressure of any case + 1 bar;"
-                        + " where that is not known, standing + 2 bar, half as much again. A joint that moves: stop. Stand"
-                        + " aside, never in line with a plug.";
+                        + " where that is not known, standing + 2 bar, half as much again.";
             case STANDING ->
                 "All nozzles shut, inlet open, ten minutes. Does it fall, there is a leak; too high or too low: the head is another.";
-            case OPEN_LEADS ->
-                "Guard on. The wheel runs away: short, then shut. Leads insulated from each other and from hands: they"
-                        + " carry these volts. Three pairs alike within 2 %; noise, smell, shake: stop.";
+            case OPEN_LEADS -> "Guard on. Let it run for seconds, then shut the water. Three pairs alike within 2 %.";
             case DUMP_LOAD ->
                 "Battery disconnected before the water comes. Volts must stay at the dump load's; then, dump load off, the second"
-                        + " guard must act by itself. Elements get hot.";
-            case FIRST_ON_BUS ->
-                "Water shut: connect battery, then fuse; then open slowly. Never open the bus while it turns. Rings and"
-                        + " watches off: batteries burn metal.";
+                        + " guard must act by itself.";
+            case FIRST_ON_BUS -> "Water shut: connect battery, then fuse; then open slowly.";
             case NEXT_ON_BUS -> "Water shut while the nozzle is changed. Open slowly.";
             case HOURS ->
-                "Every half hour: winding, bearing, bridge, joints, dump load by hand-held thermometer, not by hand. A"
-                        + " joint warmer than its cable: stop.";
+                "Every half hour: winding, bearing, bridge, joints, dump load by hand-held thermometer, not by hand.";
         };
+    }
+
+    /** {@return what can hurt in a step; "" for nothing of its own} */
+    private static String danger(Kind kind) {
+        return switch (kind) {
+            case FILL -> "Air is a spring: nobody in line with the nozzle, nobody beside a joint.";
+            case PRESSURE_TEST -> "A joint that moves: stop. Stand aside, never in line with a plug.";
+            case STANDING, NEXT_ON_BUS -> "";
+            case OPEN_LEADS ->
+                "The wheel runs away; noise, smell, shake: stop. Leads insulated from each other and from hands: they"
+                        + " carry these volts.";
+            case DUMP_LOAD -> "Elements get hot.";
+            case FIRST_ON_BUS -> "Never open the bus while it turns. Rings and watches off: batteries burn metal.";
+            case HOURS -> "A joint warmer than its cable: stop.";
+        };
+    }
+
+    private static String said(Kind kind) {
+        return danger(kind).isEmpty() ? action(kind) : action(kind) + " " + danger(kind);
+    }
+
+    /**
+     * A step in words.
+     *
+     * @param title of it
+     * @param action what is done
+     * @param danger what can hurt; "" for nothing of its own
+     * @param reads what is read
+     */
+    public record Told(String title, String action, String danger, List<Reads> reads) {
+        public Told {
+            reads = List.copyOf(reads);
+        }
+    }
+
+    /**
+     * What is read, in words.
+     *
+     * @param name of it
+     * @param where and with what; "" where it says itself
+     * @param expected value
+     * @param range as expected; "" where there is none
+     * @param stop above it; "" where no rule limits it
+     * @param beyond whether the sound plant itself would read more than that
+     */
+    public record Reads(String name, String where, String expected, String range, String stop, boolean beyond) {}
+
+    /** {@return the steps in words} */
+    public static List<Told> told(List<StartStep> steps) {
+        return steps.stream()
+                .map(step -> new Told(
+                        title(step),
+                        action(step.kind()),
+                        danger(step.kind()),
+                        step.lines().stream().map(StartSheet::reads).toList()))
+                .toList();
+    }
+
+    private static Reads reads(Line line) {
+        Channel channel = line.channel();
+        return new Reads(
+                name(line),
+                channel == null ? "" : ReadingKindWords.where(channel.what()),
+                show(line.expected(), line.kind()),
+                line.low() == line.high() ? "" : range(line).replaceFirst(" [^ \\d]+(?= to )", ""),
+                line.stop().isEmpty() ? "" : show(line.stop().getAsDouble(), line.kind()),
+                line.beyond());
+    }
+
+    /** How to stop, and what the ranges are. */
+    public static final String STOPPING =
+            "Stop: shut the water slowly, at the inlet or by the deflector; never by pulling a lead, a fuse or the battery."
+                    + " A reading out of its range is no danger by itself: find out why before the next step."
+                    + " Ranges hold what building and a usual instrument leave open, 95 in 100.";
+
+    /** What keeps a plant from being started, in words. */
+    public record Hindered(List<String> fails, List<String> unsettled) {
+        public Hindered {
+            fails = List.copyOf(fails);
+            unsettled = List.copyOf(unsettled);
+        }
+    }
+
+    /** {@return what keeps the plant from being started: what fails, and what somebody must settle first} */
+    public Hindered hindered(Report report) {
+        return new Hindered(hindered(StopLimits.failing(report)), hindered(StopLimits.unsettled(report)));
+    }
+
+    private List<String> hindered(List<Finding> findings) {
+        List<String> lines = new ArrayList<>();
+        findings.stream()
+                .limit(MOST_UNSETTLED)
+                .forEach(f -> lines.add(Plainly.of(f.outcome().rule() + ": " + wording.of(f))));
+        if (findings.size() > MOST_UNSETTLED) {
+            lines.add("and " + (findings.size() - MOST_UNSETTLED) + " more, which check tells");
+        }
+        return lines;
     }
 
     private static Table table(StartStep step) {
         Table table = new Table();
         table.row("   read", "expected", "range", "stop above", "read");
         for (Line line : step.lines()) {
+            Reads read = reads(line);
             table.row(
-                    "   " + name(line),
-                    show(line.expected(), line.kind()),
-                    line.low() == line.high() ? "" : range(line),
-                    line.stop().isEmpty()
-                            ? ""
-                            : show(line.stop().getAsDouble(), line.kind()) + (line.beyond() ? " !" : ""),
+                    "   " + read.name(),
+                    read.expected(),
+                    read.range().isEmpty() ? "" : range(line),
+                    read.beyond() ? read.stop() + " !" : read.stop(),
                     "_________");
         }
         return table;
@@ -223,7 +309,7 @@ public final class StartSheet {
             @Nullable String stopRule,
             boolean beyond) {}
 
-    private record Step(String step, String nozzles, String action, List<Reading> readings) {}
+    private record Step(String step, String nozzles, String action, String danger, List<Reading> readings) {}
 
     /** Writes for a program: values in SI. */
     public void json(Report report, List<StartStep> steps, Appendable out) throws IOException {
@@ -249,6 +335,7 @@ public final class StartSheet {
                 word(step.kind().name()),
                 step.nozzles(),
                 action(step.kind()),
+                danger(step.kind()),
                 step.lines().stream().map(StartSheet::reading).toList());
     }
 

@@ -207,6 +207,22 @@ class PageInBrowserTest {
         assertThat(text).containsPattern("MediaBox\\s*\\[0 0 59[45][.0-9]* 84[12][.0-9]*\\]");
     }
 
+    @Test
+    void the_sheet_of_a_first_start_is_accessible_fits_a_phone_and_two_pages_of_paper() throws IOException {
+        for (String demo : List.of("rowan-ghyll", "tannery-yard")) {
+            Files.writeString(page(demo + "-start"), Pages.sheet(demo).text());
+            browser.show(page(demo + "-start"), 360, "light");
+            assertThat(browser.run("return document.documentElement.scrollWidth")
+                            .asInt())
+                    .isEqualTo(360);
+            assertThat(violations()).isEmpty();
+            browser.show(page(demo + "-start"), 1400, "dark");
+            assertThat(violations()).isEmpty();
+            String pdf = new String(Base64.getDecoder().decode(browser.printed()), StandardCharsets.ISO_8859_1);
+            assertThat(pdf.split("/Type\\s*/Page\\b", -1).length - 1).isEqualTo(2);
+        }
+    }
+
     private static List<String> violations() throws IOException {
         browser.run(engine);
         JsonNode found = browser.await("const done = arguments[arguments.length - 1];"

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -19,9 +20,15 @@ import org.leat.check.Finding;
 import org.leat.check.Kind;
 import org.leat.check.Paths;
 import org.leat.check.Report;
+import org.leat.file.DesignReader;
+import org.leat.plant.Plant;
+import org.leat.quantity.QuantityKind;
+import org.leat.report.UsualUnits;
 import org.leat.report.Wording;
+import org.leat.season.DesignYear;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
 
 class PageWriterTest {
 
@@ -37,11 +44,47 @@ class PageWriterTest {
             assertThat(station.getElementsByTagName("h2").getLength()).isEqualTo(1);
             assertThat(station.getElementsByTagName("p").item(0).getTextContent())
                     .hasSizeGreaterThan(40);
+            if (station.getAttribute("id").equals("year-station") && hasNoYear(station)) {
+                assertThat(station.getElementsByTagName("figure").getLength()).isZero();
+                continue;
+            }
             assertThat(station.getElementsByTagName("figure").getLength()).isEqualTo(1);
             assertThat(station.getElementsByTagName("table").getLength()).isPositive();
             assertThat(station.getElementsByTagName("title").item(0).getTextContent())
                     .isNotBlank();
         }
+    }
+
+    private static boolean hasNoYear(Element station) {
+        return station.getElementsByTagName("p")
+                .item(0)
+                .getTextContent()
+                .startsWith("No picture: the year was not run.");
+    }
+
+    @Test
+    void the_year_stands_on_the_page_month_by_month_as_it_was_run() throws IOException {
+        Document page = Pages.demo("rowan-ghyll").read();
+        DesignYear.Told told = (DesignYear.Told) DesignYear.of(
+                Plant.of(Objects.requireNonNull(DesignReader.read(Pages.demoText("rowan-ghyll"), "plant.yaml")
+                        .design())),
+                null,
+                DesignYear.USUAL_VISIT);
+        Element station = Pages.all(page, "section")
+                .filter(s -> s.getAttribute("id").equals("year-station"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(hasNoYear(station)).isFalse();
+        List<String> rows = new ArrayList<>();
+        NodeList all = station.getElementsByTagName("tr");
+        for (int i = 1; i <= told.year().months().size(); i++) {
+            rows.add(((Element) all.item(i)).getElementsByTagName("td").item(0).getTextContent());
+        }
+        assertThat(rows)
+                .hasSize(12)
+                .isEqualTo(told.year().months().stream()
+                        .map(m -> UsualUnits.show(m.made(), QuantityKind.ENERGY, "kWh", 3))
+                        .toList());
     }
 
     @ParameterizedTest
@@ -194,7 +237,7 @@ class PageWriterTest {
         assertThat(Pages.all(made.read(), "p")
                         .filter(p -> p.getTextContent()
                                 .contains("the plant cannot be solved without site.water-temperature")))
-                .hasSize(5);
+                .hasSize(6);
         assertThat(cautions(made)).isEqualTo(2);
     }
 

@@ -20,8 +20,10 @@ import org.leat.pack.BuiltInPack;
 import org.leat.plant.Plant;
 import org.leat.readings.Expectations;
 import org.leat.readings.FaultTable;
+import org.leat.readings.FirstStart;
 import org.leat.readings.LogStudy;
 import org.leat.readings.PlantLog;
+import org.leat.report.StopLimits;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
@@ -73,6 +75,24 @@ final class Pages {
         PageWriter writer = new PageWriter(CHECKER.rulebook(), out);
         writer.add(report, reading, Overviews.of(examined, CHECKER.rulebook()));
         writer.end();
+        return new Made(out.toString(), report);
+    }
+
+    /** The sheet of a first start. */
+    static Made sheet(String name) throws IOException {
+        return sheetOf(demoText(name));
+    }
+
+    static Made sheetOf(String design) throws IOException {
+        Reading reading = DesignReader.read(design, "plant.yaml");
+        Report report = CHECKER.check(reading);
+        Plant plant = Plant.of(Objects.requireNonNull(reading.design()));
+        StringBuilder out = new StringBuilder();
+        new StartPage(CHECKER.rulebook())
+                .write(
+                        report,
+                        FirstStart.of(Expectations.of(plant), StopLimits.of(report, plant, CHECKER.rulebook())),
+                        out);
         return new Made(out.toString(), report);
     }
 

@@ -20,6 +20,8 @@ final class BrokenBridgeSolver {
     private static final int STEPS = 360;
     private static final int MEASURED = 2;
     private static final double UPWARD = 1.07;
+    private static final double DOWNWARD = 0.8;
+    private static final double SLOWEST = 0.02;
     private static final double TOLERANCE = 2e-3;
 
     private final PlantNumbers numbers;
@@ -44,13 +46,22 @@ final class BrokenBridgeSolver {
         this.runner = new RunnerCharacteristic(numbers.runner(), numbers.water().density(), running.water());
     }
 
-    /** {@return each fault; empty where no current flows or the winding has no inductance to step with} */
-    static List<BrokenBridge> of(PlantNumbers numbers, Running running) {
+    /** {@return one phase and one diode open; empty where no current flows or the winding has no inductance to step with} */
+    static List<BrokenBridge> open(PlantNumbers numbers, Running running) {
+        return of(numbers, running, BrokenBridge.Fault.PHASE_OPEN, BrokenBridge.Fault.DIODE_OPEN);
+    }
+
+    /** {@return one diode that conducts both ways; empty as above} */
+    static List<BrokenBridge> shorted(PlantNumbers numbers, Running running) {
+        return of(numbers, running, BrokenBridge.Fault.DIODE_SHORT);
+    }
+
+    private static List<BrokenBridge> of(PlantNumbers numbers, Running running, BrokenBridge.Fault... faults) {
         List<BrokenBridge> cases = new ArrayList<>();
         if (running.operatingPoint().directCurrent() > 0
                 && running.operatingPoint().speed() > 0
                 && numbers.alternator().phaseInductance() > 0) {
-            for (BrokenBridge.Fault fault : BrokenBridge.Fault.values()) {
+            for (BrokenBridge.Fault fault : faults) {
                 cases.add(new BrokenBridgeSolver(numbers, running, fault).solved());
             }
         }
@@ -58,9 +69,32 @@ final class BrokenBridgeSolver {
     }
 
     private BrokenBridge solved() {
+        double atWork = surplus(running.operatingPoint().speed());
+        return atWork < 0 ? braked(atWork) : driven(atWork);
+    }
+
+    /** From the working speed down to where the runner's torque meets the brake's. */
+    private BrokenBridge braked(double atWork) {
+        double slowest = SLOWEST * running.operatingPoint().speed();
+        double high = running.operatingPoint().speed();
+        double atHigh = atWork;
+        double low = high;
+        double atLow = atHigh;
+        while (atLow < 0 && low > slowest) {
+            high = low;
+            atHigh = atLow;
+            low *= DOWNWARD;
+            atLow = surplus(low);
+        }
+        return atLow < 0
+                ? at(low, false)
+                : at(FalsePosition.between(this::surplus, low, atLow, high, atHigh, TOLERANCE), true);
+    }
+
+    private BrokenBridge driven(double atWork) {
         double runaway = runner.runawaySpeed();
         double low = running.operatingPoint().speed();
-        double atLow = surplus(low);
+        double atLow = atWork;
         double high = low;
         double atHigh = atLow;
         while (atHigh > 0 && high < runaway) {
@@ -72,15 +106,20 @@ final class BrokenBridgeSolver {
         double speed = atHigh < 0 && atLow > 0
                 ? FalsePosition.between(this::surplus, low, atLow, high, atHigh, TOLERANCE)
                 : high;
+        return at(speed, speed < runaway);
+    }
+
+    private BrokenBridge at(double speed, boolean held) {
         BridgeWaveform wave = settled(speed).measure(MEASURED);
         return new BrokenBridge(
                 running.nozzles(),
                 fault,
-                speed < runaway,
+                held,
                 speed,
                 wave.directCurrent(),
                 wave.directCurrent() / running.operatingPoint().directCurrent(),
                 wave.phaseCurrentRms(),
+                wave.diodeCurrent(),
                 wave.rippleAtFrequency(),
                 wave.rippleAtTwice(),
                 wave.greatestDirectVoltage(),
@@ -99,6 +138,7 @@ final class BrokenBridgeSolver {
         BridgeFault broken = switch (fault) {
             case PHASE_OPEN -> BridgeFault.PHASE_OPEN;
             case DIODE_OPEN -> BridgeFault.DIODE_OPEN;
+            case DIODE_SHORT -> BridgeFault.DIODE_SHORT;
         };
         BridgeTimeStepper run = new BridgeTimeStepper(machine, lead, diode, own, bus, broken, STEPS);
         run.run(SteppedStart.periods(numbers.alternator(), lead, machine.electricalSpeed(own) / (2 * Math.PI)));

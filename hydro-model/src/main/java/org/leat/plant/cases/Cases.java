@@ -36,6 +36,7 @@ public final class Cases {
     private final Once<List<DumpLoadLost>> dumpLost;
     private final Once<List<RegulatorFailedShort>> regulatorShort;
     private final Once<List<BrokenBridge>> broken;
+    private final Once<List<BrokenBridge>> diodeShorted;
     private final Once<List<LeadsShorted>> leadsShorted;
     private final Once<List<CableDuty>> cableDuties;
     private final Once<List<Day>> days;
@@ -60,6 +61,7 @@ public final class Cases {
         dumpLost = new Once<>(() -> solver.dumpLost(loadLost()));
         regulatorShort = new Once<>(() -> solver.regulatorShort(running(), loadLost()));
         broken = new Once<>(solver::broken);
+        diodeShorted = new Once<>(solver::diodeShorted);
         leadsShorted = new Once<>(this::everyLeadsShorted);
         cableDuties = new Once<>(() -> new CableDutySolver(design, numbers, running(), batteryFull()).all());
         days = new Once<>(this::everyDay);
@@ -175,6 +177,11 @@ public final class Cases {
         return broken.get();
     }
 
+    /** {@return one diode shorted with the nozzles as built; empty and stepped in time as {@link #broken()}} */
+    public List<BrokenBridge> diodeShorted() {
+        return diodeShorted.get();
+    }
+
     /** {@return the alternator's leads shorted, on each nozzle set, in the order of {@link #running()}} */
     public List<LeadsShorted> leadsShorted() {
         return leadsShorted.get();
@@ -231,6 +238,7 @@ public final class Cases {
             List<BusSituation> all = new ArrayList<>(onTheBus());
             all.addAll(regulatorFailedShort());
             all.addAll(broken());
+            all.addAll(diodeShorted());
             all.addAll(days());
             return List.copyOf(all);
         });

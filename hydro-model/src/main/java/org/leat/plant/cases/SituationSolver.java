@@ -27,6 +27,7 @@ final class SituationSolver {
     private final Once<List<Running>> overTheYear;
     private final Once<List<Closing>> closing;
     private final Once<List<BrokenBridge>> broken;
+    private final Once<List<BrokenBridge>> diodeShorted;
 
     private SituationSolver(PlantNumbers numbers) {
         this.numbers = numbers;
@@ -36,6 +37,7 @@ final class SituationSolver {
         this.overTheYear = new Once<>(this::everyFlow);
         this.closing = new Once<>(this::everyClosing);
         this.broken = new Once<>(this::everyBroken);
+        this.diodeShorted = new Once<>(this::everyDiodeShorted);
         this.atSetVoltage = new Once<>(this::full);
         this.onDumpAlone = new Once<>(this::dumping);
     }
@@ -56,6 +58,7 @@ final class SituationSolver {
         this.overTheYear = sameRunning ? near.overTheYear : new Once<>(this::everyFlow);
         this.closing = sameWater ? near.closing : new Once<>(this::everyClosing);
         this.broken = sameRunning ? near.broken : new Once<>(this::everyBroken);
+        this.diodeShorted = sameRunning ? near.diodeShorted : new Once<>(this::everyDiodeShorted);
         this.atSetVoltage = sameFull ? near.atSetVoltage : new Once<>(this::full);
         this.onDumpAlone = sameDump ? near.onDumpAlone : new Once<>(this::dumping);
     }
@@ -247,7 +250,16 @@ final class SituationSolver {
 
     private List<BrokenBridge> everyBroken() {
         List<Running> running = running();
-        return running.isEmpty() ? List.of() : List.copyOf(BrokenBridgeSolver.of(numbers, running.get(0)));
+        return running.isEmpty() ? List.of() : List.copyOf(BrokenBridgeSolver.open(numbers, running.get(0)));
+    }
+
+    List<BrokenBridge> diodeShorted() {
+        return diodeShorted.get();
+    }
+
+    private List<BrokenBridge> everyDiodeShorted() {
+        List<Running> running = running();
+        return running.isEmpty() ? List.of() : List.copyOf(BrokenBridgeSolver.shorted(numbers, running.get(0)));
     }
 
     List<BatteryFull> batteryFull(List<Running> running, List<LoadLost> loadLost) {

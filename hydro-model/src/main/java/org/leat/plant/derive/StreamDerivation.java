@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.leat.design.DurationPoint;
 import org.leat.design.Stream;
 import org.leat.design.StreamFlow;
+import org.leat.hydraulics.FlowDurationCurve;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.StreamLevel;
 import org.leat.plant.numbers.StreamNumbers;
@@ -18,6 +19,9 @@ import org.leat.quantity.VolumeFlow;
 final class StreamDerivation {
 
     private static final double USUAL_FULL_PIPE_SHARE = 0.95;
+
+    /** Where the duration curve of daily flows is told. */
+    private static final double[] SHARES = {0.05, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 0.95, 1};
 
     private StreamDerivation() {}
 
@@ -50,6 +54,17 @@ final class StreamDerivation {
             int month = 0;
             for (Quantity<VolumeFlow> mean : months.flows()) {
                 levels.add(level(StreamLevel.Kind.MONTH, ++month, Si.of(mean), 0, kept));
+            }
+        } else if (flow instanceof StreamFlow.Daily daily) {
+            double[] falling = daily.flows().stream()
+                    .mapToDouble(Si::of)
+                    .map(each -> -each)
+                    .sorted()
+                    .map(each -> -each)
+                    .toArray();
+            for (double share : SHARES) {
+                levels.add(
+                        level(StreamLevel.Kind.EXCEEDED, share, FlowDurationCurve.exceeded(falling, share), 0, kept));
             }
         } else {
             Gauged.Flow gauged = Gauged.flow(flow, assume);

@@ -16,8 +16,9 @@ import org.leat.plant.numbers.PlantNumbers;
  * @param set the best set on hand
  * @param share its power over that of the nozzle cut for the flow, at most 1
  * @param bestBore bore of that nozzle in as many positions as are open as built, m
+ * @param ideal power of its jets, W
  */
-public record SeasonMatch(double flow, NozzleGroup set, double share, double bestBore) {
+public record SeasonMatch(double flow, NozzleGroup set, double share, double bestBore, double ideal) {
 
     /** {@return how well the sets on hand suit each flow of the year, most water first; none for a dry stream} */
     public static List<SeasonMatch> all(Cases cases) {
@@ -27,7 +28,8 @@ public record SeasonMatch(double flow, NozzleGroup set, double share, double bes
                 .toList();
     }
 
-    private static SeasonMatch of(Cases cases, double available) {
+    /** {@return how well the sets on hand suit a flow above nil, m³/s} */
+    public static SeasonMatch of(Cases cases, double available) {
         PlantNumbers numbers = cases.numbers();
         double head = numbers.site().grossHead();
         double loss = loss(cases);
@@ -51,7 +53,8 @@ public record SeasonMatch(double flow, NozzleGroup set, double share, double bes
         }
         int positions = numbers.nozzles().asBuilt().bores().size();
         double area = best / velocity / numbers.nozzles().contractionCoefficient() / positions;
-        return new SeasonMatch(available, suits.nozzles(), Math.min(1, power / ideal), Math.sqrt(4 / Math.PI * area));
+        return new SeasonMatch(
+                available, suits.nozzles(), Math.min(1, power / ideal), Math.sqrt(4 / Math.PI * area), ideal);
     }
 
     private static double power(PlantNumbers numbers, Running running, double available) {

@@ -16,6 +16,22 @@ public final class DeviceRatings {
     }
 
     /**
+     * {@return the current that surely opens a device within the time its standard has for it, A}
+     *
+     * @param kind fuse or breaker
+     * @param rating of the device, A: small fuses open at more times their rating
+     */
+    public static double surelyOpens(DeviceKind kind, double rating) {
+        return rating * ratio(kind, rating);
+    }
+
+    private static double ratio(DeviceKind kind, double rating) {
+        return kind == DeviceKind.BREAKER
+                ? ProtectiveDeviceCoordination.BREAKER
+                : ProtectiveDeviceCoordination.fuse(rating);
+    }
+
+    /**
      * {@return the greatest rated current of a device that protects a cable, A; IEC 60364-4-43 clause 433.1}
      *
      * @param kind fuse or breaker: they differ in the current that surely opens them
@@ -23,9 +39,6 @@ public final class DeviceRatings {
      * @param capacity of the cable as laid, A
      */
     public static double greatestProtecting(DeviceKind kind, double rating, double capacity) {
-        double surely = kind == DeviceKind.BREAKER
-                ? ProtectiveDeviceCoordination.BREAKER
-                : ProtectiveDeviceCoordination.fuse(rating);
-        return ProtectiveDeviceCoordination.greatestRating(capacity, surely);
+        return ProtectiveDeviceCoordination.greatestRating(capacity, ratio(kind, rating));
     }
 }

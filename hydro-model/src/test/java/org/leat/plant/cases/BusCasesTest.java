@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -189,13 +190,13 @@ class BusCasesTest {
     @ParameterizedTest
     @EnumSource(
             value = BrokenBridge.Fault.class,
-            names = {"PHASE_OPEN", "DIODE_OPEN"})
+            names = {"PHASE_OPEN", "DIODE_OPEN", "DIODE_SHORT"})
     void a_broken_bridge_runs_where_the_simulator_gives_the_runners_torque(
             BrokenBridge.Fault fault, @TempDir Path folder) {
         assumeTrue(CircuitSimulator.installed(), "ngspice is not installed");
         Cases cases = Plant.of(Plants.read(capacitorText("4700 µF"))).solve();
         PlantNumbers numbers = cases.numbers();
-        BrokenBridge broken = cases.broken().stream()
+        BrokenBridge broken = Stream.concat(cases.broken().stream(), cases.diodeShorted().stream())
                 .filter(b -> b.fault() == fault)
                 .findFirst()
                 .orElseThrow();
@@ -218,7 +219,24 @@ class BusCasesTest {
                 .torque(broken.runnerSpeed());
         double torque = run.get("pemf_avg") / broken.runnerSpeed();
         assertThat(torque + idle).isEqualTo(shaft, within(0.05 * shaft));
-        assertThat(broken.directCurrent()).isEqualTo(run.get("idc_avg"), within(0.05 * run.get("idc_avg")));
+        assertThat(broken.directCurrent())
+                .isEqualTo(run.get("idc_avg"), within(0.05 * Math.abs(run.get("idc_avg")) + 0.02));
+        double most = Math.max(run.get("ia2_avg"), Math.max(run.get("ib2_avg"), run.get("ic2_avg")));
+        assertThat(broken.phaseCurrent()).isEqualTo(Math.sqrt(most), within(0.05 * Math.sqrt(most)));
+    }
+
+    @Test
+    void a_shorted_diode_brakes_the_wheel_and_drives_through_the_lead_many_times_what_the_battery_gets() {
+        Cases cases = cases(regulator("shunt"));
+        BrokenBridge shorted = cases.diodeShorted().get(0);
+        double working = cases.running().get(0).operatingPoint().phaseCurrent();
+        assertThat(shorted.held()).isTrue();
+        assertThat(shorted.runnerSpeed())
+                .isLessThan(cases.running().get(0).operatingPoint().speed());
+        assertThat(shorted.phaseCurrent()).isGreaterThan(1.5 * working);
+        assertThat(shorted.currentLeft()).isLessThan(1);
+        // one way round: no more than the lead's rms, and no less than a sixth of it
+        assertThat(shorted.diodeCurrent()).isBetween(shorted.phaseCurrent() / 6, shorted.phaseCurrent());
     }
 
     @Test

@@ -9,10 +9,14 @@ import org.leat.design.Design;
 import org.leat.file.Filled;
 import org.leat.file.Reading;
 import org.leat.plant.Plant;
+import org.leat.readings.Diagnosis;
 import org.leat.readings.Expectations;
+import org.leat.readings.FaultKind;
+import org.leat.readings.FaultTable;
 import org.leat.readings.PlantReadings;
 import org.leat.readings.TakenReadings;
 import org.leat.report.Learned;
+import org.leat.report.ReadingsWriter;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -31,6 +35,8 @@ import picocli.CommandLine.Spec;
         })
 final class LearnCommand implements Callable<Integer> {
 
+    private static final double SURE = 0.9;
+
     @Parameters(index = "0", paramLabel = "DESIGN", description = "The design file.")
     private Path design = Path.of("");
 
@@ -39,6 +45,9 @@ final class LearnCommand implements Callable<Integer> {
 
     @Option(names = "--write", description = "Writes the values into the design file.")
     private boolean write;
+
+    @Option(names = "--even-so", description = "Writes them although the readings say that something is wrong.")
+    private boolean evenSo;
 
     @Spec
     @SuppressWarnings("NullAway.Init") // set by the command line parser
@@ -62,8 +71,24 @@ final class LearnCommand implements Callable<Integer> {
         if (plant == null) {
             return ExitCode.NOT_JUDGED;
         }
-        TakenReadings taken = TakenReadings.of(readings, Expectations.of(plant));
-        Learned.Lesson lesson = Learned.of(reading, plant.numbers(), readings, taken);
+        Expectations expected = Expectations.of(plant);
+        TakenReadings taken = TakenReadings.of(readings, expected);
+        boolean misplaced = PlantFile.tell(taken, read, err);
+        if (misplaced) {
+            return ExitCode.UNREADABLE;
+        }
+        Diagnosis.Ranked first =
+                Diagnosis.of(FaultTable.of(expected), taken.readings()).ranked().get(0);
+        boolean wrong = first.kind() != FaultKind.NOTHING && first.probability() > SURE;
+        if (wrong) {
+            err.print("leat: these readings say: " + ReadingsWriter.name(first.kind())
+                    + "; learned as it stands, the design would be that of the fault\n");
+        }
+        if (wrong && write && !evenSo) {
+            err.print("leat: nothing is written; mend and read again, or write --even-so\n");
+            return ExitCode.FOUND;
+        }
+        Learned.Lesson lesson = Learned.of(reading, expected, readings, taken);
         Lessons.tell(design, lesson, content, write, out, err);
         return ExitCode.NOTHING;
     }

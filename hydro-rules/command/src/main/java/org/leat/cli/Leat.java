@@ -35,6 +35,7 @@ import picocli.CommandLine.Spec;
             StartCommand.class,
             ReadingsCommand.class,
             YearCommand.class,
+            ChooseCommand.class,
             LogCommand.class,
             LearnCommand.class
         },

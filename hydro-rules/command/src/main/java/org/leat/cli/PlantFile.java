@@ -5,10 +5,13 @@ import java.nio.file.Path;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.Design;
+import org.leat.file.Filled;
 import org.leat.file.Problem;
 import org.leat.file.ProblemText;
 import org.leat.file.Reading;
 import org.leat.plant.Plant;
+import org.leat.readings.PlantReadings;
+import org.leat.readings.TakenReadings;
 
 /** One design file, or standard input. */
 final class PlantFile {
@@ -42,5 +45,26 @@ final class PlantFile {
     /** Says what is wrong with a file, a line each. */
     static void tell(List<Problem> problems, PrintWriter err) {
         problems.forEach(problem -> err.print(ProblemText.line(problem) + "\n"));
+    }
+
+    /**
+     * {@return whether a reading is of a nozzle set that the design has not} Says which readings have no place on the plant, a line
+     * each.
+     */
+    static boolean tell(TakenReadings taken, Filled<PlantReadings> read, PrintWriter err) {
+        boolean noSuchSet = false;
+        for (TakenReadings.Misplaced one : taken.misplaced()) {
+            err.print(read.positions().of(one.path()) + ": " + said(one) + "\n");
+            noSuchSet |= one.why() == TakenReadings.Why.NO_SUCH_SET;
+        }
+        return noSuchSet;
+    }
+
+    private static String said(TakenReadings.Misplaced one) {
+        return switch (one.why()) {
+            case NO_SUCH_SET -> "the design has no such nozzle set; it has " + String.join(", ", one.choices());
+            case NOT_IN_THAT_STATE -> "that is not read with the leads like that; left out";
+            case NOT_TOLD -> "the design does not tell what that would be; left out";
+        };
     }
 }

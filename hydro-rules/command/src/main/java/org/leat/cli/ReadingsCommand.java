@@ -69,11 +69,7 @@ final class ReadingsCommand implements Callable<Integer> {
         }
         Expectations expected = Expectations.of(plant);
         TakenReadings taken = TakenReadings.of(readings, expected);
-        boolean misplaced = false;
-        for (TakenReadings.Misplaced one : taken.misplaced()) {
-            err.print(read.positions().of(one.path()) + ": " + said(one) + "\n");
-            misplaced |= one.why() == TakenReadings.Why.NO_SUCH_SET;
-        }
+        boolean misplaced = PlantFile.tell(taken, read, err);
         if (misplaced) {
             return ExitCode.UNREADABLE;
         }
@@ -91,13 +87,5 @@ final class ReadingsCommand implements Callable<Integer> {
                 && diagnosis.dangers().isEmpty()
                 && taken.impossible().isEmpty();
         return sound ? ExitCode.NOTHING : ExitCode.FOUND;
-    }
-
-    private static String said(TakenReadings.Misplaced one) {
-        return switch (one.why()) {
-            case NO_SUCH_SET -> "the design has no such nozzle set; it has " + String.join(", ", one.choices());
-            case NOT_IN_THAT_STATE -> "that is not read with the leads like that; left out";
-            case NOT_TOLD -> "the design does not tell what that would be; left out";
-        };
     }
 }

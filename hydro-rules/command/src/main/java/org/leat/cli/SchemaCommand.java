@@ -3,6 +3,7 @@ package org.leat.cli;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.leat.file.DesignSchema;
+import org.leat.prices.PriceList;
 import org.leat.report.ReportSchema;
 import org.leat.rulefile.RuleFile;
 import org.leat.settings.SettingsFiles;
@@ -18,11 +19,15 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description =
-                "Prints the JSON Schema of design files, of settings files, of rule files, or of reports in JSON.")
+                "Prints the JSON Schema of design files, of settings files, of rule files, of price lists, or of reports in"
+                        + " JSON.")
 final class SchemaCommand implements Callable<Integer> {
 
     @Option(names = "--of-settings", description = "Of settings files.")
     private boolean ofSettings;
+
+    @Option(names = "--of-prices", description = "Of price lists.")
+    private boolean ofPrices;
 
     @Option(names = "--of-report", description = "Of reports in JSON.")
     private boolean ofReport;
@@ -36,12 +41,17 @@ final class SchemaCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (Stream.of(ofSettings, ofReport, ofRules).filter(asked -> asked).count() > 1) {
+        if (Stream.of(ofSettings, ofReport, ofRules, ofPrices)
+                        .filter(asked -> asked)
+                        .count()
+                > 1) {
             throw new ParameterException(spec.commandLine(), "one schema at a time");
         }
         String schema;
         if (ofRules) {
             schema = RuleFile.schema();
+        } else if (ofPrices) {
+            schema = PriceList.schema();
         } else {
             schema = ofReport ? ReportSchema.json() : ofSettings ? SettingsFiles.schema() : DesignSchema.json();
         }

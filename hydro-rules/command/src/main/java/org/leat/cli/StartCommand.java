@@ -8,6 +8,7 @@ import org.leat.check.Checker;
 import org.leat.check.Report;
 import org.leat.design.Design;
 import org.leat.file.Reading;
+import org.leat.page.StartPage;
 import org.leat.plant.Plant;
 import org.leat.readings.Expectations;
 import org.leat.readings.FirstStart;
@@ -19,6 +20,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -36,8 +38,13 @@ final class StartCommand implements Callable<Integer> {
     @Parameters(paramLabel = "DESIGN", description = "The design file.")
     private String file = "";
 
-    @Mixin
-    private TextOrJson format = new TextOrJson();
+    @Option(
+            names = "--format",
+            paramLabel = "text|json|html",
+            defaultValue = "text",
+            converter = OptionWords.OfFormat.class,
+            description = "What is written; text if not said. html is a page for phone and paper.")
+    private Format format = Format.TEXT;
 
     @Option(
             names = "--empty-readings",
@@ -54,7 +61,9 @@ final class StartCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        boolean json = format.json();
+        if (format != Format.TEXT && format != Format.JSON && format != Format.HTML) {
+            throw new ParameterException(spec.commandLine(), "start writes text, json or html");
+        }
         Reading reading = PlantFile.read(file);
         Design design = reading.design();
         PrintWriter err = spec.commandLine().getErr();
@@ -76,10 +85,10 @@ final class StartCommand implements Callable<Integer> {
         Report report = checker.check(reading);
         List<StartStep> steps = FirstStart.of(expected, StopLimits.of(report, plant, checker.rulebook()));
         StartSheet sheet = new StartSheet(checker.rulebook());
-        if (json) {
-            sheet.json(report, steps, out);
-        } else {
-            sheet.text(report, steps, out);
+        switch (format) {
+            case JSON -> sheet.json(report, steps, out);
+            case HTML -> new StartPage(checker.rulebook()).write(report, steps, out);
+            default -> sheet.text(report, steps, out);
         }
         return StopLimits.failing(report).isEmpty()
                 ? StopLimits.unsettled(report).isEmpty() ? ExitCode.NOTHING : ExitCode.NOT_JUDGED

@@ -2,12 +2,8 @@ package org.leat.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import org.leat.check.Checker;
 import org.leat.design.Design;
 import org.leat.file.Reading;
@@ -17,9 +13,6 @@ import org.leat.report.Plainly;
 import org.leat.report.YearWriter;
 import org.leat.season.DesignYear;
 import org.leat.season.FlowSeries;
-import org.leat.season.SeriesFault;
-import org.leat.season.SeriesReader;
-import org.leat.season.SeriesReading;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -36,24 +29,11 @@ import picocli.CommandLine.Spec;
         description = "Runs a design through a year of its stream, hour by hour.")
 final class YearCommand implements Callable<Integer> {
 
-    private static final long LARGEST = 16L << 20;
-
     @Parameters(paramLabel = "FILE", description = "A design file, YAML or JSON.")
     private String file = "";
 
-    @Option(
-            names = "--flow",
-            paramLabel = "SERIES",
-            description = "Daily flows, CSV with the head line date,flow_l_s, or the tab-separated form of a national"
-                    + " water service; if not said, the stream of the design.")
-    private @Nullable Path flow;
-
-    @Option(
-            names = "--share",
-            paramLabel = "SHARE",
-            defaultValue = "1",
-            description = "Takes this share of each flow, as of a part of the gauged catchment; 1 if not said.")
-    private double share = 1;
+    @Mixin
+    private DailyFlows flows = new DailyFlows();
 
     @Option(
             names = "--visit",
@@ -61,13 +41,6 @@ final class YearCommand implements Callable<Integer> {
             defaultValue = "7",
             description = "Days from one visit to the next: nozzles are changed on a visit only; 7 if not said.")
     private int visit = 7;
-
-    @Option(
-            names = "--longest-gap",
-            paramLabel = "DAYS",
-            defaultValue = "7",
-            description = "Days without a flow that are filled straight between their neighbours; 7 if not said.")
-    private int longestGap = SeriesReader.USUAL_GAP;
 
     @Mixin
     private TextOrJson format = new TextOrJson();
@@ -79,11 +52,9 @@ final class YearCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         boolean json = format.json();
-        if (!(share > 0 && share <= 1000)) {
-            throw new ParameterException(spec.commandLine(), "--share is above 0 and at most 1000");
-        }
-        if (visit < 1 || longestGap < 0) {
-            throw new ParameterException(spec.commandLine(), "--visit is 1 or more days, --longest-gap 0 or more");
+        flows.demand();
+        if (visit < 1) {
+            throw new ParameterException(spec.commandLine(), "--visit is 1 or more days");
         }
         PrintWriter err = spec.commandLine().getErr();
         Reading reading = PlantFile.read(file);
@@ -92,8 +63,8 @@ final class YearCommand implements Callable<Integer> {
         if (design == null) {
             return ExitCode.UNREADABLE;
         }
-        FlowSeries series = flow == null ? null : series(flow, err);
-        if (flow != null && series == null) {
+        FlowSeries series = flows.read(err);
+        if (flows.asked() && series == null) {
             return ExitCode.UNREADABLE;
         }
         DesignYear year = DesignYear.of(Plant.of(design), series, visit);
@@ -111,18 +82,5 @@ final class YearCommand implements Callable<Integer> {
             writer.text(Plainly.of(file), told, design.battery().chemistry(), out);
         }
         return ExitCode.NOTHING;
-    }
-
-    private @Nullable FlowSeries series(Path from, PrintWriter err) throws IOException {
-        if (!Files.isRegularFile(from) || Files.size(from) > LARGEST) {
-            err.print(Plainly.of(from.toString()) + ": "
-                    + (Files.isRegularFile(from) ? "larger than 16 MB" : "no such file, or no ordinary one") + "\n");
-            return null;
-        }
-        SeriesReading read = SeriesReader.read(Files.readString(from, StandardCharsets.ISO_8859_1), longestGap);
-        for (SeriesFault fault : read.faults()) {
-            err.print(Plainly.of(from + ":" + fault.line() + ": " + fault.what()) + "\n");
-        }
-        return read.series() == null ? null : read.series().times(share);
     }
 }

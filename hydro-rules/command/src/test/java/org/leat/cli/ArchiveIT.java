@@ -118,11 +118,26 @@ class ArchiveIT {
         Map<String, String> there = Map.of(
                 "LEAT_CACHE", folder.resolve("shared").toString(), "LEAT_JAVA_OPTIONS", "-Xlog:class+load:stderr");
         String call = apart.resolve("leat").toString();
-        run(there, call, "check", demo("rowan-ghyll"));
-        Ran second = run(there, call, "check", demo("rowan-ghyll"));
+        run(there, call, "rules");
+        Ran second = run(there, call, "rules");
         assertThat(second.code()).isZero();
         assertThat(second.err().lines().filter(line -> line.contains(" org.leat.") && line.contains("(top)")))
                 .hasSizeGreaterThan(100);
+    }
+
+    @Test
+    void a_java_without_class_data_of_its_own_starts_as_any_other() throws Exception {
+        Path trimmed = Files.createDirectories(folder.resolve("trimmed").resolve("bin"));
+        String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
+        Path script = Files.writeString(
+                trimmed.resolve("java"),
+                "#!/bin/sh\nexec '" + java + "' -XX:SharedArchiveFile=/nowhere/classes.jsa \"$@\"\n");
+        assertThat(script.toFile().setExecutable(true)).isTrue();
+        Path cache = folder.resolve("none of its own");
+        Map<String, String> there =
+                Map.of("JAVA_HOME", folder.resolve("trimmed").toString(), "LEAT_CACHE", cache.toString());
+        assertThat(run(there, leat(), "rules")).isEqualTo(run(Map.of(), leat(), "rules"));
+        assertThat(names(cache)).isEmpty();
     }
 
     @Test

@@ -18,6 +18,7 @@ public final class BatteryRules {
                 DepthOfDischarge.RULE,
                 Equalise.RULE,
                 LeastCurrent.RULE,
+                ManagementLimits.RULE,
                 BatteryManagementOpens.RULE,
                 NeverFull.RULE,
                 SparkDistance.RULE,

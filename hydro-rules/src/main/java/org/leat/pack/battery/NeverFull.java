@@ -7,6 +7,7 @@ import static org.leat.quantity.QuantityKind.RATIO;
 import static org.leat.quantity.QuantityKind.TIME;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.leat.check.Change;
 import org.leat.check.Judgement;
@@ -17,9 +18,11 @@ import org.leat.pack.kit.BankSizes;
 import org.leat.pack.kit.Lead;
 import org.leat.pack.kit.Lean;
 import org.leat.pack.kit.NozzlesOnHand;
+import org.leat.pack.kit.SolvedYear;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.duties.FullDay;
 import org.leat.plant.numbers.BatteryNumbers;
+import org.leat.season.DesignYear;
 
 /** Lead that is never filled in some season of the year. */
 final class NeverFull {
@@ -33,7 +36,7 @@ final class NeverFull {
             .formula(
                     "mean generation − mean use ≥ D · E/(η · days): what fills the bank from its daily depth of discharge D to"
                             + " absorption in that time")
-            .judged("a day of full use at each flow of the year, the one that leaves least over")
+            .judged(SolvedYear.HOW + "a day of full use at each flow of the year, the one that leaves least over")
             .source("energy balance; energy efficiency of cells: battery education text and common practice")
             .source(COMMON_PRACTICE)
             .limit("days", TIME, 14, "d", COMMON_PRACTICE)
@@ -42,6 +45,11 @@ final class NeverFull {
                     "never",
                     "In the leanest season {value} are left over; to fill the battery within {time:d} it takes"
                             + " {limit}. At {share:%} of the year's flows it is never full, and sulphates.")
+            .passes("filled-all-year", "The longest stretch of the year without a full battery is {value}.")
+            .fails(
+                    "never-for-long",
+                    "The longest stretch of the year without a full battery is {value}; it should be {limit}, or lead"
+                            + " sulphates.")
             .notApplicable("not-lead", "Not judged: only lead must be filled.")
             .judge(NeverFull::judge)
             .wayOut("smaller", "A bank of {capacity:Ah}.", BankSizes::smaller)
@@ -51,6 +59,10 @@ final class NeverFull {
                     "Use {power} less, day and night, in the lean season; or fill the battery from a generator now"
                             + " and then.",
                     NeverFull::useLess)
+            .advice(
+                    "fill-by-other-means",
+                    "Use less in that season, or fill the battery from a generator now and then.",
+                    NeverFull::fill)
             .build();
 
     private NeverFull() {}
@@ -59,6 +71,12 @@ final class NeverFull {
         Spot spot = j.at("/battery/capacity");
         if (!Lead.is(j)) {
             return spot.says("not-lead");
+        }
+        Optional<DesignYear.Told> year = j.year();
+        if (year.isPresent()) {
+            return spot.during(SolvedYear.CASE)
+                    .saying("filled-all-year", "never-for-long")
+                    .atMost(SolvedYear.longestWithoutFull(year.get()), j.limit("days"));
         }
         List<FullDay> days = Lean.days(j, spot);
         FullDay lean = Worst.least(days, FullDay::surplus);
@@ -73,6 +91,12 @@ final class NeverFull {
     }
 
     private static Stream<Change> useLess(Judgement j, Outcome.Fail failure) {
-        return Stream.of(Change.advice().with("power", failure.limit() - failure.value(), POWER));
+        return failure.says("never")
+                ? Stream.of(Change.advice().with("power", failure.limit() - failure.value(), POWER))
+                : Stream.empty();
+    }
+
+    private static Stream<Change> fill(Judgement j, Outcome.Fail failure) {
+        return failure.says("never") ? Stream.empty() : Stream.of(Change.advice());
     }
 }

@@ -17,6 +17,8 @@ import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
+import org.leat.pack.kit.MonthMatch;
+import org.leat.pack.kit.SolvedYear;
 import org.leat.pack.kit.StreamFlows;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.Cases;
@@ -34,7 +36,9 @@ final class SetCoversStream {
             .formula(
                     "power of the best set on hand / power of a nozzle cut for that flow; full pipe: as solved; else the"
                             + " nozzle passes what there is, P = ρ Q V²/2 with V = Q / jet area; no nozzle wider than the widest set on hand")
-            .judged("each flow of the stream, less what is kept; the worst is told")
+            .judged(
+                    "where stream and loads are known for the year: its days month by month, less what is kept; else each flow that is"
+                            + " told; the worst is told")
             .source("continuity: the nozzle passes what there is")
             .source(COMMON_PRACTICE)
             .limit("share", RATIO, 90, "%", COMMON_PRACTICE)
@@ -46,6 +50,14 @@ final class SetCoversStream {
                     "misses",
                     "At {flow} the best set on hand ({set}) gives {value:%} of what a nozzle cut for that"
                             + " flow would; good is {limit}.")
+            .passes(
+                    "covers-the-year",
+                    "In every month the sets on hand give {value:%} or more of what nozzles cut for each day would; least in"
+                            + " {when}, at {flow}.")
+            .fails(
+                    "misses-in-the-year",
+                    "In {when} the sets on hand give {value:%} of what nozzles cut for each day would, least at {flow} with"
+                            + " {set}; good is {limit}.")
             .notApplicable("dry", "Not judged: at no time of the year is there water for the plant.")
             .judge(SetCoversStream::judge)
             .wayOut("add-bores", "Further nozzles of {bores}.", SetCoversStream::addBores)
@@ -61,10 +73,33 @@ final class SetCoversStream {
         if (seasons.isEmpty()) {
             return spot.says("dry");
         }
+        List<MonthMatch> months = months(j);
+        if (!months.isEmpty()) {
+            MonthMatch month = Worst.least(months, MonthMatch::share);
+            return spot.during(SolvedYear.CASE)
+                    .saying("covers-the-year", "misses-in-the-year")
+                    .with("when", SolvedYear.name(j.year().orElseThrow(), month.month()))
+                    .with("flow", month.worst().flow(), VOLUME_FLOW)
+                    .with("set", month.worst().set().name())
+                    .atLeast(month.share(), j.limit("share"));
+        }
         SeasonMatch worst = Worst.least(seasons, SeasonMatch::share);
         return spot.with("flow", worst.flow(), VOLUME_FLOW)
                 .with("set", worst.set().name())
                 .atLeast(worst.share(), j.limit("share"));
+    }
+
+    private static List<MonthMatch> months(Judgement j) {
+        return j.year().map(told -> MonthMatch.all(j.solved(), told)).orElse(List.of());
+    }
+
+    /** Of each flow that is told, and of the worst day of each month. */
+    private static List<SeasonMatch> seasons(Judgement j) {
+        List<SeasonMatch> all = new ArrayList<>(SeasonMatch.all(j.solved()));
+        months(j).stream()
+                .filter(month -> month.share() < j.limit("share").value())
+                .forEach(month -> all.add(month.worst()));
+        return all;
     }
 
     private static Stream<Change> addBores(Judgement j, Outcome.Fail failure) {
@@ -73,7 +108,7 @@ final class SetCoversStream {
         }
         List<Quantity<Length>> bores = new ArrayList<>(j.design().nozzles().available());
         StringJoiner added = new StringJoiner(", ");
-        for (SeasonMatch season : SeasonMatch.all(j.solved())) {
+        for (SeasonMatch season : seasons(j)) {
             Quantity<Length> bore = mm(Math.rint(season.bestBore() * 2000) / 2);
             if (season.share() < j.limit("share").value() && !bores.contains(bore)) {
                 bores.add(bore);

@@ -10,6 +10,6 @@ public final class PlausibilityRules {
 
     /** {@return every one} */
     public static List<Rule> all() {
-        return List.of(OutsideOrInside.RULE, PipeOverFall.RULE, ReadingOfVolts.RULE, Sizes.RULE);
+        return List.of(ElementLabel.RULE, OutsideOrInside.RULE, PipeOverFall.RULE, ReadingOfVolts.RULE, Sizes.RULE);
     }
 }

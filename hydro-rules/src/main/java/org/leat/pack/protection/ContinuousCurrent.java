@@ -120,7 +120,9 @@ final class ContinuousCurrent {
         Spot spot = j.at(device.path());
         double capacity = j.answered(
                 () -> RunCapacity.capacity(j, spot, RunCapacity.carries(spot, duty)), open -> Double.POSITIVE_INFINITY);
-        return DeviceRatings.greatestProtecting(device.device().kind(), rating, capacity) < rating;
+        // what is not known of the cable does not burn it
+        return Double.isFinite(capacity)
+                && DeviceRatings.greatestProtecting(device.device().kind(), rating, capacity) < rating;
     }
 
     private static Cable cable(Judgement j, CableNumbers run) {

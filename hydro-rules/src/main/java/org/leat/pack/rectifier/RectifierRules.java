@@ -13,6 +13,7 @@ public final class RectifierRules {
         return List.of(
                 BridgeCapacitor.RULE,
                 BridgeCurrent.RULE,
+                DiodeShort.RULE,
                 DropShare.RULE,
                 DiodeTemperature.RULE,
                 DiodeReverseVoltage.RULE);

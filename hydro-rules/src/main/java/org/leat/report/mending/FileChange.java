@@ -3,6 +3,7 @@ package org.leat.report.mending;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.leat.check.DesignEdits;
 import org.leat.check.Edit;
 import org.leat.check.OnHand;
 import org.leat.check.WayOut;
@@ -37,6 +38,35 @@ public final class FileChange {
             replacements.add(replacement);
         }
         return replacements.isEmpty() ? Optional.empty() : Optional.of(List.copyOf(replacements));
+    }
+
+    /**
+     * {@return a file's text with edits of any shape carried into it, comments and layout kept; empty where one of them cannot be
+     * written there, or the text would not say what the edits say}
+     *
+     * @param reader reads the text so changed
+     */
+    public static Optional<String> written(Reading reading, List<Edit> edits, Mending.Reader reader) {
+        Design design = reading.design();
+        if (design == null) {
+            return Optional.empty();
+        }
+        List<DesignEdit> replacements = new ArrayList<>();
+        for (Edit edit : edits) {
+            Object value = edit.value();
+            if (DesignEdits.apply(design, List.of(edit)).equals(design)) {
+                continue;
+            }
+            DesignEdit replacement = value == null ? null : DesignEdit.setting(reading, edit.path(), value);
+            if (replacement == null) {
+                return Optional.empty();
+            }
+            replacements.add(replacement);
+        }
+        String text = DesignEdit.apply(reading.text(), replacements);
+        return DesignEdits.apply(design, edits).equals(reader.read(text).design())
+                ? Optional.of(text)
+                : Optional.empty();
     }
 
     /** {@return whether a way out says what a thing is marked, made or measured to be} That is advice to get another. */

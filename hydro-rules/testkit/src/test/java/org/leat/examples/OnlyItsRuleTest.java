@@ -39,9 +39,8 @@ class OnlyItsRuleTest {
             Map.entry("penstock/oversized:fails", Set.of("penstock/friction-share")),
             // a root that holds a jet and a jam is many times what flying apart asks of it
             Map.entry("runner/runaway-strength:fails", Set.of("runner/bucket-root")),
-            // to be below cut-in with a machine that suits the plant otherwise, the smallest nozzles take all water
-            // there is
-            Map.entry("alternator/cut-in:fails", Set.of("nozzle/set-covers-stream", "site/kept-flow")),
+            // to be below cut-in with a machine that suits the plant otherwise, the nozzles take all water there is
+            Map.entry("alternator/cut-in:fails", Set.of("site/kept-flow")),
             // a runner that is not held runs past the torque peak, off its best speed, and does not come back by itself
             Map.entry(
                     "alternator/holds-runner:fails",
@@ -69,10 +68,15 @@ class OnlyItsRuleTest {
             Map.entry("battery/bus-voltage-match:fails", Set.of("inverter/input-window")),
             // a bank so small that it turns round every day is also emptied soon by a dump load that stays on
             Map.entry("battery/cycle-life:fails", Set.of("dump/stuck-on")),
+            Map.entry("battery/cycle-life:fails-one-flow", Set.of("dump/stuck-on")),
             // a set point that cells must never see is also none that they stand
             Map.entry("battery/equalise:fails-sealed", Set.of("regulator/set-points")),
             // what never fills the bank is also too little to keep lead from sulphating, and the bank an odd one
-            Map.entry("battery/never-full:fails", Set.of("battery/least-current", "plausibility/sizes")),
+            Map.entry("battery/never-full:fails-one-flow", Set.of("battery/least-current", "plausibility/sizes")),
+            // a bank that a day's use takes deeper than it bears is empty of an evening
+            Map.entry("battery/depth-of-discharge:fails", Set.of("loads/energy-balance")),
+            // weeks in which lead is not full are weeks in which it is empty at last
+            Map.entry("battery/never-full:fails", Set.of("battery/least-current", "loads/energy-balance")),
             // a pipe whose rating only the standing water passes, and no blow, is longer than such plants have
             Map.entry("penstock/static-pressure:fails", Set.of("plausibility/pipe-over-fall", "plausibility/sizes")),
             // the dump load is lost without harm only where a second line holds
@@ -86,6 +90,10 @@ class OnlyItsRuleTest {
             Map.entry("alternator/winding-current:fails", Set.of("alternator/phase-open")),
             Map.entry("alternator/winding-temperature:fails", Set.of("alternator/phase-open")),
             Map.entry("protection/short-circuit-brake:fails-heat", Set.of("alternator/phase-open")),
+            // a fuse that the alternator never blows does not open on a shorted diode either
+            Map.entry("protection/alternator-cannot-trip:fails", Set.of("rectifier/diode-short")),
+            // a winding of that much resistance lets too little through for a fuse that it works with
+            Map.entry("alternator/loaded-efficiency:fails", Set.of("rectifier/diode-short")),
             // a regulator that fails short harms only where no second line holds
             Map.entry("regulator/failed-short:fails", Set.of("dump/second-line")),
             // what stands less than the clamp's trigger does not stand the runaway either

@@ -1,0 +1,236 @@
+package org.leat.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
+import org.leat.check.Checker;
+import org.leat.choice.PartsFront;
+import org.leat.choice.PartsSearch;
+import org.leat.design.Design;
+import org.leat.file.DesignReader;
+import org.leat.file.PartsFinder;
+import org.leat.file.Reading;
+import org.leat.plant.Plant;
+import org.leat.prices.PriceList;
+import org.leat.report.PartsWriter;
+import org.leat.report.Plainly;
+import org.leat.report.mending.FileChange;
+import org.leat.season.FlowClasses;
+import org.leat.season.FlowSeries;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code leat choose}. */
+@Command(
+        name = "choose",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        description = {
+            "Finds the sets of parts of a price list that are worth choosing from: without error, and none cheaper,",
+            "of more energy in the year and of fewer warnings. Ends with what it has on an interrupt."
+        })
+final class ChooseCommand implements Callable<Integer> {
+
+    private static final int LEAST_CHECKS = 1000;
+    private static final int ONE_IN = 20;
+
+    @Parameters(paramLabel = "FILE", description = "A design file, YAML or JSON.")
+    private String file = "";
+
+    @Option(
+            names = "--prices",
+            required = true,
+            paramLabel = "FILE",
+            description = "A price list, YAML or JSON: parts, what they cost, and which fields of the design they set.")
+    @SuppressWarnings("NullAway.Init") // set by the command line parser
+    private Path prices;
+
+    @Mixin
+    private DailyFlows flows = new DailyFlows();
+
+    @Option(names = "--warnings", paramLabel = "N", description = "Leaves out sets with more warnings than that.")
+    private int warnings = Integer.MAX_VALUE;
+
+    @Option(
+            names = "--checks",
+            paramLabel = "N",
+            description =
+                    "Sets judged, after which fewer warnings are no longer looked for; if not said, one in twenty of all"
+                            + " sets, but 1000 at least.")
+    private @Nullable Long checks;
+
+    @Option(
+            names = "--stop-after",
+            paramLabel = "SECONDS",
+            description = "Ends with what it has after that time, and tells what is proven by then.")
+    private @Nullable Integer seconds;
+
+    @Option(
+            names = "--threads",
+            paramLabel = "N",
+            description = "How much is done at once; as much as the machine can if not said. The answer is the same.")
+    private @Nullable Integer threads;
+
+    @Option(
+            names = "--set",
+            paramLabel = "NO",
+            description = "Shows this one of the sets found: parts, prices, warnings.")
+    private @Nullable Integer number;
+
+    @Option(
+            names = "--write",
+            paramLabel = "FILE",
+            description = "Writes the design with the parts of the --set as a new file; comments and layout stay.")
+    private @Nullable Path write;
+
+    @Mixin
+    private TextOrJson format = new TextOrJson();
+
+    @Mixin
+    private Judging judging = new Judging();
+
+    @Spec
+    @SuppressWarnings("NullAway.Init") // set by the command line parser
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws IOException {
+        boolean json = format.json();
+        demand();
+        PrintWriter err = spec.commandLine().getErr();
+        Reading reading = PlantFile.read(file);
+        PlantFile.tell(reading.problems(), err);
+        Design design = reading.design();
+        if (design == null) {
+            return ExitCode.UNREADABLE;
+        }
+        PriceList.Read read = PriceList.read(prices, prices.toString(), design);
+        PlantFile.tell(read.problems(), err);
+        PriceList list = read.list();
+        Plant plant = list == null ? null : PlantFile.solvable(design, err);
+        if (list == null || plant == null) {
+            return list == null ? ExitCode.UNREADABLE : ExitCode.NOT_JUDGED;
+        }
+        FlowSeries series = flows.read(err);
+        if (flows.asked() && series == null) {
+            return ExitCode.UNREADABLE;
+        }
+        Checker checker = judging.checker();
+        Year year = year(plant, series);
+        PartsWriter writer = new PartsWriter(
+                checker.rulebook(),
+                new PartsWriter.Subject(Plainly.of(file), Plainly.of(prices.toString()), list, year.told()));
+        PrintWriter out = spec.commandLine().getOut();
+        try (ByHand hand = ByHand.watched()) {
+            PartsFront front = searched(PartsSearch.of(checker.atAssumedValues(reading), list, year.flows()), list, hand, err);
+            int code = written(front, writer, reading, json);
+            out.flush();
+            err.flush();
+            return code;
+        }
+    }
+
+    private void demand() {
+        flows.demand();
+        if (warnings < 0 || (checks != null && checks < 0) || (seconds != null && seconds < 1)) {
+            throw new ParameterException(
+                    spec.commandLine(), "--warnings and --checks are 0 or more, --stop-after is 1 or more seconds");
+        }
+        if (threads != null && (threads < 1 || threads > 256)) {
+            throw new ParameterException(spec.commandLine(), "--threads is from 1 to 256");
+        }
+        if (write != null && number == null) {
+            throw new ParameterException(spec.commandLine(), "--write needs --set: which of the sets found is written");
+        }
+        Path target = write;
+        if (target != null && Files.exists(target)) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "--write makes a new file; " + Plainly.of(target.toString()) + " is there already");
+        }
+    }
+
+    private record Year(FlowClasses flows, String told) {}
+
+    private static Year year(Plant plant, @Nullable FlowSeries series) {
+        Optional<FlowClasses> stated = FlowClasses.stated(plant.numbers().site());
+        FlowClasses flows = series != null
+                ? FlowClasses.of(series, plant.numbers().site().keptInStream())
+                : stated.orElseGet(FlowClasses::alwaysFull);
+        String of = flows.count() == 1 ? "1 flow" : flows.count() + " flows";
+        return new Year(
+                flows,
+                series != null
+                        ? "over the mean year of " + series.days() + " daily flows, told by " + of
+                        : stated.isPresent()
+                                ? "over a year of the stream that the design states, told by " + of
+                                : "over a year with the pipe always full: the design states no stream");
+    }
+
+    private PartsFront searched(PartsSearch search, PriceList list, ByHand hand, PrintWriter err) {
+        boolean shown = Terminals.forErrorsOnly() || Terminals.forDialogue();
+        long begun = System.nanoTime();
+        Predicate<PartsSearch.Progress> goOn = progress -> {
+            if (shown) {
+                err.print("\rleat: " + progress.solved() + " of " + progress.sets() + " sets solved, "
+                        + progress.checked() + " judged, " + progress.points() + " found ");
+                err.flush();
+            }
+            return !hand.asked() && (seconds == null || System.nanoTime() - begun < seconds * 1_000_000_000L);
+        };
+        long most = checks != null ? checks : Math.max(LEAST_CHECKS, list.sets() / ONE_IN);
+        int atOnce = threads != null ? threads : Runtime.getRuntime().availableProcessors();
+        PartsFront front = search.front(new PartsSearch.Extent(atOnce, warnings, most, goOn));
+        if (shown) {
+            err.print("\r" + " ".repeat(79) + "\r");
+            err.flush();
+        }
+        return front;
+    }
+
+    private int written(PartsFront front, PartsWriter writer, Reading reading, boolean json) throws IOException {
+        PrintWriter out = spec.commandLine().getOut();
+        PrintWriter err = spec.commandLine().getErr();
+        Integer no = number;
+        if (no != null && (no < 1 || no > front.points().size())) {
+            err.print("leat: there is no set " + no + ": " + front.points().size() + " found\n");
+            return ExitCode.CALL_WRONG;
+        }
+        if (no != null && write != null) {
+            PartsFront.Point point = front.points().get(no - 1);
+            Optional<String> text = FileChange.written(
+                    reading, point.edits(), changed -> DesignReader.read(changed, reading.source(), parts()));
+            if (text.isEmpty()) {
+                err.print("leat: the parts cannot be written into a copy of " + Plainly.of(file)
+                        + ": a field that they set stands in another file\n");
+                return ExitCode.NOT_JUDGED;
+            }
+            Files.writeString(Objects.requireNonNull(write), text.get(), StandardCharsets.UTF_8);
+        }
+        if (json) {
+            writer.json(front, out);
+        } else if (no != null) {
+            writer.text(front, no, out);
+        } else {
+            writer.text(front, out);
+        }
+        return front.points().isEmpty() ? ExitCode.FOUND : ExitCode.NOTHING;
+    }
+
+    private PartsFinder parts() {
+        Path folder = Path.of(file).getParent();
+        return PartsFinder.within(folder == null ? Path.of("") : folder);
+    }
+}

@@ -1,0 +1,128 @@
+package org.leat.choice;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import org.apiguardian.api.API;
+import org.leat.check.Edit;
+import org.leat.check.Examined;
+import org.leat.check.Finding;
+import org.leat.check.Kind;
+import org.leat.check.Report;
+import org.leat.check.Trial;
+import org.leat.prices.PriceList;
+import org.leat.season.FlowClasses;
+
+/**
+ * Chooses parts for a design: every set of parts of a price list is a design of its own, solved for its energy of the year and, only
+ * where that could matter, judged by every rule. The same answer for any number of threads.
+ */
+@API(status = API.Status.EXPERIMENTAL, since = "0.1")
+public final class PartsSearch {
+
+    /** Sets solved together. */
+    private static final int PORTION = 256;
+
+    private final PartsPuzzle puzzle;
+    private final PriceList list;
+
+    private PartsSearch(PartsPuzzle puzzle, PriceList list) {
+        this.puzzle = puzzle;
+        this.list = list;
+    }
+
+    /**
+     * How far to go.
+     *
+     * @param threads that work at once; the answer does not depend on it
+     * @param warnings that a set may have at most
+     * @param checks after which no fewer warnings are looked for; the front of price and energy is not cut short by it
+     * @param goOn asked again and again; the search ends with what it has where it says no
+     */
+    public record Extent(int threads, int warnings, long checks, Predicate<Progress> goOn) {}
+
+    /**
+     * How far a search is.
+     *
+     * @param sets in all
+     * @param solved so far
+     * @param checked so far
+     * @param points on the front so far
+     */
+    public record Progress(long sets, int solved, int checked, int points) {}
+
+    /**
+     * {@return a search for a design that was examined}
+     *
+     * @param list read for that design
+     * @param flows of the year
+     * @throws IllegalArgumentException if the design could not be read
+     */
+    public static PartsSearch of(Examined examined, PriceList list, FlowClasses flows) {
+        Trial trial = examined.trial();
+        if (trial == null) {
+            throw new IllegalArgumentException("the design could not be read");
+        }
+        return new PartsSearch(new PartsPuzzle(list, trial, flows, uncounted(examined.report())), list);
+    }
+
+    /** Where what fails does not count by someone's word, and nothing that counts fails too. */
+    private static Set<Place> uncounted(Report report) {
+        Set<Place> counted = report.worstFirst(Kind.FAIL).stream()
+                .map(f -> Place.of(f.outcome()))
+                .collect(Collectors.toSet());
+        return report.findings().stream()
+                .filter(f -> !f.counts())
+                .map(Finding::outcome)
+                .map(Place::of)
+                .filter(p -> !counted.contains(p))
+                .collect(Collectors.toSet());
+    }
+
+    /** {@return the sets worth choosing from} */
+    public PartsFront front(Extent extent) {
+        FrontSearch.Front front = new FrontSearch(puzzle, PORTION)
+                .search(new FrontSearch.Extent(
+                        extent.threads(),
+                        extent.warnings(),
+                        extent.checks(),
+                        counts -> extent.goOn()
+                                .test(new Progress(list.sets(), counts.solved(), counts.checked(), counts.kept()))));
+        return new PartsFront(
+                front.points().stream().map(this::point).toList(),
+                switch (front.end()) {
+                    case WHOLE -> PartsFront.End.WHOLE;
+                    case OF_TWO_AIMS -> PartsFront.End.OF_PRICE_AND_ENERGY;
+                    case STOPPED -> PartsFront.End.STOPPED;
+                },
+                list.sets(),
+                front.counts().solved(),
+                front.counts().checked(),
+                front.counts().forbidden(),
+                front.reached() == Puzzle.NONE ? null : PartsPuzzle.price(front.reached()),
+                front.possible() == Double.NEGATIVE_INFINITY
+                        ? OptionalDouble.empty()
+                        : OptionalDouble.of(front.possible()),
+                front.fewer());
+    }
+
+    private PartsFront.Point point(FrontSearch.Point point) {
+        Map<String, PriceList.Part> byChoice = puzzle.parts(point.set());
+        List<PriceList.Part> parts = new ArrayList<>();
+        List<Edit> edits = new ArrayList<>();
+        BigDecimal price = BigDecimal.ZERO;
+        for (PriceList.Choice choice : list.choices()) {
+            PriceList.Part part = Objects.requireNonNull(byChoice.get(choice.name()));
+            parts.add(part);
+            edits.addAll(part.edits());
+            price = price.add(part.price());
+        }
+        return new PartsFront.Point(parts, price, point.gain(), puzzle.failures(edits), edits);
+    }
+}

@@ -1,0 +1,196 @@
+package org.leat.pack.rectifier;
+
+import static org.leat.check.Level.ERROR;
+import static org.leat.check.RuleCard.COMMON_PRACTICE;
+import static org.leat.quantity.QuantityKind.CURRENT;
+import static org.leat.quantity.QuantityKind.ROTATIONAL_SPEED;
+import static org.leat.quantity.QuantityKind.TEMPERATURE;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+import javax.measure.quantity.ElectricCurrent;
+import org.jspecify.annotations.Nullable;
+import org.leat.check.Change;
+import org.leat.check.Judgement;
+import org.leat.check.Outcome;
+import org.leat.check.Rule;
+import org.leat.check.Spot;
+import org.leat.design.Alternator;
+import org.leat.design.DeviceKind;
+import org.leat.design.Place;
+import org.leat.pack.kit.Devices;
+import org.leat.pack.kit.FieldChanges;
+import org.leat.pack.kit.NozzlesOnHand;
+import org.leat.plant.cases.BrokenBridge;
+import org.leat.plant.duties.SettledWinding;
+import org.leat.plant.loads.DeviceRatings;
+import org.leat.plant.numbers.AlternatorNumbers;
+import org.leat.quantity.Si;
+
+/** What the winding and the other diodes carry when one diode has failed short. */
+final class DiodeShort {
+
+    private static final int DIODES_A_RAIL = 3;
+
+    /** What a device that carries current day and night is rated above it: as protection/continuous-load asks. */
+    private static final double CONTINUOUS = 1.25;
+
+    static final Rule RULE = Rule.of(
+                    "rectifier/diode-short", ERROR, "winding and bridge when one diode has failed short")
+            .why(
+                    "Diodes that die mostly die short. Their phase then lies on the rail, the other two drive current round through the"
+                            + " diodes beside it, and the wheel runs on, braked, while winding and bridge carry several times what"
+                            + " the battery gets. Nobody sees it until something burns.")
+            .formula(
+                    "mean square current of the lead that carries most ≤ limit of the winding, settled temperature of a winding of"
+                            + " which every phase is as hot as the hottest ≤ class of the insulation, three times the mean of"
+                            + " the diode that carries most ≤ average current of the bridge; or a device in the leads that surely"
+                            + " opens: current ≥ I_2/I_n · I_n")
+            .judged("one diode shorted, the nozzles as built, at the speed at which the torques meet")
+            .source(
+                    "alternator and bridge stepped in time with one diode conducting both ways, held against circuit simulation;"
+                            + " I_2/I_n 1.6 of a gG fuse from 16 A, 1.9 above 4 A, 2.1 below, 1.45 of a breaker (IEC 60269-1, IEC"
+                            + " 60898-1, from memory)")
+            .source(COMMON_PRACTICE)
+            .passes("cleared", "With one diode shorted a lead carries {value}; {device} surely opens from {opens} on.")
+            .passes("carried", "With one diode shorted the wheel settles at {speed:rpm} and a lead carries {value}.")
+            .fails(
+                    "overloaded",
+                    "With one diode shorted the wheel settles at {speed:rpm} and a lead carries {value}; the winding stands"
+                            + " {limit}, and nothing in the leads surely opens.")
+            .passes("cool-enough", "With one diode shorted the hottest phase settles at {value}.")
+            .fails(
+                    "too-hot",
+                    "With one diode shorted the hottest phase settles at {value}; its insulation stands {limit}, and"
+                            + " nothing in the leads surely opens.")
+            .fails(
+                    "burns",
+                    "With one diode shorted the hottest phase warms until it burns, and nothing in the leads surely opens.")
+            .passes("bridge-carries", "With one diode shorted the bridge carries as much as one of {value} does.")
+            .fails(
+                    "bridge-overloaded",
+                    "With one diode shorted the diode beside it carries as much as in a bridge of {value}; it is made for"
+                            + " {limit}, and nothing in the leads surely opens.")
+            .notApplicable(
+                    "no-current", "Not judged: no current flows, or nothing is known of the winding's inductance.")
+            .judgeAll(DiodeShort::judge)
+            .leastWayOut("smaller-fuse", "A device of {rating} in each lead.", DiodeShort::smallerDevice)
+            .leastWayOut("smaller-nozzle", NozzlesOnHand.NONE_LARGER, NozzlesOnHand::smaller)
+            .advice(
+                    "fuse",
+                    "A fuse of {rating} in each lead between alternator and bridge: it carries what the turbine gives, and"
+                            + " opens on a shorted diode.",
+                    DiodeShort::newFuse)
+            .advice(
+                    "relay",
+                    "An overload relay in the alternator's leads, set to the winding's limit, that drops the deflector.",
+                    (j, failure) -> Stream.of(Change.advice()))
+            .build();
+
+    private DiodeShort() {}
+
+    private static List<Outcome> judge(Judgement j) {
+        List<BrokenBridge> all = j.solved().diodeShorted();
+        if (all.isEmpty()) {
+            return List.of(j.at("/rectifier").says("no-current"));
+        }
+        BrokenBridge broken = all.get(0);
+        Devices.Placed device = opening(j, broken);
+        if (device != null) {
+            return List.of(spot(j, device.path() + "/rated-current", broken)
+                    .saying("cleared", "overloaded")
+                    .with(device.name())
+                    .with("opens", surely(device), CURRENT)
+                    .atLeast(broken.phaseCurrent(), surely(device), CURRENT));
+        }
+        List<Supplier<Outcome>> questions = new ArrayList<>();
+        questions.add(() -> winding(j, broken));
+        Alternator alternator = j.design().alternator();
+        if (alternator.thermalResistance() != null && alternator.insulationClass() != null) {
+            questions.add(() -> heat(j, broken));
+        }
+        questions.add(() -> bridge(j, broken));
+        return j.all(questions);
+    }
+
+    private static Stream<Devices.Placed> inTheLeads(Judgement j) {
+        return Devices.all(j.design()).stream()
+                .filter(d -> d.opens() && d.joins(Place.ALTERNATOR) && d.joins(Place.RECTIFIER));
+    }
+
+    private static Devices.@Nullable Placed opening(Judgement j, BrokenBridge broken) {
+        return inTheLeads(j)
+                .filter(device -> broken.phaseCurrent() >= surely(device))
+                .findFirst()
+                .orElse(null);
+    }
+
+    /** Current that surely opens a device, A. */
+    private static double surely(Devices.Placed device) {
+        return DeviceRatings.surelyOpens(
+                device.device().kind(), Si.of(device.device().ratedCurrent()));
+    }
+
+    private static Spot spot(Judgement j, String path, BrokenBridge broken) {
+        return j.at(path).during(broken).with("speed", broken.runnerSpeed(), ROTATIONAL_SPEED);
+    }
+
+    private static Outcome winding(Judgement j, BrokenBridge broken) {
+        Spot spot = spot(j, "/alternator/current-limit", broken).saying("carried", "overloaded");
+        double limit = spot.known(j.numbers().alternator().currentLimit());
+        return spot.atMost(broken.phaseCurrent(), limit, CURRENT);
+    }
+
+    private static Outcome heat(Judgement j, BrokenBridge broken) {
+        Spot spot = spot(j, "/alternator/insulation-class", broken).saying("cool-enough", "too-hot");
+        Alternator stated = j.design().alternator();
+        double resistance = spot.si("/alternator/thermal-resistance", stated.thermalResistance());
+        double limit = SettledWinding.limit(spot.given(stated.insulationClass()));
+        double kelvin = j.solved().running().get(0).operatingPoint().windingTemperature();
+        AlternatorNumbers warm = j.numbers().alternator().warmedTo(kelvin);
+        double own = broken.runnerSpeed() * warm.gearRatio();
+        double settled = SettledWinding.under(
+                j.numbers(),
+                kelvin,
+                warm.noLoad().at(own) * own,
+                3 * warm.phaseResistance() * broken.phaseCurrent() * broken.phaseCurrent(),
+                resistance);
+        return SettledWinding.burns(settled) ? spot.says("burns") : spot.atMost(settled, limit, TEMPERATURE);
+    }
+
+    private static Outcome bridge(Judgement j, BrokenBridge broken) {
+        Spot spot = spot(j, "/rectifier/average-current", broken).saying("bridge-carries", "bridge-overloaded");
+        double limit = spot.known(j.numbers().rectifier().averageCurrentRating());
+        return spot.atMost(DIODES_A_RAIL * broken.diodeCurrent(), limit, CURRENT);
+    }
+
+    /** Ratings that carry the lead's current for ever and surely open on the shorted diode, the largest first. */
+    private static Stream<Double> fuses(Judgement j) {
+        BrokenBridge broken = j.solved().diodeShorted().get(0);
+        double works = CONTINUOUS
+                * j.solved().running().stream()
+                        .mapToDouble(running -> running.operatingPoint().phaseCurrent())
+                        .max()
+                        .orElse(0);
+        return DeviceRatings.standard().stream()
+                .filter(rating ->
+                        rating >= works && broken.phaseCurrent() >= DeviceRatings.surelyOpens(DeviceKind.FUSE, rating))
+                .sorted(Comparator.reverseOrder());
+    }
+
+    private static Stream<Change> smallerDevice(Judgement j, Outcome.Fail failure) {
+        return inTheLeads(j)
+                .limit(1)
+                .flatMap(device -> fuses(j).map(rating ->
+                        FieldChanges.rated(device.path() + "/rated-current", rating, "A", ElectricCurrent.class)));
+    }
+
+    private static Stream<Change> newFuse(Judgement j, Outcome.Fail failure) {
+        return inTheLeads(j).findAny().isPresent()
+                ? Stream.empty()
+                : fuses(j).limit(1).map(rating -> Change.advice().with("rating", rating, CURRENT));
+    }
+}

@@ -1,0 +1,324 @@
+package org.leat.report;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.apiguardian.api.API;
+import org.jspecify.annotations.Nullable;
+import org.leat.check.Edit;
+import org.leat.check.Outcome;
+import org.leat.check.Rulebook;
+import org.leat.choice.PartsFront;
+import org.leat.file.DesignEdit;
+import org.leat.prices.PriceList;
+
+/** Writes which sets of parts are worth choosing from. */
+@API(status = API.Status.INTERNAL, since = "0.1")
+public final class PartsWriter {
+
+    private static final double KILOWATT_HOUR = 3.6e6;
+    private static final int WIDTH = 100;
+    private static final int LABEL = 10;
+
+    /** Points that a person is shown of those with fewest warnings, and of the rest: together one screen. */
+    private static final int ON_ONE_SCREEN = 7;
+
+    private final Wording wording;
+    private final Subject subject;
+
+    /**
+     * What was searched.
+     *
+     * @param design name of its file
+     * @param prices name of the price list's file
+     * @param list what it says
+     * @param stream where the flows of the year come from, as a sentence
+     */
+    public record Subject(String design, String prices, PriceList list, String stream) {}
+
+    /** Writes in the words of a rulebook. */
+    public PartsWriter(Rulebook rulebook, Subject subject) {
+        this.wording = new Wording(rulebook);
+        this.subject = subject;
+    }
+
+    /** Writes a front for a person. */
+    public void text(PartsFront front, Appendable out) throws IOException {
+        List<String> lines = new ArrayList<>();
+        lines.add(subject.design() + ": parts from " + subject.prices());
+        lines.add("");
+        lines.addAll(entry("Choices", choices(front.sets())));
+        lines.addAll(entry("Energy", energyTold()));
+        lines.addAll(entry("Search", search(front)));
+        lines.addAll(entry("Proven", proven(front)));
+        lines.add("");
+        List<PartsFront.Point> points = front.points();
+        if (points.isEmpty()) {
+            lines.addAll(Columns.wrapped(
+                    front.end() == PartsFront.End.STOPPED
+                            ? "No set without error was found yet."
+                            : "No set is without error: other parts, or another plant, are needed.",
+                    WIDTH,
+                    0));
+        } else {
+            table(points, lines);
+        }
+        lines.add("");
+        lines.addAll(caution());
+        write(lines, out);
+    }
+
+    private void table(List<PartsFront.Point> points, List<String> lines) {
+        int fewest = points.stream().mapToInt(p -> p.warnings().size()).min().orElse(0);
+        List<Integer> calm = new ArrayList<>();
+        List<Integer> rest = new ArrayList<>();
+        for (int i = 0; i < points.size(); i++) {
+            (points.get(i).warnings().size() == fewest ? calm : rest).add(i);
+        }
+        lines.add(row("no", subject.list().currency(), "kWh a year", "warnings", "changes to the design"));
+        int shown = rows(points, calm, lines);
+        if (!rest.isEmpty()) {
+            lines.add("");
+            lines.add("With more warnings, for less money or more energy:");
+            shown += rows(points, rest, lines);
+        }
+        if (shown < points.size()) {
+            lines.add("");
+            lines.add(points.size() - shown + " more between them: --format json tells all.");
+        }
+    }
+
+    private int rows(List<PartsFront.Point> points, List<Integer> all, List<String> lines) {
+        List<Integer> shown = shown(all);
+        for (int i : shown) {
+            PartsFront.Point point = points.get(i);
+            String line = row(
+                    Integer.toString(i + 1),
+                    money(point.price()),
+                    energy(point.energy()),
+                    Integer.toString(point.warnings().size()),
+                    changes(point));
+            lines.addAll(Columns.wrapped(line, WIDTH, 38));
+        }
+        return shown.size();
+    }
+
+    private static String row(String no, String price, String energy, String warnings, String changes) {
+        return left(3, no) + "  " + right(8, price) + "  " + right(10, energy) + "  " + right(8, warnings) + "   "
+                + changes;
+    }
+
+    private static String left(int width, String text) {
+        return text + " ".repeat(Math.max(0, width - Columns.of(text)));
+    }
+
+    private static String right(int width, String text) {
+        return " ".repeat(Math.max(0, width - Columns.of(text))) + text;
+    }
+
+    /** Of many the two ends, and some spread evenly between them. */
+    private static List<Integer> shown(List<Integer> all) {
+        if (all.size() <= ON_ONE_SCREEN) {
+            return all;
+        }
+        List<Integer> shown = new ArrayList<>();
+        for (int i = 0; i < ON_ONE_SCREEN; i++) {
+            shown.add(all.get((int) ((long) i * (all.size() - 1) / (ON_ONE_SCREEN - 1))));
+        }
+        return shown;
+    }
+
+    private String changes(PartsFront.Point point) {
+        List<String> changed = new ArrayList<>();
+        for (int i = 0; i < point.parts().size(); i++) {
+            if (!point.parts().get(i).asDesigned()) {
+                changed.add(subject.list().choices().get(i).name() + ": "
+                        + point.parts().get(i).name());
+            }
+        }
+        return changed.isEmpty() ? "none" : String.join("; ", changed);
+    }
+
+    private String choices(long sets) {
+        List<String> each = new ArrayList<>();
+        for (PriceList.Choice choice : subject.list().choices()) {
+            each.add(choice.name() + " of " + choice.parts().size());
+        }
+        return String.join(", ", each) + ": " + sets + (sets == 1 ? " set." : " sets.");
+    }
+
+    private String energyTold() {
+        return "at the battery's poles, " + subject.stream()
+                + "; each day the nozzles of the set that give most, the battery charged as the design states.";
+    }
+
+    private static String search(PartsFront front) {
+        return front.solved() + (front.solved() == 1 ? " set" : " sets") + " solved, " + front.checked()
+                + " judged by the rules, " + front.forbidden()
+                + " of them forbidden: an error, or one that can no longer be told. The rest cost no less and give no more"
+                + " than a set kept.";
+    }
+
+    private String proven(PartsFront front) {
+        return switch (front.end()) {
+            case WHOLE ->
+                "no set without error is cheaper, gives more and has fewer warnings than these: none is better in one without"
+                        + " being worse in another.";
+            case OF_PRICE_AND_ENERGY ->
+                "no set without error is cheaper and gives more than these. With fewer than " + front.fewer()
+                        + (front.fewer() == 1 ? " warning" : " warnings")
+                        + " there may be others: --checks looks further.";
+            case STOPPED ->
+                "stopped. "
+                        + (front.settledBelow() == null
+                                ? "Nothing is settled yet."
+                                : "Below " + money(front.settledBelow()) + " "
+                                        + subject.list().currency()
+                                        + " no set without error is cheaper and gives more than these.")
+                        + (front.possible().isPresent() && front.possible().getAsDouble() < Double.MAX_VALUE
+                                ? " No set gives more than "
+                                        + energy(front.possible().getAsDouble()) + " kWh: the power of the jets."
+                                : "");
+        };
+    }
+
+    /** Writes one set of the front for a person. */
+    public void text(PartsFront front, int number, Appendable out) throws IOException {
+        PartsFront.Point point = front.points().get(number - 1);
+        List<String> lines = new ArrayList<>();
+        lines.add(subject.design() + ": set " + number + " of " + front.points().size());
+        lines.add("");
+        lines.addAll(entry("Price", money(point.price()) + " " + subject.list().currency() + "."));
+        lines.addAll(entry("Energy", energy(point.energy()) + " kWh a year, " + energyTold()));
+        parts(point, lines);
+        if (point.warnings().isEmpty()) {
+            lines.addAll(entry("Warnings", "none."));
+        } else {
+            lines.add("Warnings");
+            point.warnings()
+                    .forEach(warning -> lines.addAll(
+                            Columns.wrapped("  " + warning.rule() + ": " + wording.of(warning), WIDTH, 4)));
+        }
+        lines.add("");
+        lines.addAll(caution());
+        write(lines, out);
+    }
+
+    private void parts(PartsFront.Point point, List<String> lines) {
+        lines.add("");
+        Table table = new Table();
+        table.row("part", "price", "");
+        for (int i = 0; i < point.parts().size(); i++) {
+            PriceList.Part part = point.parts().get(i);
+            table.row(
+                    subject.list().choices().get(i).name() + ": " + part.name(),
+                    money(part.price()),
+                    part.asDesigned() ? "as the design has it" : "");
+        }
+        lines.addAll(table.lines());
+        lines.add("");
+    }
+
+    private List<String> caution() {
+        return Columns.wrapped(wording.phrase("caution").replace('\n', ' '), WIDTH, 0);
+    }
+
+    private static List<String> entry(String title, String text) {
+        return Columns.wrapped(title + " ".repeat(LABEL - title.length()) + text, WIDTH, LABEL);
+    }
+
+    private static void write(List<String> lines, Appendable out) throws IOException {
+        for (String line : lines) {
+            out.append(Plainly.of(line).stripTrailing()).append('\n');
+        }
+    }
+
+    static String money(BigDecimal price) {
+        BigDecimal cents = price.setScale(2, RoundingMode.HALF_UP);
+        BigDecimal whole = cents.stripTrailingZeros();
+        return whole.scale() <= 0 ? whole.toPlainString() : cents.toPlainString();
+    }
+
+    static String energy(double joule) {
+        double value = joule / KILOWATT_HOUR;
+        return BigDecimal.valueOf(value)
+                .setScale(value >= 100 ? 0 : value >= 10 ? 1 : 2, RoundingMode.HALF_UP)
+                .toPlainString();
+    }
+
+    private record PartRow(String choice, String part, BigDecimal price, boolean asDesigned) {}
+
+    private record EditRow(String path, @Nullable String value) {}
+
+    private record WarningRow(String rule, String at, String during, String message) {}
+
+    private record PointRow(
+            int no,
+            BigDecimal price,
+            @Nullable BigDecimal energy,
+            List<PartRow> parts,
+            List<EditRow> sets,
+            List<WarningRow> warnings) {}
+
+    private record Whole(
+            String design,
+            String prices,
+            String currency,
+            String end,
+            long sets,
+            int solved,
+            int judged,
+            int forbidden,
+            @Nullable BigDecimal settledBelow,
+            @Nullable BigDecimal energyPossible,
+            int fewerWarningsUnproven,
+            List<PointRow> points) {}
+
+    /** Writes a front for a program: energies in J at the battery's poles. */
+    public void json(PartsFront front, Appendable out) throws IOException {
+        List<PointRow> points = new ArrayList<>();
+        for (PartsFront.Point point : front.points()) {
+            points.add(row(points.size() + 1, point));
+        }
+        double possible = front.possible().orElse(Double.POSITIVE_INFINITY);
+        Whole whole = new Whole(
+                subject.design(),
+                subject.prices(),
+                subject.list().currency(),
+                front.end().name().toLowerCase(Locale.ROOT).replace('_', '-'),
+                front.sets(),
+                front.solved(),
+                front.checked(),
+                front.forbidden(),
+                front.settledBelow(),
+                possible < Double.POSITIVE_INFINITY ? Numbers.of(possible) : null,
+                front.fewer() == Integer.MAX_VALUE ? 0 : front.fewer(),
+                points);
+        try (JsonGenerator json = JsonLines.to(out)) {
+            json.writePOJO(whole);
+            json.writeRaw('\n');
+        }
+    }
+
+    private PointRow row(int no, PartsFront.Point point) {
+        List<PartRow> parts = new ArrayList<>();
+        for (int i = 0; i < point.parts().size(); i++) {
+            PriceList.Part part = point.parts().get(i);
+            parts.add(
+                    new PartRow(subject.list().choices().get(i).name(), part.name(), part.price(), part.asDesigned()));
+        }
+        List<EditRow> sets = new ArrayList<>();
+        for (Edit edit : point.edits()) {
+            sets.add(new EditRow(edit.path(), edit.value() == null ? null : DesignEdit.written(edit.value())));
+        }
+        List<WarningRow> warnings = new ArrayList<>();
+        for (Outcome.Fail warning : point.warnings()) {
+            warnings.add(new WarningRow(warning.rule(), warning.path(), warning.during(), wording.of(warning)));
+        }
+        return new PointRow(no, point.price(), Numbers.of(point.energy()), parts, sets, warnings);
+    }
+}
