@@ -10,6 +10,7 @@ import org.apache.spark.sql.Row;
 import org.apache.spark.sql.RowFactory;
 import org.apache.spark.sql.SaveMode;
 import org.apache.spark.sql.SparkSession;
+import org.apache.spark.sql.functions;
 import org.apache.spark.sql.types.DataTypes;
 import org.apache.spark.sql.types.StructType;
 import org.leat.plant.Plant;
@@ -79,11 +80,15 @@ public final class Catchment {
             System.out.println(read.count() + " plants screened");
             read.where("hold = 'HELD' and fullPipe")
                     .groupBy("place")
-                    .agg(org.apache.spark.sql.functions.max_by(
-                                    org.apache.spark.sql.functions.col("parts"),
-                                    org.apache.spark.sql.functions.col("watts"))
-                            .alias("parts"), org.apache.spark.sql.functions.max("watts").alias("watts"))
-                    .orderBy(org.apache.spark.sql.functions.col("watts").desc())
+                    .agg(
+                            org.apache
+                                    .spark
+                                    .sql
+                                    .functions
+                                    .max_by(functions.col("parts"), functions.col("watts"))
+                                    .alias("parts"),
+                            functions.max("watts").alias("watts"))
+                    .orderBy(functions.col("watts").desc())
                     .limit(5)
                     .collectAsList()
                     .forEach(row -> System.out.println("place " + row.getLong(0) + ": set " + row.getInt(1) + ", "

@@ -64,13 +64,14 @@ class CatchmentTest {
 
     @Test
     void the_engine_finds_what_one_machine_finds_with_its_libraries_first_and_last() throws Exception {
-        List<String> whole = List.of(System.getProperty(
-                        "surefire.test.class.path", System.getProperty("java.class.path"))
-                .split(File.pathSeparator));
+        List<String> whole =
+                List.of(System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"))
+                        .split(File.pathSeparator));
         List<String> ours = whole.stream()
                 .filter(path -> path.contains("leat") || path.endsWith("classes"))
                 .toList();
-        List<String> engine = whole.stream().filter(path -> !ours.contains(path)).toList();
+        List<String> engine =
+                whole.stream().filter(path -> !ours.contains(path)).toList();
         assertTrue(engine.stream().anyMatch(path -> path.contains("jackson-databind")), engine.toString());
         screen(Stream.concat(engine.stream(), ours.stream()).toList(), folder.resolve("last"));
         screen(Stream.concat(ours.stream(), engine.stream()).toList(), folder.resolve("first"));

@@ -2,6 +2,7 @@ package org.leat.relocated;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import org.leat.check.Checker;
 import org.leat.check.Level;
 import org.leat.check.Report;
@@ -20,7 +21,7 @@ final class CheckOne {
     public static void main(String[] files) {
         Reading reading = DesignReader.read(Path.of(files[0]));
         Report report = Checker.of(List.of(new BuiltInPack())).check(reading);
-        Plant plant = Plant.of(java.util.Objects.requireNonNull(reading.design()));
+        Plant plant = Plant.of(Objects.requireNonNull(reading.design()));
         Screening.Solved solved = (Screening.Solved) Screening.near(plant).solve(plant.design());
         System.out.println(report.failures(Level.ERROR) + " errors, "
                 + Math.round(solved.sets().get(0).batteryPower()) + " W, "

@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.jar.JarFile;
 import java.util.stream.Stream;
@@ -127,7 +128,7 @@ class RelocatedIT {
                     .noneMatch(name -> name.startsWith("com/fasterxml/") || name.startsWith("org/snakeyaml/"))
                     .noneMatch(name -> name.startsWith("javax/measure/") || name.endsWith("module-info.class"));
             List<String> naming = new ArrayList<>();
-            for (var entry : java.util.Collections.list(jar.entries())) {
+            for (var entry : Collections.list(jar.entries())) {
                 if (entry.getName().endsWith(".class")) {
                     try (InputStream in = jar.getInputStream(entry)) {
                         String bytes = new String(in.readAllBytes(), StandardCharsets.ISO_8859_1);
