@@ -59,7 +59,9 @@ final class UsualPlant {
         try (InputStream in = Objects.requireNonNull(UsualPlant.class.getResourceAsStream("usual-plant.yaml"))) {
             Map<String, String> sections = new LinkedHashMap<>();
             String name = "";
-            for (String line : new String(in.readAllBytes(), StandardCharsets.UTF_8).split("\n")) {
+            for (String line : new String(in.readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .toList()) {
                 if (!line.isEmpty() && Character.isLetter(line.charAt(0))) {
                     name = line.substring(0, line.indexOf(':'));
                 }
@@ -86,7 +88,7 @@ final class UsualPlant {
     private static String fill(String text, Map<String, String> values, boolean inverter) {
         StringBuilder out = new StringBuilder();
         boolean passing = true;
-        for (String line : text.split("\n")) {
+        for (String line : text.lines().toList()) {
             if (line.equals("<with inverter>")) {
                 passing = inverter;
             } else if (line.equals("<end>")) {

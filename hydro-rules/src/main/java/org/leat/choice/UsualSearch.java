@@ -56,9 +56,6 @@ final class UsualSearch {
     /** Share of the head below which a wider pipe earns next to nothing. */
     private static final double LEAST_FRICTION = 0.05;
 
-    /** Highest direct voltage behind the bridge at runaway, V: extra-low voltage ends at 120 V, and magnets are stronger in the cold. */
-    private static final double MOST_VOLTS = 110;
-
     /** Machines tried for one jet, the smallest that suits first. */
     private static final int MACHINES = 2;
 
@@ -104,7 +101,7 @@ final class UsualSearch {
     private static String block(String yaml, String name) {
         StringBuilder block = new StringBuilder();
         boolean inside = false;
-        for (String line : yaml.split("\n")) {
+        for (String line : yaml.split("\n", -1)) {
             if (!line.isEmpty() && Character.isLetter(line.charAt(0))) {
                 inside = line.startsWith(name + ":");
             }
@@ -347,7 +344,7 @@ final class UsualSearch {
         double jetPower = full.water().jetPower();
         List<Candidate> found = new ArrayList<>();
         for (double pitch : parts.wheels().stream().map(Si::of).toList()) {
-            if (pitch < 9 * widest || pitch > 60 * widest) {
+            if (pitch < 9 * widest || pitch > 90 * widest) {
                 continue;
             }
             double speed = SPEED_RATIO * 2 * velocity / pitch;
@@ -361,7 +358,7 @@ final class UsualSearch {
                         && runaway < Si.of(machine.speedLimit());
                 machinesTried += suits ? 1 : 0;
                 for (int cells : suits ? parts.cells() : List.<Integer>of()) {
-                    found.addAll(wound(near, water.withWheel(pitch, machine, 1, cells), speed, runaway, jetPower));
+                    found.addAll(wound(near, water.withWheel(pitch, machine, 1, cells), speed, jetPower));
                 }
             }
         }
@@ -369,7 +366,7 @@ final class UsualSearch {
     }
 
     /** The two or three windings about the one that reaches the bus at the speed at which the wheel turns best. */
-    private List<Candidate> wound(Plant near, MainParts main, double speed, double runaway, double jetPower) {
+    private List<Candidate> wound(Plant near, MainParts main, double speed, double jetPower) {
         double reached = (3.35 * main.cells() + 1.9) * BRIDGE;
         double atListed =
                 Si.of(main.machine().voltage()) * speed / Si.of(main.machine().speed());
