@@ -36,7 +36,7 @@ final class FaultReader {
     At at(Channel channel) {
         int place = table.expectations().place(channel);
         boolean has = set < 0
-                || channel.state() != LoadState.SHUT
+                || (channel.state() != LoadState.SHUT
                         && table.expectations()
                                 .sets()
                                 .get(place)
@@ -46,7 +46,7 @@ final class FaultReader {
                                         .sets()
                                         .get(set)
                                         .bores()
-                                        .get(0));
+                                        .get(0)));
         FaultTable.Row row = table.row(has ? kind : FaultKind.NOTHING, place);
         double sound = table.expectations().value(channel);
         return new At(channel, row, has, sound, FaultTable.stepped(kind) && channel.state() == LoadState.BUS);
