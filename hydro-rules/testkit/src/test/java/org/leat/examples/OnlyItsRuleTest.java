@@ -94,6 +94,8 @@ class OnlyItsRuleTest {
             Map.entry("protection/alternator-cannot-trip:fails", Set.of("rectifier/diode-short")),
             // a winding of that much resistance lets too little through for a fuse that it works with
             Map.entry("alternator/loaded-efficiency:fails", Set.of("rectifier/diode-short")),
+            // a run that leads from the battery wants a fuse there
+            Map.entry("cable/joined-as-said:fails", Set.of("cable/protection")),
             // a regulator that fails short harms only where no second line holds
             Map.entry("regulator/failed-short:fails", Set.of("dump/second-line")),
             // what stands less than the clamp's trigger does not stand the runaway either
