@@ -96,6 +96,8 @@ class OnlyItsRuleTest {
             Map.entry("alternator/loaded-efficiency:fails", Set.of("rectifier/diode-short")),
             // a run that leads from the battery wants a fuse there
             Map.entry("cable/joined-as-said:fails", Set.of("cable/protection")),
+            // a stop so slow that nobody makes it is one that the pipe does not stand as it is
+            Map.entry("penstock/closing-time:fails-nobody", Set.of("penstock/surge-pressure")),
             // a regulator that fails short harms only where no second line holds
             Map.entry("regulator/failed-short:fails", Set.of("dump/second-line")),
             // what stands less than the clamp's trigger does not stand the runaway either
