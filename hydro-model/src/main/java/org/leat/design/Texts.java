@@ -1,5 +1,7 @@
 package org.leat.design;
 
+import java.util.Locale;
+import java.util.regex.Pattern;
 import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
@@ -12,6 +14,8 @@ public final class Texts {
 
     /** Characters of any other text at most. */
     public static final int LONGEST = 20_000;
+
+    private static final Pattern COMMAND = Pattern.compile("(?<![\\p{L}\\p{N}])(?::(?=:)|#(?=#\\[))");
 
     private Texts() {}
 
@@ -58,7 +62,7 @@ public final class Texts {
 
     /** {@return a character's code, as {@code U+D83D}} */
     public static String code(int c) {
-        String hex = Integer.toHexString(c).toUpperCase(java.util.Locale.ROOT);
+        String hex = Integer.toHexString(c).toUpperCase(Locale.ROOT);
         return "U+" + "0".repeat(Math.max(0, 4 - hex.length())) + hex;
     }
 
@@ -68,5 +72,17 @@ public final class Texts {
         }
         boolean free = (c & 0xFFFE) == 0xFFFE || (c >= 0xFDD0 && c <= 0xFDEF);
         return !free && !(c >= 0x7F && c < 0xA0 && c != 0x85) && !(c >= 0xD800 && c <= 0xDFFF);
+    }
+
+    /**
+     * {@return the text, with what a build service takes for a command where a line begins with it broken up: {@code ::error},
+     * {@code ##[error]}} At the beginning of any word, for there a line may be wrapped.
+     */
+    public static String disarmed(String text) {
+        return text.contains("::") || text.contains("##[")
+                ? COMMAND.matcher(text)
+                        .replaceAll(command -> String.format(
+                                Locale.ROOT, "\\\\u%04X", (int) command.group().charAt(0)))
+                : text;
     }
 }

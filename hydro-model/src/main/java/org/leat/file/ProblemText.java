@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import org.apiguardian.api.API;
 import org.leat.design.ElementPath;
+import org.leat.design.Texts;
 
 /** Words problems for people. Control characters of files come out as their code. */
 @API(status = API.Status.STABLE, since = "0.1")
@@ -123,7 +124,7 @@ public final class ProblemText {
     /** Control characters and marks of writing direction as their code. */
     private static String safe(String text) {
         StringBuilder out = new StringBuilder(text.length());
-        text.codePoints().forEach(c -> {
+        Texts.disarmed(text).codePoints().forEach(c -> {
             int type = Character.getType(c);
             if (type == Character.CONTROL
                     || type == Character.FORMAT

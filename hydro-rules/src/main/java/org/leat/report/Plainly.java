@@ -2,6 +2,7 @@ package org.leat.report;
 
 import java.util.Locale;
 import org.apiguardian.api.API;
+import org.leat.design.Texts;
 
 /** Makes text of unknown origin harmless for a terminal and for a document. */
 @API(status = API.Status.INTERNAL, since = "0.1")
@@ -11,10 +12,12 @@ public final class Plainly {
 
     /**
      * {@return the text on one line, control characters, marks of writing direction and what is no character as their code}
+     * What a build service takes for a command where a line begins with it, {@code ::error} and {@code ##[error]}, is broken up at the
+     * beginning of a word: there a line may be wrapped.
      */
     public static String of(String text) {
         StringBuilder out = new StringBuilder(text.length());
-        text.codePoints().forEach(c -> {
+        Texts.disarmed(text).codePoints().forEach(c -> {
             switch (Character.getType(c)) {
                 case Character.CONTROL,
                         Character.FORMAT,

@@ -1,5 +1,7 @@
 package org.leat.report;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import org.leat.check.Report;
@@ -51,9 +53,13 @@ final class ProfileText {
         return amount instanceof Amount.Known known ? bar(known.value()) : "unknown";
     }
 
-    /** Two decimals: a hundredth of a bar is ten centimetres of water. */
+    /** Two decimals, a hundredth of a bar is ten centimetres of water; but no more than four digits in all. */
     private static String bar(double pascal) {
-        double hundredths = Math.rint(pascal / 1e3);
-        return java.math.BigDecimal.valueOf((long) hundredths, 2).toPlainString() + " bar";
+        double size = Math.abs(pascal) / 1e5;
+        int decimals = size < 99.995 ? 2 : size < 999.95 ? 1 : 0;
+        return BigDecimal.valueOf(pascal / 1e5)
+                        .setScale(decimals, RoundingMode.HALF_EVEN)
+                        .toPlainString()
+                + " bar";
     }
 }

@@ -11,8 +11,17 @@ final class SarifModel {
 
     record Text(String text) {}
 
+    /** What services show to people: marks of direction and the like as their code. */
     record Message(
-            String text, @Nullable String id, @Nullable List<String> arguments) {}
+            String text, @Nullable String id, @Nullable List<String> arguments) {
+
+        Message {
+            text = Plainly.of(text);
+            arguments = arguments == null
+                    ? null
+                    : arguments.stream().map(Plainly::of).toList();
+        }
+    }
 
     record Help(String text, String markdown) {}
 

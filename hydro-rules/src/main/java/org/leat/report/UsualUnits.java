@@ -46,7 +46,7 @@ public final class UsualUnits {
         }
         String known = fitting(si, kind, unit);
         double value = in(si, kind, known);
-        if (Math.abs(value) < least(kind)) {
+        if (Math.abs(value) < least(kind, known)) {
             TradeUnit trade = TradeUnits.find(kind, known);
             return trade == null || trade.symbol().isEmpty() ? "0" : "0 " + trade.symbol();
         }
@@ -76,7 +76,10 @@ public final class UsualUnits {
     }
 
     /** What is less in a trade unit is a rounded sum. */
-    private static double least(QuantityKind kind) {
+    private static double least(QuantityKind kind, String unit) {
+        if (kind == QuantityKind.RATIO && unit.equals("%")) {
+            return 5e-5;
+        }
         return kind == QuantityKind.TEMPERATURE ? 0.05 : 1e-6;
     }
 

@@ -40,7 +40,7 @@ import org.leat.quantity.QuantityKind;
 final class PlantWords {
 
     static final Struct SITE = new Struct.Filling<>("site", "stream, head and weather", SiteNumbers.class)
-            .of("grossHead", LENGTH, "intake water level to nozzle axis", SiteNumbers::grossHead)
+            .amount("grossHead", LENGTH, "intake water level to nozzle axis", PlantWords::fall)
             .of("altitude", LENGTH, "above the sea", SiteNumbers::altitude)
             .of("atmosphericPressure", PRESSURE, "at that altitude", SiteNumbers::atmosphericPressure)
             .of("lowestWaterTemperature", TEMPERATURE, "of the stream", SiteNumbers::lowestWaterTemperature)
@@ -49,6 +49,13 @@ final class PlantWords {
             .of("highestAirTemperature", TEMPERATURE, "of the site", SiteNumbers::highestAirTemperature)
             .of("keptInStream", VOLUME_FLOW, "residual flow; zero where none is stated", SiteNumbers::keptInStream)
             .struct();
+
+    /** Readings may give none, or next to none: that is no head of nought. */
+    private static Amount fall(SiteNumbers site) {
+        return site.falls()
+                ? Amount.of(site.grossHead())
+                : Amount.missing("/site/gross-head", "unknown/head-not-above-zero");
+    }
 
     static final Struct SECTION = new Struct.Filling<>("section", "one section of the pipe", InPlant.class)
             .text("name", "as in the design", s -> s.numbers().name())

@@ -3,6 +3,7 @@ package org.leat.rulefile;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Objects;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.leat.check.Samples;
@@ -10,6 +11,33 @@ import org.leat.check.testing.RuleExamples;
 
 /** A plant that cannot be solved passes no rule of a file, whatever number of a section it asks for. */
 class UnsolvedPlantTest {
+
+    @Test
+    void a_head_that_the_readings_do_not_give_is_open_and_no_head_of_nought() {
+        RuleFileReading reading = RuleFile.read("""
+                format: 1
+                name: test
+                rules:
+                  - id: test/one
+                    level: warning
+                    title: t
+                    why: w
+                    source: s
+                    judged: j
+                    at: /site
+                    value: site.grossHead
+                    at-most: 100.m()
+                    fails: "no"
+                """, "rules.yaml");
+        assertThat(reading.problems()).isEmpty();
+        RuleExamples rule = RuleExamples.of(Objects.requireNonNull(reading.pack()), "test/one", Samples.SHORT);
+        rule.passes();
+        assertThat(rule.with(
+                                "gross-head: 24 m",
+                                "gross-head: { kind: gauge, pressure: 0.1 bar, gauge-above-nozzle: -2 m }")
+                        .open("/site/gross-head"))
+                .hasSize(1);
+    }
 
     @ParameterizedTest
     @ValueSource(strings = {"each.staticPressure <= bar(4)", "each.velocity <= m_per_s(3)"})

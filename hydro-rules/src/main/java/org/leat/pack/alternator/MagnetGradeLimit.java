@@ -37,6 +37,7 @@ final class MagnetGradeLimit {
             .limit("unknown-grade", TEMPERATURE, 80, "°C", COMMON_PRACTICE, LOWER)
             .passes("cool-enough", "The magnets get no hotter than the winding, {value}.")
             .fails("too-hot", "The magnets may get as hot as the winding, {value}; their grade stands {limit}.")
+            .fails("burns", "The winding warms until it burns, and the magnets with it.")
             .judge(MagnetGradeLimit::judge)
             .wayOut("better-grade", "Magnets of grade {grade}.", MagnetGradeLimit::better)
             .leastWayOut("smaller-nozzle", NozzlesOnHand.NONE_LARGER, NozzlesOnHand::smaller)
@@ -51,6 +52,9 @@ final class MagnetGradeLimit {
                 "/alternator/thermal-resistance", j.design().alternator().thermalResistance());
         SettledWinding hottest = SettledWinding.hottest(cases, resistance);
         Spot during = spot.during(hottest.running());
+        if (SettledWinding.burns(hottest.temperature())) {
+            return during.saying("cool-enough", "burns").holds(false);
+        }
         MagnetGrade grade = j.design().alternator().magnetGrade();
         Comparison unknown = Comparison.atMost(hottest.temperature(), j.limit("unknown-grade"));
         return grade == null && unknown.holds()

@@ -10,6 +10,12 @@ public final class CableRules {
 
     /** {@return every one} */
     public static List<Rule> all() {
-        return List.of(AcOrDcRun.RULE, Ampacity.RULE, InsulationVoltage.RULE, RunProtection.RULE, VoltageLost.RULE);
+        return List.of(
+                AcOrDcRun.RULE,
+                Ampacity.RULE,
+                InsulationVoltage.RULE,
+                JoinedAsSaid.RULE,
+                RunProtection.RULE,
+                VoltageLost.RULE);
     }
 }

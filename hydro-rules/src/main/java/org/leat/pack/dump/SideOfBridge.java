@@ -4,6 +4,7 @@ import static org.leat.check.Level.ERROR;
 import static org.leat.check.RuleCard.COMMON_PRACTICE;
 import static org.leat.quantity.QuantityKind.VOLTAGE;
 
+import java.util.List;
 import java.util.stream.Stream;
 import javax.measure.quantity.ElectricPotential;
 import org.leat.check.Change;
@@ -11,9 +12,11 @@ import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
+import org.leat.design.Cable;
 import org.leat.design.DumpLoad;
 import org.leat.design.DumpSide;
-import org.leat.pack.kit.FieldChanges;
+import org.leat.design.ElementPath;
+import org.leat.design.Place;
 import org.leat.pack.kit.Said;
 import org.leat.quantity.Si;
 
@@ -47,7 +50,7 @@ final class SideOfBridge {
             .wayOut(
                     "move",
                     "Join it on the bridge's side of every fuse.",
-                    Said.only("goes-with-battery", FieldChanges.to(DumpSide.BRIDGE)))
+                    Said.only("goes-with-battery", SideOfBridge::moved))
             .wayOut("lower", "Switch it on at {voltage}.", Said.only("triggers-late", SideOfBridge::lower))
             .build();
 
@@ -66,6 +69,21 @@ final class SideOfBridge {
         double trigger = spot.si("/dump-load/trigger-voltage", dump.triggerVoltage());
         double highest = spot.known(j.numbers().battery().chargeVoltageLimit());
         return trigger <= highest ? spot.says("fed-by-bridge") : spot.atMost(trigger, highest, VOLTAGE);
+    }
+
+    /** With its run, where that leads to the battery. */
+    private static Stream<Change> moved(Judgement j, Outcome.Fail failure) {
+        Change change = Change.of(failure.path(), DumpSide.BRIDGE);
+        List<Cable> cables = j.design().cables();
+        for (int i = 0; i < cables.size(); i++) {
+            String at = ElementPath.item("/cables", cables, i);
+            if (cables.get(i).from() == Place.BATTERY && cables.get(i).to() == Place.DUMP_LOAD) {
+                change = change.and(at + "/from", Place.RECTIFIER);
+            } else if (cables.get(i).to() == Place.BATTERY && cables.get(i).from() == Place.DUMP_LOAD) {
+                change = change.and(at + "/to", Place.RECTIFIER);
+            }
+        }
+        return Stream.of(change);
     }
 
     private static Stream<Change> lower(Judgement j, Outcome.Fail failure) {

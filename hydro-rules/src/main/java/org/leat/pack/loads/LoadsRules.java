@@ -10,6 +10,6 @@ public final class LoadsRules {
 
     /** {@return every one} */
     public static List<Rule> all() {
-        return List.of(LoadsEnergyBalance.RULE, PackOnBus.RULE, ResidualCurrent.RULE, VehicleCharging.RULE);
+        return List.of(LoadsEnergyBalance.RULE, OnBus.RULE, PackOnBus.RULE, ResidualCurrent.RULE, VehicleCharging.RULE);
     }
 }

@@ -44,6 +44,11 @@ final class ClosingTime {
             .notApplicable("no-valve", "Nothing shuts the water.")
             .judgeAll(ClosingTime::judge)
             .wayOut("slower", "Shut in {time:s} or more: a valve of many turns, not a lever.", ClosingTime::slower)
+            .advice(
+                    "nobody",
+                    "That takes {time:s}, longer than a hand or a geared actuator shuts a valve: a deflector that turns the jet"
+                            + " aside and lets the water run, or several smaller nozzles shut one after the other.",
+                    ClosingTime::tooSlow)
             .build();
 
     private ClosingTime() {}
@@ -83,9 +88,15 @@ final class ClosingTime {
                 .mapToDouble(closing -> ClosingTimes.byCharacteristics(j.solved(), closing))
                 .max()
                 .orElse(0);
-        return Stream.<DoubleSupplier>of(failure::limit, byWaves).map(time -> {
-            double whole = Math.ceil(Math.max(failure.limit(), time.getAsDouble()));
-            return Change.of(failure.path(), seconds(whole)).with("time", whole, TIME);
-        });
+        return Stream.<DoubleSupplier>of(failure::limit, byWaves)
+                .map(time -> Math.ceil(Math.max(failure.limit(), time.getAsDouble())))
+                .filter(whole -> whole <= SlowerStop.SLOWEST)
+                .map(whole -> Change.of(failure.path(), seconds(whole)).with("time", whole, TIME));
+    }
+
+    private static Stream<Change> tooSlow(Judgement j, Outcome.Fail failure) {
+        return failure.limit() > SlowerStop.SLOWEST
+                ? Stream.of(Change.advice().with("time", Math.ceil(failure.limit()), TIME))
+                : Stream.empty();
     }
 }

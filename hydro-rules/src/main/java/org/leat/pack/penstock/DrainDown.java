@@ -26,7 +26,9 @@ final class DrainDown {
             .limit(OutsidePressure.SAFETY)
             .limit(OutsidePressure.OVALITY)
             .limit(OutsidePressure.CREEP)
-            .passes("stands", "The wall stands it that the water hangs in it, whatever lets air in.")
+            .passes(
+                    "stands",
+                    "With no air let in at all the wall stands the suction of the water that drains out below.")
             .passes("vented", "A vent of {value:mm} lets air in as fast as {flow} run out of a broken pipe.")
             .fails(
                     "narrow",

@@ -5,6 +5,8 @@ import static org.leat.quantity.QuantityKind.PRESSURE;
 import static org.leat.quantity.QuantityKind.RATIO;
 
 import java.util.List;
+import java.util.stream.Stream;
+import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
@@ -37,6 +39,10 @@ final class Fatigue {
             .notApplicable("not-shut", "Nothing is stated that shuts the water.")
             .judgeAll(Fatigue::judge)
             .leastWayOut("slower", SlowerStop.TEXT, SlowerStop::of)
+            .advice(
+                    "deflector",
+                    "Stop the wheel by a deflector that turns the jet aside: the water runs on, and the pipe feels nothing.",
+                    (j, failure) -> Stream.of(Change.advice()))
             .build();
 
     private Fatigue() {}

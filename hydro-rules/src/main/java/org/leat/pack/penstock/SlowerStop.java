@@ -17,7 +17,10 @@ final class SlowerStop {
 
     static final String TEXT = "Shut no faster than in {time:s}: a valve of many turns, not a lever.";
 
-    private static final double[] TIMES = {1, 2, 3, 5, 8, 10, 15, 20, 30, 45, 60, 90, 120, 180, 300, 600};
+    /** Nobody turns a wheel evenly for longer than that: the slowest stop that a hand or a geared actuator makes. */
+    static final double SLOWEST = 120;
+
+    private static final double[] TIMES = {1, 2, 3, 5, 8, 10, 15, 20, 30, 45, 60, 90, SLOWEST};
 
     private SlowerStop() {}
 

@@ -19,6 +19,7 @@ import org.leat.pack.kit.Cause;
 import org.leat.pack.kit.HighestBusVoltage;
 import org.leat.pack.kit.Node;
 import org.leat.pack.kit.OtherTurns;
+import org.leat.pack.kit.Sold;
 import org.leat.plant.cases.TouchVoltage;
 
 /** Voltage in reach in any case, of the bus and between the alternator's leads, against the limits for touch. */
@@ -70,9 +71,11 @@ final class VoltageInReach {
                     OtherTurns::fewer)
             .lastAdvice(
                     "low-voltage-rules",
-                    "Build and guard the turbine side as a low-voltage plant, by a qualified person, or lower what it can"
-                            + " reach.",
-                    (j, failure) -> Stream.of(Change.advice()))
+                    "Make the turbine side a low-voltage circuit: cable, boxes and terminals marked for {voltage} or more,"
+                            + " covers that take a tool, frame and pipe bonded to earth; planned and tested by a qualified"
+                            + " person.",
+                    (j, failure) -> Sold.volts(failure.value()).stream()
+                            .mapToObj(volts -> Change.advice().with("voltage", volts, VOLTAGE)))
             .build();
 
     private VoltageInReach() {}

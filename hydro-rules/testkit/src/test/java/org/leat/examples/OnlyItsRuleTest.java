@@ -94,6 +94,14 @@ class OnlyItsRuleTest {
             Map.entry("protection/alternator-cannot-trip:fails", Set.of("rectifier/diode-short")),
             // a winding of that much resistance lets too little through for a fuse that it works with
             Map.entry("alternator/loaded-efficiency:fails", Set.of("rectifier/diode-short")),
+            // a run that leads from the battery wants a fuse there
+            Map.entry("cable/joined-as-said:fails", Set.of("cable/protection")),
+            // a stop so slow that nobody makes it is one that the pipe does not stand as it is
+            Map.entry("penstock/closing-time:fails-nobody", Set.of("penstock/surge-pressure")),
+            // what burns the magnets has burnt the winding
+            Map.entry(
+                    "alternator/magnet-temperature:fails-burns",
+                    Set.of("alternator/phase-open", "alternator/winding-temperature")),
             // a regulator that fails short harms only where no second line holds
             Map.entry("regulator/failed-short:fails", Set.of("dump/second-line")),
             // what stands less than the clamp's trigger does not stand the runaway either
