@@ -17,6 +17,9 @@ public final class BridgeTimeStepper {
 
     private static final double THIRD = 2 * Math.PI / 3;
 
+    /** Of more steps a period no sines are kept. */
+    private static final int MOST_KEPT = 1440;
+
     private final AlternatorConstants machine;
     private final double speed;
     private final double pace;
@@ -28,6 +31,14 @@ public final class BridgeTimeStepper {
     private final DcNode node;
     private double time;
 
+    /** Sines of the angles at which whole steps end, one period of them; empty where they are not kept. */
+    private final double[] sines;
+
+    /** Whole steps begun, as long as each ended where it should. */
+    private long begun;
+
+    private boolean onGrid = true;
+
     /** EMFs of phases a and b at this time, V. */
     private double emfA;
 
@@ -36,7 +47,6 @@ public final class BridgeTimeStepper {
     /** Of the last step: electrical angle in its middle, what flowed and stood at its beginning. */
     private double middle;
 
-    private final double[] phasesBefore = new double[3];
     private double currentBefore;
     private double voltageBefore;
 
@@ -68,6 +78,10 @@ public final class BridgeTimeStepper {
         this.step = 2 * Math.PI / pace / Physical.within("steps per period", stepsPerPeriod, 36, 1_000_000);
         this.fault = fault;
         this.node = new DcNode(load);
+        this.sines = new double[stepsPerPeriod % 3 == 0 && stepsPerPeriod <= MOST_KEPT ? stepsPerPeriod : 0];
+        for (int k = 0; k < sines.length; k++) {
+            sines[k] = Math.sin(2 * Math.PI * k / sines.length);
+        }
         this.emfB = emf * Math.sin(-THIRD);
         this.phases = new PhaseSet(
                 machine.phaseInductance(), resistance, diode.threshold(), fault, load instanceof DcLoad.Choke);
@@ -107,11 +121,13 @@ public final class BridgeTimeStepper {
         long steps = Math.max(1, Math.round(periods * 2 * Math.PI / pace / step));
         for (long n = 0; n < steps; n++) {
             double left = step;
+            begun++;
             for (int cuts = 0; left > 1e-9 * step && cuts < 8; cuts++) {
                 double h = advance(left);
                 afterStep.accept(h);
                 left -= h;
             }
+            onGrid &= left <= 1e-9 * step;
         }
     }
 
@@ -137,7 +153,7 @@ public final class BridgeTimeStepper {
 
     /** Mean current of a phase over the last step. */
     private double mean(int k) {
-        return 0.5 * (phasesBefore[k] + phases.current(k));
+        return 0.5 * (phases.before(k) + phases.current(k));
     }
 
     /** {@return the time that passed: h, or less where a current ended} */
@@ -149,16 +165,11 @@ public final class BridgeTimeStepper {
         double volts = node.voltage();
         currentBefore = node.current();
         voltageBefore = volts;
-        for (int k = 0; k < 3; k++) {
-            phasesBefore[k] = phases.current(k);
-        }
         phases.switchOn(a0, b0, c0, volts);
         double h1 = h;
         for (int attempt = 0; attempt < 2; attempt++) {
             node.prepare(time + h1, h1);
-            double end = angle + pace * h1;
-            emfA = emf * Math.sin(end);
-            emfB = emf * Math.sin(end - THIRD);
+            end(angle + pace * h1, attempt == 0);
             phases.step(h1, a0, b0, c0, volts, emfA, emfB, -emfA - emfB, node.alpha(), node.beta());
             double part = phases.partUntilZero();
             if (part >= 1 || attempt == 1) {
@@ -171,6 +182,19 @@ public final class BridgeTimeStepper {
         time += h1;
         middle = angle + 0.5 * pace * h1;
         return h1;
+    }
+
+    /** Sets the EMFs at the end of a step; a step that is not cut ends where its whole step ends. */
+    private void end(double angle, boolean uncut) {
+        int kept = sines.length;
+        if (uncut && onGrid && kept > 0) {
+            int at = (int) (begun % kept);
+            emfA = emf * sines[at];
+            emfB = emf * sines[at >= kept / 3 ? at - kept / 3 : at + kept - kept / 3];
+        } else {
+            emfA = emf * Math.sin(angle);
+            emfB = emf * Math.sin(angle - THIRD);
+        }
     }
 
     /** {@return the fault of this run} */

@@ -20,8 +20,11 @@ final class PhaseSet {
     private final boolean downAllowed;
     private final boolean backward;
     private final int[] rail = new int[3];
-    private final double[] current = new double[3];
-    private final double[] next = new double[3];
+    private double[] current = new double[3];
+
+    /** What a trial step leads to; after it is taken, what flowed before. */
+    private double[] next = new double[3];
+
     private final double[] push = new double[3];
     private int ended = -1;
 
@@ -54,6 +57,11 @@ final class PhaseSet {
 
     double current(int k) {
         return current[k];
+    }
+
+    /** {@return what flowed before the last step} */
+    double before(int k) {
+        return next[k];
     }
 
     double directCurrent() {
@@ -136,15 +144,22 @@ final class PhaseSet {
         double all = 0;
         double upper = 0;
         int ups = 0;
+        double[] flowing = current;
+        double[] pushed = push;
         for (int k = 0; k < 3; k++) {
-            if (rail[k] != 0) {
+            int side = rail[k];
+            if (side != 0) {
+                double rise = rise(k);
                 double e0 = k == 0 ? a0 : k == 1 ? b0 : c0;
                 double e1 = k == 0 ? a1 : k == 1 ? b1 : c1;
-                double slope = backward ? 0 : e0 + star - rise(k) - (rail[k] > 0 ? p : 0) - resistance * current[k];
-                push[k] = keep * current[k] + slope + e1 - rise(k);
-                all += push[k];
-                upper += rail[k] > 0 ? push[k] : 0;
-                ups += rail[k] > 0 ? 1 : 0;
+                double slope = backward ? 0 : e0 + star - rise - (side > 0 ? p : 0) - resistance * flowing[k];
+                double pushing = keep * flowing[k] + slope + e1 - rise;
+                pushed[k] = pushing;
+                all += pushing;
+                if (side > 0) {
+                    upper += pushing;
+                    ups++;
+                }
             }
         }
         double stiff = keep + resistance;
@@ -179,7 +194,9 @@ final class PhaseSet {
 
     /** Takes the trial step and lets go the phase whose current ended in it. */
     void accept() {
-        System.arraycopy(next, 0, current, 0, 3);
+        double[] before = current;
+        current = next;
+        next = before;
         if (ended >= 0) {
             release(ended);
             ended = -1;

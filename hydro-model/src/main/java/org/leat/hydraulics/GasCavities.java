@@ -185,19 +185,48 @@ final class GasCavities {
         above[0] = below[0];
     }
 
-    /** Every other node between the ends: the loop in which nearly all the time of a study goes. */
+    /**
+     * Every other node between the ends: the loop in which nearly all the time of a study goes. Written out, with every array at hand,
+     * for the compiler of a short run, which keeps no field in a register.
+     */
     private void inner(int from) {
+        double[] h = head;
+        double[] qa = above;
+        double[] qb = below;
+        double[] v = volume;
+        double[] top = highest;
+        double[] z = impedance;
+        double[] r = resistance;
+        double[] both = admittance;
+        double[] room = driven;
+        double[] base = boiling;
+        double[] c3 = gas;
+        double upper = z[from - 1];
+        double upperLoss = r[from - 1];
         for (int k = from; k < reaches; k += 2) {
-            double cp = down(k);
-            double cm = up(k);
-            double upper = impedance[k - 1];
-            double lower = impedance[k];
-            double h = cavity(k, (cp / upper + cm / lower) / admittance[k]);
-            head[k] = h;
-            above[k] = (cp - h) / upper;
-            below[k] = (h - cm) / lower;
-            if (h > highest[k]) {
-                highest[k] = h;
+            double lower = z[k];
+            double lowerLoss = r[k];
+            double down = qb[k - 1];
+            double up = qa[k + 1];
+            double cp = h[k - 1] + down * (upper - upperLoss * Math.abs(down));
+            double cm = h[k + 1] - up * (lower - lowerLoss * Math.abs(up));
+            double liquid = (cp / upper + cm / lower) / both[k];
+            double a = room[k];
+            double c = c3[k];
+            double b = v[k] - a * (liquid - base[k]);
+            double root = Math.sqrt(b * b + 4 * a * c);
+            double absolute = b > 0 ? 2 * c / (b + root) : (root - b) / (2 * a);
+            double now = base[k] + absolute;
+            v[k] = c / absolute;
+            h[k] = now;
+            qa[k] = (cp - now) / upper;
+            qb[k] = (now - cm) / lower;
+            if (now > top[k]) {
+                top[k] = now;
+            }
+            if (k + 1 < reaches) {
+                upper = z[k + 1];
+                upperLoss = r[k + 1];
             }
         }
     }

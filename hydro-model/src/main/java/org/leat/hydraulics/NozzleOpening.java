@@ -1,5 +1,7 @@
 package org.leat.hydraulics;
 
+import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 import org.leat.law.Physical;
 
 /**
@@ -73,6 +75,17 @@ public final class NozzleOpening {
             }
         }
         return low;
+    }
+
+    /** By times and areas. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof NozzleOpening o && Arrays.equals(times, o.times) && Arrays.equals(shares, o.shares);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * Arrays.hashCode(times) + Arrays.hashCode(shares);
     }
 
     /** {@return time of the last change, s} */

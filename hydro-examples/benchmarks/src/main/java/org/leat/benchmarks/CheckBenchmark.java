@@ -1,5 +1,7 @@
 package org.leat.benchmarks;
 
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -37,6 +39,7 @@ public class CheckBenchmark {
     private String text;
     private Reading reading;
     private Checker checker;
+    private Schema schema;
 
     @Setup
     public void setUp() throws IOException {
@@ -44,6 +47,7 @@ public class CheckBenchmark {
         text = Files.readString(designs.resolve(design + ".yaml"));
         reading = DesignReader.read(text, design);
         checker = Checker.of(List.of(new BuiltInPack()));
+        schema = ValidatorProcess.schema(Path.of(System.getProperty("leat.schema", "docs/design-file.schema.json")));
     }
 
     /** Text to report: what an editor or a server pays for one design. */
@@ -62,5 +66,11 @@ public class CheckBenchmark {
     @Benchmark
     public Reading read() {
         return DesignReader.read(text, design);
+    }
+
+    /** A JSON Schema validator on the same text, as the peer of the whole check. */
+    @Benchmark
+    public int validate() {
+        return schema.validate(text, InputFormat.YAML).size();
     }
 }

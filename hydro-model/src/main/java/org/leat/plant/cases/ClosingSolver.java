@@ -10,6 +10,7 @@ import org.leat.hydraulics.NozzleOpening;
 import org.leat.hydraulics.UpperEnd;
 import org.leat.law.Gravity;
 import org.leat.lazy.Once;
+import org.leat.lazy.OncePerKey;
 import org.leat.plant.cases.Closing.Cause;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.NozzleGroup;
@@ -17,6 +18,8 @@ import org.leat.plant.numbers.PlantNumbers;
 import org.leat.plant.numbers.SectionNumbers;
 import org.leat.plant.numbers.ValveNumbers;
 import org.leat.plant.numbers.WaterNumbers;
+import org.leat.plant.solve.PartedStop;
+import org.leat.plant.solve.Rejoining;
 import org.leat.plant.solve.SurgeRun;
 import org.leat.plant.solve.WaterSolver;
 import org.leat.plant.solved.Jet;
@@ -28,9 +31,12 @@ final class ClosingSolver {
 
     private final PlantNumbers numbers;
     private final double weight;
+    private final OncePerKey<PartedStop, Rejoining> partedStops;
 
-    ClosingSolver(PlantNumbers numbers) {
+    /** @param partedStops followed before */
+    ClosingSolver(PlantNumbers numbers, OncePerKey<PartedStop, Rejoining> partedStops) {
         this.numbers = numbers;
+        this.partedStops = partedStops;
         this.weight = WaterNumbers.at(numbers.site().lowestWaterTemperature()).density() * Gravity.STANDARD;
     }
 
@@ -135,8 +141,8 @@ final class ClosingSolver {
                     double time = waves.get().followed(stop.time());
                     return waves.get().atNozzles(new LowerEnd.Nozzles(stop.opening(time)), time);
                 }),
-                new Once<>(() ->
-                        waves.get().rejoining(stop.opening(waves.get().followedToParting(stop.time())), stopped)),
+                new Once<>(() -> partedStops.get(
+                        waves.get().parted(stop.opening(waves.get().followedToParting(stop.time())), stopped))),
                 damped());
     }
 

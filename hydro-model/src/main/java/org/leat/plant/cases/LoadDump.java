@@ -64,7 +64,7 @@ final class LoadDump {
         double speed = running.operatingPoint().alternatorSpeed();
         double pace = machine.electricalSpeed(speed) / (2 * Math.PI);
         double lead = numbers.busResistance().phase();
-        double settle = SteppedStart.periods(alternator, lead, pace);
+        double settle = SteppedStart.periods(alternator.phaseResistance() + lead, alternator.phaseInductance(), pace);
         DcLoad.Battery bus = SteppedStart.bus(numbers, running.operatingPoint());
         double ring = 2 * Math.PI * Math.sqrt(2 * alternator.phaseInductance() * capacitance);
         double after = 1 + Math.min(20, ring * pace);

@@ -19,6 +19,7 @@ import org.leat.plant.solved.WaterSide;
 final class SituationSolver {
 
     private final PlantNumbers numbers;
+    private final SolvedBefore before;
     private final ElectricSide machine;
     private final Once<List<WaterSide>> waters;
     private final Once<TorqueCurve> atSetVoltage;
@@ -31,6 +32,7 @@ final class SituationSolver {
 
     private SituationSolver(PlantNumbers numbers) {
         this.numbers = numbers;
+        this.before = SolvedBefore.nothing();
         this.machine = new ElectricSide(numbers);
         this.waters = new Once<>(this::everyWater);
         this.running = new Once<>(this::everyRunning);
@@ -45,6 +47,7 @@ final class SituationSolver {
     /** Keeps of another solver what the numbers leave the same. */
     private SituationSolver(PlantNumbers numbers, SituationSolver near) {
         this.numbers = numbers;
+        this.before = near.before;
         boolean sameMachine = near.machine.sameAs(numbers);
         boolean sameWater = near.sameWater(numbers);
         boolean sameRunning = sameMachine && sameWater && near.sameWheelAndRegulator(numbers);
@@ -185,7 +188,7 @@ final class SituationSolver {
     }
 
     Shut shut() {
-        return new ClosingSolver(numbers).shut();
+        return new ClosingSolver(numbers, before.partedStops()).shut();
     }
 
     List<Closing> closing() {
@@ -193,7 +196,7 @@ final class SituationSolver {
     }
 
     private List<Closing> everyClosing() {
-        ClosingSolver water = new ClosingSolver(numbers);
+        ClosingSolver water = new ClosingSolver(numbers, before.partedStops());
         List<Closing> cases = new ArrayList<>();
         for (Running set : running()) {
             cases.addAll(water.closing(set));
@@ -250,7 +253,9 @@ final class SituationSolver {
 
     private List<BrokenBridge> everyBroken() {
         List<Running> running = running();
-        return running.isEmpty() ? List.of() : List.copyOf(BrokenBridgeSolver.open(numbers, running.get(0)));
+        return running.isEmpty()
+                ? List.of()
+                : List.copyOf(BrokenBridgeSolver.open(numbers, running.get(0), before.brokenBridges()));
     }
 
     List<BrokenBridge> diodeShorted() {
@@ -259,7 +264,9 @@ final class SituationSolver {
 
     private List<BrokenBridge> everyDiodeShorted() {
         List<Running> running = running();
-        return running.isEmpty() ? List.of() : List.copyOf(BrokenBridgeSolver.shorted(numbers, running.get(0)));
+        return running.isEmpty()
+                ? List.of()
+                : List.copyOf(BrokenBridgeSolver.shorted(numbers, running.get(0), before.brokenBridges()));
     }
 
     List<BatteryFull> batteryFull(List<Running> running, List<LoadLost> loadLost) {

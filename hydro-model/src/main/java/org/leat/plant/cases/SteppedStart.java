@@ -1,7 +1,6 @@
 package org.leat.plant.cases;
 
 import org.leat.electrics.DcLoad;
-import org.leat.plant.numbers.AlternatorNumbers;
 import org.leat.plant.numbers.PlantNumbers;
 import org.leat.plant.solved.OperatingPoint;
 
@@ -13,11 +12,15 @@ final class SteppedStart {
 
     private SteppedStart() {}
 
-    /** {@return periods until a run that begins without current has settled} Frequency in Hz, lead in Ω. */
-    static double periods(AlternatorNumbers alternator, double lead, double frequency) {
-        double resistance = alternator.phaseResistance() + lead;
-        double constants =
-                resistance > 0 ? TIME_CONSTANTS * alternator.phaseInductance() / resistance * frequency : MOST_PERIODS;
+    /**
+     * {@return periods until a run that begins without current has settled}
+     *
+     * @param resistance of a phase with its lead, Ω
+     * @param inductance of a phase, H
+     * @param frequency Hz
+     */
+    static double periods(double resistance, double inductance, double frequency) {
+        double constants = resistance > 0 ? TIME_CONSTANTS * inductance / resistance * frequency : MOST_PERIODS;
         return Math.min(MOST_PERIODS, 2 + Math.ceil(constants));
     }
 

@@ -1,5 +1,7 @@
 package org.leat.plant.solve;
 
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.leat.plant.numbers.RunnerNumbers;
 import org.leat.plant.solved.WaterSide;
 import org.leat.turbine.ImpulseRunner;
@@ -26,6 +28,20 @@ public final class RunnerCharacteristic {
                 density));
         this.flow = water.flow();
         this.jetVelocity = water.jetVelocity();
+    }
+
+    /** By what both are computed from. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof RunnerCharacteristic o
+                && runner.parameters().equals(o.runner.parameters())
+                && flow == o.flow
+                && jetVelocity == o.jetVelocity;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(runner.parameters(), flow, jetVelocity);
     }
 
     /** {@return torque at the shaft, N·m} */

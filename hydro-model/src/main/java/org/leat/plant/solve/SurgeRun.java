@@ -3,19 +3,14 @@ package org.leat.plant.solve;
 import java.util.ArrayList;
 import java.util.List;
 import org.leat.hydraulics.Characteristics;
-import org.leat.hydraulics.ColumnSeparation;
 import org.leat.hydraulics.HeadEnvelope;
 import org.leat.hydraulics.LowerEnd;
 import org.leat.hydraulics.NozzleOpening;
-import org.leat.hydraulics.RejoiningBlows;
-import org.leat.hydraulics.RejoiningBlows.Blow;
-import org.leat.hydraulics.RejoiningColumn;
 import org.leat.hydraulics.SeriesStop;
 import org.leat.hydraulics.SurgeLine;
 import org.leat.hydraulics.SurgeSection;
 import org.leat.hydraulics.UpperEnd;
 import org.leat.hydraulics.VapourHead;
-import org.leat.law.Answer;
 import org.leat.law.Gravity;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.PlantNumbers;
@@ -105,51 +100,18 @@ public final class SurgeRun {
     }
 
     /**
-     * {@return the blows of a column that parts after a stop at the nozzles and rejoins}
+     * {@return a stop at the nozzles after which the column parts}
      *
      * @param opening of the nozzles
      * @param stopped flow that is stopped, m³/s
      */
-    public Rejoining rejoining(NozzleOpening opening, double stopped) {
-        double bound = opening.at(Double.MAX_VALUE) == 0 ? bound(stopped) : Double.POSITIVE_INFINITY;
-        if (!RejoiningColumn.wholeBefore(line, flow, boilingHead)) {
-            return new Rejoining(List.of(), true, bound);
-        }
-        RejoiningBlows blows = RejoiningColumn.blows(line, flow, opening, boilingHead);
-        List<Rejoining.Peak> peaks = new ArrayList<>();
-        for (int i = 0; i < line.sections().size(); i++) {
-            peaks.add(new Rejoining.Peak(
-                    weight * blows.peak(i, Blow.FIRST).judged(),
-                    weight * blows.peak(i, Blow.AFTER_FIRST_CAVITY).judged(),
-                    weight * blows.peak(i, Blow.LATER).judged(),
-                    weight * blows.agreed(i, Blow.FIRST, Blow.AFTER_FIRST_CAVITY),
-                    weight * blows.agreed(i, Blow.values())));
-        }
-        return new Rejoining(peaks, !blows.doneGrowing(), bound);
+    public PartedStop parted(NozzleOpening opening, double stopped) {
+        return new PartedStop(line, flow, opening, stopped, boilingHead, weight);
     }
 
     /** {@return a time of the whole travel, s, no longer than the blows of a parted column are followed} See {@link #followed}. */
     public double followedToParting(double change) {
         return Math.min(followed(change), MOST_RETURNS_TO_PARTING * line.returnTime());
-    }
-
-    /** Pressure at the lowest point that no blow of one pipe exceeds after a whole stop, Pa; infinite where none is known. */
-    private double bound(double stopped) {
-        SurgeSection one = line.sections().get(0);
-        double highest = Double.NEGATIVE_INFINITY;
-        double lowest = 0;
-        for (SurgeSection s : line.sections()) {
-            if (s.bore() != one.bore() || s.waveSpeed() != one.waveSpeed()) {
-                return Double.POSITIVE_INFINITY;
-            }
-            highest = Math.max(highest, Math.max(s.fromElevation(), s.toElevation()));
-            lowest = Math.min(lowest, Math.min(s.fromElevation(), s.toElevation()));
-        }
-        double margin = line.tankHead() - highest - boilingHead;
-        Answer answer = margin > 0
-                ? ColumnSeparation.onSlope(line.tankHead() - lowest, line.joukowskyHead(stopped), boilingHead, margin)
-                : Answer.outside("bound of a parted column", "leastMargin", margin, 0, Double.MAX_VALUE, "m");
-        return answer instanceof Answer.Value head ? weight * head.value() : Double.POSITIVE_INFINITY;
     }
 
     private Surge run(UpperEnd upper, LowerEnd lower, double change, double wanted) {

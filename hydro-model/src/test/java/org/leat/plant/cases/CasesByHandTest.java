@@ -174,8 +174,10 @@ class CasesByHandTest {
         Cases battery = cases("");
         AlternatorNumbers alternator = battery.numbers().alternator();
         double constant = alternator.phaseInductance() / (alternator.phaseResistance() + 0.01);
-        assertThat(SteppedStart.periods(alternator, 0.01, 200)).isEqualTo(2 + Math.ceil(6 * constant * 200));
-        assertThat(SteppedStart.periods(alternator, 0.01, 1e6)).isEqualTo(80);
+        assertThat(SteppedStart.periods(alternator.phaseResistance() + 0.01, alternator.phaseInductance(), 200))
+                .isEqualTo(2 + Math.ceil(6 * constant * 200));
+        assertThat(SteppedStart.periods(alternator.phaseResistance() + 0.01, alternator.phaseInductance(), 1e6))
+                .isEqualTo(80);
         OperatingPoint point = battery.running().get(0).operatingPoint();
         assertThat(SteppedStart.bus(battery.numbers(), point).voltage())
                 .isEqualTo(battery.numbers().battery().restingVoltage());

@@ -10,13 +10,8 @@ import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.leat.check.Checker;
-import org.leat.check.Examined;
 import org.leat.check.Kind;
-import org.leat.check.Report;
 import org.leat.check.Rulebook;
-import org.leat.choice.Overview;
-import org.leat.choice.Overviews;
-import org.leat.file.Reading;
 import org.leat.page.PageWriter;
 import org.leat.report.Colours;
 import org.leat.report.JUnitWriter;
@@ -28,7 +23,6 @@ import org.leat.report.SarifCall;
 import org.leat.report.SarifWriter;
 import org.leat.report.Tally;
 import org.leat.report.TextWriter;
-import org.leat.sure.Sureness;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -150,42 +144,17 @@ final class CheckCommand implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         Progress progress = new Progress(spec.commandLine().getErr(), sources.size(), Terminals.forErrorsOnly());
         boolean wanted = overviewsWanted();
-        for (DesignSource source : sources) {
-            check(checker, source, writer, tally, wanted || howSure);
-            progress.step();
-            if (also.isEmpty() && out.checkError()) {
-                break; // nobody reads on: a full disk, a reader that went away
-            }
-        }
+        InOrder.each(
+                sources,
+                Runtime.getRuntime().availableProcessors(),
+                source -> Checked.of(checker, source, wanted || howSure, howSure),
+                checked -> {
+                    checked.tell(writer, tally);
+                    progress.step();
+                    // nobody reads on: a full disk, a reader that went away
+                    return !also.isEmpty() || !out.checkError();
+                });
         progress.end();
-    }
-
-    private void check(Checker checker, DesignSource source, ReportWriter writer, Tally tally, boolean wanted)
-            throws IOException {
-        Reading reading;
-        Report report;
-        Overview overview;
-        Sureness sureness;
-        try {
-            reading = source.read();
-            Examined examined = checker.examined(reading);
-            report = examined.report();
-            overview = wanted ? Overviews.of(examined, checker.rulebook()) : null;
-            sureness = howSure ? Sureness.of(examined) : null;
-        } catch (RuntimeException | Error e) {
-            // one file never stops the rest
-            tally.addBroken();
-            writer.broken(source.name(), cause(e));
-            return;
-        }
-        tally.add(report);
-        if (overview == null) {
-            writer.add(report, reading);
-        } else if (sureness != null) {
-            writer.add(report, reading, overview, sureness);
-        } else {
-            writer.add(report, reading, overview);
-        }
     }
 
     /** Overviews cost time: they are made where one of the outputs shows them. */
