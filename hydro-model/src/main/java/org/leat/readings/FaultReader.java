@@ -41,24 +41,19 @@ final class FaultReader {
     /** {@return one channel as the fault lets one read it} */
     At at(Channel channel) {
         int place = table.expectations().place(channel);
-        boolean has = set < 0
-                || channel.state() != LoadState.SHUT
-                        && table.expectations()
-                                .sets()
-                                .get(place)
-                                .bores()
-                                .get(0)
-                                .equals(table.expectations()
-                                        .sets()
-                                        .get(set)
-                                        .bores()
-                                        .get(0));
+        boolean has = set < 0 || (channel.state() != LoadState.SHUT && sameBore(place));
         FaultTable.Row row = table.row(has ? kind : FaultKind.NOTHING, place);
         double sound = table.expectations().value(channel);
         double open = !FaultTable.stepped(kind) || channel.state() != LoadState.BUS
                 ? 0
                 : kind == FaultKind.DIODE_SHORTED ? BRAKED : BROKEN;
         return new At(channel, row, has, sound, open);
+    }
+
+    /** Whether a set has the nozzle in which the fault is. */
+    private boolean sameBore(int place) {
+        double own = table.expectations().sets().get(set).bores().get(0);
+        return table.expectations().sets().get(place).bores().get(0) == own;
     }
 
     /**
