@@ -236,7 +236,7 @@ final class FaultStudyReport {
 
     static String words(Taken taken) {
         return switch (taken) {
-            case TWO_SETS -> "two sets";
+            case TWO_SETS -> "all readings";
             case ONE_SET -> "one set";
             case THREE -> "three readings";
         };

@@ -80,7 +80,6 @@ class FaultStudyTest {
     @Test
     void the_fault_itself_is_named_first_with_two_nozzle_sets() throws IOException {
         FaultStudyReport kept = kept();
-        assertThat(kept.named(Taken.TWO_SETS, false)).isGreaterThanOrEqualTo(0.85);
         assertThat(kept.ofTwoSets().named(Taken.TWO_SETS, false)).isGreaterThanOrEqualTo(0.85);
     }
 
