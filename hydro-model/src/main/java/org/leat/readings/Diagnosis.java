@@ -209,7 +209,8 @@ public final class Diagnosis {
                     ? 1
                     : Gamma.regularizedGammaQ(readings.size() / 2.0, Math.max(0, posterior.leastSquares()) / 2);
             List<Twin> twins = first.kind() == FaultKind.NOTHING ? List.of() : twins(first, ranked);
-            List<Pair> pairs = suits < UNEXPLAINED ? new FaultPairs(table, readings).likeliest(2) : List.of();
+            List<Pair> pairs =
+                    suits < UNEXPLAINED ? new FaultPairs(table, readings, posterior.common()).likeliest(2) : List.of();
             return new Diagnosis(
                     ranked, dangers, new Once<>(this::unseen), twins, new Once<>(further::next), pairs, suits);
         }

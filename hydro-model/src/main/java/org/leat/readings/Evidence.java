@@ -82,6 +82,11 @@ final class Evidence {
             }
             return sum;
         }
+
+        /** {@return part of the way to another} */
+        Part mixed(Part to, double share) {
+            return new Part(FaultTable.mixed(scaled, to.scaled, share), FaultTable.mixed(taken, to.taken, share));
+        }
     }
 
     /**
@@ -129,7 +134,12 @@ final class Evidence {
     /** {@return what the readings say part of the way between two plants} */
     Said between(Part from, Part to, double share) {
         double squares = squares(from.times(from), from.times(to), to.times(to), share);
-        return new Said(-0.5 * (squares + logDeterminant), squares, this, from, to, share);
+        return new Said(logLikelihood(squares), squares, this, from, to, share);
+    }
+
+    /** {@return ln of the likelihood by χ²} */
+    double logLikelihood(double squares) {
+        return -0.5 * (squares + logDeterminant);
     }
 
     /** {@return χ² part of the way, from those at both ends and their product} */

@@ -93,7 +93,12 @@ final class Posterior {
         return whole[place];
     }
 
-    double weight(FaultKind kind) {
+    /** {@return how common faults are where that is not the usual} */
+    Map<FaultKind, Double> common() {
+        return common;
+    }
+
+    private double weight(FaultKind kind) {
         return common.getOrDefault(kind, kind.weight());
     }
 

@@ -32,6 +32,18 @@ public final class CircuitSimulator {
     /** {@return the netlist: settled for the time constants of winding and load, then six periods measured} */
     public static String netlist(
             AlternatorConstants m, double speed, DcLoad load, BridgeFault fault, double settle, int pointsPerPeriod) {
+        return netlist(m, speed, load, fault, settle, pointsPerPeriod, new DiodeLine(0.8, 0.005));
+    }
+
+    /** {@return the same with diodes of some threshold and slope} */
+    public static String netlist(
+            AlternatorConstants m,
+            double speed,
+            DcLoad load,
+            BridgeFault fault,
+            double settle,
+            int pointsPerPeriod,
+            DiodeLine diode) {
         double f = m.frequency(speed);
         double stop = (Math.ceil(settle * f) + 6) / f;
         double start = stop - 6 / f;
@@ -54,14 +66,14 @@ public final class CircuitSimulator {
             if (k == 0 && fault == BridgeFault.DIODE_SHORT) {
                 line(out, "Rshort a p 1e-4");
             } else if (!(k == 0 && fault == BridgeFault.DIODE_OPEN)) {
-                line(out, "VU%s %s u%s 0.8", x, x, x);
+                line(out, "VU%s %s u%s %.10g", x, x, x, diode.threshold());
                 line(out, "DU%s u%s p DM", x, x);
             }
-            line(out, "VL%s 0 l%s 0.8", x, x);
+            line(out, "VL%s 0 l%s %.10g", x, x, diode.threshold());
             line(out, "DL%s l%s %s DM", x, x, x);
             line(out, "Rs%s %s 0 500k", x, x);
         }
-        line(out, ".model DM D(IS=1e-12 N=0.02 RS=0.005 CJO=0)");
+        line(out, ".model DM D(IS=1e-12 N=0.02 RS=%.10g CJO=0)", Math.max(diode.slope(), 1e-4));
         line(out, "Rn nn 0 10Meg");
         line(out, "Vidc p pl 0");
         if (load instanceof DcLoad.Battery b) {

@@ -171,9 +171,13 @@ final class FaultStudy {
 
     /** {@return whether a fault moves all readings together so far that they would show it} */
     private boolean shows(List<double[]> values, List<Observation> readings) {
+        // what is not told under the fault is taken as under none, as the diagnosis takes it
         double[] there = readings.stream()
-                .mapToDouble(seen -> values.get(expected.place(seen.channel()))[
-                        seen.channel().slot()])
+                .mapToDouble(seen -> {
+                    double value = values.get(expected.place(seen.channel()))[
+                            seen.channel().slot()];
+                    return Double.isFinite(value) ? value : expected.value(seen.channel());
+                })
                 .toArray();
         return Hypothesis.Sound.of(table, readings).shows(there);
     }

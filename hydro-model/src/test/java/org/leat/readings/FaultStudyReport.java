@@ -5,9 +5,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.ToIntFunction;
 import java.util.stream.Stream;
 import org.leat.readings.FaultStudy.Taken;
 
@@ -28,29 +31,70 @@ final class FaultStudyReport {
         }
     }
 
+    /** The plants whose design names two nozzle sets or more. */
+    private static final Set<String> TWO_SETS = Set.of("rowan-ghyll", "orchard-sluice");
+
     private final List<Line> lines;
 
     FaultStudyReport(List<Line> lines) {
         this.lines = List.copyOf(lines);
     }
 
+    /** {@return counts of several runs, those of the same plant, fault, size and way of reading together} */
     static FaultStudyReport read(List<String> text) {
-        return new FaultStudyReport(text.stream().map(Line::of).toList());
-    }
-
-    /** Prints the tables of a folder of counts. */
-    public static void main(String[] args) throws IOException {
-        List<String> text = new ArrayList<>();
-        try (Stream<Path> files = Files.list(Path.of(args[0]))) {
-            for (Path file : files.sorted().toList()) {
-                text.addAll(Files.readAllLines(file));
+        Map<String, Line> together = new LinkedHashMap<>();
+        for (String one : text) {
+            Line line = Line.of(one);
+            String key = one.substring(0, one.indexOf(' '));
+            Line before = together.putIfAbsent(key, line);
+            if (before != null) {
+                before.tally().add(line.tally());
             }
         }
-        System.out.print(read(text).tables());
+        return new FaultStudyReport(List.copyOf(together.values()));
+    }
+
+    /** {@return the counts, a line for each plant, fault, size and way of reading} */
+    List<String> counts() {
+        return lines.stream()
+                .map(l -> l.plant() + ";" + l.kind() + ";" + l.size() + ";" + l.taken() + " "
+                        + l.tally().line())
+                .toList();
+    }
+
+    /** {@return draws of each plant, fault and size: of those of the circuit, and of all others} */
+    int[] draws() {
+        int simulated = Integer.MAX_VALUE;
+        int others = Integer.MAX_VALUE;
+        for (Line line : lines) {
+            if (SimulatedMachine.simulates(line.kind())) {
+                simulated = Math.min(simulated, line.tally().draws);
+            } else {
+                others = Math.min(others, line.tally().draws);
+            }
+        }
+        return new int[] {simulated, others};
+    }
+
+    /** Prints the tables of counts: files of them, or folders of such files; with a file to write them to first, puts all together. */
+    public static void main(String[] args) throws IOException {
+        List<String> text = new ArrayList<>();
+        for (String name : List.of(args).subList(args.length > 1 ? 1 : 0, args.length)) {
+            try (Stream<Path> files = Files.walk(Path.of(name))) {
+                for (Path file : files.filter(Files::isRegularFile).sorted().toList()) {
+                    text.addAll(Files.readAllLines(file));
+                }
+            }
+        }
+        FaultStudyReport report = read(text);
+        if (args.length > 1) {
+            Files.write(Path.of(args[0]), report.counts());
+        }
+        System.out.print(report.tables());
     }
 
     /** {@return how many of some lines} */
-    private int sum(List<Line> some, java.util.function.ToIntFunction<FaultTally> what) {
+    private int sum(List<Line> some, ToIntFunction<FaultTally> what) {
         return some.stream().mapToInt(line -> what.applyAsInt(line.tally())).sum();
     }
 
@@ -58,6 +102,15 @@ final class FaultStudyReport {
         return lines.stream()
                 .filter(l -> l.taken() == taken && (l.kind() == FaultKind.NOTHING) == sound)
                 .toList();
+    }
+
+    /** {@return what came of one fault and size of a plant} */
+    FaultTally tally(String plant, FaultKind kind, int size, Taken taken) {
+        return lines.stream()
+                .filter(l -> l.plant().equals(plant) && l.kind() == kind && l.size() == size && l.taken() == taken)
+                .map(Line::tally)
+                .findFirst()
+                .orElseThrow();
     }
 
     /** {@return share of sound plants that are called sound} */
@@ -73,10 +126,7 @@ final class FaultStudyReport {
     }
 
     /** What is called so likely, each fault and size as common as it is taken to be. */
-    private double[] weighed(
-            Taken taken,
-            java.util.function.ToIntFunction<FaultTally> of,
-            java.util.function.ToIntFunction<FaultTally> right) {
+    private double[] weighed(Taken taken, ToIntFunction<FaultTally> of, ToIntFunction<FaultTally> right) {
         Map<FaultKind, Integer> sizes = new EnumMap<>(FaultKind.class);
         lines.forEach(l -> sizes.merge(l.kind(), l.size() + 1, Math::max));
         double all = 0;
@@ -103,25 +153,31 @@ final class FaultStudyReport {
         return of[1] / of[0];
     }
 
+    /** {@return the counts of the plants that have two nozzle sets} */
+    FaultStudyReport ofTwoSets() {
+        return new FaultStudyReport(
+                lines.stream().filter(l -> TWO_SETS.contains(l.plant())).toList());
+    }
+
+    /** {@return what the page of the study shows: how many draws, the whole, each fault} */
     String tables() {
+        int[] draws = draws();
         StringBuilder out = new StringBuilder();
-        out.append("| readings | seen | first | in group | sound plants called sound | called above 90 %, wrong |");
+        out.append("Drawn for each fault, size and plant: ").append(draws[1]).append(" times, of the circuit ");
+        out.append(draws[0]).append(" times, ").append(FaultStudy.NOISE_A_BUILD).append(" of them on one build.\n\n");
+        out.append("| readings | seen | first | in group | sound plants called sound |\n|---|---|---|---|---|\n");
+        for (Taken taken : Taken.values()) {
+            whole(out, words(taken), taken);
+        }
+        ofTwoSets().whole(out, "two sets, the plants that have two", Taken.TWO_SETS);
+        out.append("\n| readings | called above 90 %, wrong |");
         for (int tenth = 4; tenth < 10; tenth++) {
             out.append(" called ").append(10 * tenth).append(" %, right |");
         }
-        out.append("\n|---|---|---|---|---|---|---|---|---|---|---|---|\n");
+        out.append("\n|").append("---|".repeat(8)).append('\n');
         for (Taken taken : Taken.values()) {
-            List<Line> faults = of(taken, false);
-            int seen = sum(faults, t -> t.seen);
             out.append("| ")
                     .append(words(taken))
-                    .append(" | ")
-                    .append(seen)
-                    .append(" of ")
-                    .append(sum(faults, t -> t.draws));
-            out.append(" | ").append(percent(named(taken, false))).append(" | ").append(percent(named(taken, true)));
-            out.append(" | ")
-                    .append(percent(sound(taken)))
                     .append(" | ")
                     .append(percent(sureWrong(taken)))
                     .append(" |");
@@ -130,42 +186,57 @@ final class FaultStudyReport {
             }
             out.append('\n');
         }
-        out.append("\n| fault |");
         for (Taken taken : Taken.values()) {
-            out.append(' ').append(words(taken)).append(": seen | first | in group | called sound |");
-        }
-        out.append("\n|---|").append("---|".repeat(12)).append('\n');
-        for (FaultKind kind : FaultKind.values()) {
-            if (lines.stream().noneMatch(l -> l.kind() == kind)) {
-                continue;
+            out.append("\n| fault, ")
+                    .append(words(taken))
+                    .append(" | not shown | seen | first | in group | called sound |\n");
+            out.append("|---|---|---|---|---|---|\n");
+            for (FaultKind kind : FaultKind.values()) {
+                fault(out, kind, taken);
             }
-            out.append("| ")
-                    .append(kind.name().toLowerCase(Locale.ROOT).replace('_', ' '))
-                    .append(" |");
-            for (Taken taken : Taken.values()) {
-                List<Line> some = lines.stream()
-                        .filter(l -> l.kind() == kind && l.taken() == taken)
-                        .toList();
-                int draws = sum(some, t -> t.seen);
-                out.append(' ').append(draws).append(" |");
-                out.append(' ')
-                        .append(draws == 0 ? "–" : percent((double) sum(some, t -> t.first) / draws))
-                        .append(" |");
-                out.append(' ')
-                        .append(draws == 0 ? "–" : percent((double) sum(some, t -> t.group) / draws))
-                        .append(" |");
-                out.append(' ')
-                        .append(draws == 0 ? "–" : percent((double) sum(some, t -> t.nothing) / draws))
-                        .append(" |");
-            }
-            out.append('\n');
         }
         return out.toString();
     }
 
+    private void whole(StringBuilder out, String name, Taken taken) {
+        List<Line> faults = of(taken, false);
+        out.append("| ")
+                .append(name)
+                .append(" | ")
+                .append(sum(faults, t -> t.seen))
+                .append(" of ");
+        out.append(sum(faults, t -> t.draws))
+                .append(" | ")
+                .append(percent(named(taken, false)))
+                .append(" | ");
+        out.append(percent(named(taken, true)))
+                .append(" | ")
+                .append(percent(sound(taken)))
+                .append(" |\n");
+    }
+
+    private void fault(StringBuilder out, FaultKind kind, Taken taken) {
+        List<Line> some = lines.stream()
+                .filter(l -> l.kind() == kind && l.taken() == taken)
+                .toList();
+        if (some.isEmpty()) {
+            return;
+        }
+        double seen = sum(some, t -> t.seen);
+        out.append("| ")
+                .append(kind.name().toLowerCase(Locale.ROOT).replace('_', ' '))
+                .append(" | ");
+        out.append(percent((double) sum(some, t -> t.hidden) / sum(some, t -> t.draws)))
+                .append(" | ");
+        out.append(Math.round(seen)).append(" | ");
+        out.append(percent(sum(some, t -> t.first) / seen)).append(" | ");
+        out.append(percent(sum(some, t -> t.group) / seen)).append(" | ");
+        out.append(percent(sum(some, t -> t.nothing) / seen)).append(" |\n");
+    }
+
     static String words(Taken taken) {
         return switch (taken) {
-            case TWO_SETS -> "two sets";
+            case TWO_SETS -> "all readings";
             case ONE_SET -> "one set";
             case THREE -> "three readings";
         };

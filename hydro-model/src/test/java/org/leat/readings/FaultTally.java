@@ -62,6 +62,22 @@ final class FaultTally {
                 + " " + numbers(right);
     }
 
+    /** Adds the counts of another run. */
+    void add(FaultTally other) {
+        draws += other.draws;
+        hidden += other.hidden;
+        seen += other.seen;
+        first += other.first;
+        group += other.group;
+        nothing += other.nothing;
+        sure += other.sure;
+        sureWrong += other.sureWrong;
+        for (int i = 0; i < called.length; i++) {
+            called[i] += other.called[i];
+            right[i] += other.right[i];
+        }
+    }
+
     private static String numbers(int[] counts) {
         return Arrays.stream(counts).mapToObj(Integer::toString).collect(Collectors.joining(" "));
     }

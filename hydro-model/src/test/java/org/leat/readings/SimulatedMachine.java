@@ -7,6 +7,7 @@ import org.leat.electrics.AlternatorConstants;
 import org.leat.electrics.BridgeFault;
 import org.leat.electrics.CircuitSimulator;
 import org.leat.electrics.DcLoad;
+import org.leat.electrics.DiodeLine;
 import org.leat.plant.Plant;
 import org.leat.plant.cases.Running;
 import org.leat.plant.numbers.AlternatorNumbers;
@@ -90,15 +91,17 @@ record SimulatedMachine(Path folder) {
         double cables =
                 n.busResistance().bridgeToRegulator() + n.busResistance().regulatorToBattery();
         DcLoad load = new DcLoad.Battery(bus.volts(), bus.ohms() + cables);
+        DiodeLine diode = new DiodeLine(n.rectifier().threshold(), n.rectifier().slopeResistance());
         double gear = alternator.gearRatio();
         DoubleUnaryOperator surplus = speed -> {
             double own = speed * gear;
-            double torque = simulate(withLead, own, load, bridge(kind)).getOrDefault("pemf_avg", Double.NaN) / own;
+            double torque =
+                    simulate(withLead, own, load, bridge(kind), diode).getOrDefault("pemf_avg", Double.NaN) / own;
             return runner.torque(speed) - gear * (torque + alternator.noLoad().at(own));
         };
         double guess = values[Channel.slot(LoadState.BUS, ReadingKind.SPEED)];
         double speed = root(surplus, guess, runner.runawaySpeed());
-        Map<String, Double> s = simulate(withLead, speed * gear, load, bridge(kind));
+        Map<String, Double> s = simulate(withLead, speed * gear, load, bridge(kind), diode);
         double amps = s.getOrDefault("idc_avg", Double.NaN);
         double node = bus.volts() + bus.ohms() * amps;
         double into = amps - bus.conductance() * node;
@@ -165,10 +168,12 @@ record SimulatedMachine(Path folder) {
         return 0.5 * (low + high);
     }
 
-    private Map<String, Double> simulate(AlternatorConstants machine, double speed, DcLoad load, BridgeFault fault) {
-        double settle = Math.min(12 * machine.phaseInductance() / machine.phaseResistance(), 0.4);
+    private Map<String, Double> simulate(
+            AlternatorConstants machine, double speed, DcLoad load, BridgeFault fault, DiodeLine diode) {
         double frequency = machine.frequency(speed);
+        double settle =
+                Math.max(Math.min(12 * machine.phaseInductance() / machine.phaseResistance(), 0.4), 4 / frequency);
         return CircuitSimulator.run(
-                folder, CircuitSimulator.netlist(machine, speed, load, fault, Math.max(settle, 4 / frequency), POINTS));
+                folder, CircuitSimulator.netlist(machine, speed, load, fault, settle, POINTS, diode));
     }
 }

@@ -31,10 +31,10 @@ final class DriftPicture {
         this.drift = drift;
         this.first = drift.days().get(0).day();
         this.last = last;
-        long span = Math.max(14, day(last));
-        long beyond = day(last) + span / 2;
+        double span = Math.max(14, day(last));
+        double beyond = day(last) + span / 2;
         LocalDate met = drift.met();
-        long end = met == null || day(met) > day(last) + span ? beyond : Math.max(beyond, day(met) + span / 10);
+        double end = met == null || day(met) > day(last) + span ? beyond : Math.max(beyond, day(met) + span / 10);
         double least = 0;
         double most = drift.limit();
         for (Drift.Day one : drift.days()) {
@@ -45,7 +45,7 @@ final class DriftPicture {
         this.y = Scale.even(100 * least - 4 * (most - least), 100 * most + 8 * (most - least), FOOT, TOP);
     }
 
-    private long day(LocalDate day) {
+    private double day(LocalDate day) {
         return ChronoUnit.DAYS.between(first, day);
     }
 

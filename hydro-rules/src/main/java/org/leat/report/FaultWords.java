@@ -160,6 +160,11 @@ final class FaultWords {
         return share(ranked.low()) + " to " + share(ranked.high());
     }
 
+    /** {@return a probability in per cent, none of them whole} */
+    static String probability(double probability) {
+        return probability > 0.999 ? "over 99.9 %" : share(probability);
+    }
+
     /** {@return a share in per cent} */
     static String share(double share) {
         double percent = 100 * share;

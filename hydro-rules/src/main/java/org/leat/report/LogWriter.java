@@ -89,7 +89,12 @@ public final class LogWriter {
     }
 
     private static String range(double value, double standard) {
-        return FaultWords.share(value) + " ± " + FaultWords.share(2 * standard);
+        return FaultWords.share(value) + " ± " + spread(2 * standard);
+    }
+
+    /** A hundredth of a per cent where a tenth would show nothing. */
+    private static String spread(double share) {
+        return share < 5e-4 ? String.format(Locale.ROOT, "%.2f %%", 100 * share) : FaultWords.share(share);
     }
 
     private static String signed(double share) {
@@ -99,7 +104,7 @@ public final class LogWriter {
     private static String perMonth(Drift drift) {
         return Double.isInfinite(drift.perDayStandard())
                 ? "its drift not known yet"
-                : signed(30 * drift.perDay()) + " ± " + FaultWords.share(60 * drift.perDayStandard()) + " in 30 days";
+                : signed(30 * drift.perDay()) + " ± " + spread(60 * drift.perDayStandard()) + " in 30 days";
     }
 
     private static String met(Drift drift) {

@@ -60,7 +60,7 @@ public final class ReadingsWriter {
         List<String> lines = new ArrayList<>();
         for (Diagnosis.Ranked danger : diagnosis.dangers()) {
             lines.add("FIRST, because it can hurt: " + FaultWords.name(danger.kind()) + "? "
-                    + FaultWords.share(danger.probability()) + " likely. " + FaultWords.look(danger.kind()));
+                    + FaultWords.probability(danger.probability()) + " likely. " + FaultWords.look(danger.kind()));
         }
         if (!diagnosis.dangers().isEmpty()) {
             lines.add("");
@@ -162,7 +162,8 @@ public final class ReadingsWriter {
         diagnosis
                 .ranked()
                 .forEach(ranked -> table.row(
-                        "  " + FaultWords.name(ranked.kind()) + size(ranked), FaultWords.share(ranked.probability())));
+                        "  " + FaultWords.name(ranked.kind()) + size(ranked),
+                        FaultWords.probability(ranked.probability())));
         lines.addAll(table.lines());
         Diagnosis.Ranked first = diagnosis.ranked().get(0);
         if (!FaultWords.look(first.kind()).isEmpty()) {

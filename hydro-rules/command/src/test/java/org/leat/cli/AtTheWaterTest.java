@@ -107,6 +107,35 @@ class AtTheWaterTest {
     }
 
     @Test
+    void a_log_is_a_page_with_a_picture_of_each_fault_when_asked() {
+        String log = EXAMPLES + "readings/rowan-ghyll-log.csv";
+        Said page = leat("log", "--format", "html", HUT, log);
+        assertThat(page.code()).isEqualTo(1);
+        assertThat(page.out())
+                .startsWith("<!DOCTYPE html>")
+                .contains("Nozzle worn: now 3.")
+                .contains("<svg")
+                .contains("<caption>Size by day</caption>");
+        Said wrong = leat("log", "--format", "sarif", HUT, log);
+        assertThat(wrong.err()).contains("log writes text, json or html");
+        assertThat(wrong.out()).isEmpty();
+    }
+
+    @Test
+    void a_repaired_plant_is_called_sound_and_two_faults_are_not_called_one() {
+        Said repaired = leat("readings", HUT, EXAMPLES + "readings/rowan-ghyll-repaired.yaml");
+        assertThat(repaired.code()).isZero();
+        assertThat(repaired.out())
+                .contains("nothing wrong that these readings show")
+                .doesNotContain("dump load dead");
+        Said two = leat("readings", HUT, EXAMPLES + "readings/rowan-ghyll-two-faults.yaml");
+        assertThat(two.code()).isEqualTo(1);
+        assertThat(two.out())
+                .contains("No single fault explains")
+                .contains("screen or inlet blocked and a bad joint between bridge and battery");
+    }
+
+    @Test
     void a_design_learns_what_was_measured_and_keeps_its_comments(@TempDir Path folder) throws IOException {
         Path design = folder.resolve("hut.yaml");
         String before = Files.readString(Path.of(HUT));
