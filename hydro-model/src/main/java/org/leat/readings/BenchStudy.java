@@ -238,7 +238,8 @@ final class BenchStudy {
 
     /** Whether a term is the mean of its pairs: the only one, or that before their differences. */
     private static boolean mean(BenchTerm term, List<BenchTerm> of) {
-        return term.pair() < 0 || of.stream().noneMatch(t -> t != term && t.kind() == Kind.RESISTANCE && t.pair() < 0);
+        return term.pair() < 0
+                || of.stream().noneMatch(t -> !t.equals(term) && t.kind() == Kind.RESISTANCE && t.pair() < 0);
     }
 
     private BenchFit.Task sized(BenchFit.Task of, Fault fault) {

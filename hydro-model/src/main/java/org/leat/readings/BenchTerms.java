@@ -230,7 +230,7 @@ final class BenchTerms {
                 Kind.VOLTS,
                 Kind.VOLTS_OF_PAIR,
                 Math.hypot(Math.hypot(own / Math.sqrt(Math.max(1, present(read))), ownSpeed) * most, LEAST_VOLTS),
-                Math.hypot(Math.hypot(own, UNLIKE_VOLTS * Math.sqrt(rows)) * most, LEAST_VOLTS),
+                Math.hypot(Math.hypot(own, UNLIKE_VOLTS * Math.sqrt((double) rows)) * most, LEAST_VOLTS),
                 (m, pair) -> m.volts(pair, at.applyAsDouble(m)));
     }
 
@@ -255,7 +255,7 @@ final class BenchTerms {
                 Kind.RESISTANCE,
                 Kind.RESISTANCE,
                 Math.hypot(own * most / Math.sqrt(Math.max(1, present(read))), LEAST_OHMS),
-                Math.hypot(Math.hypot(own, UNLIKE_OHMS * Math.sqrt(rows)) * most, LEAST_OHMS),
+                Math.hypot(Math.hypot(own, UNLIKE_OHMS * Math.sqrt((double) rows)) * most, LEAST_OHMS),
                 (m, pair) -> m.ohms(pair, warmer));
     }
 
