@@ -25,6 +25,7 @@ record BenchFit(
         Fault fault, int variant, double pairs, double[] at, RealMatrix covariance, double squares, double evidence) {
 
     private static final double STEP = 1e-5;
+    private static final double EXACT = 1e-9;
 
     /**
      * What is known of a parameter beforehand.
@@ -98,6 +99,11 @@ record BenchFit(
                 }
                 double[] start = new double[known.size()];
                 start[BenchMotor.SIZE] = Math.log(times);
+                double begun = squares(start, read, fault, variant, pairs);
+                if (begun < EXACT) {
+                    // a start that is the end already has no way to go
+                    return of(fault, variant, pairs, start, begun);
+                }
                 LeastSquaresFit.Result result =
                         LeastSquaresFit.of(at -> values(at, fault, variant, pairs), read, start);
                 if (result instanceof LeastSquaresFit.Fitted fitted
@@ -107,6 +113,15 @@ record BenchFit(
                 }
             }
             return best;
+        }
+
+        private double squares(double[] off, double[] read, Fault fault, int variant, double pairs) {
+            double[] values = values(off, fault, variant, pairs);
+            double sum = 0;
+            for (int i = 0; i < values.length; i++) {
+                sum += (values[i] - read[i]) * (values[i] - read[i]);
+            }
+            return sum;
         }
 
         private @Nullable BenchFit of(Fault fault, int variant, double pairs, double[] off, double squares) {

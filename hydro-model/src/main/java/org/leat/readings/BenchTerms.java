@@ -214,6 +214,11 @@ final class BenchTerms {
             BenchReadings.Row row, String path, ToDoubleFunction<BenchMotor> at, double ownSpeed, long rows) {
         double[] read = row.volts();
         slips(read, path + "/volts-");
+        if (present(read) > 0 && read[largest(read)] <= LEAST_VOLTS) {
+            int first = largest(read);
+            cannot.add(new Cannot(path + "/volts-" + pair(first), Why.NO_VOLTS, read[first]));
+            return;
+        }
         if (present(read) == 3 && noTriangle(read, true)) {
             cannot.add(new Cannot(path + "/volts-" + pair(largest(read)), Why.NO_SUCH_VOLTS, read[largest(read)]));
             return;

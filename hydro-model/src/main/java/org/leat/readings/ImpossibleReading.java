@@ -29,6 +29,8 @@ public record ImpossibleReading(Observation reading, Why why, double most, Slip 
         ABOVE_SHORT_CIRCUIT,
         /** more than the nozzles pass with nothing lost. */
         ABOVE_FREE_JET,
+        /** running water presses no more than standing water was read to. */
+        ABOVE_STANDING,
         /** no such value. */
         NO_SUCH_VALUE
     }
@@ -49,6 +51,14 @@ public record ImpossibleReading(Observation reading, Why why, double most, Slip 
         TEN_TIMES(10),
         /** a thousand times too much: milli. */
         THOUSAND_TIMES(1000),
+        /** a tenth: the point misread, or the meter's range. */
+        A_TENTH(0.1),
+        /** a thousandth: milli. */
+        A_THOUSANDTH(0.001),
+        /** bar written as psi. */
+        BAR_FOR_PSI(0.0689476),
+        /** bar written as kilopascal. */
+        BAR_FOR_KILOPASCAL(0.01),
         /** litres a minute written as litres a second. */
         MINUTE_FOR_SECOND(60),
         /** a counter that counted several marks. */
@@ -70,9 +80,10 @@ public record ImpossibleReading(Observation reading, Why why, double most, Slip 
         boolean suits(ReadingKind what) {
             return switch (this) {
                 case NONE -> false;
-                case SIGN, TEN_TIMES, THOUSAND_TIMES -> true;
+                case SIGN, TEN_TIMES, THOUSAND_TIMES, A_TENTH, A_THOUSANDTH -> true;
                 case PEAK_FOR_RMS -> what == ReadingKind.LEAD_VOLTS || what == ReadingKind.LEAD_AMPS;
-                case PSI_FOR_BAR, METRES_FOR_BAR -> what.kind() == ReadingKind.STANDING_PRESSURE.kind();
+                case PSI_FOR_BAR, METRES_FOR_BAR, BAR_FOR_PSI, BAR_FOR_KILOPASCAL ->
+                    what.kind() == ReadingKind.STANDING_PRESSURE.kind();
                 case MINUTE_FOR_SECOND -> what == ReadingKind.FLOW || what == ReadingKind.INTAKE_FLOW;
                 case TWO_MARKS -> what == ReadingKind.SPEED;
                 case TWO_TURNS -> what.kind() == ReadingKind.LEAD_AMPS.kind();

@@ -265,6 +265,8 @@ public record MotorBench(
         NO_INERTIA,
         /** a frequency tells no speed without pole pairs. */
         NO_POLE_PAIRS,
+        /** no volts at all from a machine that turns: a lead off, the meter on another range, or turned the other way than counted. */
+        NO_VOLTS,
         /** no three phases give these volts: one pair has more than the other two allow. */
         NO_SUCH_VOLTS,
         /** no three phases give these resistances. */

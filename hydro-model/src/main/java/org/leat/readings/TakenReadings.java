@@ -42,7 +42,9 @@ public record TakenReadings(List<Observation> readings, List<ImpossibleReading> 
         /** such a thing is not read in that state. */
         NOT_IN_THAT_STATE,
         /** the design does not tell what it would be. */
-        NOT_TOLD
+        NOT_TOLD,
+        /** a gauge that would hang above the whole fall; the pressures are taken as those at the nozzle axis. */
+        GAUGE_ABOVE_FALL
     }
 
     /**
@@ -115,7 +117,12 @@ public record TakenReadings(List<Observation> readings, List<ImpossibleReading> 
             this.expected = expected;
             this.bounds = Bounds.of(expected);
             double weight = expected.plant().numbers().water().specificWeight();
-            this.gaugeHead = above == null ? 0 : weight * Si.of(above);
+            double head = above == null ? 0 : Si.of(above);
+            boolean beyond = Math.abs(head) > expected.plant().numbers().site().grossHead();
+            if (beyond) {
+                misplaced.add(new Misplaced("/gauge-above-nozzle", Why.GAUGE_ABOVE_FALL, List.of()));
+            }
+            this.gaugeHead = beyond ? 0 : weight * head;
         }
 
         void standing(@Nullable Measured<?> read) {
@@ -167,6 +174,19 @@ public record TakenReadings(List<Observation> readings, List<ImpossibleReading> 
             if (volts.length == 0) {
                 return;
             }
+            for (int i = 0; i < volts.length; i++) {
+                ImpossibleReading.Slip slip = pairSlip(volts, i);
+                if (volts[i] < 0 || slip != ImpossibleReading.Slip.NONE) {
+                    Channel at = new Channel(name, state, ReadingKind.LEAD_VOLTS);
+                    double standard = uncertainty(at, volts[i], 0);
+                    impossible.add(new ImpossibleReading(
+                            new Observation(at, path + "[" + i + "]", volts[i], standard),
+                            volts[i] < 0 ? ImpossibleReading.Why.BELOW_NIL : ImpossibleReading.Why.NO_SUCH_VALUE,
+                            0,
+                            volts[i] < 0 ? ImpossibleReading.Slip.SIGN : slip));
+                    return;
+                }
+            }
             int largest = 0;
             for (int i = 1; i < volts.length; i++) {
                 largest = volts[i] > volts[largest] ? i : largest;
@@ -176,6 +196,26 @@ public record TakenReadings(List<Observation> readings, List<ImpossibleReading> 
             if (volts.length > 1 && state == LoadState.OPEN && volts[largest] > 0) {
                 add(new Channel(name, state, ReadingKind.LEAD_SPREAD), path, LeadVolts.spread(volts), 0);
             }
+        }
+
+        /** One pair ten or a thousand times the other two, or that part of them, which agree: no three phases give that. */
+        private static ImpossibleReading.Slip pairSlip(double[] volts, int pair) {
+            if (volts.length != 3) {
+                return ImpossibleReading.Slip.NONE;
+            }
+            double one = volts[(pair + 1) % 3];
+            double other = volts[(pair + 2) % 3];
+            for (ImpossibleReading.Slip slip : List.of(
+                    ImpossibleReading.Slip.TEN_TIMES,
+                    ImpossibleReading.Slip.A_TENTH,
+                    ImpossibleReading.Slip.THOUSAND_TIMES,
+                    ImpossibleReading.Slip.A_THOUSANDTH)) {
+                if (Math.abs(one - other) < SLACK * Math.max(one, other)
+                        && Math.abs(volts[pair] / one / slip.factor() - 1) < SLACK) {
+                    return slip;
+                }
+            }
+            return ImpossibleReading.Slip.NONE;
         }
 
         private void add(Channel channel, String path, @Nullable Measured<?> read) {
@@ -194,12 +234,36 @@ public record TakenReadings(List<Observation> readings, List<ImpossibleReading> 
             } else {
                 Observation seen = new Observation(channel, path, value, uncertainty(channel, value, told));
                 ImpossibleReading cannot = bounds.against(seen);
+                Observation standing = cannot == null ? standingBelow(seen) : null;
+                if (standing != null) {
+                    cannot = new ImpossibleReading(
+                            seen, ImpossibleReading.Why.ABOVE_STANDING, standing.value(), slip(seen, expected));
+                }
                 if (cannot == null) {
                     readings.add(seen);
                 } else {
                     impossible.add(cannot);
                 }
             }
+        }
+
+        /** The standing pressure that was read, where running water would press more than that and is the stranger of the two. */
+        private @Nullable Observation standingBelow(Observation seen) {
+            if (seen.channel().what() == ReadingKind.RUNNING_PRESSURE) {
+                for (Observation read : readings) {
+                    double apart = 5 * Math.hypot(read.standard(), seen.standard());
+                    if (read.channel().what() == ReadingKind.STANDING_PRESSURE
+                            && seen.value() > read.value() + apart
+                            && off(seen) > off(read)) {
+                        return read;
+                    }
+                }
+            }
+            return null;
+        }
+
+        private double off(Observation seen) {
+            return Math.abs(seen.value() - expected.value(seen.channel())) / expected.uncertainty(seen.channel());
         }
 
         private double uncertainty(Channel channel, double value, double told) {
@@ -259,10 +323,10 @@ public record TakenReadings(List<Observation> readings, List<ImpossibleReading> 
                     && seen.channel().what() != ReadingKind.BATTERY_AMPS
                     && seen.channel().what() != ReadingKind.WINDING_TEMPERATURE;
             if (negative) {
-                return new ImpossibleReading(seen, ImpossibleReading.Why.BELOW_NIL, 0, slip(seen));
+                return new ImpossibleReading(seen, ImpossibleReading.Why.BELOW_NIL, 0, slip(seen, expected));
             }
             return seen.value() > allowed
-                    ? new ImpossibleReading(seen, reason(seen.channel().what()), most, slip(seen))
+                    ? new ImpossibleReading(seen, reason(seen.channel().what()), most, slip(seen, expected))
                     : null;
         }
 
@@ -312,19 +376,21 @@ public record TakenReadings(List<Observation> readings, List<ImpossibleReading> 
                 case WINDING_TEMPERATURE, LEAD_SPREAD -> ImpossibleReading.Why.NO_SUCH_VALUE;
             };
         }
+    }
 
-        /** The slip that would make it what is expected, within a twentieth. */
-        private ImpossibleReading.Slip slip(Observation seen) {
-            double wanted = expected.value(seen.channel());
-            double spread = 0.05 * Math.abs(wanted) + 3 * expected.uncertainty(seen.channel());
-            for (ImpossibleReading.Slip slip : ImpossibleReading.Slip.values()) {
-                if (slip != ImpossibleReading.Slip.NONE
-                        && slip.suits(seen.channel().what())
-                        && Math.abs(seen.value() / slip.factor() - wanted) < spread) {
-                    return slip;
-                }
+    /** {@return the slip that would make a reading what is expected, within a twentieth} */
+    public static ImpossibleReading.Slip slip(Observation seen, Expectations expected) {
+        double wanted = expected.value(seen.channel());
+        double spread = 0.05 * Math.abs(wanted) + 3 * expected.uncertainty(seen.channel());
+        for (ImpossibleReading.Slip slip : ImpossibleReading.Slip.values()) {
+            boolean told = Math.abs(wanted) > 2 * spread;
+            if (told
+                    && slip != ImpossibleReading.Slip.NONE
+                    && slip.suits(seen.channel().what())
+                    && Math.abs(seen.value() / slip.factor() - wanted) < spread) {
+                return slip;
             }
-            return ImpossibleReading.Slip.NONE;
         }
+        return ImpossibleReading.Slip.NONE;
     }
 }

@@ -242,4 +242,16 @@ class MotorBenchTest {
                 null);
         assertThat(fan.cannot()).extracting(MotorBench.Cannot::why).containsExactly(Why.TORQUE_ABOVE_PROPORTION);
     }
+
+    @Test
+    void one_reading_alone_makes_no_fault_and_no_volts_at_all_cannot_be() {
+        MotorBench one = MotorBench.of(file("readings: [ { speed: 500 rpm, volts-ab: 20 V } ]"), null);
+        assertThat(one.first().fault()).isEqualTo(Fault.NOTHING);
+        assertThat(one.first().probability()).isEqualTo(1);
+        assertThat(value(one, What.VOLTS_PER_SPEED)).isCloseTo(20 / (500 * BenchBySimulator.RPM), within(1e-3));
+        MotorBench none = MotorBench.of(
+                file("readings: [ { speed: 500 rpm, volts-ab: 0 V, volts-bc: 0 V, volts-ca: 0 V } ]"), null);
+        assertThat(none.cannot()).extracting(MotorBench.Cannot::why).containsExactly(Why.NO_VOLTS);
+        assertThat(none.constants()).isEmpty();
+    }
 }

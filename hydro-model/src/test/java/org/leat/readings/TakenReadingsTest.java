@@ -101,4 +101,53 @@ class TakenReadingsTest {
                         .record())
                 .isNull();
     }
+
+    @Test
+    void running_water_presses_no_more_than_standing_water_was_read_to() {
+        TakenReadings taken = taken("standing-pressure: 3.13 bar\nsets: [ { running-pressure: 3.4 bar } ]");
+        assertThat(taken.impossible()).singleElement().satisfies(cannot -> {
+            assertThat(cannot.why()).isEqualTo(ImpossibleReading.Why.ABOVE_STANDING);
+            assertThat(cannot.reading().path()).isEqualTo("/sets[0]/running-pressure");
+        });
+        // psi written where bar was read: the standing pressure is the stranger of the two, and nobody blames the other
+        TakenReadings psi = taken("standing-pressure: 3.13 psi\nsets: [ { running-pressure: 2.93 bar } ]");
+        assertThat(psi.impossible()).isEmpty();
+        assertThat(TakenReadings.slip(psi.readings().get(0), EXPECTED)).isEqualTo(ImpossibleReading.Slip.BAR_FOR_PSI);
+    }
+
+    @Test
+    void a_pair_below_nil_or_a_tenth_of_the_others_cannot_be() {
+        TakenReadings negative = taken("sets: [ { leads: open, volts-between-leads: [45 V, -45 V, 45 V] } ]");
+        assertThat(negative.impossible()).singleElement().satisfies(cannot -> {
+            assertThat(cannot.why()).isEqualTo(ImpossibleReading.Why.BELOW_NIL);
+            assertThat(cannot.reading().path()).isEqualTo("/sets[0]/volts-between-leads[1]");
+        });
+        TakenReadings tenth = taken("sets: [ { leads: open, volts-between-leads: [45 V, 45 V, 4.5 V] } ]");
+        assertThat(tenth.impossible())
+                .extracting(ImpossibleReading::slip)
+                .containsExactly(ImpossibleReading.Slip.A_TENTH);
+        assertThat(tenth.readings()).isEmpty();
+        // an open phase leaves two pairs dead, and that can be
+        assertThat(taken("sets: [ { leads: open, volts-between-leads: [45 V, 0.1 V, 0.1 V] } ]")
+                        .impossible())
+                .isEmpty();
+    }
+
+    @Test
+    void a_gauge_beyond_the_whole_fall_is_told_and_not_counted() {
+        TakenReadings taken = taken("gauge-above-nozzle: 40 m\nstanding-pressure: 3.13 bar");
+        assertThat(taken.misplaced())
+                .extracting(TakenReadings.Misplaced::why)
+                .containsExactly(TakenReadings.Why.GAUGE_ABOVE_FALL);
+        assertThat(taken.readings().get(0).value()).isEqualTo(313_000, org.assertj.core.api.Assertions.within(1e-6));
+    }
+
+    @Test
+    void a_reading_far_off_is_told_as_the_slip_that_makes_it_what_was_expected() {
+        TakenReadings taken = taken("sets: [ { speed: 2330 rpm, battery-amps: 14.7 mA } ]");
+        assertThat(taken.impossible()).isEmpty();
+        assertThat(TakenReadings.slip(taken.readings().get(0), EXPECTED)).isEqualTo(ImpossibleReading.Slip.TWO_MARKS);
+        assertThat(TakenReadings.slip(taken.readings().get(1), EXPECTED))
+                .isEqualTo(ImpossibleReading.Slip.A_THOUSANDTH);
+    }
 }

@@ -30,7 +30,9 @@ final class BenchWords {
     static String name(Ranked ranked) {
         return switch (ranked.fault()) {
             case STAR_FOR_DELTA ->
-                ranked.size() > 0 ? "connected in delta where star is stated" : "connected in star where delta is stated";
+                ranked.size() > 0
+                        ? "connected in delta where star is stated"
+                        : "connected in star where delta is stated";
             case SPEED_TWICE_OR_HALF ->
                 ranked.size() > 0 ? "the counter shows twice the speed" : "the counter shows half the speed";
             case PHASE_WEAK, SHORTED_TURNS, PHASE_REVERSED, PHASE_OPEN, JOINT_BAD ->
@@ -70,8 +72,7 @@ final class BenchWords {
                 FaultWords.share(r.size()) + " lost (" + range(r) + ")";
             case SHORTED_TURNS -> FaultWords.share(r.size()) + " of its turns (" + range(r) + ")";
             case JOINT_BAD, BEARING_DRAGS -> FaultWords.share(r.size()) + " on top (" + range(r) + ")";
-            case TEST_LEADS_COUNTED ->
-                ohms(r.size()) + " (" + ohms(r.low()) + " to " + ohms(r.high()) + ")";
+            case TEST_LEADS_COUNTED -> ohms(r.size()) + " (" + ohms(r.low()) + " to " + ohms(r.high()) + ")";
             case POLE_PAIRS_MISCOUNTED -> "there are " + Math.round(r.size());
             case GEAR_OR_SLIP -> UsualUnits.show(r.size(), QuantityKind.RATIO) + " turns of the rotor for one counted";
             default -> "";
@@ -90,21 +91,29 @@ final class BenchWords {
     static String look(Fault fault) {
         return switch (fault) {
             case NOTHING -> "";
-            case PEAK_FOR_RMS -> "Try the meter on the mains of a licensed socket: it must show 230 V or what is usual there, not 325 V.";
+            case PEAK_FOR_RMS ->
+                "Try the meter on the mains of a licensed socket: it must show 230 V or what is usual there, not 325 V.";
             case STAR_POINT_FOR_LEADS -> "Both clips on thick power leads, none on the star point or on a hall lead.";
-            case METER_LOSES_WITH_FREQUENCY -> "Read in the manual up to which frequency the meter is good; read again slowly.";
+            case METER_LOSES_WITH_FREQUENCY ->
+                "Read in the manual up to which frequency the meter is good; read again slowly.";
             case SPEED_TWICE_OR_HALF -> "One mark on the rotor, and count ten slow turns by hand beside the counter.";
-            case POLE_PAIRS_MISCOUNTED -> "Feed the hall sensors and count the pulses of one in a turn: that many pairs.";
+            case POLE_PAIRS_MISCOUNTED ->
+                "Feed the hall sensors and count the pulses of one in a turn: that many pairs.";
             case GEAR_OR_SLIP -> "Turn by hand: does the rotor turn as often as what was counted, both ways round?";
             case CLAMP_TWICE -> "One lead through the clamp, once.";
-            case TEST_LEADS_COUNTED -> "Hold the ohmmeter's tips together and take off what it shows, or use four wires.";
-            case PHASE_WEAK -> "Look for a coil left out, or magnets loose over it; is its resistance that of the others?";
-            case SHORTED_TURNS -> "Turned by hand, does it brake with nothing connected? Smell, brown varnish: it will burn under load.";
+            case TEST_LEADS_COUNTED ->
+                "Hold the ohmmeter's tips together and take off what it shows, or use four wires.";
+            case PHASE_WEAK ->
+                "Look for a coil left out, or magnets loose over it; is its resistance that of the others?";
+            case SHORTED_TURNS ->
+                "Turned by hand, does it brake with nothing connected? Smell, brown varnish: it will burn under load.";
             case PHASE_REVERSED -> "A phase that was opened and closed again: turn its two ends round.";
             case PHASE_OPEN -> "Follow the lead into the housing: connector, crimp, solder.";
             case JOINT_BAD -> "Move lead and connector while the ohmmeter is on: does it jump?";
-            case MAGNETS_WEAK -> "Was it hot once? A magnet cracked, loose or gone is seen with the cover off; do not run it loose.";
-            case STAR_FOR_DELTA -> "Open the cover: three ends joined in one point is a star, three joints of two is a delta.";
+            case MAGNETS_WEAK ->
+                "Was it hot once? A magnet cracked, loose or gone is seen with the cover off; do not run it loose.";
+            case STAR_FOR_DELTA ->
+                "Open the cover: three ends joined in one point is a star, three joints of two is a delta.";
             case BEARING_DRAGS -> "Turn by hand with the leads apart: does it grate, or grease drag when cold?";
             case ANOTHER_MOTOR -> "Compare the plate with what the design says.";
         };
@@ -113,7 +122,8 @@ final class BenchWords {
     /** {@return a reading that would tell} */
     static String test(Test test) {
         return switch (test) {
-            case BRIDGE_VOLTS -> "direct volts behind a bridge with a small capacitor, nothing connected, at a speed read";
+            case BRIDGE_VOLTS ->
+                "direct volts behind a bridge with a small capacitor, nothing connected, at a speed read";
             case COUNT_BY_HAND -> "pole pairs by hand: hall pulses or magnets of one polarity in a turn";
             case FREQUENCY -> "frequency between two leads and speed at once";
             case VOLTS_OF_PAIRS -> "volts of all three pairs at one speed";
@@ -182,19 +192,17 @@ final class BenchWords {
 
     /** {@return the value of a constant with twice its uncertainty, as people read it} */
     static String[] value(Constant c) {
-        double times =
-                switch (c.what()) {
-                    case VOLTS_PER_SPEED, GROWING_TORQUE -> 1000 * RPM;
-                    default -> 1;
-                };
-        QuantityKind kind =
-                switch (c.what()) {
-                    case VOLTS_PER_SPEED -> QuantityKind.VOLTAGE;
-                    case RESISTANCE -> QuantityKind.RESISTANCE;
-                    case INDUCTANCE -> QuantityKind.INDUCTANCE;
-                    case CONSTANT_TORQUE, GROWING_TORQUE -> QuantityKind.TORQUE;
-                    case POLE_PAIRS, SPREAD_OF_VOLTAGES, SPREAD_OF_RESISTANCES -> QuantityKind.RATIO;
-                };
+        double times = switch (c.what()) {
+            case VOLTS_PER_SPEED, GROWING_TORQUE -> 1000 * RPM;
+            default -> 1;
+        };
+        QuantityKind kind = switch (c.what()) {
+            case VOLTS_PER_SPEED -> QuantityKind.VOLTAGE;
+            case RESISTANCE -> QuantityKind.RESISTANCE;
+            case INDUCTANCE -> QuantityKind.INDUCTANCE;
+            case CONSTANT_TORQUE, GROWING_TORQUE -> QuantityKind.TORQUE;
+            case POLE_PAIRS, SPREAD_OF_VOLTAGES, SPREAD_OF_RESISTANCES -> QuantityKind.RATIO;
+        };
         if (c.what() == What.POLE_PAIRS) {
             return new String[] {Long.toString(Math.round(c.value())), ""};
         }
@@ -218,7 +226,10 @@ final class BenchWords {
                 "what slows it grows faster than in proportion to speed: does a fan or a wheel coast with it?";
             case NO_INERTIA -> "coasting tells a torque only with the inertia of what coasts";
             case NO_POLE_PAIRS -> "a frequency tells no speed without pole pairs; left out";
-            case NO_SUCH_VOLTS -> "no three phases give these volts: this pair has more than the other two together; left out";
+            case NO_VOLTS ->
+                "a machine that turns makes volts: look at the clips, the meter's range, and whether it is a.c.; left out";
+            case NO_SUCH_VOLTS ->
+                "no three phases give these volts: this pair has more than the other two together; left out";
             case NO_SUCH_RESISTANCES ->
                 "no winding has these resistances: this pair has more than the other two together; left out";
             case TEN_TIMES -> "ten times what the others say: look at the point and the range; left out";

@@ -160,7 +160,7 @@ public final class BenchWriter {
         return lines;
     }
 
-    private record Number(
+    private record Known(
             String what,
             @Nullable BigDecimal value,
             @Nullable BigDecimal standardUncertainty,
@@ -199,7 +199,7 @@ public final class BenchWriter {
             json.writePOJOField(
                     "constants",
                     motor.constants().stream()
-                            .map(c -> new Number(
+                            .map(c -> new Known(
                                     word(c.what()),
                                     Numbers.of(c.value()),
                                     Numbers.of(c.standard()),

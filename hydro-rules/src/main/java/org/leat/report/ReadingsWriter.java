@@ -27,6 +27,9 @@ public final class ReadingsWriter {
     /** In standard uncertainties: what building and instruments leave open. */
     private static final double EXPECTED = 2;
 
+    /** So many standard uncertainties off, a slip of the reader is likelier than chance. */
+    private static final double FAR = 6;
+
     private final Expectations expected;
     private final FaultWords words;
     private final Wording wording;
@@ -70,6 +73,7 @@ public final class ReadingsWriter {
         for (ImpossibleReading cannot : taken.impossible()) {
             lines.add("  " + cannot(cannot));
         }
+        lines.addAll(slips(taken));
         lines.add("");
         lines.addAll(wrong(diagnosis));
         lines.addAll(hidden(diagnosis));
@@ -114,7 +118,8 @@ public final class ReadingsWriter {
                                         : ", " + ReadingKindWords.state(channel.state())));
     }
 
-    private String cannot(ImpossibleReading cannot) {
+    /** {@return why a reading cannot be, in a sentence} */
+    public static String cannot(ImpossibleReading cannot) {
         Observation seen = cannot.reading();
         QuantityKind kind = seen.channel().what().kind();
         String because = switch (cannot.why()) {
@@ -125,22 +130,41 @@ public final class ReadingsWriter {
             case ABOVE_JET_POWER -> "the jets carry no more than makes " + most(cannot);
             case ABOVE_SHORT_CIRCUIT -> "shorted leads carry no more than " + most(cannot);
             case ABOVE_FREE_JET -> "the nozzles pass no more than " + most(cannot);
+            case ABOVE_STANDING -> "standing water was read to press no more than " + most(cannot);
             case NO_SUCH_VALUE -> "there is no such value";
         };
-        String slip = switch (cannot.slip()) {
+        return "This reading cannot be: " + named(seen.channel()) + " of " + UsualUnits.show(seen.value(), kind) + "; "
+                + because + "." + slip(cannot.slip()) + " It is left out.";
+    }
+
+    private static String slip(ImpossibleReading.Slip slip) {
+        return switch (slip) {
             case NONE -> "";
             case SIGN -> " With the other sign it would be as expected.";
             case PEAK_FOR_RMS -> " It is what was expected times √2: does the meter show the peak?";
             case TEN_TIMES -> " It is what was expected times ten: look at the point and the range.";
             case THOUSAND_TIMES -> " It is what was expected times a thousand: milli?";
+            case A_TENTH -> " It is a tenth of what was expected: look at the point and the range.";
+            case A_THOUSANDTH -> " It is a thousandth of what was expected: milli?";
+            case BAR_FOR_PSI, BAR_FOR_KILOPASCAL -> " In bar it would be as expected.";
             case PSI_FOR_BAR -> " In psi it would be as expected.";
             case METRES_FOR_BAR -> " In metres of water it would be as expected.";
             case MINUTE_FOR_SECOND -> " In litres a minute it would be as expected.";
             case TWO_MARKS -> " It is what was expected times two: two marks on the wheel?";
             case TWO_TURNS -> " It is what was expected times two: two turns through the clamp?";
         };
-        return "This reading cannot be: " + named(seen.channel()) + " of " + UsualUnits.show(seen.value(), kind) + "; "
-                + because + "." + slip + " It is left out.";
+    }
+
+    /** What a reading that is far off would be by one slip: it is worth to be read again. */
+    private List<String> slips(TakenReadings taken) {
+        List<String> lines = new ArrayList<>();
+        for (Observation seen : taken.readings()) {
+            ImpossibleReading.Slip slip = TakenReadings.slip(seen, expected);
+            if (Math.abs(off(seen)) > FAR && slip != ImpossibleReading.Slip.NONE) {
+                lines.add("  Read again: " + named(seen.channel()) + "." + slip(slip));
+            }
+        }
+        return lines;
     }
 
     private static String most(ImpossibleReading cannot) {

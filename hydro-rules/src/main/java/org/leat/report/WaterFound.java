@@ -53,6 +53,9 @@ final class WaterFound {
     /** Bore and pitch diameter as measured by hand, a share; common practice. */
     private static final double BY_HAND = 0.005;
 
+    /** What a measured constant is over what is stated, where no slip is behind it. */
+    private static final double STRANGE = 1.3;
+
     private static final double WHOLE = 0.1;
     private static final double SMOOTHEST = 1e-6;
     private static final double ROUGHEST = 3e-3;
@@ -65,6 +68,7 @@ final class WaterFound {
     private final TakenReadings taken;
     private final List<Learned.Found> found = new ArrayList<>();
     private final List<Learned.Stays> stays = new ArrayList<>();
+    private boolean flowDoubtful;
 
     WaterFound(Reading design, Design built, Expectations expected, PlantReadings file, TakenReadings taken) {
         this.design = design;
@@ -124,7 +128,7 @@ final class WaterFound {
     private void roughness() {
         Observation standing = reading(LoadState.SHUT, ReadingKind.STANDING_PRESSURE, null);
         Observation running = loaded(ReadingKind.RUNNING_PRESSURE, ReadingKind.FLOW);
-        if (standing == null || running == null) {
+        if (standing == null || running == null || flowDoubtful) {
             return;
         }
         String set = running.channel().nozzles();
@@ -293,6 +297,7 @@ final class WaterFound {
             return;
         }
         if (now * ratio > 1) {
+            flowDoubtful = true;
             stays(
                     path,
                     "flow and pressure would make it " + rounded(now * ratio)
@@ -344,7 +349,7 @@ final class WaterFound {
     }
 
     private void efficiency() {
-        if (built.runner() == null) {
+        if (built.runner() == null || flowDoubtful) {
             return;
         }
         Observation amps = reading(LoadState.BUS, ReadingKind.BATTERY_AMPS, null);
@@ -402,6 +407,11 @@ final class WaterFound {
                 Si.of(stated.speed()) / (speed.value() * numbers.alternator().gearRatio());
         double value = volts.value() * ratio * form;
         double share = Math.hypot(volts.standard() / volts.value(), speed.standard() / speed.value());
+        double times = value / Si.of(stated.voltage().value());
+        if (Math.abs(Math.log(times)) > Math.log(STRANGE)) {
+            stays(path, "it would be " + rounded(times) + " times what is stated: read volts and speed again");
+            return;
+        }
         if (Learned.knownBetter(
                 stated.voltage(), 2 * share * Si.of(stated.voltage().value()))) {
             stays(path, "it is stated with a smaller tolerance than these meters tell");
@@ -428,6 +438,11 @@ final class WaterFound {
                             "/alternator/pole-pairs",
                             "frequency and speed would make it " + rounded(pairs)
                                     + ", no whole number: look at counter and gear");
+                } else if (stated != null && (stated == 2 * whole || whole == 2 * stated)) {
+                    stays(
+                            "/alternator/pole-pairs",
+                            "frequency and speed would make it " + whole
+                                    + ": does the counter show twice the speed, or half?");
                 } else if (stated == null || stated != whole) {
                     put("/alternator/pole-pairs", whole, "frequency and speed");
                 }

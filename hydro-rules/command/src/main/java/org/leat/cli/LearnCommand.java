@@ -13,6 +13,7 @@ import org.leat.readings.Diagnosis;
 import org.leat.readings.Expectations;
 import org.leat.readings.FaultKind;
 import org.leat.readings.FaultTable;
+import org.leat.readings.ImpossibleReading;
 import org.leat.readings.PlantReadings;
 import org.leat.readings.TakenReadings;
 import org.leat.report.Learned;
@@ -77,6 +78,9 @@ final class LearnCommand implements Callable<Integer> {
         if (misplaced) {
             return ExitCode.UNREADABLE;
         }
+        for (ImpossibleReading cannot : taken.impossible()) {
+            err.print(read.positions().of(cannot.reading().path()) + ": " + ReadingsWriter.cannot(cannot) + "\n");
+        }
         Diagnosis.Ranked first =
                 Diagnosis.of(FaultTable.of(expected), taken.readings()).ranked().get(0);
         boolean wrong = first.kind() != FaultKind.NOTHING && first.probability() > SURE;
@@ -90,6 +94,6 @@ final class LearnCommand implements Callable<Integer> {
         }
         Learned.Lesson lesson = Learned.of(reading, expected, readings, taken);
         Lessons.tell(design, lesson, content, write, out, err);
-        return ExitCode.NOTHING;
+        return wrong || !taken.impossible().isEmpty() ? ExitCode.FOUND : ExitCode.NOTHING;
     }
 }

@@ -64,6 +64,8 @@ final class PlantFile {
         return switch (one.why()) {
             case NO_SUCH_SET -> "the design has no such nozzle set; it has " + String.join(", ", one.choices());
             case NOT_IN_THAT_STATE -> "that is not read with the leads like that; left out";
+            case GAUGE_ABOVE_FALL ->
+                "the gauge would hang beyond the whole fall; its pressures are taken as at the nozzles";
             case NOT_TOLD -> "the design does not tell what that would be; left out";
         };
     }
