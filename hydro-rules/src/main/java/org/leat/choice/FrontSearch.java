@@ -12,6 +12,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
@@ -58,7 +59,7 @@ final class FrontSearch {
      * @param threads that look at once
      * @param faults that a set may have at most
      * @param checks after which no further search among sets with fewer faults is begun or gone on with; the first is not cut short
-     * @param goOn asked after each portion; the search ends as it is where it says no
+     * @param goOn asked after each portion, and between checks; the search ends as it is where it says no
      */
     record Extent(int threads, int faults, long checks, Predicate<Counts> goOn) {}
 
@@ -204,13 +205,26 @@ final class FrontSearch {
                 return level;
             }
             level.reached = taken.get(0).least();
-            if (!extent.goOn().test(counts(level)) || (limited && checks.size() >= extent.checks())) {
+            if (isEnded(extent, level, limited)) {
                 level.stopped = true;
                 level.open.addAll(taken);
                 return level;
             }
-            check(level, solved(taken, threads), faults, threads);
+            List<Candidate> candidates = solved(taken, threads);
+            int to = check(level, candidates, faults, threads, () -> isEnded(extent, level, limited));
+            if (to < candidates.size()) {
+                level.stopped = true;
+                level.reached = candidates.get(to).cost();
+                for (Candidate left : candidates.subList(to, candidates.size())) {
+                    level.open.add(new Node(array(left.set()), options.length, left.cost(), level.best));
+                }
+                return level;
+            }
         }
+    }
+
+    private boolean isEnded(Extent extent, Level level, boolean limited) {
+        return !extent.goOn().test(counts(level)) || (limited && checks.size() >= extent.checks());
     }
 
     /** Takes whole sets, cheapest first, as many as a portion has. */
@@ -269,9 +283,14 @@ final class FrontSearch {
         return candidates;
     }
 
-    private void check(Level level, List<Candidate> candidates, int faults, ExecutorService threads) {
+    /** {@return how many of the candidates are settled; not all where it was told to end before} */
+    private int check(
+            Level level, List<Candidate> candidates, int faults, ExecutorService threads, BooleanSupplier ended) {
         int at = 0;
         while (at < candidates.size()) {
+            if (at > 0 && ended.getAsBoolean()) {
+                return at;
+            }
             List<Candidate> next = new ArrayList<>();
             double foreseen = level.best;
             int to = at;
@@ -302,6 +321,7 @@ final class FrontSearch {
             }
             at = to;
         }
+        return at;
     }
 
     private static void keep(Level level, Candidate candidate, int faults) {
