@@ -114,7 +114,8 @@ final class PartsPuzzle implements Puzzle {
         return cost(set, set.length);
     }
 
-    private long cost(int[] set, int known) {
+    /** {@return the cost of the options that are known} */
+    long cost(int[] set, int known) {
         long cost = 0;
         for (int i = 0; i < known; i++) {
             cost += costs[i][set[i]];
@@ -221,6 +222,15 @@ final class PartsPuzzle implements Puzzle {
                 .filter(o -> o.kind() == Kind.OPEN && o.level() == Level.ERROR)
                 .forEach(o -> open.merge(Place.of(o), 1, Integer::sum));
         return open;
+    }
+
+    /** {@return energy of a design so changed, J in the year; not a number where it can never be} */
+    double energy(List<Edit> edits) {
+        try {
+            return flows.made(trial.plant().like(DesignEdits.apply(trial.design(), edits)));
+        } catch (IllegalArgumentException e) {
+            return Double.NaN;
+        }
     }
 
     /** {@return the failures of a set that count, errors first, then in the order of the rules} */

@@ -29,11 +29,18 @@ public final class PartsSearch {
     /** Sets solved together. */
     private static final int PORTION = 256;
 
-    private final PartsPuzzle puzzle;
+    /** Sets judged together at most where one is wanted: beyond it there is waste. */
+    private static final int PORTION_OF_ONE = 16;
+
+    private final Trial trial;
+    private final FlowClasses flows;
+    private final Set<Place> uncounted;
     private final PriceList list;
 
-    private PartsSearch(PartsPuzzle puzzle, PriceList list) {
-        this.puzzle = puzzle;
+    private PartsSearch(Trial trial, FlowClasses flows, Set<Place> uncounted, PriceList list) {
+        this.trial = trial;
+        this.flows = flows;
+        this.uncounted = uncounted;
         this.list = list;
     }
 
@@ -69,7 +76,7 @@ public final class PartsSearch {
         if (trial == null) {
             throw new IllegalArgumentException("the design could not be read");
         }
-        return new PartsSearch(new PartsPuzzle(list, trial, flows, uncounted(examined.report())), list);
+        return new PartsSearch(trial, flows, uncounted(examined.report()), list);
     }
 
     /** Where what fails does not count by someone's word, and nothing that counts fails too. */
@@ -87,15 +94,14 @@ public final class PartsSearch {
 
     /** {@return the sets worth choosing from} */
     public PartsFront front(Extent extent) {
+        PartsPuzzle puzzle = new PartsPuzzle(list, trial, flows, uncounted);
         FrontSearch.Front front = new FrontSearch(puzzle, PORTION)
                 .search(new FrontSearch.Extent(
-                        extent.threads(),
-                        extent.warnings(),
-                        extent.checks(),
-                        counts -> extent.goOn()
-                                .test(new Progress(list.sets(), counts.solved(), counts.checked(), counts.kept()))));
+                        extent.threads(), extent.warnings(), extent.checks(), goOn(extent, list.sets())));
         return new PartsFront(
-                front.points().stream().map(this::point).toList(),
+                front.points().stream()
+                        .map(p -> point(puzzle, list, p.set(), p.gain()))
+                        .toList(),
                 switch (front.end()) {
                     case WHOLE -> PartsFront.End.WHOLE;
                     case OF_TWO_AIMS -> PartsFront.End.OF_PRICE_AND_ENERGY;
@@ -112,17 +118,52 @@ public final class PartsSearch {
                 front.fewer());
     }
 
-    private PartsFront.Point point(FrontSearch.Point point) {
-        Map<String, PriceList.Part> byChoice = puzzle.parts(point.set());
+    /**
+     * {@return the cheapest change after which no error is left, where each choice may stay as the design has it} Of equally cheap
+     * ones that of the fewest parts. A front of one point, whose parts that stay have no name; of none where no set of these parts
+     * will do, which is proven, or where {@link Extent#checks()} sets were judged or the search was stopped before.
+     */
+    public PartsFront mend(Extent extent) {
+        PriceList staying = MendPuzzle.withStaying(list);
+        PartsPuzzle puzzle = new PartsPuzzle(staying, trial, flows, uncounted);
+        Predicate<FrontSearch.Counts> goOn = goOn(extent, staying.sets());
+        FrontSearch.Front front = new FrontSearch(new MendPuzzle(puzzle), PORTION_OF_ONE)
+                .search(new FrontSearch.Extent(
+                        extent.threads(),
+                        Integer.MAX_VALUE,
+                        0,
+                        counts -> counts.checked() < extent.checks() && goOn.test(counts)));
+        return new PartsFront(
+                front.points().stream()
+                        .map(p -> point(puzzle, staying, p.set(), Double.NaN))
+                        .toList(),
+                front.end() == FrontSearch.End.STOPPED ? PartsFront.End.STOPPED : PartsFront.End.WHOLE,
+                staying.sets(),
+                0,
+                front.counts().checked(),
+                front.counts().forbidden(),
+                front.reached() == Puzzle.NONE ? null : PartsPuzzle.price(front.reached() / MendPuzzle.A_CHANGE_IN),
+                OptionalDouble.empty(),
+                0);
+    }
+
+    private static Predicate<FrontSearch.Counts> goOn(Extent extent, long sets) {
+        return counts -> extent.goOn().test(new Progress(sets, counts.solved(), counts.checked(), counts.kept()));
+    }
+
+    /** A set of a list's parts, with its energy where that is known already. */
+    private static PartsFront.Point point(PartsPuzzle puzzle, PriceList of, List<Integer> set, double known) {
+        Map<String, PriceList.Part> byChoice = puzzle.parts(set);
         List<PriceList.Part> parts = new ArrayList<>();
         List<Edit> edits = new ArrayList<>();
         BigDecimal price = BigDecimal.ZERO;
-        for (PriceList.Choice choice : list.choices()) {
+        for (PriceList.Choice choice : of.choices()) {
             PriceList.Part part = Objects.requireNonNull(byChoice.get(choice.name()));
             parts.add(part);
             edits.addAll(part.edits());
             price = price.add(part.price());
         }
-        return new PartsFront.Point(parts, price, point.gain(), puzzle.failures(edits), edits);
+        double energy = Double.isNaN(known) ? puzzle.energy(edits) : known;
+        return new PartsFront.Point(parts, price, energy, puzzle.failures(edits), edits);
     }
 }

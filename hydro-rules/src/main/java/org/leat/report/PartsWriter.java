@@ -49,7 +49,7 @@ public final class PartsWriter {
     /** Writes a front for a person. */
     public void text(PartsFront front, Appendable out) throws IOException {
         List<String> lines = new ArrayList<>();
-        lines.add(subject.design() + ": parts from " + subject.prices());
+        lines.addAll(Columns.wrapped(subject.design() + ": parts from " + subject.prices(), WIDTH, LABEL));
         lines.add("");
         lines.addAll(entry("Choices", choices(front.sets())));
         lines.addAll(entry("Energy", energyTold()));
@@ -88,7 +88,7 @@ public final class PartsWriter {
         }
         if (shown < points.size()) {
             lines.add("");
-            lines.add(points.size() - shown + " more between them: --format json tells all.");
+            lines.add(points.size() - shown + " more between them: --format json and html tell all.");
         }
     }
 
@@ -132,7 +132,8 @@ public final class PartsWriter {
         return shown;
     }
 
-    private String changes(PartsFront.Point point) {
+    /** {@return what a set changes of the design, in a line} */
+    public String changes(PartsFront.Point point) {
         List<String> changed = new ArrayList<>();
         for (int i = 0; i < point.parts().size(); i++) {
             if (!point.parts().get(i).asDesigned()) {
@@ -141,6 +142,16 @@ public final class PartsWriter {
             }
         }
         return changed.isEmpty() ? "none" : String.join("; ", changed);
+    }
+
+    /** {@return what was searched, how, and what is proven, a sentence or two each} */
+    public List<String> told(PartsFront front) {
+        return List.of(
+                "Choices: " + choices(front.sets()), "Energy " + energyTold(), search(front), capital(proven(front)));
+    }
+
+    private static String capital(String text) {
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 
     private String choices(long sets) {
@@ -195,17 +206,68 @@ public final class PartsWriter {
         lines.addAll(entry("Price", money(point.price()) + " " + subject.list().currency() + "."));
         lines.addAll(entry("Energy", energy(point.energy()) + " kWh a year, " + energyTold()));
         parts(point, lines);
-        if (point.warnings().isEmpty()) {
-            lines.addAll(entry("Warnings", "none."));
+        warnings(point, lines);
+        lines.add("");
+        lines.addAll(caution());
+        write(lines, out);
+    }
+
+    /** Writes the cheapest change after which no error is left, or that there is none, for a person. */
+    public void mended(PartsFront front, Appendable out) throws IOException {
+        List<String> lines = new ArrayList<>();
+        lines.addAll(Columns.wrapped(
+                subject.design() + ": the cheapest change without an error, parts from " + subject.prices(),
+                WIDTH,
+                LABEL));
+        lines.add("");
+        lines.addAll(entry("Choices", choices(front.sets()).replace(": ", "; with what may stay as it is, ")));
+        lines.addAll(entry(
+                "Search",
+                front.checked() + (front.checked() == 1 ? " set" : " sets") + " judged by the rules, cheapest first."));
+        if (front.points().isEmpty()) {
+            lines.addAll(entry(
+                    "Proven",
+                    front.end() == PartsFront.End.STOPPED
+                            ? "not found within the budget. "
+                                    + (front.settledBelow() == null
+                                            ? ""
+                                            : "For less than " + money(front.settledBelow()) + " "
+                                                    + subject.list().currency()
+                                                    + " there is none; --checks looks further.")
+                            : "none: no set of these parts is without error."));
         } else {
-            lines.add("Warnings");
-            point.warnings()
-                    .forEach(warning -> lines.addAll(
-                            Columns.wrapped("  " + warning.rule() + ": " + wording.of(warning), WIDTH, 4)));
+            PartsFront.Point point = front.points().get(0);
+            long changes =
+                    point.parts().stream().filter(part -> !part.asDesigned()).count();
+            lines.addAll(entry(
+                    "Proven",
+                    changes == 0
+                            ? "no error stands, so nothing need be changed."
+                            : "no cheaper set of these parts is without error, and none as cheap changes less."));
+            if (changes > 0) {
+                change(point, lines);
+            }
         }
         lines.add("");
         lines.addAll(caution());
         write(lines, out);
+    }
+
+    private void change(PartsFront.Point point, List<String> lines) {
+        lines.add("");
+        Table table = new Table();
+        table.row("change", subject.list().currency());
+        for (int i = 0; i < point.parts().size(); i++) {
+            PriceList.Part part = point.parts().get(i);
+            if (!part.asDesigned()) {
+                table.row(subject.list().choices().get(i).name() + ": " + part.name(), money(part.price()));
+            }
+        }
+        table.row("together", money(point.price()));
+        lines.addAll(table.lines());
+        lines.add("");
+        lines.addAll(entry("Energy", energy(point.energy()) + " kWh a year after it, " + energyTold()));
+        warnings(point, lines);
     }
 
     private void parts(PartsFront.Point point, List<String> lines) {
@@ -223,6 +285,17 @@ public final class PartsWriter {
         lines.add("");
     }
 
+    private void warnings(PartsFront.Point point, List<String> lines) {
+        if (point.warnings().isEmpty()) {
+            lines.addAll(entry("Warnings", "none."));
+            return;
+        }
+        lines.add("Warnings");
+        point.warnings()
+                .forEach(warning ->
+                        lines.addAll(Columns.wrapped("  " + warning.rule() + ": " + wording.of(warning), WIDTH, 4)));
+    }
+
     private List<String> caution() {
         return Columns.wrapped(wording.phrase("caution").replace('\n', ' '), WIDTH, 0);
     }
@@ -237,20 +310,22 @@ public final class PartsWriter {
         }
     }
 
-    static String money(BigDecimal price) {
+    /** {@return a price, in hundredths where it has them} */
+    public static String money(BigDecimal price) {
         BigDecimal cents = price.setScale(2, RoundingMode.HALF_UP);
         BigDecimal whole = cents.stripTrailingZeros();
         return whole.scale() <= 0 ? whole.toPlainString() : cents.toPlainString();
     }
 
-    static String energy(double joule) {
+    /** {@return an energy in kilowatt-hours} */
+    public static String energy(double joule) {
         double value = joule / KILOWATT_HOUR;
         return BigDecimal.valueOf(value)
                 .setScale(value >= 100 ? 0 : value >= 10 ? 1 : 2, RoundingMode.HALF_UP)
                 .toPlainString();
     }
 
-    private record PartRow(String choice, String part, BigDecimal price, boolean asDesigned) {}
+    private record PartRow(String choice, @Nullable String part, BigDecimal price, boolean asDesigned) {}
 
     private record EditRow(String path, @Nullable String value) {}
 

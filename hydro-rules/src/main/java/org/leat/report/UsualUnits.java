@@ -101,7 +101,7 @@ public final class UsualUnits {
             case PRESSURE -> si > 1e8 ? "MPa" : "bar";
             case TEMPERATURE -> "°C";
             case TEMPERATURE_DIFFERENCE -> "K";
-            case TIME -> si < 7200 ? "s" : "h";
+            case TIME -> si < 300 ? "s" : si < 7200 ? "min" : "h";
             case MASS -> si < 1 ? "g" : "kg";
             case FORCE -> si < 10_000 ? "N" : "kN";
             case TORQUE -> "N·m";

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.leat.check.Checker;
@@ -163,5 +164,81 @@ class PartsSearchTest {
         assertThat(front.points()).isEmpty();
         assertThat(front.end()).isEqualTo(PartsFront.End.WHOLE);
         assertThat(front.forbidden()).isOne();
+    }
+
+    @Test
+    void the_cheapest_change_that_mends_is_that_of_judging_every_set() {
+        Examined sluice = Checker.of(List.of(new BuiltInPack()))
+                .atAssumedValues(DesignReader.read(EXAMPLES.resolve("designs/orchard-sluice.yaml")));
+        Trial before = Objects.requireNonNull(sluice.trial());
+        PriceList prices = Objects.requireNonNull(
+                PriceList.read(EXAMPLES.resolve("prices/orchard-sluice.yaml"), "list", before.design())
+                        .list());
+        FlowClasses stream = FlowClasses.stated(before.plant().numbers().site()).orElseThrow();
+        PartsSearch search = PartsSearch.of(sluice, prices, stream);
+        PartsFront mended = search.mend(extent(2, 1000));
+        List<List<Edit>> sets = new ArrayList<>(List.of(List.of()));
+        List<Double> costs = new ArrayList<>(List.of(0.0));
+        for (PriceList.Choice choice : prices.choices()) {
+            int begun = sets.size();
+            for (int i = 0; i < begun; i++) {
+                for (PriceList.Part part : choice.parts()) {
+                    List<Edit> more = new ArrayList<>(sets.get(i));
+                    more.addAll(part.edits());
+                    sets.add(more);
+                    costs.add(costs.get(i) + part.price().doubleValue());
+                }
+            }
+        }
+        double cheapest = Double.POSITIVE_INFINITY;
+        Set<Place> openBefore = open(before);
+        for (int i = 0; i < sets.size(); i++) {
+            Trial changed = before.assuming(sets.get(i), Map.of());
+            boolean error =
+                    changed.outcomes().stream().anyMatch(o -> o.level() == Level.ERROR && o.kind() == Kind.FAIL);
+            if (!error && openBefore.containsAll(open(changed))) {
+                cheapest = Math.min(cheapest, costs.get(i));
+            }
+        }
+        assertThat(sets).hasSize((int) mended.sets());
+        assertThat(mended.end()).isEqualTo(PartsFront.End.WHOLE);
+        assertThat(mended.points()).hasSize(1);
+        assertThat(mended.points().get(0).price().doubleValue())
+                .isEqualTo(cheapest)
+                .isPositive();
+        assertThat(mended.checked()).isLessThan((int) mended.sets() / 3);
+        assertThat(search.mend(extent(1, 1000))).isEqualTo(mended);
+        PartsFront cut = search.mend(extent(1, 0));
+        assertThat(cut.end()).isEqualTo(PartsFront.End.STOPPED);
+        assertThat(cut.points()).isEmpty();
+    }
+
+    private static Set<Place> open(Trial trial) {
+        return trial.outcomes().stream()
+                .filter(o -> o.level() == Level.ERROR && o.kind() == Kind.OPEN)
+                .map(Place::of)
+                .collect(Collectors.toSet());
+    }
+
+    @Test
+    void a_design_without_error_needs_no_change_and_where_none_helps_that_is_proven() {
+        PartsFront nothing = PartsSearch.of(examined, list, flows).mend(extent(1, 10));
+        assertThat(nothing.points()).hasSize(1);
+        assertThat(nothing.points().get(0).price()).isZero();
+        assertThat(nothing.points().get(0).edits()).isEmpty();
+        Reading yard = DesignReader.read(EXAMPLES.resolve("designs/tannery-yard.yaml"));
+        PriceList cable = Objects.requireNonNull(PriceList.read(
+                        "format: 1\ncurrency: EUR\nchoices: { name: cable, at: '/cables[0]/conductor', fields: area, parts: [ {"
+                                + " name: thick, price: 80, sets: { area: 6 mm² } }, { name: thicker, price: 130, sets: {"
+                                + " area: 10 mm² } } ] }",
+                        "list.yaml",
+                        Objects.requireNonNull(yard.design()))
+                .list());
+        PartsFront none = PartsSearch.of(
+                        Checker.of(List.of(new BuiltInPack())).atAssumedValues(yard), cable, FlowClasses.alwaysFull())
+                .mend(extent(1, 100));
+        assertThat(none.end()).isEqualTo(PartsFront.End.WHOLE);
+        assertThat(none.points()).isEmpty();
+        assertThat(none.checked()).isEqualTo(3);
     }
 }

@@ -11,12 +11,14 @@ import java.util.concurrent.Callable;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Checker;
+import org.leat.check.Rulebook;
 import org.leat.choice.PartsFront;
 import org.leat.choice.PartsSearch;
 import org.leat.design.Design;
 import org.leat.file.DesignReader;
 import org.leat.file.PartsFinder;
 import org.leat.file.Reading;
+import org.leat.page.PartsPage;
 import org.leat.plant.Plant;
 import org.leat.prices.PriceList;
 import org.leat.report.PartsWriter;
@@ -67,8 +69,8 @@ final class ChooseCommand implements Callable<Integer> {
             names = "--checks",
             paramLabel = "N",
             description =
-                    "Sets judged, after which fewer warnings are no longer looked for; if not said, one in twenty of all"
-                            + " sets, but 1000 at least.")
+                    "Sets judged, after which no change of --mend and no fewer warnings are looked for any more; if not said,"
+                            + " one in twenty of all sets, but 1000 at least.")
     private @Nullable Long checks;
 
     @Option(
@@ -95,8 +97,20 @@ final class ChooseCommand implements Callable<Integer> {
             description = "Writes the design with the parts of the --set as a new file; comments and layout stay.")
     private @Nullable Path write;
 
-    @Mixin
-    private TextOrJson format = new TextOrJson();
+    @Option(
+            names = "--mend",
+            description =
+                    "Finds only the cheapest change of the design after which no error is left; what is not changed costs"
+                            + " nothing.")
+    private boolean mend;
+
+    @Option(
+            names = "--format",
+            paramLabel = "text|json|html",
+            defaultValue = "text",
+            converter = OptionWords.OfFormat.class,
+            description = "What is written; text if not said; html is a page with a picture of all sets.")
+    private Format format = Format.TEXT;
 
     @Mixin
     private Judging judging = new Judging();
@@ -107,7 +121,6 @@ final class ChooseCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        boolean json = format.json();
         demand();
         PrintWriter err = spec.commandLine().getErr();
         Reading reading = PlantFile.read(file);
@@ -129,13 +142,13 @@ final class ChooseCommand implements Callable<Integer> {
         }
         Checker checker = judging.checker();
         Year year = year(plant, series);
-        PartsWriter writer = new PartsWriter(
-                checker.rulebook(),
-                new PartsWriter.Subject(Plainly.of(file), Plainly.of(prices.toString()), list, year.told()));
+        PartsWriter.Subject subject =
+                new PartsWriter.Subject(Plainly.of(file), Plainly.of(prices.toString()), list, year.told());
         PrintWriter out = spec.commandLine().getOut();
         try (ByHand hand = ByHand.watched()) {
-            PartsFront front = searched(PartsSearch.of(checker.atAssumedValues(reading), list, year.flows()), list, hand, err);
-            int code = written(front, writer, reading, json);
+            PartsFront front =
+                    searched(PartsSearch.of(checker.atAssumedValues(reading), list, year.flows()), list, hand, err);
+            int code = written(front, subject, checker.rulebook(), reading);
             out.flush();
             err.flush();
             return code;
@@ -143,6 +156,9 @@ final class ChooseCommand implements Callable<Integer> {
     }
 
     private void demand() {
+        if (format != Format.TEXT && format != Format.JSON && format != Format.HTML) {
+            throw new ParameterException(spec.commandLine(), spec.name() + " writes text, json or html");
+        }
         flows.demand();
         if (warnings < 0 || (checks != null && checks < 0) || (seconds != null && seconds < 1)) {
             throw new ParameterException(
@@ -151,7 +167,11 @@ final class ChooseCommand implements Callable<Integer> {
         if (threads != null && (threads < 1 || threads > 256)) {
             throw new ParameterException(spec.commandLine(), "--threads is from 1 to 256");
         }
-        if (write != null && number == null) {
+        if (mend && (number != null || warnings < Integer.MAX_VALUE || format == Format.HTML)) {
+            throw new ParameterException(
+                    spec.commandLine(), "--mend finds one change, told as text or json: no --set, no --warnings");
+        }
+        if (write != null && number == null && !mend) {
             throw new ParameterException(spec.commandLine(), "--write needs --set: which of the sets found is written");
         }
         Path target = write;
@@ -192,7 +212,8 @@ final class ChooseCommand implements Callable<Integer> {
         };
         long most = checks != null ? checks : Math.max(LEAST_CHECKS, list.sets() / ONE_IN);
         int atOnce = threads != null ? threads : Runtime.getRuntime().availableProcessors();
-        PartsFront front = search.front(new PartsSearch.Extent(atOnce, warnings, most, goOn));
+        PartsSearch.Extent extent = new PartsSearch.Extent(atOnce, warnings, most, goOn);
+        PartsFront front = mend ? search.mend(extent) : search.front(extent);
         if (shown) {
             err.print("\r" + " ".repeat(79) + "\r");
             err.flush();
@@ -200,10 +221,11 @@ final class ChooseCommand implements Callable<Integer> {
         return front;
     }
 
-    private int written(PartsFront front, PartsWriter writer, Reading reading, boolean json) throws IOException {
+    private int written(PartsFront front, PartsWriter.Subject subject, Rulebook rulebook, Reading reading)
+            throws IOException {
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
-        Integer no = number;
+        Integer no = mend && !front.points().isEmpty() ? Integer.valueOf(1) : number;
         if (no != null && (no < 1 || no > front.points().size())) {
             err.print("leat: there is no set " + no + ": " + front.points().size() + " found\n");
             return ExitCode.CALL_WRONG;
@@ -219,8 +241,14 @@ final class ChooseCommand implements Callable<Integer> {
             }
             Files.writeString(Objects.requireNonNull(write), text.get(), StandardCharsets.UTF_8);
         }
-        if (json) {
+        PartsWriter writer = new PartsWriter(rulebook, subject);
+        if (format == Format.HTML) {
+            String name = Objects.requireNonNull(reading.design()).name();
+            out.append(new PartsPage(rulebook, subject).written(front, name == null ? file : name));
+        } else if (format == Format.JSON) {
             writer.json(front, out);
+        } else if (mend) {
+            writer.mended(front, out);
         } else if (no != null) {
             writer.text(front, no, out);
         } else {

@@ -123,4 +123,23 @@ class ChooseIT {
         assertThat(none.code()).isEqualTo(3);
         assertThat(none.err()).contains("a file that exists");
     }
+
+    @Test
+    void what_mends_a_design_for_least_money_is_told_and_written() throws Exception {
+        RealJar.Ran ran = new RealJar(folder)
+                .run(
+                        "choose",
+                        EXAMPLES.resolve("designs/orchard-sluice.yaml").toString(),
+                        "--prices",
+                        EXAMPLES.resolve("prices/orchard-sluice.yaml").toString(),
+                        "--mend",
+                        "--write",
+                        "mended.yaml");
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out()).contains("pipe: 63 mm SDR 17", "together", "105", "no cheaper set");
+        assertThat(ran.out().lines())
+                .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(100));
+        assertThat(Files.readString(folder.resolve("mended.yaml")))
+                .contains("outside-diameter: 63 mm, sdr: 17", "# A wasteful plant");
+    }
 }
