@@ -39,6 +39,7 @@ final class FrontSearch {
     private final Map<List<Integer>, Double> gains = new HashMap<>();
     private final Map<List<Integer>, Integer> checks = new HashMap<>();
     private int forbidden;
+    private List<Integer> refused = List.of();
 
     /**
      * A search.
@@ -99,8 +100,16 @@ final class FrontSearch {
      * @param reached cost below which the front of cost and gain is whole
      * @param possible gain that no set exceeds that was not settled; negative infinity where all were
      * @param fewer faults below which nothing is proven; zero where the front is whole
+     * @param refused the last set that must not be; empty where there was none
      */
-    record Front(List<Point> points, End end, Counts counts, long reached, double possible, int fewer) {}
+    record Front(
+            List<Point> points,
+            End end,
+            Counts counts,
+            long reached,
+            double possible,
+            int fewer,
+            List<Integer> refused) {}
 
     private record Node(int[] set, int known, long least, double given) {}
 
@@ -175,7 +184,7 @@ final class FrontSearch {
         points.sort(Comparator.comparingLong(Point::cost)
                 .thenComparing(Comparator.comparingDouble(Point::gain).reversed())
                 .thenComparingInt(Point::faults));
-        return new Front(List.copyOf(points), end, counts(first), first.reached, possible, fewer);
+        return new Front(List.copyOf(points), end, counts(first), first.reached, possible, fewer, refused);
     }
 
     private Counts counts(Level level) {
@@ -280,7 +289,10 @@ final class FrontSearch {
             for (int i = 0; i < unknown.size(); i++) {
                 int verdict = (int) (double) found.get(i);
                 checks.put(unknown.get(i), verdict);
-                forbidden += verdict == Puzzle.FORBIDDEN ? 1 : 0;
+                if (verdict == Puzzle.FORBIDDEN) {
+                    forbidden++;
+                    refused = unknown.get(i);
+                }
             }
             for (Candidate candidate : next) {
                 int verdict = checks.getOrDefault(candidate.set(), Puzzle.FORBIDDEN);

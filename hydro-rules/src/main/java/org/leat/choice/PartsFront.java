@@ -22,6 +22,7 @@ import org.leat.prices.PriceList;
  * @param settledBelow price below which nothing is missing from the front of price and energy; null where nothing is missing at all
  * @param possible energy that no set exceeds that was not looked at, J in the year; empty where all were
  * @param fewer warnings below which nothing is proven; 0 where all is
+ * @param refused where no set was found: the last that was judged, and what forbids it; null else
  */
 @API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public record PartsFront(
@@ -33,10 +34,25 @@ public record PartsFront(
         int forbidden,
         @Nullable BigDecimal settledBelow,
         OptionalDouble possible,
-        int fewer) {
+        int fewer,
+        @Nullable Refused refused) {
 
     public PartsFront {
         points = List.copyOf(points);
+    }
+
+    /**
+     * A set of parts that must not be.
+     *
+     * @param parts one for each choice, in the order of the price list
+     * @param because errors that count, and questions of errors that can no longer be told, by rule
+     */
+    public record Refused(List<PriceList.Part> parts, List<Outcome> because) {
+
+        public Refused {
+            parts = List.copyOf(parts);
+            because = List.copyOf(because);
+        }
     }
 
     /** How far the search came. */

@@ -224,6 +224,18 @@ final class PartsPuzzle implements Puzzle {
         return open;
     }
 
+    /** {@return what forbids a design so changed, by rule: errors, and what can no longer be told} */
+    List<Outcome> forbidding(List<Edit> edits) {
+        Map<Place, Integer> open = new HashMap<>();
+        try {
+            return trial.assuming(edits, Map.of()).outcomes().stream()
+                    .filter(outcome -> forbids(outcome, open))
+                    .toList();
+        } catch (IllegalArgumentException e) {
+            return List.of(); // such parts do not go together
+        }
+    }
+
     /** {@return energy of a design so changed, J in the year; not a number where it can never be} */
     double energy(List<Edit> edits) {
         try {

@@ -1,7 +1,6 @@
 package org.leat.choice;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -10,6 +9,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.apiguardian.api.API;
+import org.jspecify.annotations.Nullable;
 import org.leat.check.Edit;
 import org.leat.check.Examined;
 import org.leat.check.Finding;
@@ -115,7 +115,8 @@ public final class PartsSearch {
                 front.possible() == Double.NEGATIVE_INFINITY
                         ? OptionalDouble.empty()
                         : OptionalDouble.of(front.possible()),
-                front.fewer());
+                front.fewer(),
+                refused(puzzle, list, front));
     }
 
     /**
@@ -144,7 +145,24 @@ public final class PartsSearch {
                 front.counts().forbidden(),
                 front.reached() == Puzzle.NONE ? null : PartsPuzzle.price(front.reached() / MendPuzzle.A_CHANGE_IN),
                 OptionalDouble.empty(),
-                0);
+                0,
+                refused(puzzle, staying, front));
+    }
+
+    private static PartsFront.@Nullable Refused refused(PartsPuzzle puzzle, PriceList of, FrontSearch.Front front) {
+        if (!front.points().isEmpty() || front.refused().isEmpty()) {
+            return null;
+        }
+        List<PriceList.Part> parts = parts(puzzle, of, front.refused());
+        List<Edit> edits = parts.stream().flatMap(part -> part.edits().stream()).toList();
+        return new PartsFront.Refused(parts, puzzle.forbidding(edits));
+    }
+
+    private static List<PriceList.Part> parts(PartsPuzzle puzzle, PriceList of, List<Integer> set) {
+        Map<String, PriceList.Part> byChoice = puzzle.parts(set);
+        return of.choices().stream()
+                .map(choice -> Objects.requireNonNull(byChoice.get(choice.name())))
+                .toList();
     }
 
     private static Predicate<FrontSearch.Counts> goOn(Extent extent, long sets) {
@@ -153,16 +171,9 @@ public final class PartsSearch {
 
     /** A set of a list's parts, with its energy where that is known already. */
     private static PartsFront.Point point(PartsPuzzle puzzle, PriceList of, List<Integer> set, double known) {
-        Map<String, PriceList.Part> byChoice = puzzle.parts(set);
-        List<PriceList.Part> parts = new ArrayList<>();
-        List<Edit> edits = new ArrayList<>();
-        BigDecimal price = BigDecimal.ZERO;
-        for (PriceList.Choice choice : of.choices()) {
-            PriceList.Part part = Objects.requireNonNull(byChoice.get(choice.name()));
-            parts.add(part);
-            edits.addAll(part.edits());
-            price = price.add(part.price());
-        }
+        List<PriceList.Part> parts = parts(puzzle, of, set);
+        List<Edit> edits = parts.stream().flatMap(part -> part.edits().stream()).toList();
+        BigDecimal price = parts.stream().map(PriceList.Part::price).reduce(BigDecimal.ZERO, BigDecimal::add);
         double energy = Double.isNaN(known) ? puzzle.energy(edits) : known;
         return new PartsFront.Point(parts, price, energy, puzzle.failures(edits), edits);
     }

@@ -10,6 +10,7 @@ import java.util.Locale;
 import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Edit;
+import org.leat.check.Kind;
 import org.leat.check.Outcome;
 import org.leat.check.Rulebook;
 import org.leat.choice.PartsFront;
@@ -64,6 +65,7 @@ public final class PartsWriter {
                             : "No set is without error: other parts, or another plant, are needed.",
                     WIDTH,
                     0));
+            refused(front, lines);
         } else {
             table(points, lines);
         }
@@ -134,11 +136,15 @@ public final class PartsWriter {
 
     /** {@return what a set changes of the design, in a line} */
     public String changes(PartsFront.Point point) {
+        return changes(point.parts());
+    }
+
+    private String changes(List<PriceList.Part> parts) {
         List<String> changed = new ArrayList<>();
-        for (int i = 0; i < point.parts().size(); i++) {
-            if (!point.parts().get(i).asDesigned()) {
+        for (int i = 0; i < parts.size(); i++) {
+            if (!parts.get(i).asDesigned()) {
                 changed.add(subject.list().choices().get(i).name() + ": "
-                        + point.parts().get(i).name());
+                        + parts.get(i).name());
             }
         }
         return changed.isEmpty() ? "none" : String.join("; ", changed);
@@ -235,6 +241,7 @@ public final class PartsWriter {
                                                     + subject.list().currency()
                                                     + " there is none; --checks looks further.")
                             : "none: no set of these parts is without error."));
+            refused(front, lines);
         } else {
             PartsFront.Point point = front.points().get(0);
             long changes =
@@ -283,6 +290,24 @@ public final class PartsWriter {
         }
         lines.addAll(table.lines());
         lines.add("");
+    }
+
+    /** What stands in the way of the last set judged: the dearest, or one of the dearest. */
+    private void refused(PartsFront front, List<String> lines) {
+        PartsFront.Refused refused = front.refused();
+        if (refused == null) {
+            return;
+        }
+        String parts = changes(refused.parts());
+        lines.add("");
+        lines.addAll(Columns.wrapped(
+                "What forbids the last of them, " + (parts.equals("none") ? "the design as it is" : parts) + ":",
+                WIDTH,
+                0));
+        for (Outcome because : refused.because()) {
+            String how = because.kind() == Kind.FAIL ? "error " : "can no longer be told, ";
+            lines.addAll(Columns.wrapped("  " + how + because.rule() + ": " + wording.of(because), WIDTH, 4));
+        }
     }
 
     private void warnings(PartsFront.Point point, List<String> lines) {
@@ -351,7 +376,12 @@ public final class PartsWriter {
             @Nullable BigDecimal settledBelow,
             @Nullable BigDecimal energyPossible,
             int fewerWarningsUnproven,
+            @Nullable RefusedRow refused,
             List<PointRow> points) {}
+
+    private record RefusedRow(List<PartRow> parts, List<BecauseRow> because) {}
+
+    private record BecauseRow(String kind, String rule, String at, String during, String message) {}
 
     /** Writes a front for a program: energies in J at the battery's poles. */
     public void json(PartsFront front, Appendable out) throws IOException {
@@ -372,6 +402,7 @@ public final class PartsWriter {
                 front.settledBelow(),
                 possible < Double.POSITIVE_INFINITY ? Numbers.of(possible) : null,
                 front.fewer() == Integer.MAX_VALUE ? 0 : front.fewer(),
+                front.refused() == null ? null : row(front.refused()),
                 points);
         try (JsonGenerator json = JsonLines.to(out)) {
             json.writePOJO(whole);
@@ -379,13 +410,28 @@ public final class PartsWriter {
         }
     }
 
-    private PointRow row(int no, PartsFront.Point point) {
-        List<PartRow> parts = new ArrayList<>();
-        for (int i = 0; i < point.parts().size(); i++) {
-            PriceList.Part part = point.parts().get(i);
-            parts.add(
-                    new PartRow(subject.list().choices().get(i).name(), part.name(), part.price(), part.asDesigned()));
+    private List<PartRow> rows(List<PriceList.Part> parts) {
+        List<PartRow> rows = new ArrayList<>();
+        for (int i = 0; i < parts.size(); i++) {
+            PriceList.Part part = parts.get(i);
+            rows.add(new PartRow(
+                    subject.list().choices().get(i).name(),
+                    part.name().isEmpty() ? null : part.name(),
+                    part.price(),
+                    part.asDesigned()));
         }
+        return rows;
+    }
+
+    private RefusedRow row(PartsFront.Refused refused) {
+        List<BecauseRow> because = new ArrayList<>();
+        for (Outcome one : refused.because()) {
+            because.add(new BecauseRow(one.kind().word(), one.rule(), one.path(), one.during(), wording.of(one)));
+        }
+        return new RefusedRow(rows(refused.parts()), because);
+    }
+
+    private PointRow row(int no, PartsFront.Point point) {
         List<EditRow> sets = new ArrayList<>();
         for (Edit edit : point.edits()) {
             sets.add(new EditRow(edit.path(), edit.value() == null ? null : DesignEdit.written(edit.value())));
@@ -394,6 +440,6 @@ public final class PartsWriter {
         for (Outcome.Fail warning : point.warnings()) {
             warnings.add(new WarningRow(warning.rule(), warning.path(), warning.during(), wording.of(warning)));
         }
-        return new PointRow(no, point.price(), Numbers.of(point.energy()), parts, sets, warnings);
+        return new PointRow(no, point.price(), Numbers.of(point.energy()), rows(point.parts()), sets, warnings);
     }
 }

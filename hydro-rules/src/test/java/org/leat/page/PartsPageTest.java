@@ -63,7 +63,8 @@ class PartsPageTest {
                 0,
                 new BigDecimal("40"),
                 OptionalDouble.of(5e10),
-                0);
+                0,
+                null);
         PartsWriter.Subject subject = new PartsWriter.Subject("hut.yaml", "list.yaml", LIST, "over a year");
         text = new PartsPage(Pages.CHECKER.rulebook(), subject).written(front, "<b>Hut");
         page = new Pages.Made(text, Pages.CHECKER.check(DesignReader.read("", "x"))).read();
