@@ -32,6 +32,9 @@ final class UsualPlant {
     private static final double[] FUSES = {
         10, 16, 20, 25, 32, 40, 50, 63, 80, 100, 125, 160, 200, 250, 315, 400, 500, 630
     };
+    private static final double[] LEAD_FUSES = {
+        2, 4, 6, 8, 10, 12, 16, 20, 25, 32, 35, 40, 50, 63, 80, 100, 125, 160, 200, 250, 315
+    };
     private static final double[] AREAS = {4, 6, 10, 16, 25, 35, 50, 70, 95, 120, 150, 185, 240};
     private static final double[] VOLTS = {60, 80, 100, 125, 160, 200, 250, 300, 400, 600};
     private static final double[] E24 = {
@@ -50,10 +53,11 @@ final class UsualPlant {
      * @param flow of the widest nozzles, m³/s
      * @param power into the battery, W
      * @param current behind the bridge, A
+     * @param lead current of one lead of the alternator, rms, A
      * @param runaway highest voltage behind the bridge that lasts, V
      * @param full current while the battery is full, A
      */
-    record Duties(double flow, double power, double current, double runaway, double full) {}
+    record Duties(double flow, double power, double current, double lead, double runaway, double full) {}
 
     static UsualPlant shipped() {
         try (InputStream in = Objects.requireNonNull(UsualPlant.class.getResourceAsStream("usual-plant.yaml"))) {
@@ -286,6 +290,7 @@ final class UsualPlant {
             put("phase-area", area(1.1 * current, 0), "mm²");
             put("run-area", area(fuse, drop), "mm²");
             put("battery-fuse", fuse, "A");
+            put("lead-fuse", size(1.26 * duties.lead(), LEAD_FUSES), "A");
             put("cable", survey.cable(), "m");
             put("regulator-current", size(1.6 * current, 10, 20, 30, 40, 60, 80, 100, 150, 200, 300), "A");
             put("electronics", device, "V");
@@ -297,11 +302,9 @@ final class UsualPlant {
             double dumped = 3.5 * cells / cold;
             put("dump", cold, "Ω");
             put("dump-hot", 1.045 * cold, "Ω");
-            put(
-                    "dump-power",
-                    size(2.1 * 3.5 * cells * dumped, 300, 500, 750, 1000, 1500, 2000, 3000, 4000, 5000, 7500, 10_000),
-                    "W");
-            put("dump-volts", size(1.25 * 3.5 * cells, 18, 24, 36, 48, 72, 96), "V");
+            double label = size(1.45 * 3.5 * cells, 24, 48, 96);
+            put("dump-power", Math.rint(label * label / (1.045 * cold) / 10) * 10, "W");
+            put("dump-volts", label, "V");
             double dumpFuse = size(1.5 * dumped, FUSES);
             put("dump-fuse", dumpFuse, "A");
             put("switch", size(1.5 * dumpFuse, 30, 40, 60, 80, 100, 120, 150, 200, 300, 400, 600), "A");

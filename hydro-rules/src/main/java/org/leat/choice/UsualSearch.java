@@ -63,6 +63,9 @@ final class UsualSearch {
     private static final double TURNED = 0.6;
 
     private static final double OVERLOAD = 1.5;
+    /** Current of a lead, rms, over that behind the bridge: the root of two thirds where each lead carries it a third of the time. */
+    private static final double LEAD = Math.sqrt(2.0 / 3);
+
     private static final int BORES = 3;
     private static final int KEPT = 5;
 
@@ -325,7 +328,7 @@ final class UsualSearch {
         double flow = main.jets() * Math.PI / 4 * d * d * jet;
         double power = 0.55 * WATER * flow * numbers.head();
         double volts = 3.3 * main.cells();
-        return new Duties(flow, power, power / volts, 2.2 * volts, power / volts);
+        return new Duties(flow, power, power / volts, LEAD * power / volts, 2.2 * volts, power / volts);
     }
 
     private List<Candidate> turned(MainParts water) {
@@ -402,6 +405,7 @@ final class UsualSearch {
                 best.flow(),
                 best.batteryPower(),
                 best.directCurrent(),
+                LEAD * best.directCurrent(),
                 2.2 * best.bridgeVoltage(),
                 best.directCurrent());
         return new Candidate(main, duties, best.batteryPower(), 0);
@@ -425,10 +429,12 @@ final class UsualSearch {
     static Duties duties(Plant plant) {
         double power = 0;
         double current = 0;
+        double lead = 0;
         double flow = 0;
         for (Running running : plant.solve().running()) {
             power = Math.max(power, running.operatingPoint().batteryPower());
             current = Math.max(current, running.operatingPoint().directCurrent());
+            lead = Math.max(lead, running.operatingPoint().phaseCurrent());
             flow = Math.max(flow, running.water().flow());
         }
         double runaway = 0;
@@ -439,6 +445,6 @@ final class UsualSearch {
         for (BatteryFull each : plant.solve().batteryFull()) {
             full = Math.max(full, each.turbineCurrent());
         }
-        return new Duties(flow, power, current, runaway, full);
+        return new Duties(flow, power, current, lead, runaway, full);
     }
 }
