@@ -112,7 +112,36 @@ final class FrontSearch {
             int fewer,
             List<Integer> refused) {}
 
-    private record Node(int[] set, int known, long least, double given) {}
+    /** A set of which the first options are taken. */
+    private static final class Node {
+        private final int[] set;
+        private final int known;
+        private final long least;
+        private final double given;
+
+        Node(int[] set, int known, long least, double given) {
+            this.set = set;
+            this.known = known;
+            this.least = least;
+            this.given = given;
+        }
+
+        int[] set() {
+            return set;
+        }
+
+        int known() {
+            return known;
+        }
+
+        long least() {
+            return least;
+        }
+
+        double given() {
+            return given;
+        }
+    }
 
     private static final Comparator<Node> CHEAPEST = Comparator.comparingLong(Node::least)
             .thenComparing(Comparator.comparingInt(Node::known).reversed())

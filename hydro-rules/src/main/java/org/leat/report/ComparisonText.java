@@ -79,8 +79,9 @@ final class ComparisonText {
 
     /** {@return a standard uncertainty of the value, in the unit of the limit} */
     String uncertainty(double si) {
-        boolean own = unit != null && comparison.kind() != QuantityKind.TEMPERATURE;
-        return own ? UsualUnits.show(si, comparison.kind(), unit, 2) : UsualUnits.show(si, difference(), 2);
+        return unit == null || comparison.kind() == QuantityKind.TEMPERATURE
+                ? UsualUnits.show(si, difference(), 2)
+                : UsualUnits.show(si, comparison.kind(), unit, 2);
     }
 
     String margin() {

@@ -21,6 +21,7 @@ import org.leat.design.ChargeRegulator;
 import org.leat.design.Design;
 import org.leat.design.DumpLoad;
 import org.leat.design.ElementPath;
+import org.leat.design.Installation;
 import org.leat.design.Inverter;
 import org.leat.design.Load;
 import org.leat.design.NoLoadLoss;
@@ -94,12 +95,9 @@ final class StatedParts {
         for (int i = 0; i < cables.size(); i++) {
             String at = ElementPath.item("/cables", cables, i);
             all.add(at + "/rated-voltage", VOLTS, cables.get(i).ratedVoltage(), VOLTAGE);
-            if (cables.get(i).installation() != null) {
-                all.add(
-                        at + "/installation/ambient",
-                        "ambient temperature",
-                        cables.get(i).installation().ambient(),
-                        TEMPERATURE);
+            Installation laid = cables.get(i).installation();
+            if (laid != null) {
+                all.add(at + "/installation/ambient", "ambient temperature", laid.ambient(), TEMPERATURE);
             }
         }
     }

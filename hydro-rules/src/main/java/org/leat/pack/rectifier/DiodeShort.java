@@ -21,9 +21,10 @@ import org.leat.check.Spot;
 import org.leat.design.Alternator;
 import org.leat.design.DeviceKind;
 import org.leat.design.Place;
+import org.leat.design.ProtectiveDevice;
+import org.leat.design.ProtectiveDeviceBuilder;
 import org.leat.pack.kit.Devices;
 import org.leat.pack.kit.FieldChanges;
-import org.leat.pack.kit.NozzlesOnHand;
 import org.leat.plant.cases.BrokenBridge;
 import org.leat.plant.duties.SettledWinding;
 import org.leat.plant.loads.DeviceRatings;
@@ -78,12 +79,16 @@ final class DiodeShort {
                     "no-current", "Not judged: no current flows, or nothing is known of the winding's inductance.")
             .judgeAll(DiodeShort::judge)
             .leastWayOut("smaller-fuse", "A device of {rating} in each lead.", DiodeShort::smallerDevice)
-            .leastWayOut("smaller-nozzle", NozzlesOnHand.NONE_LARGER, NozzlesOnHand::smaller)
-            .advice(
+            .leastWayOut(
                     "fuse",
                     "A fuse of {rating} in each lead between alternator and bridge: it carries what the turbine gives, and"
                             + " opens on a shorted diode.",
                     DiodeShort::newFuse)
+            .advice(
+                    "first-fuse",
+                    "A fuse of {rating} in each lead between alternator and bridge: it carries what the turbine gives, and"
+                            + " opens on a shorted diode.",
+                    DiodeShort::firstFuse)
             .advice(
                     "relay",
                     "An overload relay in the alternator's leads, set to the winding's limit, that drops the deflector.",
@@ -189,8 +194,26 @@ final class DiodeShort {
     }
 
     private static Stream<Change> newFuse(Judgement j, Outcome.Fail failure) {
-        return inTheLeads(j).findAny().isPresent()
-                ? Stream.empty()
-                : fuses(j).limit(1).map(rating -> Change.advice().with("rating", rating, CURRENT));
+        if (j.design().protection().isEmpty() || inTheLeads(j).findAny().isPresent()) {
+            return Stream.empty();
+        }
+        return fuses(j).map(rating -> {
+            List<ProtectiveDevice> devices = new ArrayList<>(j.design().protection());
+            devices.add(ProtectiveDeviceBuilder.builder()
+                    .name("fuse in each lead")
+                    .kind(DeviceKind.FUSE)
+                    .from(Place.ALTERNATOR)
+                    .to(Place.RECTIFIER)
+                    .ratedCurrent(Si.quantity(rating, "A", ElectricCurrent.class))
+                    .build());
+            return Change.of("/protection", devices).with("rating", rating, CURRENT);
+        });
+    }
+
+    /** Where no device is told at all: to tell one makes every other that is missing a failure, so that it cannot be tried alone. */
+    private static Stream<Change> firstFuse(Judgement j, Outcome.Fail failure) {
+        return j.design().protection().isEmpty()
+                ? fuses(j).limit(1).map(rating -> Change.advice().with("rating", rating, CURRENT))
+                : Stream.empty();
     }
 }
