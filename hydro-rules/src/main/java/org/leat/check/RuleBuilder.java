@@ -21,6 +21,7 @@ public final class RuleBuilder {
     private final String title;
     private Level worst;
     private boolean endangers = true;
+    private boolean warningsHurt;
     private boolean judgesInput;
     private String why = "";
     private String formula = "";
@@ -48,6 +49,12 @@ public final class RuleBuilder {
     /** Its errors cost money or power but cannot hurt anyone; unless this is said, errors are taken to endanger. */
     public RuleBuilder hurtsNobody() {
         endangers = false;
+        return this;
+    }
+
+    /** Its warnings, too, are of what can hurt someone; unless this is said, only errors are taken to endanger. */
+    public RuleBuilder warningsHurt() {
+        warningsHurt = true;
         return this;
     }
 
@@ -221,6 +228,7 @@ public final class RuleBuilder {
                 level,
                 worst,
                 endangers && worst == Level.ERROR,
+                warningsHurt,
                 judgesInput,
                 title,
                 why,

@@ -23,6 +23,7 @@ public final class RuleCard {
     private final Level level;
     private final Level worst;
     private final boolean endangers;
+    private final boolean warningsHurt;
     private final boolean judgesInput;
     private final String title;
     private final String why;
@@ -37,6 +38,7 @@ public final class RuleCard {
             Level level,
             Level worst,
             boolean endangers,
+            boolean warningsHurt,
             boolean judgesInput,
             String title,
             String why,
@@ -58,6 +60,7 @@ public final class RuleCard {
         this.level = level;
         this.worst = worst;
         this.endangers = endangers;
+        this.warningsHurt = warningsHurt;
         this.judgesInput = judgesInput;
         this.title = title;
         this.why = why;
@@ -91,6 +94,11 @@ public final class RuleCard {
     /** {@return whether what its errors show can hurt someone} */
     public boolean endangers() {
         return endangers;
+    }
+
+    /** {@return whether what its warnings show can hurt someone, as what its errors show does} */
+    public boolean warningsHurt() {
+        return warningsHurt;
     }
 
     /** {@return whether it judges what was written and not the plant} */

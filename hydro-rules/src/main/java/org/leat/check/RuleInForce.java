@@ -64,6 +64,11 @@ public record RuleInForce(
         return card.endangers() && found.compareTo(inForce(Level.ERROR)) >= 0;
     }
 
+    /** {@return whether a failure at that level in force is, by the rule's own word, no error and yet of what can hurt someone} */
+    public boolean warnsOfDanger(Level found) {
+        return card.warningsHurt() && found.compareTo(inForce(Level.WARNING)) >= 0 && !endangers(found);
+    }
+
     /** {@return whether settings hide or play down an error that can hurt someone, or loosen a limit that protects} */
     public boolean playsDownDanger() {
         return card.endangers()

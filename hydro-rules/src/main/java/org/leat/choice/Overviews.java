@@ -67,10 +67,15 @@ public final class Overviews {
         long setAside = report.endangeringUncounted().size();
         long playedDown =
                 rulebook.rules().stream().filter(RuleInForce::playsDownDanger).count();
+        long warningsEndangering = report.worstFirst(Kind.FAIL).stream()
+                .map(Finding::outcome)
+                .filter(o -> rulebook.rule(o.rule()).warnsOfDanger(o.level()))
+                .count();
         return new SafetyVerdict(
-                answer(report, openEndangering + setAside + playedDown > 0),
+                answer(report, warningsEndangering > 0, openEndangering + setAside + playedDown > 0),
                 report.failures(Level.ERROR),
                 report.failures(Level.WARNING),
+                warningsEndangering,
                 report.failures(Level.NOTE),
                 openEndangering,
                 report.count(Kind.OPEN),
@@ -79,7 +84,7 @@ public final class Overviews {
                 playedDown);
     }
 
-    private static SafetyVerdict.Answer answer(Report report, boolean unjudged) {
+    private static SafetyVerdict.Answer answer(Report report, boolean warned, boolean unjudged) {
         if (!report.readable()) {
             return SafetyVerdict.Answer.UNREADABLE;
         }
@@ -88,6 +93,9 @@ public final class Overviews {
         }
         if (!report.unsolved().isEmpty() || report.broke()) {
             return SafetyVerdict.Answer.UNSOLVED;
+        }
+        if (warned) {
+            return SafetyVerdict.Answer.WARNED;
         }
         if (unjudged) {
             return SafetyVerdict.Answer.UNJUDGED;

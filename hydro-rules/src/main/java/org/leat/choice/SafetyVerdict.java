@@ -8,6 +8,7 @@ import org.apiguardian.api.API;
  * @param answer in one word
  * @param errors failures of that level that count
  * @param warnings failures of that level that count
+ * @param warningsEndangering of those warnings the ones of what can hurt someone
  * @param notes failures of that level that count
  * @param openEndangering questions that count, could not be judged and are of what can hurt someone
  * @param open all questions that count and could not be judged
@@ -20,6 +21,7 @@ public record SafetyVerdict(
         Answer answer,
         long errors,
         long warnings,
+        long warningsEndangering,
         long notes,
         long openEndangering,
         long open,
@@ -35,6 +37,8 @@ public record SafetyVerdict(
         UNSAFE,
         /** No error was found, but the plant could not be solved or a rule broke. */
         UNSOLVED,
+        /** No error was found, but warnings of what can hurt someone stand. */
+        WARNED,
         /** No error was found, but what can hurt someone could not all be judged, or does not count by someone's word. */
         UNJUDGED,
         /** No error was found and all that can hurt someone was judged; a person must still look at something. */

@@ -36,7 +36,7 @@ final class PageHead {
     private String state() {
         return switch (answer) {
             case UNREADABLE, UNSAFE -> "error";
-            case UNSOLVED, UNJUDGED -> "warning";
+            case UNSOLVED, WARNED, UNJUDGED -> "warning";
             case LOOK, JUDGED -> "none";
         };
     }

@@ -227,6 +227,7 @@ final class JsonModel {
             String answer,
             long errors,
             long warnings,
+            long warningsOfSafety,
             long notes,
             long openOfSafety,
             long open,

@@ -38,6 +38,7 @@ final class JsonOverview {
                 Names.ofConstant(v.answer()),
                 v.errors(),
                 v.warnings(),
+                v.warningsEndangering(),
                 v.notes(),
                 v.openEndangering(),
                 v.open(),

@@ -122,7 +122,7 @@ final class OverviewText {
     private static @Nullable Level level(SafetyVerdict.Answer answer) {
         return switch (answer) {
             case UNREADABLE, UNSAFE -> Level.ERROR;
-            case UNSOLVED, UNJUDGED -> Level.WARNING;
+            case UNSOLVED, WARNED, UNJUDGED -> Level.WARNING;
             case LOOK, JUDGED -> null;
         };
     }
@@ -136,7 +136,11 @@ final class OverviewText {
         String said = switch (v.answer()) {
             case UNREADABLE -> "Not known. The file could not be read as a design, so nothing was judged.";
             case UNSAFE -> "No. " + capital(number(v.errors(), "error")) + ". " + unjudged;
-            case UNSOLVED -> "Not known. The plant could not be worked out. " + unjudged;
+            case UNSOLVED ->
+                "Not known. The plant could not be worked out. "
+                        + (v.warningsEndangering() > 0 ? capital(warnings(v)) + ". " : "")
+                        + unjudged;
+            case WARNED -> "Not as it stands. No error, but " + warnings(v) + ". " + unjudged;
             case UNJUDGED -> "Not known. No error in what was judged. " + unjudged;
             case LOOK, JUDGED -> "Nothing that was judged speaks against it. " + unjudged;
         };
@@ -160,6 +164,10 @@ final class OverviewText {
                     .append(" a person's eyes.");
         }
         return text.toString().replace("  ", " ").strip();
+    }
+
+    static String warnings(SafetyVerdict v) {
+        return number(v.warningsEndangering(), "warning") + " of what can hurt someone";
     }
 
     private static String questions(long count) {

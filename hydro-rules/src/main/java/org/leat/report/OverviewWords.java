@@ -49,6 +49,7 @@ public final class OverviewWords {
         return switch (verdict.answer()) {
             case UNREADABLE, UNSOLVED -> "not known";
             case UNSAFE -> "no";
+            case WARNED -> "not as it stands: " + OverviewText.warnings(verdict);
             case UNJUDGED ->
                 verdict.openEndangering() == 0
                         ? "not known: points of safety do not count"

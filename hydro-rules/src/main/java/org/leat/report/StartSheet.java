@@ -29,10 +29,12 @@ public final class StartSheet {
     private static final int WIDTH = 84;
     private static final int MOST_UNSETTLED = 14;
 
+    private final Rulebook rulebook;
     private final Wording wording;
 
     /** Writes in the words of a rulebook. */
     public StartSheet(Rulebook rulebook) {
+        this.rulebook = rulebook;
         this.wording = new Wording(rulebook);
     }
 
@@ -67,7 +69,7 @@ public final class StartSheet {
     private List<String> notBefore(Report report) {
         List<String> lines = new ArrayList<>();
         List<Finding> failing = StopLimits.failing(report);
-        List<Finding> unsettled = StopLimits.unsettled(report);
+        List<Finding> unsettled = StopLimits.unsettled(report, rulebook);
         if (!failing.isEmpty()) {
             lines.add("");
             lines.add("DO NOT START: the design fails");
@@ -209,7 +211,7 @@ public final class StartSheet {
 
     /** {@return what keeps the plant from being started: what fails, and what somebody must settle first} */
     public Hindered hindered(Report report) {
-        return new Hindered(hindered(StopLimits.failing(report)), hindered(StopLimits.unsettled(report)));
+        return new Hindered(hindered(StopLimits.failing(report)), hindered(StopLimits.unsettled(report, rulebook)));
     }
 
     private List<String> hindered(List<Finding> findings) {
@@ -317,7 +319,7 @@ public final class StartSheet {
             json.writeStartObject();
             json.writeStringField("design", report.design());
             json.writePOJOField("fails", unsettled(StopLimits.failing(report)));
-            json.writePOJOField("unsettled", unsettled(StopLimits.unsettled(report)));
+            json.writePOJOField("unsettled", unsettled(StopLimits.unsettled(report, rulebook)));
             json.writePOJOField("steps", steps.stream().map(StartSheet::step).toList());
             json.writeEndObject();
             json.writeRaw('\n');

@@ -5,7 +5,6 @@ import java.util.List;
 import org.apiguardian.api.API;
 import org.leat.check.Comparison;
 import org.leat.check.Finding;
-import org.leat.check.Kind;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
 import org.leat.check.Report;
@@ -49,15 +48,29 @@ public final class StopLimits {
                 .toList();
     }
 
-    /** {@return what could not be judged, or a person must look at, and would be an error: each a stop until it is settled} */
-    public static List<Finding> unsettled(Report report) {
+    /**
+     * {@return what can hurt someone and is a warning, could not be judged, or must be looked at by a person: each a stop until
+     * it is settled}
+     *
+     * <p>What a verdict counts as of safety, no more: an open question of what only costs money is none here.
+     *
+     * @param rulebook of the checker that examined it
+     */
+    public static List<Finding> unsettled(Report report, Rulebook rulebook) {
         return report.findings().stream()
                 .filter(Finding::counts)
-                .filter(finding -> finding.outcome().level() == Level.ERROR
-                        && (finding.outcome().kind() == Kind.OPEN
-                                || finding.outcome().kind() == Kind.REVIEW))
+                .filter(finding -> isUnsettled(finding, rulebook))
                 .sorted(Finding.WORST_FIRST)
                 .toList();
+    }
+
+    private static boolean isUnsettled(Finding finding, Rulebook rulebook) {
+        Outcome outcome = finding.outcome();
+        return switch (outcome.kind()) {
+            case FAIL -> rulebook.rule(outcome.rule()).warnsOfDanger(outcome.level());
+            case OPEN, REVIEW -> finding.endangers();
+            case PASS, NOT_APPLICABLE, INFORMATIONAL -> false;
+        };
     }
 
     private void add(Outcome outcome) {

@@ -77,7 +77,7 @@ class JudgedOnTest {
         assertThat(text.indexOf(said)).isPositive().isLessThan(text.indexOf("plausibility/sizes"));
         assertThat(text)
                 .contains(
-                        "Is it 140 mm?",
+                        "Is 140 m at runner.pitch-diameter meant as 140 mm?",
                         "How it runs, judged on runner.pitch-diameter of 140 m",
                         "Tightest of what holds, judged on runner.pitch-diameter of 140 m");
     }

@@ -15,10 +15,12 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.leat.check.Checker;
 import org.leat.check.Edit;
 import org.leat.check.Examined;
+import org.leat.check.Kind;
 import org.leat.check.Report;
 import org.leat.check.Samples;
 import org.leat.choice.Overview;
 import org.leat.choice.Overviews;
+import org.leat.choice.SafetyVerdict;
 import org.leat.file.DesignReader;
 import org.leat.file.Reading;
 import org.leat.pack.BuiltInPack;
@@ -88,6 +90,41 @@ class OverviewTextTest {
         List<String> lines = lines(DesignReader.read(design, "first-try.yaml"), 100, false, Colours.NONE);
         assertThat(lines).hasSizeLessThanOrEqualTo(40);
         assertThat(widest(lines)).isLessThanOrEqualTo(100);
+    }
+
+    /** A sound plant with an earth bond and a residual-current device taken away, and its inverter's surge untold. */
+    private static Judged warned() throws IOException {
+        String sound = Files.readString(DEMOS.resolve("rowan-ghyll.yaml"));
+        String warned = sound.replaceFirst("frame-earthed: true", "frame-earthed: false")
+                .replaceFirst("residual-current-device: true", "residual-current-device: false")
+                .replaceFirst(", surge-factor: 5", "");
+        return Judged.of(DesignReader.read(warned, "warned.yaml"));
+    }
+
+    @Test
+    void warnings_of_what_can_hurt_are_never_called_nothing_against_it() throws IOException {
+        Judged warned = warned();
+        assertThat(warned.overview().verdict().errors()).isZero();
+        assertThat(warned.overview().verdict().answer()).isEqualTo(SafetyVerdict.Answer.WARNED);
+        assertThat(String.join(" ", warned.lines(400, false, Colours.NONE)))
+                .contains("Not as it stands. No error, but 2 warnings of what can hurt someone.")
+                .doesNotContain("Nothing that was judged speaks against it");
+        assertThat(OverviewWords.shortly(warned.overview().verdict()))
+                .isEqualTo("not as it stands: 2 warnings of what can hurt someone");
+    }
+
+    @Test
+    void a_first_start_stops_at_those_warnings_and_at_no_question_that_the_verdict_does_not_count() throws IOException {
+        Judged warned = warned();
+        assertThat(warned.report().worstFirst(Kind.OPEN))
+                .anyMatch(f -> f.outcome().rule().equals("inverter/surge"));
+        assertThat(warned.overview().verdict().openEndangering()).isZero();
+        StartSheet.Hindered hindered = new StartSheet(CHECKER.rulebook()).hindered(warned.report());
+        assertThat(hindered.fails()).isEmpty();
+        assertThat(hindered.unsettled())
+                .satisfiesExactlyInAnyOrder(
+                        first -> assertThat(first).startsWith("loads/residual-current: "),
+                        second -> assertThat(second).startsWith("protection/earthing: "));
     }
 
     @Test

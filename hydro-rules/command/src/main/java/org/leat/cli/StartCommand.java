@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.leat.check.Checker;
+import org.leat.check.Kind;
 import org.leat.check.Report;
 import org.leat.design.Design;
 import org.leat.file.Reading;
@@ -90,8 +91,12 @@ final class StartCommand implements Callable<Integer> {
             case HTML -> new StartPage(checker.rulebook()).write(report, steps, out);
             default -> sheet.text(report, steps, out);
         }
-        return StopLimits.failing(report).isEmpty()
-                ? StopLimits.unsettled(report).isEmpty() ? ExitCode.NOTHING : ExitCode.NOT_JUDGED
-                : ExitCode.FOUND;
+        if (!StopLimits.failing(report).isEmpty()) {
+            return ExitCode.FOUND;
+        }
+        return StopLimits.unsettled(report, checker.rulebook()).stream()
+                        .allMatch(finding -> finding.outcome().kind() == Kind.FAIL)
+                ? ExitCode.NOTHING
+                : ExitCode.NOT_JUDGED;
     }
 }

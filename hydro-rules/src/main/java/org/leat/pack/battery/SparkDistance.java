@@ -25,6 +25,7 @@ final class SparkDistance {
 
     static final Rule RULE = Rule.of(
                     "battery/spark-distance", WARNING, "distance of what glows or sparks from the vents of lead cells")
+            .warningsHurt()
             .why(
                     "Air in the room thins the hydrogen only some way off. Right at the vent it always explodes: on the spark of a"
                             + " relay, a fuse, a brush or a switch.")

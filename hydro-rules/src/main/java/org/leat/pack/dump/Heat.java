@@ -16,6 +16,7 @@ import org.leat.plant.cases.BatteryFull;
 final class Heat {
 
     static final Rule RULE = Rule.of("dump/heat", WARNING, "heat of the dump load")
+            .warningsHurt()
             .why(
                     "With the battery full all the stream's power becomes heat in one place, day and night. Bare elements glow;"
                             + " what hangs near them burns.")

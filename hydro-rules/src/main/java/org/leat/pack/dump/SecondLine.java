@@ -16,6 +16,7 @@ final class SecondLine {
 
     static final Rule RULE = Rule.of("dump/second-line", WARNING, "an independent second means against overvoltage")
             .canFailAs(ERROR)
+            .warningsHurt()
             .why(
                     "One relay, one element, one setting stand between a full battery and the whole stream. Everything that"
                             + " guards alone fails alone; with lithium the failure is a fire.")

@@ -15,6 +15,7 @@ final class ResidualCurrent {
 
     static final Rule RULE = Rule.of(
                     "loads/residual-current", WARNING, "a residual-current device on the alternating side")
+            .warningsHurt()
             .why(
                     "An inverter makes mains voltage out of a battery that is harmless to touch. Without a residual-current device a"
                             + " damaged cord in a wet place kills as at any socket.")

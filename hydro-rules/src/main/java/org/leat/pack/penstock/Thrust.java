@@ -1,14 +1,18 @@
 package org.leat.pack.penstock;
 
+import static org.leat.check.Level.ERROR;
 import static org.leat.check.Level.WARNING;
+import static org.leat.check.RuleCard.COMMON_PRACTICE;
 import static org.leat.quantity.Quantities.newtons;
 import static org.leat.quantity.QuantityKind.FORCE;
+import static org.leat.quantity.QuantityKind.RATIO;
 
 import java.util.stream.Stream;
 import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
+import org.leat.check.Safer;
 import org.leat.check.Spot;
 import org.leat.pack.kit.WorstStop;
 import org.leat.plant.cases.Cases;
@@ -21,12 +25,18 @@ final class Thrust {
     private static final String PATH = "/penstock/anchors";
 
     static final Rule RULE = Rule.of("penstock/thrust", WARNING, "thrust at bends and end against the anchors")
+            .canFailAs(ERROR)
+            .warningsHurt()
             .why(
                     "Water under pressure pushes every bend outward and the end off the pipe, hardest in the moment of a surge."
                             + " An anchor that gives lets joints slip out one by one.")
-            .formula("end: p A; bend: 2 (p A + ρ Q²/A) sin(θ/2); A of the outside diameter, p of the worst stop")
+            .formula(
+                    "end: p A; bend: 2 (p A + ρ Q²/A) sin(θ/2); A of the outside diameter, p of the worst stop; an error where it is a"
+                            + " multiple of what the anchors hold")
             .judged("the worst stop of the water, at its highest pressure, wherever the bend lies in its section")
             .source("EN 805; momentum theorem")
+            .source(COMMON_PRACTICE)
+            .limit("gross", RATIO, 3, "", COMMON_PRACTICE, Safer.LOWER)
             .passes("held", "The water pushes with {value} at section {place}; the anchors hold {limit}.")
             .fails(
                     "not-held",
@@ -57,7 +67,9 @@ final class Thrust {
         } else if (thrust.rejoined()) {
             spot = spot.saying("held-rejoined", "rejoins-not-held");
         }
-        return spot.atMost(spot.known(thrust.force()), held, FORCE);
+        double force = spot.known(thrust.force());
+        return spot.as(force > j.limit("gross").value() * held ? ERROR : WARNING)
+                .atMost(force, held, FORCE);
     }
 
     private static Stream<Change> anchor(Judgement j, Outcome.Fail failure) {

@@ -50,7 +50,7 @@ final class ElementLabel {
             .judgeAll(ElementLabel::judge)
             .advice(
                     "measure",
-                    "Measure its resistance cold with a meter, and read its label again.",
+                    "Measure the dump load's resistance cold with a meter, and read its label again.",
                     ElementLabel::again)
             .build();
 

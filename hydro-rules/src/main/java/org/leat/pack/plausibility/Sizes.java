@@ -6,6 +6,7 @@ import static org.leat.check.RuleCard.COMMON_PRACTICE;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.leat.catalogue.tables.PlausibleRange;
@@ -25,6 +26,15 @@ final class Sizes {
 
     /** Of a gauge that shows psi and bar. */
     private static final double[] SLIPS_OF_GAUGES = {14.5, 1 / 14.5, 0.1, 10};
+
+    private static final String POLE_PAIRS = "pole pairs";
+
+    /** What is counted, and is never broken. */
+    private static final Set<String> COUNTS =
+            Set.of(POLE_PAIRS, "cells in series", "bolts of a hub", "cells of a pack");
+
+    /** Of one: what is nearer to a whole number is one. */
+    private static final double WHOLE = 1e-6;
 
     static final Rule RULE = Rule.of("plausibility/sizes", WARNING, "numbers stated against what such plants have")
             .canFailAs(ERROR)
@@ -46,7 +56,8 @@ final class Sizes {
                     "{value} as {quantity} cannot be meant; such plants have {low} to {high}. Nothing that follows from it"
                             + " means anything.")
             .judgeAll(Sizes::judge)
-            .advice("slip", "Is it {meant}?", Sizes::slip)
+            .advice("poles", "Are {was} at {field} the poles? Write half of them, {meant}.", Sizes::poles)
+            .advice("slip", "Is {was} at {field} meant as {meant}?", Sizes::slip)
             .build();
 
     private Sizes() {}
@@ -89,7 +100,30 @@ final class Sizes {
         return DoubleStream.of(kind == QuantityKind.PRESSURE ? SLIPS_OF_GAUGES : SLIPS)
                 .map(slip -> failure.value() * slip)
                 .filter(meant -> range.of(meant) == Verdict.USUAL)
-                .mapToObj(meant -> Change.advice().with(Arg.of("meant", meant, kind)))
+                .filter(meant -> !COUNTS.contains(failure.during()) || isWhole(meant))
+                .mapToObj(meant -> meant(failure, meant))
                 .limit(1);
+    }
+
+    /** Poles written as pairs of them: half as many would be usual. */
+    private static Stream<Change> poles(Judgement j, Outcome.Fail failure) {
+        double pairs = failure.value() / 2;
+        return failure.during().equals(POLE_PAIRS)
+                        && isWhole(pairs)
+                        && PlausibleRange.find(POLE_PAIRS).orElseThrow().of(pairs) == Verdict.USUAL
+                ? Stream.of(meant(failure, pairs))
+                : Stream.empty();
+    }
+
+    private static boolean isWhole(double number) {
+        return Math.abs(number - Math.rint(number)) < WHOLE;
+    }
+
+    private static Change meant(Outcome.Fail failure, double meant) {
+        QuantityKind kind = failure.compared().kind();
+        return Change.advice()
+                .with("was", failure.value(), kind)
+                .with(Arg.at("field", failure.path()))
+                .with("meant", meant, kind);
     }
 }

@@ -25,6 +25,7 @@ final class BreakerFrequency {
                     "protection/frequency",
                     WARNING,
                     "a breaker between alternator and bridge at the frequency it meets there")
+            .warningsHurt()
             .why(
                     "A breaker is made for 50 and 60 Hz. A machine of many poles makes several hundred: its coil trips at a higher"
                             + " current, its metal heats, and what it still breaks nobody but its maker can say.")

@@ -20,6 +20,7 @@ final class Earthing {
 
     static final Rule RULE = Rule.of("protection/earthing", WARNING, "earthing of frame and of one pole")
             .canFailAs(ERROR)
+            .warningsHurt()
             .why(
                     "A frame that is not bonded can become live unseen. Whether a pole is earthed, and where, is settled by"
                             + " the local code; two earthed points make a current path through the ground.")

@@ -17,6 +17,7 @@ final class FloodLevel {
     private static final String PATH = "/site/freeboard";
 
     static final Rule RULE = Rule.of("site/flood-level", WARNING, "electric parts against the highest flood")
+            .warningsHurt()
             .why(
                     "The best fall ends low beside the stream, where the flood of thirty years comes through the door. Under water"
                             + " alternator, bridge and battery are lost, and live parts in water are a danger to whoever wades in.")
