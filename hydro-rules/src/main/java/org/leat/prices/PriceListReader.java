@@ -7,6 +7,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.DesignEdits;
 import org.leat.check.Edit;
@@ -14,6 +18,7 @@ import org.leat.check.OnHand;
 import org.leat.design.Design;
 import org.leat.design.ElementPath;
 import org.leat.design.ImpossibleValueException;
+import org.leat.design.NozzleSet;
 import org.leat.file.AnyValue;
 import org.leat.file.Filled;
 import org.leat.file.Names;
@@ -21,9 +26,15 @@ import org.leat.file.Position;
 import org.leat.file.Positions;
 import org.leat.file.Problem;
 import org.leat.file.ProblemKind;
+import org.leat.quantity.Si;
 
 /** Takes a price list at its word for one design. */
 final class PriceListReader {
+
+    private static final String NOZZLES = "/nozzles";
+
+    /** Bores that differ by less are one, m. */
+    private static final double SAME = 1e-6;
 
     private final Positions positions;
     private final Design design;
@@ -247,7 +258,11 @@ final class PriceListReader {
     private PriceList.@Nullable Part fitted(PriceFile.Priced priced, String path, List<Edit> edits) {
         String sets = path + "/sets";
         try {
-            boolean asDesigned = DesignEdits.apply(design, edits).equals(design);
+            Design fitted = DesignEdits.apply(design, edits);
+            if (lacksNozzles(edits, fitted.nozzles(), priced.name(), sets)) {
+                return null;
+            }
+            boolean asDesigned = fitted.equals(design);
             return new PriceList.Part(priced.name(), BigDecimal.valueOf(priced.price()), edits, asDesigned);
         } catch (ImpossibleValueException e) {
             for (ImpossibleValueException.Fault fault : e.faults()) {
@@ -262,6 +277,30 @@ final class PriceListReader {
             problem(ProblemKind.CONTRADICTION, positions.of(sets), sets, priced.name(), "a part that fits there");
         }
         return null;
+    }
+
+    /** Whether sets of nozzles are stated that the part has not: their water would be counted and never bought. */
+    private boolean lacksNozzles(List<Edit> edits, NozzleSet nozzles, String name, String path) {
+        if (edits.stream().noneMatch(edit -> covers(NOZZLES, edit.path()))) {
+            return false;
+        }
+        List<Quantity<Length>> lacking = nozzles.sets().stream()
+                .flatMap(set -> set.open().stream())
+                .filter(bore -> Stream.concat(nozzles.open().stream(), nozzles.available().stream())
+                        .noneMatch(had -> Math.abs(Si.of(had) - Si.of(bore)) < SAME))
+                .distinct()
+                .toList();
+        if (lacking.isEmpty()) {
+            return false;
+        }
+        String bores = lacking.stream().map(Object::toString).collect(Collectors.joining(", "));
+        problem(
+                ProblemKind.CONTRADICTION,
+                positions.of(path),
+                path,
+                name + " without the nozzle of " + bores + " that " + NOZZLES + "/sets opens",
+                "a choice that sets the field sets too, to what each part can open, or parts that have these nozzles");
+        return true;
     }
 
     private void problem(ProblemKind kind, Position at, String path, String found, String expected) {

@@ -76,8 +76,7 @@ final class BenchFound {
                     METER_LOSES_WITH_FREQUENCY,
                     SPEED_TWICE_OR_HALF,
                     CLAMP_TWICE,
-                    TEST_LEADS_COUNTED ->
-                BenchWords.name(motor.first()) + ": read again first";
+                    TEST_LEADS_COUNTED -> BenchWords.name(motor.first()) + ": read again first";
             case GEAR_OR_SLIP, PHASE_WEAK, SHORTED_TURNS, PHASE_REVERSED, PHASE_OPEN, JOINT_BAD ->
                 BenchWords.name(motor.first()) + ": mend the motor first";
         };
@@ -148,11 +147,11 @@ final class BenchFound {
                         WINDING + "/resistance-between-leads",
                         "it is stated with a smaller tolerance than this was measured with");
             } else {
-                put(WINDING + "/resistance-between-leads", now, "four wires on the bench");
+                put(WINDING + "/resistance-between-leads", now, "ohms between leads on the bench");
                 Quantity<Temperature> twenty = Si.quantity(20, "°C", Temperature.class);
                 Quantity<Temperature> before = alternator.winding().resistanceTemperature();
                 if (before == null || Si.of(before) != Si.of(twenty)) {
-                    put(WINDING + "/resistance-temperature", twenty, "four wires on the bench");
+                    put(WINDING + "/resistance-temperature", twenty, "ohms between leads on the bench");
                 }
             }
         }
@@ -168,7 +167,8 @@ final class BenchFound {
                 put(path, stated, now, "shorted leads on the bench");
             }
         }
-        if (motor.first().fault() == Fault.STAR_FOR_DELTA && alternator.winding().connection() != null) {
+        if (motor.first().fault() == Fault.STAR_FOR_DELTA
+                && alternator.winding().connection() != null) {
             put(
                     WINDING + "/connection",
                     motor.first().size() > 0 ? Connection.DELTA : Connection.STAR,

@@ -93,10 +93,8 @@ public final class BenchWriter {
             motor.next().forEach(test -> lines.add("  " + BenchWords.test(test)));
         }
         lines.add("");
-        List<String> wrapped = new ArrayList<>(
-                List.of(Wrapping.text(String.join("\n", lines), Wrapping.WIDEST).split("\n", -1)));
-        wrapped.addAll(List.of(wording.phrase("caution").split("\n", -1)));
-        for (String line : wrapped) {
+        lines.add(wording.phrase("caution").replace('\n', ' '));
+        for (String line : Columns.wrapped(lines)) {
             out.append(line.stripTrailing()).append('\n');
         }
     }
@@ -156,6 +154,11 @@ public final class BenchWriter {
         List<String> unseen = motor.unseen().stream().map(BenchWords::name).toList();
         if (!unseen.isEmpty()) {
             lines.add("  Not to be seen in these readings: " + String.join("; ", unseen) + ".");
+        }
+        boolean read = motor.constant(MotorBench.What.RESISTANCE) != null;
+        if (look.isEmpty() && read && !motor.unseen().contains(MotorBench.Fault.TEST_LEADS_COUNTED)) {
+            lines.add("  Not excluded where four wires were not used: "
+                    + BenchWords.name(MotorBench.Fault.TEST_LEADS_COUNTED) + ".");
         }
         return lines;
     }

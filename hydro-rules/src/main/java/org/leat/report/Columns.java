@@ -62,6 +62,13 @@ final class Columns {
         return m < 0 ? at : m + 1;
     }
 
+    /** {@return lines broken at blanks so that none is wider than the widest; prose to its edge, what stands in further hanging} */
+    static List<String> wrapped(List<String> lines) {
+        return lines.stream()
+                .flatMap(line -> (line.startsWith(" ") ? wrapped(line, MOST) : wrapped(line, MOST, 0)).stream())
+                .toList();
+    }
+
     /** {@return a line broken at blanks so that none is wider; what follows the first stands in further} */
     static List<String> wrapped(String line, int width) {
         int indent = 0;

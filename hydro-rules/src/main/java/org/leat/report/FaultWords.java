@@ -99,7 +99,7 @@ final class FaultWords {
                 Double high = blocked(ranked.high());
                 yield (now == null || low == null || high == null
                                 ? ""
-                                : "blocked to " + share(now) + " (" + share(low) + " to " + share(high) + "), ")
+                                : "blocked to " + share(now) + " (" + ends(share(low), share(high)) + "), ")
                         + "takes " + metres(ranked);
             }
             case PIPE_PINCHED -> "takes " + metres(ranked);
@@ -134,8 +134,15 @@ final class FaultWords {
 
     private static String range(Ranked ranked, double unit, QuantityKind kind) {
         double size = ranked.size() * unit;
-        return UsualUnits.show(size, kind) + " (" + UsualUnits.show(ranked.low() * unit, kind) + " to "
-                + UsualUnits.show(ranked.high() * unit, kind) + ")";
+        return UsualUnits.show(size, kind) + " ("
+                + ends(UsualUnits.show(ranked.low() * unit, kind), UsualUnits.show(ranked.high() * unit, kind)) + ")";
+    }
+
+    /** {@return from one to the other, their unit once where it is the same} */
+    static String ends(String low, String high) {
+        int unit = high.lastIndexOf(' ');
+        boolean once = unit > 0 && low.endsWith(high.substring(unit));
+        return (once ? low.substring(0, low.lastIndexOf(' ')) : low) + " to " + high;
     }
 
     /** Share of the screen that is blocked, from the loss it makes at the flow of the sound plant; null without a screen. */
@@ -157,7 +164,7 @@ final class FaultWords {
     }
 
     private static String shares(Ranked ranked) {
-        return share(ranked.low()) + " to " + share(ranked.high());
+        return ends(share(ranked.low()), share(ranked.high()));
     }
 
     /** {@return a probability in per cent, none of them whole} */

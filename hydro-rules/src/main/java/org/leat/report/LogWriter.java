@@ -31,26 +31,30 @@ public final class LogWriter {
         lines.add("");
         lines.add("Each fault that comes slowly, by itself, the one that explains the changes best first");
         Table table = new Table();
-        table.row("  fault", "now", "in 30 days", "limit", "limit met", "earliest", "misfit");
+        table.row("fault", "now", "30 days", "limit", "limit met", "earliest", "misfit");
         for (Drift drift : told.drifts()) {
             table.row(
-                    "  " + FaultWords.name(drift.kind()),
-                    range(drift.now(), drift.nowStandard()),
+                    FaultWords.name(drift.kind()),
+                    narrow(drift.now(), drift.nowStandard()),
                     signed(30 * drift.perDay()),
                     FaultWords.share(drift.limit()),
-                    drift.met() == null ? "not in ten years" : drift.met().toString(),
-                    drift.earliest() == null ? "" : drift.earliest().toString(),
+                    passed(drift)
+                            ? "passed"
+                            : drift.met() == null ? "> 10 years" : drift.met().toString(),
+                    passed(drift) || drift.earliest() == null
+                            ? ""
+                            : drift.earliest().toString(),
                     String.format(Locale.ROOT, "%.0f", drift.squares()));
         }
-        table.row("  nothing changes", "", "", "", "", "", String.format(Locale.ROOT, "%.0f", told.still()));
-        lines.addAll(table.lines());
+        table.row("nothing changes", "", "", "", "", "", String.format(Locale.ROOT, "%.0f", told.still()));
+        lines.addAll(table.lines(Columns.MOST));
         if (!told.impossible().isEmpty()) {
             lines.add(told.impossible().size() + " readings cannot be on this plant and were left out.");
         }
         lines.add("Told as a change since the first days; limits are common practice.");
         lines.add("");
-        lines.addAll(List.of(wording.phrase("caution").split("\n", -1)));
-        for (String line : lines) {
+        lines.add(wording.phrase("caution").replace('\n', ' '));
+        for (String line : Columns.wrapped(lines)) {
             out.append(line.stripTrailing()).append('\n');
         }
     }
@@ -92,6 +96,11 @@ public final class LogWriter {
         return FaultWords.share(value) + " ± " + spread(2 * standard);
     }
 
+    /** The same with its unit once. */
+    private static String narrow(double value, double standard) {
+        return FaultWords.share(value).replace(" %", "") + " ± " + spread(2 * standard);
+    }
+
     /** A hundredth of a per cent where a tenth would show nothing. */
     private static String spread(double share) {
         return share < 5e-4 ? String.format(Locale.ROOT, "%.2f %%", 100 * share) : FaultWords.share(share);
@@ -107,7 +116,15 @@ public final class LogWriter {
                 : signed(30 * drift.perDay()) + " ± " + spread(60 * drift.perDayStandard()) + " in 30 days";
     }
 
+    /** A limit that is passed has no day on which it will be met. */
+    private static boolean passed(Drift drift) {
+        return drift.now() >= drift.limit();
+    }
+
     private static String met(Drift drift) {
+        if (passed(drift)) {
+            return "Its limit of " + FaultWords.share(drift.limit()) + " is passed already.";
+        }
         return drift.met() == null
                 ? "Its limit of " + FaultWords.share(drift.limit()) + " is not met within ten years."
                 : "Its limit of " + FaultWords.share(drift.limit()) + " is met on " + drift.met()

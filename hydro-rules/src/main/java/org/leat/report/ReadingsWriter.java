@@ -69,7 +69,7 @@ public final class ReadingsWriter {
             lines.add("");
         }
         lines.add("Readings against what was expected");
-        lines.addAll(table(taken).lines());
+        lines.addAll(table(taken).lines(Columns.MOST));
         for (ImpossibleReading cannot : taken.impossible()) {
             lines.add("  " + cannot(cannot));
         }
@@ -79,8 +79,8 @@ public final class ReadingsWriter {
         lines.addAll(hidden(diagnosis));
         lines.addAll(next(diagnosis));
         lines.add("");
-        lines.addAll(List.of(wording.phrase("caution").split("\n", -1)));
-        for (String line : lines) {
+        lines.add(wording.phrase("caution").replace('\n', ' '));
+        for (String line : Columns.wrapped(lines)) {
             out.append(line.stripTrailing()).append('\n');
         }
     }
@@ -97,7 +97,7 @@ public final class ReadingsWriter {
                     "  " + named(seen.channel()),
                     show(seen.value(), value, what.kind()),
                     show(value, value, what.kind()),
-                    show(value - range, value, what.kind()) + " to " + show(value + range, value, what.kind()),
+                    FaultWords.ends(show(value - range, value, what.kind()), show(value + range, value, what.kind())),
                     String.format(Locale.ROOT, "%+.1f u", off),
                     Math.abs(off) <= EXPECTED ? "as expected" : Math.abs(off) <= 3 ? "a little off" : "off");
         }

@@ -60,7 +60,7 @@ public final class StartSheet {
         lines.add("");
         lines.addAll(wrapped(STOPPING, ""));
         lines.add("");
-        lines.addAll(List.of(wording.phrase("caution").split("\n", -1)));
+        lines.addAll(wrapped(wording.phrase("caution").replace('\n', ' '), ""));
         for (String line : lines) {
             out.append(line.stripTrailing()).append('\n');
         }

@@ -2,6 +2,9 @@ package org.leat.choice;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -101,6 +104,23 @@ class ProposalsTest {
             }
         }
         assertThat(found).isGreaterThanOrEqualTo(heads.length * flows.length - (every ? 10 : 0));
+    }
+
+    /** The survey that the docs print, word for word, and a stream that never changes. */
+    @Test
+    void one_constant_flow_is_enough_and_the_numbers_of_what_is_proposed_do_not_contradict_one_another()
+            throws IOException {
+        String docs = Files.readString(Path.of("..", "docs", "proposing.md"));
+        String printed = docs.substring(docs.indexOf("```yaml\n") + 8);
+        assertThat(PROPOSALS.most(survey(printed.substring(0, printed.indexOf("```")))))
+                .isPresent();
+        Proposals.Found found = (Proposals.Found) PROPOSALS.of(place(25, 4));
+        assertThat(found.best())
+                .hasSizeGreaterThan(1)
+                .allSatisfy(proposal -> assertThat(CHECKER.outcomes(proposal.design()))
+                        .filteredOn(Outcome.Fail.class::isInstance)
+                        .extracting(Outcome::rule)
+                        .doesNotContain("plausibility/element-label", "dump/branch-protection"));
     }
 
     @Test

@@ -93,6 +93,37 @@ class PriceListTest {
         assertThat(changed.cables().get(2).conductor().area().toString()).startsWith("50");
     }
 
+    /** Else the water of nozzles that nobody buys is counted. */
+    @Test
+    void a_part_without_the_nozzles_that_the_design_opens_in_its_sets_is_told_at_its_place() throws Exception {
+        String text = Files.readString(Path.of("..", "hydro-examples", "designs", "rowan-ghyll.yaml"))
+                .replaceFirst("(?m)^nozzles:\n", "nozzles:\n  sets: [ { open: [ 11 mm, 9 mm ] } ]\n");
+        Design stated =
+                Objects.requireNonNull(DesignReader.read(text, "stated.yaml").design());
+        String file = """
+                format: 1
+                currency: EUR
+                choices:
+                  - name: nozzle
+                    at: /nozzles
+                    fields: [ open, available ]
+                    parts:
+                      - { name: one 9, price: 10, sets: { open: 9 mm, available: 9 mm } }
+                      - { name: both, price: 20, sets: { open: 9 mm, available: [ 9 mm, 11 mm ] } }
+                """;
+        assertThat(PriceList.read(file, "list.yaml", stated).problems().stream().map(ProblemText::line))
+                .singleElement()
+                .asString()
+                .startsWith("list.yaml:8:")
+                .contains("/choices[nozzle]/parts[one 9]/sets")
+                .contains("without the nozzle of 11 mm that /nozzles/sets opens")
+                .contains("a choice that sets the field sets too");
+        String whole = file.replace("available ]", "available, sets ]")
+                .replace("available: 9 mm }", "available: 9 mm, sets: [ { open: [ 9 mm ] } ] }")
+                .replace("[ 9 mm, 11 mm ] }", "[ 9 mm, 11 mm ], sets: [ { open: [ 9 mm, 11 mm ] } ] }");
+        assertThat(PriceList.read(whole, "list.yaml", stated).problems()).isEmpty();
+    }
+
     @Test
     void an_element_or_a_field_that_does_not_exist_is_told_with_what_does() {
         assertThat(problems("""

@@ -101,7 +101,7 @@ class MendingTest {
                         Mended.Why.NO_WAY_OUT,
                         Mended.Why.ADVICE_ONLY,
                         Mended.Why.SEVERAL_VALUES,
-                        Mended.Why.NOT_IN_PLACE,
+                        Mended.Why.LIST,
                         Mended.Why.CHANGED_ALREADY);
     }
 

@@ -30,8 +30,8 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = {
-            "Tells a motor's constants, with their uncertainty, from readings on the bench, and what is wrong",
-            "with it or with the readings. With --design against what a design states, and what would go into",
+            "Tells a motor's constants from readings on the bench, and what is wrong with it.",
+            "Each constant with its uncertainty; what is wrong may lie in the readings. With --design against what a design states, and what would go into",
             "its file, which --write writes. Exits with 1 where something is wrong."
         })
 final class BenchCommand implements Callable<Integer> {
@@ -48,7 +48,9 @@ final class BenchCommand implements Callable<Integer> {
     @Option(names = "--write", description = "Writes the constants into the design file.")
     private boolean write;
 
-    @Option(names = "--empty-readings", description = "Writes, in place of all else, a file of readings to be filled in.")
+    @Option(
+            names = "--empty-readings",
+            description = "Writes, in place of all else, a file of readings to be filled in.")
     private boolean empty;
 
     @Mixin

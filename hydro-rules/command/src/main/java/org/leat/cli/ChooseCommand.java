@@ -40,8 +40,9 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = {
-            "Finds the sets of parts of a price list that are worth choosing from: without error, and none cheaper,",
-            "of more energy in the year and of fewer warnings. Ends with what it has on an interrupt."
+            "Finds the sets of parts of a price list that are worth choosing from.",
+            "They are without error, and none is cheaper, of more energy in the year and of fewer warnings.",
+            "Ends with what it has on an interrupt."
         })
 final class ChooseCommand implements Callable<Integer> {
 

@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import org.leat.design.Design;
 import org.leat.file.Filled;
 import org.leat.file.Reading;
@@ -30,13 +31,17 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = {
-            "Shows which values of a design were measured at the water, and with --write puts them into its",
-            "file, with the day. Comments, layout and line ends stay. Readings of a sound plant only: a fault",
+            "Shows which values of a design were measured at the water, and writes them into it.",
+            "With --write they go into its file, with the day. Comments, layout and line ends stay. Readings of a sound plant only: a fault",
             "would be learned too."
         })
 final class LearnCommand implements Callable<Integer> {
 
-    private static final double SURE = 0.9;
+    /** Less likely than that, "nothing wrong" is no answer to build on. */
+    private static final double AS_LIKELY_AS_NOT = 0.5;
+
+    /** Faults that are less likely are not told. */
+    private static final double TOLD = 0.1;
 
     @Parameters(index = "0", paramLabel = "DESIGN", description = "The design file.")
     private Path design = Path.of("");
@@ -81,11 +86,10 @@ final class LearnCommand implements Callable<Integer> {
         for (ImpossibleReading cannot : taken.impossible()) {
             err.print(read.positions().of(cannot.reading().path()) + ": " + ReadingsWriter.cannot(cannot) + "\n");
         }
-        Diagnosis.Ranked first =
-                Diagnosis.of(FaultTable.of(expected), taken.readings()).ranked().get(0);
-        boolean wrong = first.kind() != FaultKind.NOTHING && first.probability() > SURE;
+        String fault = fault(Diagnosis.of(FaultTable.of(expected), taken.readings()));
+        boolean wrong = !fault.isEmpty();
         if (wrong) {
-            err.print("leat: these readings say: " + ReadingsWriter.name(first.kind())
+            err.print("leat: these readings say: " + fault
                     + "; learned as it stands, the design would be that of the fault\n");
         }
         if (wrong && write && !evenSo) {
@@ -95,5 +99,25 @@ final class LearnCommand implements Callable<Integer> {
         Learned.Lesson lesson = Learned.of(reading, expected, readings, taken);
         Lessons.tell(design, lesson, content, write, out, err);
         return wrong || !taken.impossible().isEmpty() ? ExitCode.FOUND : ExitCode.NOTHING;
+    }
+
+    /** What the readings say is wrong, one or the other fault; "" where most likely nothing is. */
+    private static String fault(Diagnosis diagnosis) {
+        if (diagnosis.unexplained()) {
+            return "something is wrong that no single fault explains";
+        }
+        double sound = diagnosis.ranked().stream()
+                .filter(ranked -> ranked.kind() == FaultKind.NOTHING)
+                .mapToDouble(Diagnosis.Ranked::probability)
+                .sum();
+        boolean first = diagnosis.ranked().get(0).kind() == FaultKind.NOTHING;
+        if (first && sound >= AS_LIKELY_AS_NOT) {
+            return "";
+        }
+        return diagnosis.ranked().stream()
+                .filter(ranked -> ranked.kind() != FaultKind.NOTHING && ranked.probability() >= TOLD)
+                .map(ranked -> ReadingsWriter.name(ranked.kind()))
+                .collect(Collectors.collectingAndThen(
+                        Collectors.joining(", or "), told -> told.isEmpty() ? "something is wrong" : told));
     }
 }

@@ -30,8 +30,8 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = {
-            "Tells what changes on a plant over months of readings, how fast, when its limit is met, and by",
-            "which day somebody should look. Exits with 1 where something grows."
+            "Tells what changes on a plant over months of readings, and by when to look after it.",
+            "How fast it does, when its limit is met, and by which day somebody should look. Exits with 1 where something grows."
         })
 final class LogCommand implements Callable<Integer> {
 

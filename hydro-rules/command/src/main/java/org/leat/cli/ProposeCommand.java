@@ -33,8 +33,9 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = {
-            "Proposes the few best plants for a place that has none yet, of parts in usual sizes, each solved and",
-            "checked and without an error; or says why such a plant is the wrong one there (exit code 1)."
+            "Proposes the few best plants for a place that has none yet, of parts in usual sizes.",
+            "Each is solved, checked and without an error; or it is said why such a plant is the wrong one",
+            "there (exit code 1)."
         })
 final class ProposeCommand implements Callable<Integer> {
 

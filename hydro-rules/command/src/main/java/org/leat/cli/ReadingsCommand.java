@@ -29,8 +29,9 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = {
-            "Sets what was read on a running plant against what its design lets one expect, tells what is",
-            "wrong, how sure that is, and what to read next. Exits with 1 where something is."
+            "Tells what is wrong with a running plant by what was read on it.",
+            "Sets it against what the design lets one expect, tells how sure that is, and what to read",
+            "next. Exits with 1 where something is."
         })
 final class ReadingsCommand implements Callable<Integer> {
 

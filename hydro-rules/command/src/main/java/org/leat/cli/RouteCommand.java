@@ -29,8 +29,8 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = {
-            "Lays a section of a design's pipe along a track that was walked, GPX: as many sections as the ground has",
-            "slopes. The shape is the track's, the head stays the design's. Nothing is written without --write."
+            "Lays a section of a design's pipe along a track that was walked (GPX).",
+            "It becomes as many sections as the ground has slopes. The shape is the track's, the head stays the design's. Nothing is written without --write."
         })
 final class RouteCommand implements Callable<Integer> {
 

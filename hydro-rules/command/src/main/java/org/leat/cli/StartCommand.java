@@ -31,8 +31,8 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = {
-            "Writes the sheet of a careful first start: each step with what to read, what to expect,",
-            "its range, and when to stop. Exits as check would: a design that fails is not to be started."
+            "Writes the sheet of a careful first start.",
+            "Each step with what to read, what to expect, its range, and when to stop. Exits as check would: a design that fails is not to be started."
         })
 final class StartCommand implements Callable<Integer> {
 

@@ -155,6 +155,86 @@ class AtTheWaterTest {
         assertThat(leat("check", design.toString()).code()).isZero();
     }
 
+    /** No one of the faults is sure, but that something is wrong is. */
+    @Test
+    void a_design_learns_nothing_of_readings_that_any_of_several_faults_explains(@TempDir Path folder)
+            throws IOException {
+        Path design = folder.resolve("hut.yaml");
+        String before = Files.readString(Path.of(HUT)).replace("gross-head: 32 m ± 0.3 m", "gross-head: 32 m");
+        Files.writeString(design, before);
+        Path file = folder.resolve("readings.yaml");
+        Files.writeString(file, """
+                format: 1
+                day: 2031-05-30
+                standing-pressure: 3.14 bar
+                sets:
+                  - { nozzles: 11 mm, running-pressure: 1.9 bar, speed: 1040 rpm, battery-amps: 6 A }
+                """);
+        Said read = leat("readings", "--format", "json", design.toString(), file.toString());
+        JsonNode faults = new ObjectMapper().readTree(read.out()).at("/faults");
+        assertThat(faults.get(0).get("fault").asText()).isNotEqualTo("nothing");
+        assertThat(faults.get(0).get("probability").asDouble()).isLessThan(0.9);
+        Said said = leat("learn", "--write", design.toString(), file.toString());
+        assertThat(said.code()).isEqualTo(1);
+        assertThat(said.err())
+                .contains("these readings say: ")
+                .contains(", or ")
+                .contains("nothing is written");
+        assertThat(Files.readString(design)).isEqualTo(before);
+        assertThat(leat("learn", "--write", "--even-so", design.toString(), file.toString())
+                        .code())
+                .isEqualTo(1);
+        assertThat(Files.readString(design)).contains("# measured by standing pressure, 2031-05-30");
+    }
+
+    @Test
+    void a_limit_that_is_passed_has_no_day_on_which_it_will_be_met(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("log.csv");
+        Files.writeString(file, """
+                day,running-pressure [bar],speed [rpm],battery-amps [A]
+                2031-06-01,2.92,1159,14.3
+                2031-06-15,2.92,1159,14.3
+                2031-07-01,2.91,1158,14.2
+                2031-07-15,2.82,1145,13.6
+                2031-08-01,2.70,1130,12.9
+                2031-08-15,2.52,1108,11.8
+                2031-09-01,2.34,1085,10.6
+                """);
+        Said said = leat("log", HUT, file.toString());
+        assertThat(said.code()).isEqualTo(1);
+        assertThat(said.out())
+                .contains("Its limit of 10 % is passed already.")
+                .contains("> 10 years")
+                .doesNotContain("is met on");
+    }
+
+    @Test
+    void no_line_for_a_person_is_wider_than_a_screen_and_each_ends_with_the_caution() {
+        String[][] calls = {
+            {"start", HUT},
+            {"readings", HUT, EXAMPLES + "readings/rowan-ghyll-april.yaml"},
+            {"readings", HUT, EXAMPLES + "readings/rowan-ghyll-november.yaml"},
+            {"log", HUT, EXAMPLES + "readings/rowan-ghyll-log.csv"},
+            {"bench", EXAMPLES + "readings/rowan-ghyll-bench.yaml"}
+        };
+        for (String[] call : calls) {
+            String out = leat(call).out();
+            assertThat(out.lines())
+                    .as(call[0])
+                    .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(100));
+            assertThat(out.replace('\n', ' ')).contains("can maim and kill").endsWith("printed here. ");
+        }
+    }
+
+    @Test
+    void the_list_of_commands_says_of_each_in_a_whole_sentence_what_it_does() {
+        String help = leat("--help").out();
+        String commands = help.substring(help.indexOf("Commands:\n") + 10, help.indexOf("\nExit codes"));
+        assertThat(commands.replaceAll("\n {10,}", " ").lines())
+                .hasSizeGreaterThan(12)
+                .allMatch(l -> l.endsWith("."));
+    }
+
     @Test
     void readings_may_come_as_a_table(@TempDir Path folder) throws IOException {
         Path file = folder.resolve("readings.csv");

@@ -36,7 +36,10 @@ class BenchTest {
         String bench = EXAMPLES + "readings/rowan-ghyll-bench.yaml";
         Said shown = leat("bench", bench, "--design", design.toString());
         assertThat(shown.code()).as(shown.err()).isZero();
-        assertThat(shown.out()).contains("nothing is wrong").contains("Nothing is written yet");
+        assertThat(shown.out())
+                .contains("nothing is wrong")
+                .contains("Not excluded where four wires were not used: the ohmmeter's own leads were counted.")
+                .contains("Nothing is written yet");
         assertThat(Files.readString(design)).isEqualTo(before);
         assertThat(leat("bench", bench, "--design", design.toString(), "--write")
                         .code())
@@ -45,6 +48,8 @@ class BenchTest {
         assertThat(after)
                 .contains("voltage: 21.43 V ± ")
                 .contains("# measured by open leads on the bench, 2030-08-03\n")
+                .contains("# measured by ohms between leads on the bench, 2030-08-03\n")
+                .doesNotContain("four wires")
                 .contains("  inductance-between-leads: 0.40")
                 .contains("\n  pole-pairs: 8  # measured by frequency and speed on the bench, 2030-08-03\n")
                 .contains(" W, second-speed: 100 rpm }  # measured by coasting on the bench, 2030-08-03\n")

@@ -55,6 +55,8 @@ public record Mended(Report before, Report after, String text, List<Step> steps,
         SEVERAL_VALUES("its ways out change several values at once"),
         /** The value stands in no file, in a parts file, or in a form that is not replaced. */
         NOT_IN_PLACE("the value to be changed does not stand in this file as one plain value"),
+        /** The value is a list, which is not replaced. */
+        LIST("the value to be changed is a list, and a list cannot be edited here: write it yourself"),
         /** An earlier change set that value. */
         CHANGED_ALREADY("an earlier change has set the value that would have to change"),
         /** Judged again, the change does not help or brings another failure as bad. */

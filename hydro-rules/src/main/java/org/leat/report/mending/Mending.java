@@ -140,7 +140,9 @@ public final class Mending {
             return Mended.Why.SEVERAL_VALUES;
         }
         if (FileChange.of(way, reading).isEmpty()) {
-            return Mended.Why.NOT_IN_PLACE;
+            boolean list = way.edits().get(0).value() instanceof List<?>
+                    && reading.positions().exactly(way.edits().get(0).path()) != null;
+            return list ? Mended.Why.LIST : Mended.Why.NOT_IN_PLACE;
         }
         return changed.contains(way.edits().get(0).path()) ? Mended.Why.CHANGED_ALREADY : null;
     }
