@@ -275,4 +275,29 @@ class PageWriterTest {
                 .filter(s -> s.getAttribute("class").equals("caution"))
                 .count();
     }
+
+    @Test
+    void a_line_of_the_alternators_limit_is_named_in_the_key_of_its_picture() throws IOException {
+        String text = Pages.of(
+                        Pages.demoText("first-try").replace("alternator:\n", "alternator:\n  speed-limit: 1000 rpm\n"))
+                .text();
+        String torque = text.substring(text.indexOf("id=\"torque-station\""));
+        assertThat(torque.substring(0, torque.indexOf("</section>")))
+                .contains("s-limit", "alternator\u2019s speed limit, ");
+    }
+
+    @ParameterizedTest
+    @MethodSource("org.leat.page.Pages#demos")
+    void no_table_is_empty(String demo) throws IOException {
+        Document page = Pages.demo(demo).read();
+        assertThat(Pages.all(page, "tbody"))
+                .isNotEmpty()
+                .allMatch(body -> body.getElementsByTagName("tr").getLength() > 0);
+    }
+
+    @Test
+    void a_wheel_that_is_assumed_is_marked_so_in_the_picture_of_the_plant() throws IOException {
+        assertThat(Pages.demo("first-try").text()).containsPattern("runner, [0-9]+ mm assumed");
+        assertThat(Pages.demo("rowan-ghyll").text()).doesNotContain(" mm assumed");
+    }
 }
