@@ -124,7 +124,7 @@ class PageWriterTest {
     void the_head_says_whether_it_is_safe_what_it_gives_and_what_to_do_first() throws IOException {
         String head = head("tannery-yard");
         assertThat(head)
-                .contains("Safe to open? No. 14 errors.")
+                .contains("Safe to open? No. 16 errors.")
                 .contains("It gives")
                 .contains("kWh a day")
                 .contains("Understood pipe 82.5 mm bore")
@@ -261,7 +261,7 @@ class PageWriterTest {
         List<String> cells = Pages.all(page, "tr")
                 .map(row -> row.getTextContent().strip().replaceAll("\\s+", " "))
                 .collect(Collectors.toCollection(ArrayList::new));
-        assertThat(cells.get(1)).startsWith("Tannery yard no 1036 W 14 ");
+        assertThat(cells.get(1)).startsWith("Tannery yard no 1036 W 16 ");
         assertThat(cells.get(2)).contains("not readable");
         assertThat(cells.get(3)).isEqualTo("x&y.yaml not checked");
     }
