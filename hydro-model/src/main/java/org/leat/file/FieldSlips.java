@@ -67,7 +67,8 @@ final class FieldSlips {
         put(all, "area", "crosssection", "csa", "awg", "gauge", "section");
         put(all, "pressure-rating", "pn", "rating", "ratedpressure", "workingpressure");
         put(all, "wall", "wallthickness", "thickness");
-        put(all, "material", "grade");
+        put(all, "material", "grade", "metal");
+        put(all, "submergence", "depth", "waterdepth", "depthofwater");
         put(all, "sections", "section", "runs", "lengths");
         put(all, "fittings", "bends", "valves", "fitting");
         put(all, "input-voltage-limit", "maxvoltage", "maximumvoltage", "vmax", "maxpvvoltage", "maxinputvoltage");

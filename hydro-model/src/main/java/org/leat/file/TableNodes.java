@@ -20,6 +20,8 @@ final class TableNodes {
 
     private static final Pattern HEAD = Pattern.compile("\\s*([^\\[(]*?)\\s*(?:[\\[(]([^\\])]*)[\\])])?\\s*");
     private static final Pattern NUMBER = Pattern.compile("[+-]?\\d+(\\.\\d+)?([eE][+-]?\\d+)?");
+    private static final Pattern WHOLE = Pattern.compile("[+-]?\\d+");
+    private static final Pattern DECIMALS = Pattern.compile("\\d{1,6}");
     private static final CoreScalarResolver TYPES = new CoreScalarResolver(false);
 
     private final String file;
@@ -59,7 +61,7 @@ final class TableNodes {
                 columns = columns(cells(lines[i], i + 1, parting));
                 columns.forEach(column -> keys.put(column.name(), column.at()));
             } else {
-                rows.add(row(cells(lines[i], i + 1, parting), columns, keys, i + 1));
+                rows.add(row(cells(lines[i], i + 1, parting), columns, keys, i + 1, parting));
             }
         }
         if (rows.isEmpty()) {
@@ -119,7 +121,21 @@ final class TableNodes {
         return columns;
     }
 
-    private Node.Fields row(List<Cell> cells, List<Column> columns, Map<String, Position> keys, int number) {
+    /** {@return a hint where two neighbours may be one number with a decimal comma, which falls in two} */
+    private static String commas(List<Cell> cells, char parting) {
+        for (int i = 0; parting == ',' && i + 1 < cells.size(); i++) {
+            String whole = cells.get(i).text();
+            String decimals = cells.get(i + 1).text();
+            if (WHOLE.matcher(whole).matches() && DECIMALS.matcher(decimals).matches()) {
+                return "; a comma parts values: a number is written with a point, " + whole + "." + decimals
+                        + " and not " + whole + "," + decimals;
+            }
+        }
+        return "";
+    }
+
+    private Node.Fields row(
+            List<Cell> cells, List<Column> columns, Map<String, Position> keys, int number, char parting) {
         Map<String, Node> fields = new LinkedHashMap<>();
         for (int i = 0; i < cells.size(); i++) {
             Cell cell = cells.get(i);
@@ -132,7 +148,7 @@ final class TableNodes {
                         cell.at(),
                         ElementPath.ROOT,
                         cell.text(),
-                        columns.size() + " values in a line, as the first line names");
+                        columns.size() + " values in a line, as the first line names" + commas(cells, parting));
                 break;
             }
             Column column = columns.get(i);

@@ -122,6 +122,21 @@ class LogStudyTest {
         });
     }
 
+    @Test
+    void a_decimal_comma_in_a_table_parted_by_commas_is_named(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("log.csv");
+        Files.writeString(file, """
+                day,running-pressure [bar],speed [rpm],battery-amps [A]
+                2031-01-01,2.43,1671,4.27
+                2031-01-02,2,35,1660,4.10
+                """);
+        Filled<PlantLog> read = RecordReader.readTable(PlantLog.class, "entries", file, "log.csv");
+        assertThat(read.problems()).singleElement().satisfies(problem -> {
+            assertThat(problem.position().line()).isEqualTo(3);
+            assertThat(problem.expected()).contains("with a point, 2.35 and not 2,35");
+        });
+    }
+
     /** Prints how long a year of hourly readings takes: no test, a measurement. */
     public static void main(String[] args) throws IOException {
         Path folder = Files.createTempDirectory("log");

@@ -77,6 +77,12 @@ public record HowToLearn(String sentence, boolean known) {
             return new HowToLearn(orElse(byField.get("*")), false);
         }
 
+        /** {@return what to do about an input that is told and lies outside what a law covers} */
+        HowToLearn beyond(String path) {
+            String own = byField.get("beyond " + plain(path));
+            return new HowToLearn(own == null ? orElse(byField.get("beyond *")) : own, own != null);
+        }
+
         /** {@return a path with dots, without the names of list items} */
         static String plain(String path) {
             return path.replaceAll("\\[[^\\]]*\\]", "").replaceFirst("^/", "").replace('/', '.');

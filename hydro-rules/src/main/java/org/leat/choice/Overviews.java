@@ -51,7 +51,7 @@ public final class Overviews {
                 verdict,
                 report.running().stream().map(Overviews::given).toList(),
                 Causes.of(bench, plan),
-                Inputs.of(report),
+                Inputs.of(report, trial.design()),
                 UnderstoodNumbers.of(trial.plant()),
                 plan);
     }
@@ -109,7 +109,7 @@ public final class Overviews {
                 running.nozzles().name(),
                 running.nozzles().asBuilt(),
                 running.water().fullPipe(),
-                o.hold() == OperatingPoint.Hold.HELD,
+                o.hold(),
                 o.batteryPower(),
                 o.batteryPower() * SECONDS_PER_DAY,
                 o.batteryPower() / o.bus().battery(),

@@ -28,6 +28,8 @@ public record UnderstoodNumber(What what, String element, String of, double valu
         NOZZLE_AREA,
         /** flow through the open nozzles. */
         FLOW,
+        /** twice the distance from the shaft to where the jet meets the buckets. */
+        PITCH_DIAMETER,
         /** alternator speed over the peak voltage between two leads, nothing connected, cold. */
         MOTOR_SPEED_PER_VOLT,
         /** voltage between two leads, rms, nothing connected, cold, at 1000 rpm of the alternator. */

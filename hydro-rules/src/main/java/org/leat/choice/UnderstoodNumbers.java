@@ -58,6 +58,12 @@ final class UnderstoodNumbers {
                 .map(Running::water)
                 .forEach(water ->
                         add(UnderstoodNumber.What.FLOW, "/nozzles/open", "", water.flow(), QuantityKind.VOLUME_FLOW));
+        add(
+                UnderstoodNumber.What.PITCH_DIAMETER,
+                "/runner/pitch-diameter",
+                "",
+                n.runner().pitchDiameter(),
+                QuantityKind.LENGTH);
         alternator(n.alternator());
         battery(n.battery());
         return List.copyOf(numbers);

@@ -1,6 +1,7 @@
 package org.leat.choice;
 
 import org.apiguardian.api.API;
+import org.leat.plant.solved.OperatingPoint;
 
 /**
  * What one nozzle set gives with the battery taking what comes.
@@ -8,7 +9,7 @@ import org.apiguardian.api.API;
  * @param nozzles the set's name
  * @param asBuilt whether it is the set that is open as built
  * @param fullPipe whether the stream keeps the pipe full
- * @param held whether an operating point holds: the battery is charged
+ * @param hold whether the alternator holds the wheel, or why not
  * @param batteryPower at the battery, W
  * @param energyPerDay batteryPower over 24 hours, J
  * @param current at the battery, A, direct
@@ -19,8 +20,14 @@ public record Yield(
         String nozzles,
         boolean asBuilt,
         boolean fullPipe,
-        boolean held,
+        OperatingPoint.Hold hold,
         double batteryPower,
         double energyPerDay,
         double current,
-        double voltage) {}
+        double voltage) {
+
+    /** {@return whether the alternator holds the wheel with them} */
+    public boolean held() {
+        return hold == OperatingPoint.Hold.HELD;
+    }
+}

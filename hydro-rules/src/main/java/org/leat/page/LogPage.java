@@ -110,7 +110,10 @@ public final class LogPage {
     private static DataTable table(Drift drift) {
         boolean few = drift.days().size() <= MOST_ROWS;
         DataTable table = new DataTable(
-                few ? "Size by day" : "Size on the last day of each month", "day", "size", "95 % of the time within");
+                capital(LogWriter.name(drift)) + (few ? ", size by day" : ", size on the last day of each month"),
+                "day",
+                "size",
+                "95 % of the time within");
         List<Drift.Day> days = new ArrayList<>();
         for (Drift.Day day : drift.days()) {
             boolean same = !days.isEmpty() && month(days.get(days.size() - 1).day()) == month(day.day());

@@ -222,7 +222,7 @@ final class Page {
             station.picture().accept(page);
             page.close();
             page.open("div", "class", "numbers");
-            station.tables().forEach(table -> table.write(page));
+            station.tables().stream().filter(t -> !t.isEmpty()).forEach(t -> t.write(page));
             cards.writeGroups(page, failures(station.topic()));
             page.close().close();
         } else {

@@ -162,12 +162,18 @@ final class PlantParts {
         return quantity == null ? "" : before + Shown.stated(quantity) + after;
     }
 
+    /** {@return what marks a number that the design does not state; "" where it does} */
+    private String assumed(String field) {
+        return plant.assumptions().stream().anyMatch(a -> a.path().equals(field)) ? " assumed" : "";
+    }
+
     private void machine() {
         OperatingPoint at = running == null ? null : running.operatingPoint();
         add(
                 Symbols.RUNNER,
                 PartsList.runner(design.runner()) + ", "
-                        + UsualUnits.show(plant.numbers().runner().pitchDiameter(), QuantityKind.LENGTH),
+                        + UsualUnits.show(plant.numbers().runner().pitchDiameter(), QuantityKind.LENGTH)
+                        + assumed("/runner/pitch-diameter"),
                 "/runner",
                 Line.WATER,
                 at == null ? "" : Shown.speed(at.speed()) + ", " + Shown.torque(at.torque()));

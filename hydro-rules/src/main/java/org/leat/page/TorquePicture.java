@@ -84,8 +84,13 @@ final class TorquePicture {
                             + ", runs away at " + Shown.speed(curves.get(i).runawaySpeed()));
         }
         on.end();
-        key.line("line s-alternator", "alternator with its no-load loss, on the bus as it runs")
-                .write(page);
+        key.line("line s-alternator", "alternator with its no-load loss, on the bus as it runs");
+        if (limit.isPresent() && limit.getAsDouble() <= end) {
+            key.line(
+                    "line s-limit",
+                    "alternator\u2019s speed limit, " + Shown.speed(limit.getAsDouble()) + " of the wheel");
+        }
+        key.write(page);
     }
 
     /** Look of the line of a nozzle set: told apart by dashes, not by colour alone. */

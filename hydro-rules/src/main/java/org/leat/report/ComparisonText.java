@@ -99,16 +99,17 @@ final class ComparisonText {
         }
         double share = Math.abs(margin);
         if (share > MOST_SHARE) {
-            String times = new BigDecimal(share)
-                    .round(new MathContext(3))
-                    .toBigInteger()
-                    .toString();
-            return times + " times the limit" + side;
+            double times = comparison.value() / limit;
+            return times > 1 ? whole(times) + " times the limit" : whole(share) + " times the limit" + side;
         }
         if (share < 0.0005) {
             return comparison.value() == limit ? "nothing" + side : "less than 0.1 %" + side;
         }
         return String.format(Locale.ROOT, share < 0.1 ? "%.1f %%%s" : "%.0f %%%s", share * 100, side);
+    }
+
+    private static String whole(double times) {
+        return new BigDecimal(times).round(new MathContext(3)).toBigInteger().toString();
     }
 
     private boolean isNil(double si) {

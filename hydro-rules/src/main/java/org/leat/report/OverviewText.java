@@ -102,7 +102,7 @@ final class OverviewText {
 
     private List<String> rest(Overview overview, int causes, int inputs) {
         List<String> lines = new ArrayList<>(causes(overview, causes));
-        lines.addAll(inputs(overview.inputs(), inputs));
+        lines.addAll(inputs(next(overview, inputs), overview.inputs().size()));
         return lines;
     }
 
@@ -208,9 +208,13 @@ final class OverviewText {
         if (!open.fullPipe()) {
             text.append(" The stream does not keep the pipe full.");
         }
-        if (!open.held()) {
-            text.append(" The alternator does not hold the wheel.");
-        }
+        text.append(
+                switch (open.hold()) {
+                    case HELD -> "";
+                    case NOT_HELD -> " The alternator does not hold the wheel.";
+                    case BELOW_CUT_IN -> " The wheel turns too slowly for the battery\u2019s volts: no current.";
+                    case DOES_NOT_START -> " The jet is too weak to start the wheel.";
+                });
         yields.stream()
                 .skip(1)
                 .filter(y -> y.batteryPower() > open.batteryPower())
@@ -246,19 +250,24 @@ final class OverviewText {
         return switch (n.what()) {
             case PIPE_BORE, PIPE_WALL -> "pipe";
             case STANDING_PRESSURE, NOZZLE_AREA, FLOW -> "nozzle";
+            case PITCH_DIAMETER -> "wheel";
             case MOTOR_SPEED_PER_VOLT, MOTOR_VOLTS_AT_1000_RPM, MOTOR_RESISTANCE -> "motor";
             case BATTERY_NOMINAL_VOLTAGE, BATTERY_ENERGY -> "battery";
         };
     }
 
     private static String said(UnderstoodNumber n) {
-        String value = UsualUnits.show(n.value(), n.kind());
+        return measured(n, UsualUnits.show(n.value(), n.kind())) + (n.assumed() ? " assumed" : "");
+    }
+
+    private static String measured(UnderstoodNumber n, String value) {
         return switch (n.what()) {
             case PIPE_BORE -> n.of() + (n.of().isEmpty() ? "" : " ") + value + " bore";
             case PIPE_WALL -> value + " wall";
             case STANDING_PRESSURE -> value + " standing";
             case NOZZLE_AREA -> value + " opening";
             case FLOW -> value + " running";
+            case PITCH_DIAMETER -> value;
             case MOTOR_SPEED_PER_VOLT -> value + " of peak";
             case MOTOR_VOLTS_AT_1000_RPM -> value + " at 1000 rpm";
             case MOTOR_RESISTANCE -> value + " between leads";
@@ -458,14 +467,34 @@ final class OverviewText {
         };
     }
 
-    private List<String> inputs(List<MissingInput> inputs, int shown) {
+    /**
+     * {@return the inputs worth being told next} What is told above as a number that was assumed is asked for here: where none such is
+     * among those on which most hangs, the first takes the last place.
+     */
+    static List<MissingInput> next(Overview overview, int shown) {
+        List<MissingInput> all = overview.inputs();
+        List<MissingInput> next = new ArrayList<>(all.subList(0, Math.min(shown, all.size())));
+        Set<String> assumed = overview.understood().stream()
+                .filter(UnderstoodNumber::assumed)
+                .map(UnderstoodNumber::element)
+                .collect(Collectors.toSet());
+        if (!next.isEmpty() && next.stream().noneMatch(i -> assumed.contains(i.field()))) {
+            all.stream()
+                    .filter(i -> assumed.contains(i.field()))
+                    .findFirst()
+                    .ifPresent(i -> next.set(next.size() - 1, i));
+        }
+        return next;
+    }
+
+    private List<String> inputs(List<MissingInput> inputs, int all) {
         List<String> lines = new ArrayList<>();
         if (inputs.isEmpty()) {
             return lines;
         }
         lines.add(colours.heading("Tell or measure these next, each with the questions that it settles")
-                + of(shown, inputs.size()));
-        for (int i = 0; i < shown; i++) {
+                + of(inputs.size(), all));
+        for (int i = 0; i < inputs.size(); i++) {
             MissingInput input = inputs.get(i);
             String line = "  " + (i + 1) + ". " + Paths.shown(input.field()) + ": "
                     + input.how().sentence() + " (" + settles(input) + ")";

@@ -90,8 +90,7 @@ public final class OverviewWords {
     /** {@return what to tell or to measure next, the first few} */
     public List<ToTell> next() {
         List<ToTell> next = new ArrayList<>();
-        for (MissingInput input :
-                overview.inputs().stream().limit(OverviewText.MOST).toList()) {
+        for (MissingInput input : OverviewText.next(overview, OverviewText.MOST)) {
             next.add(new ToTell(input.field(), input.how().sentence(), OverviewText.settles(input)));
         }
         return List.copyOf(next);

@@ -58,6 +58,8 @@ public final class Words {
         return switch (plain) {
             case "below cut in" -> "below cut-in";
             case "rpm/v of peak" -> "rpm/V of peak";
+            case "sdr" -> "SDR";
+            case "pe100", "pe 100" -> "PE100";
             default -> plain;
         };
     }

@@ -151,6 +151,44 @@ class OverviewsTest {
         assertThat(inputs).allMatch(i -> i.how().known(), "is known how to come by");
     }
 
+    @Test
+    void an_input_that_is_told_beyond_the_law_is_not_asked_for_again() throws IOException {
+        MissingInput wall = input("highest-wall-temperature: 45 °C", "/penstock/highest-wall-temperature");
+        assertThat(wall.how().sentence()).startsWith("told, ").contains("shade or bury the pipe");
+        assertThat(wall.how().known()).isTrue();
+    }
+
+    @Test
+    void the_wall_of_a_pipe_in_the_sun_is_asked_for_where_it_is_not_told() throws IOException {
+        assertThat(input("sunlight: open", "/penstock/highest-wall-temperature")
+                        .how()
+                        .sentence())
+                .startsWith("feel or measure");
+    }
+
+    private static MissingInput input(String ofPenstock, String field) throws IOException {
+        String design = Files.readString(DEMOS.resolve("first-try.yaml"))
+                .replaceFirst("(?m)^penstock:$", "penstock:\n  " + ofPenstock);
+        Examined examined = CHECKER.examined(DesignReader.read(design, "hot.yaml"));
+        return Overviews.of(examined, CHECKER.rulebook()).inputs().stream()
+                .filter(i -> i.field().equals(field))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @ParameterizedTest
+    @MethodSource("demos")
+    void what_fails_hangs_on_the_assumptions_that_it_rests_on(Path demo) {
+        List<MissingInput> inputs = overview(demo).inputs();
+        for (Finding failure : CHECKER.check(DesignReader.read(demo)).worstFirst(Kind.FAIL)) {
+            failure.restsOn()
+                    .forEach(rests -> assertThat(inputs)
+                            .filteredOn(i -> i.field().equals(rests.field()))
+                            .singleElement()
+                            .satisfies(i -> assertThat(i.settles()).contains(failure)));
+        }
+    }
+
     @ParameterizedTest
     @MethodSource("demos")
     void two_runs_say_the_same(Path demo) {

@@ -47,6 +47,15 @@ class PageInBrowserTest {
             return bad;
             """;
 
+    /** Words of pictures that nobody sees. */
+    private static final String HIDDEN = """
+            return [...document.querySelectorAll('svg text')].filter(t => {
+              const style = getComputedStyle(t);
+              const box = t.getBoundingClientRect();
+              return style.display === 'none' || style.visibility !== 'visible' || box.width < 1 || box.height < 1;
+            }).map(t => t.textContent);
+            """;
+
     private static RealBrowser browser;
     private static String engine;
 
@@ -141,6 +150,33 @@ class PageInBrowserTest {
             browser.show(page(demo), width, "light");
             assertThat(texts(browser.run(BADLY_PLACED))).as(width + " wide").isEmpty();
         }
+    }
+
+    @Test
+    void every_word_of_a_picture_is_shown_on_every_kind_of_page() throws IOException {
+        Files.writeString(page("log"), Pages.log().text());
+        Files.writeString(page("sheet"), Pages.sheet("rowan-ghyll").text());
+        Files.writeString(page("set"), PartsPageTest.made());
+        for (String made : List.of("rowan-ghyll", "first-try", "log", "sheet", "set")) {
+            for (int width : new int[] {360, 1400}) {
+                browser.show(page(made), width, "light");
+                assertThat(texts(browser.run(HIDDEN)))
+                        .as(made + ", " + width + " wide")
+                        .isEmpty();
+                boolean pictures = browser.run("return document.querySelectorAll('svg text').length")
+                                .asInt()
+                        > 0;
+                assertThat(pictures).as(made).isEqualTo(!made.equals("sheet"));
+            }
+        }
+    }
+
+    @Test
+    void a_table_wider_than_its_room_shows_a_shade_at_its_edge() throws IOException {
+        browser.show(page("rowan-ghyll"), 360, "light");
+        JsonNode shades = browser.run("return [...document.querySelectorAll('.table')]"
+                + ".filter(t => t.scrollWidth > t.clientWidth).map(t => getComputedStyle(t).backgroundAttachment)");
+        assertThat(texts(shades)).isNotEmpty().allMatch("local, local, scroll, scroll"::equals);
     }
 
     @Test

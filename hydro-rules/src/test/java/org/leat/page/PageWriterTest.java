@@ -124,7 +124,7 @@ class PageWriterTest {
     void the_head_says_whether_it_is_safe_what_it_gives_and_what_to_do_first() throws IOException {
         String head = head("tannery-yard");
         assertThat(head)
-                .contains("Safe to open? No. 14 errors.")
+                .contains("Safe to open? No. 16 errors.")
                 .contains("It gives")
                 .contains("kWh a day")
                 .contains("Understood pipe 82.5 mm bore")
@@ -261,7 +261,7 @@ class PageWriterTest {
         List<String> cells = Pages.all(page, "tr")
                 .map(row -> row.getTextContent().strip().replaceAll("\\s+", " "))
                 .collect(Collectors.toCollection(ArrayList::new));
-        assertThat(cells.get(1)).startsWith("Tannery yard no 1036 W 14 ");
+        assertThat(cells.get(1)).startsWith("Tannery yard no 1036 W 16 ");
         assertThat(cells.get(2)).contains("not readable");
         assertThat(cells.get(3)).isEqualTo("x&y.yaml not checked");
     }
@@ -274,5 +274,30 @@ class PageWriterTest {
         return Pages.all(made.read(), "section")
                 .filter(s -> s.getAttribute("class").equals("caution"))
                 .count();
+    }
+
+    @Test
+    void a_line_of_the_alternators_limit_is_named_in_the_key_of_its_picture() throws IOException {
+        String text = Pages.of(
+                        Pages.demoText("first-try").replace("alternator:\n", "alternator:\n  speed-limit: 1000 rpm\n"))
+                .text();
+        String torque = text.substring(text.indexOf("id=\"torque-station\""));
+        assertThat(torque.substring(0, torque.indexOf("</section>")))
+                .contains("s-limit", "alternator\u2019s speed limit, ");
+    }
+
+    @ParameterizedTest
+    @MethodSource("org.leat.page.Pages#demos")
+    void no_table_is_empty(String demo) throws IOException {
+        Document page = Pages.demo(demo).read();
+        assertThat(Pages.all(page, "tbody"))
+                .isNotEmpty()
+                .allMatch(body -> body.getElementsByTagName("tr").getLength() > 0);
+    }
+
+    @Test
+    void a_wheel_that_is_assumed_is_marked_so_in_the_picture_of_the_plant() throws IOException {
+        assertThat(Pages.demo("first-try").text()).containsPattern("runner, [0-9]+ mm assumed");
+        assertThat(Pages.demo("rowan-ghyll").text()).doesNotContain(" mm assumed");
     }
 }

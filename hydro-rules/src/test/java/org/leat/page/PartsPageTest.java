@@ -54,6 +54,12 @@ class PartsPageTest {
 
     @BeforeAll
     static void write() throws IOException {
+        text = made();
+        page = new Pages.Made(text, Pages.CHECKER.check(DesignReader.read("", "x"))).read();
+    }
+
+    /** The page of that front. */
+    static String made() throws IOException {
         PartsFront front = new PartsFront(
                 List.of(point(0, 1000, 0), point(1, 3000, 2), point(2, 2000, 0)),
                 PartsFront.End.STOPPED,
@@ -66,8 +72,7 @@ class PartsPageTest {
                 0,
                 null);
         PartsWriter.Subject subject = new PartsWriter.Subject("hut.yaml", "list.yaml", LIST, "over a year");
-        text = new PartsPage(Pages.CHECKER.rulebook(), subject).written(front, "<b>Hut");
-        page = new Pages.Made(text, Pages.CHECKER.check(DesignReader.read("", "x"))).read();
+        return new PartsPage(Pages.CHECKER.rulebook(), subject).written(front, "<b>Hut");
     }
 
     private static List<Element> circles(String look) {

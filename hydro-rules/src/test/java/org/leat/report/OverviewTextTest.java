@@ -24,6 +24,7 @@ import org.leat.choice.SafetyVerdict;
 import org.leat.file.DesignReader;
 import org.leat.file.Reading;
 import org.leat.pack.BuiltInPack;
+import org.leat.plant.solved.OperatingPoint;
 
 /** One design on one screen. */
 class OverviewTextTest {
@@ -189,5 +190,32 @@ class OverviewTextTest {
         assertThat(Columns.of("水力")).isEqualTo(4);
         assertThat(Columns.of("e\u0301")).isEqualTo(1);
         assertThat(Columns.of("\u001b[1mab\u001b[0m")).isEqualTo(2);
+    }
+
+    @Test
+    void a_wheel_that_the_file_does_not_tell_is_said_to_be_assumed_and_asked_for() throws IOException {
+        String text =
+                String.join("\n", lines(DesignReader.read(DEMOS.resolve("first-try.yaml")), 100, false, Colours.NONE));
+        assertThat(text).containsPattern("wheel\\s+\\d+\\s+mm\\s+assumed");
+        assertThat(text.substring(text.indexOf("Tell or measure"))).contains("runner.pitch-diameter: measure across");
+        Judged told = Judged.of(DesignReader.read(
+                Files.readString(DEMOS.resolve("first-try.yaml"))
+                        + "runner: { kind: pelton, pitch-diameter: 140 mm }\n",
+                "told.yaml"));
+        assertThat(String.join("\n", told.lines(100, false, Colours.NONE)))
+                .containsPattern("wheel\\s+140\\s+mm[;,]")
+                .doesNotContain("pitch-diameter: measure");
+    }
+
+    @Test
+    void a_wheel_too_slow_for_the_battery_is_not_called_one_that_runs_past_the_alternator() throws IOException {
+        Judged slow = Judged.of(DesignReader.read(
+                Files.readString(DEMOS.resolve("first-try.yaml")).replace("speed: 1000 rpm", "speed: 4000 rpm")
+                        + "runner: { kind: pelton, pitch-diameter: 200 mm }\n",
+                "slow.yaml"));
+        assertThat(slow.report().running().get(0).operatingPoint().hold()).isEqualTo(OperatingPoint.Hold.BELOW_CUT_IN);
+        assertThat(OverviewText.yieldOf(slow.overview().yields()))
+                .contains("turns too slowly for the battery\u2019s volts: no current")
+                .doesNotContain("does not hold");
     }
 }

@@ -73,7 +73,9 @@ class SillyLinesTest {
     @Test
     void far_beyond_is_told_in_times_and_a_limit_of_nil_has_no_share() {
         assertThat(text(Comparison.atMost(3.8, 0.05, QuantityKind.RATIO)).margin())
-                .isEqualTo("75 times the limit beyond");
+                .isEqualTo("76 times the limit");
+        assertThat(text(Comparison.atMost(1.71, 0.05, QuantityKind.RATIO)).margin())
+                .isEqualTo("34 times the limit");
         assertThat(text(Comparison.atMost(0, 0, QuantityKind.LENGTH)).margin()).isEqualTo("nothing to spare");
         assertThat(text(Comparison.atMost(-0.4, 0, QuantityKind.LENGTH)).margin())
                 .isEqualTo("400 mm to spare");

@@ -92,7 +92,20 @@ class WordsTest {
     void the_labels_of_the_first_screen_are_explained() {
         Words words = Words.shipped();
         assertThat(Stream.of(
-                        "Safe to open?", "It gives", "Understood", "question of safety", "clears", "settles", "advice"))
+                        "SDR",
+                        "PE 100",
+                        "wheel",
+                        "deflector",
+                        "star point",
+                        "holds the wheel",
+                        "speed limit",
+                        "Safe to open?",
+                        "It gives",
+                        "Understood",
+                        "question of safety",
+                        "clears",
+                        "settles",
+                        "advice"))
                 .allMatch(word -> words.sentence(word) != null);
         assertThat(words.sentence("no such word")).isNull();
     }
