@@ -45,7 +45,7 @@ final class SarifResults {
                 rules.index(SarifRules.READABLE),
                 "fail",
                 "error",
-                new SarifModel.Message(ProblemText.of(problem), null, null),
+                new SarifModel.Message(literal(ProblemText.of(problem)), null, null),
                 places.of(problem.position(), problem.path()),
                 null,
                 fingerprints,
@@ -53,6 +53,11 @@ final class SarifResults {
                 List.of(),
                 null,
                 Map.of("problem", problem.kind().id()));
+    }
+
+    /** Braces stand for themselves only when they are doubled: SARIF 2.1.0, 3.11.5. */
+    private static String literal(String text) {
+        return text.replace("{", "{{").replace("}", "}}");
     }
 
     SarifModel.Result result(String design, Finding finding, @Nullable Reading reading) {

@@ -64,7 +64,8 @@ class SarifWriterTest {
                             .asInt())
                     .isPositive();
             assertThat(result.get("fingerprints")).isNotEmpty();
-            assertThat(result.at("/message/text").asText()).doesNotContain("{");
+            assertThat(result.at("/message/text").asText().replace("{{", ""))
+                    .doesNotContain("{");
         }
     }
 
