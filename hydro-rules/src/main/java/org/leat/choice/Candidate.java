@@ -1,6 +1,7 @@
 package org.leat.choice;
 
 import java.util.Collection;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -44,14 +45,28 @@ record Candidate(
 
     /** {@return whether both can be carried out: neither replaces what the other changes} */
     boolean goesWith(Candidate other) {
-        for (Edit mine : edits()) {
-            for (Edit its : other.edits()) {
+        return goTogether(edits(), other.edits());
+    }
+
+    /** {@return whether no edit of the one replaces what one of the other changes} */
+    static boolean goTogether(List<Edit> some, List<Edit> others) {
+        for (Edit mine : some) {
+            for (Edit its : others) {
                 if (covers(mine.path(), its.path()) || covers(its.path(), mine.path())) {
                     return false;
                 }
             }
         }
         return true;
+    }
+
+    /** {@return the same, not to be used against those places} */
+    Candidate notAgainst(Set<Place> places) {
+        Set<Place> clearsStill = new LinkedHashSet<>(clears);
+        clearsStill.removeAll(places);
+        Set<Place> calmsStill = new LinkedHashSet<>(calms);
+        calmsStill.removeAll(places);
+        return new Candidate(step, clearsStill, calmsStill, brings, gain);
     }
 
     private static boolean covers(String outer, String inner) {

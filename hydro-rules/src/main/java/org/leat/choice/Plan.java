@@ -64,6 +64,8 @@ public record Plan(
         /** Each of its ways out holds for some nozzle sets, none for all of them. */
         ONLY_FOR_SOME,
         /** Its ways out do not go together with those of other errors. */
-        AGAINST_OTHERS
+        AGAINST_OTHERS,
+        /** Its changes lose more than half of the power, and advice is known that does not. */
+        LOSES_MOST
     }
 }

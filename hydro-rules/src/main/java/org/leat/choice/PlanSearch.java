@@ -196,9 +196,12 @@ final class PlanSearch {
         List<WayOut> ways = attempt.trial().changesAgainst(failure);
         for (WayOut way : ways.subList(0, Math.min(WAYS_OF_A_REPAIR, ways.size()))) {
             List<Step> steps = new ArrayList<>(attempt.steps());
+            // a field has one value: a change that says it anew stands in place of the one before
+            steps.removeIf(s -> !Candidate.goTogether(s.way().edits(), way.edits()));
             steps.add(new Step(way, failure));
             Attempt more = attempt(steps);
             if (more != null
+                    && !(bench.isAnsweredForLess(Place.of(failure)) && bench.losesMost(bench.gain(more.trial())))
                     && more.left().size() < attempt.left().size()
                     && (better == null || more.isBetterThan(better))) {
                 better = more;
@@ -247,6 +250,9 @@ final class PlanSearch {
             return helping.stream().allMatch(Candidate::bringsError)
                     ? Plan.Why.BRINGS_ANOTHER
                     : Plan.Why.AGAINST_OTHERS;
+        }
+        if (error.waysForAll().stream().anyMatch(way -> !way.edits().isEmpty())) {
+            return Plan.Why.LOSES_MOST;
         }
         if (!error.worst().rejected().isEmpty()) {
             return Plan.Why.BRINGS_ANOTHER;

@@ -20,12 +20,16 @@ import org.leat.check.WayOut;
 /** The design as it stands and every change that its failures name, each tried alone. */
 final class Workbench {
 
+    /** Of the battery's power: what loses more is the last thing to do, not the first. */
+    private static final double MOST = 0.5;
+
     private final Trial trial;
     private final List<GroupedFailure> groups;
     private final State before;
     private final Failures failingBefore;
     private final Set<Place> uncounted;
     private final List<Candidate> candidates = new ArrayList<>();
+    private final Set<Place> answeredForLess = new LinkedHashSet<>();
 
     /**
      * Tries every change.
@@ -51,6 +55,31 @@ final class Workbench {
             }
         }
         this.groups = grouped.values().stream().map(this::group).toList();
+        groups.stream()
+                .filter(this::hasAnswerForLess)
+                .forEach(g -> answeredForLess.add(Place.of(g.worst().outcome())));
+        candidates.replaceAll(c -> losesMost(c.gain()) ? c.notAgainst(answeredForLess) : c);
+    }
+
+    /** {@return whether advice is known against a failure, or a change that leaves most of the power and brings nothing as bad} */
+    private boolean hasAnswerForLess(GroupedFailure group) {
+        Outcome worst = group.worst().outcome();
+        return group.waysForAll().stream().anyMatch(way -> way.edits().isEmpty())
+                || candidates.stream()
+                        .anyMatch(c -> c.clears().contains(Place.of(worst))
+                                && c.isFairFor(worst.level())
+                                && !losesMost(c.gain()));
+    }
+
+    /** {@return whether a change costs more than half of what the plant as designed gives the battery} */
+    boolean losesMost(OptionalDouble gain) {
+        OptionalDouble was = trial.batteryPower();
+        return was.isPresent() && gain.isPresent() && gain.getAsDouble() < -was.getAsDouble() * MOST;
+    }
+
+    /** {@return whether a failure is answered without losing most of the power, so that what loses it is not used} */
+    boolean isAnsweredForLess(Place place) {
+        return answeredForLess.contains(place);
     }
 
     /** Each change once, that of the worst failure first. */

@@ -464,6 +464,7 @@ final class OverviewText {
             case BRINGS_ANOTHER -> "what clears one brings another";
             case ONLY_FOR_SOME -> "no change holds for all nozzle sets";
             case AGAINST_OTHERS -> "what clears one does not go with the other changes";
+            case LOSES_MOST -> "only advice is known against " + which + " that does not lose most of the power";
         };
     }
 

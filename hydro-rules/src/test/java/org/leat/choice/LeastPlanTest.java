@@ -195,6 +195,51 @@ class LeastPlanTest {
         assertThat(found.anew().failures(Level.ERROR)).isEqualTo(1);
     }
 
+    private static final Change TRICKLE = Change.of("/nozzles/open", List.of(Si.quantity(3, "mm", Length.class)));
+
+    private static RuleBuilder wantsTrickle() {
+        return rule("a/one")
+                .judge(j ->
+                        j.at("/battery").holds(Si.of(j.design().nozzles().open().get(0)) < 0.004))
+                .wayOut("trickle", "Do it.", (j, failure) -> Stream.of(TRICKLE));
+    }
+
+    @Test
+    void what_loses_most_of_the_power_is_not_used_where_advice_is_known_and_stays_listed() {
+        Found found = found(wantsTrickle()
+                .advice("think", "Think.", (j, failure) -> Stream.of(Change.advice()))
+                .build());
+        Overview overview = found.overview();
+        assertThat(overview.plan().steps()).isEmpty();
+        assertThat(overview.plan().stays()).extracting(Plan.Staying::why).containsExactly(Plan.Why.LOSES_MOST);
+        assertThat(overview.causes()).hasSize(1).noneMatch(Cause::isTried);
+        assertThat(overview.plan().stays().get(0).failure().worst().waysOut())
+                .anyMatch(way -> way.edits().equals(TRICKLE.edits()));
+    }
+
+    @Test
+    void what_loses_most_of_the_power_is_used_where_nothing_else_is_known() {
+        Found found = found(wantsTrickle().build());
+        assertThat(found.overview().plan().steps()).hasSize(1);
+        assertThat(found.anew().failures(Level.ERROR)).isZero();
+    }
+
+    @Test
+    void no_two_changes_of_a_plan_set_one_field() {
+        Change both = Change.of(List.of(new Edit("/alternator/pole-pairs", 7), new Edit("/battery/heated", true)));
+        Change eight = Change.of("/alternator/pole-pairs", 8);
+        Found found = found(holdsIf("a/one", LeastPlanTest::heated, both), holdsIf("a/two", d -> !poles(d), eight));
+        List<Step> steps = found.overview().plan().steps();
+        for (int i = 1; i < steps.size(); i++) {
+            for (Step before : steps.subList(0, i)) {
+                assertThat(Candidate.goTogether(
+                                before.way().edits(), steps.get(i).way().edits()))
+                        .isTrue();
+            }
+        }
+        assertThat(found.overview().plan().result()).isEqualTo(Plan.Result.SOME_STAY);
+    }
+
     @Test
     void cases_of_one_rule_at_one_element_are_one_failure_with_the_ways_that_hold_for_all() {
         Rule cases = rule("a/cases")
