@@ -9,6 +9,8 @@ import static org.leat.quantity.QuantityKind.VOLUME_FLOW;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.StringJoiner;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
@@ -17,6 +19,7 @@ import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
+import org.leat.design.NozzleSet;
 import org.leat.pack.kit.MonthMatch;
 import org.leat.pack.kit.SolvedYear;
 import org.leat.pack.kit.StreamFlows;
@@ -24,9 +27,15 @@ import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.Cases;
 import org.leat.plant.duties.SeasonMatch;
 import org.leat.quantity.QuantityText;
+import org.leat.quantity.Si;
 
 /** The nozzle sets on hand against what each flow of the stream could give. */
 final class SetCoversStream {
+
+    private static final String SETS = "/nozzles/sets";
+
+    /** Bores that differ by less are one, m. */
+    private static final double SAME = 1e-6;
 
     static final Rule RULE = Rule.of(
                     "nozzle/set-covers-stream", WARNING, "nozzle sets on hand against the flows of the year")
@@ -58,12 +67,50 @@ final class SetCoversStream {
                     "misses-in-the-year",
                     "In {when} the sets on hand give {value:%} of what nozzles cut for each day would, least at {flow} with"
                             + " {set}; good is {limit}.")
+            .fails(
+                    "not-on-hand",
+                    "The sets to be judged open nozzles of {bores}, which are neither open as built nor on hand: their water is"
+                            + " counted and they are not there.")
             .notApplicable("dry", "Not judged: at no time of the year is there water for the plant.")
-            .judge(SetCoversStream::judge)
+            .judgeAll(SetCoversStream::judgeAll)
+            .wayOut("have", "Nozzles of {bores} on hand as well.", SetCoversStream::have)
             .wayOut("add-bores", "Further nozzles of {bores}.", SetCoversStream::addBores)
             .build();
 
     private SetCoversStream() {}
+
+    private static List<Outcome> judgeAll(Judgement j) {
+        List<Supplier<Outcome>> all = new ArrayList<>(List.of(() -> judge(j)));
+        List<Quantity<Length>> lacking = lacking(j.design().nozzles());
+        if (!lacking.isEmpty()) {
+            all.add(() -> j.at(SETS).with("bores", printed(lacking)).says("not-on-hand"));
+        }
+        return j.all(all);
+    }
+
+    /** Bores that the sets open and that nobody has. */
+    private static List<Quantity<Length>> lacking(NozzleSet nozzles) {
+        return nozzles.sets().stream()
+                .flatMap(set -> set.open().stream())
+                .filter(bore -> Stream.concat(nozzles.open().stream(), nozzles.available().stream())
+                        .noneMatch(had -> Math.abs(Si.of(had) - Si.of(bore)) < SAME))
+                .distinct()
+                .toList();
+    }
+
+    private static String printed(List<Quantity<Length>> bores) {
+        return bores.stream().map(QuantityText::print).collect(Collectors.joining(", "));
+    }
+
+    private static Stream<Change> have(Judgement j, Outcome.Fail failure) {
+        List<Quantity<Length>> lacking = lacking(j.design().nozzles());
+        if (lacking.isEmpty() || !failure.path().equals(SETS)) {
+            return Stream.empty();
+        }
+        List<Quantity<Length>> bores = new ArrayList<>(j.design().nozzles().available());
+        bores.addAll(lacking);
+        return Stream.of(Change.of("/nozzles/available", bores).with("bores", printed(lacking)));
+    }
 
     private static Outcome judge(Judgement j) {
         Cases cases = j.solved();
