@@ -115,7 +115,7 @@ class AtTheWaterTest {
                 .startsWith("<!DOCTYPE html>")
                 .contains("Nozzle worn: now 3.")
                 .contains("<svg")
-                .contains("<caption>Size by day</caption>");
+                .contains("<caption>Nozzle worn, size by day</caption>");
         Said wrong = leat("log", "--format", "sarif", HUT, log);
         assertThat(wrong.err()).contains("log writes text, json or html");
         assertThat(wrong.out()).isEmpty();
