@@ -19,8 +19,15 @@ import org.w3c.dom.Node;
 public class LookAtRelease {
 
     private static final List<String> ASKED = List.of(
-            "name", "description", "url", "licenses/license/name", "licenses/license/url", "scm/url", "scm/connection",
-            "developers/developer/name", "developers/developer/roles/role");
+            "name",
+            "description",
+            "url",
+            "licenses/license/name",
+            "licenses/license/url",
+            "scm/url",
+            "scm/connection",
+            "developers/developer/name",
+            "developers/developer/roles/role");
 
     private static final List<String> missing = new ArrayList<>();
 
@@ -38,20 +45,23 @@ public class LookAtRelease {
             Element pom = xml(Path.of(start + ".pom"));
             for (String path : ASKED) {
                 String text = inherited(pom, path, organisation, version);
-                need(text != null && !text.isBlank() && !text.contains("${") && !text.contains(".example"),
+                need(
+                        text != null && !text.isBlank() && !text.contains("${") && !text.contains(".example"),
                         name + ": no " + path + " (" + text + ")");
             }
             boolean jar = !"pom".equals(child(pom, "packaging"));
             need(Files.exists(Path.of(start + ".pom.asc")), name + ": pom not signed");
             if (jar) {
-                List<String> files = new ArrayList<>(List.of(".jar", "-sources.jar", "-javadoc.jar", "-cyclonedx.json", "-cyclonedx.xml"));
+                List<String> files = new ArrayList<>(
+                        List.of(".jar", "-sources.jar", "-javadoc.jar", "-cyclonedx.json", "-cyclonedx.xml"));
                 for (String file : files) {
                     need(Files.exists(Path.of(start + file)), name + ": no " + file);
                     need(Files.exists(Path.of(start + file + ".asc")), name + ": " + file + " not signed");
                 }
             }
             try (var all = Files.list(artifact.getValue())) {
-                for (Path file : all.filter(f -> f.toString().endsWith(".jar")).sorted().toList()) {
+                for (Path file :
+                        all.filter(f -> f.toString().endsWith(".jar")).sorted().toList()) {
                     lookInto(file, root, file.toString().equals(start + ".jar"));
                 }
             }
@@ -70,12 +80,17 @@ public class LookAtRelease {
                 need(entry != null, jar.getFileName() + ": no META-INF/" + text);
                 if (entry != null) {
                     try (InputStream in = zip.getInputStream(entry)) {
-                        need(new String(in.readAllBytes(), StandardCharsets.UTF_8).equals(Files.readString(root.resolve(text))),
+                        need(
+                                new String(in.readAllBytes(), StandardCharsets.UTF_8)
+                                        .equals(Files.readString(root.resolve(text))),
                                 jar.getFileName() + ": another " + text);
                     }
                 }
             }
-            need(!library || zip.getEntry("module-info.class") != null || zip.getEntry("META-INF/maven/plugin.xml") != null,
+            need(
+                    !library
+                            || zip.getEntry("module-info.class") != null
+                            || zip.getEntry("META-INF/maven/plugin.xml") != null,
                     jar.getFileName() + ": no module description");
             need(zip.size() > 3, jar.getFileName() + ": empty");
         }
@@ -97,7 +112,11 @@ public class LookAtRelease {
         Node parent = element(pom, "parent");
         if (text == null && parent != null && !path.equals("name") && !path.equals("description")) {
             String name = child(parent, "artifactId");
-            return inherited(xml(organisation.resolve(name).resolve(version).resolve(name + "-" + version + ".pom")), path, organisation, version);
+            return inherited(
+                    xml(organisation.resolve(name).resolve(version).resolve(name + "-" + version + ".pom")),
+                    path,
+                    organisation,
+                    version);
         }
         Node properties = element(pom, "properties");
         String home = properties == null ? null : child(properties, "leat.home");
@@ -119,6 +138,9 @@ public class LookAtRelease {
     }
 
     private static Element xml(Path file) throws Exception {
-        return DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(file.toFile()).getDocumentElement();
+        return DocumentBuilderFactory.newInstance()
+                .newDocumentBuilder()
+                .parse(file.toFile())
+                .getDocumentElement();
     }
 }

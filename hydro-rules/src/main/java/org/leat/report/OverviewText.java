@@ -46,6 +46,8 @@ final class OverviewText {
     private static final int HANGING = 5;
     private static final int LONGEST_LIST = 3;
 
+    private static final Set<Plan.Why> ADVICE = Set.of(Plan.Why.NO_WAY_OUT, Plan.Why.ADVICE_ONLY, Plan.Why.LOSES_MOST);
+
     private final Wording wording;
     private final Colours colours;
     private final int width;
@@ -447,8 +449,10 @@ final class OverviewText {
 
     private static String why(Plan plan) {
         Set<Plan.Why> all = plan.stays().stream().map(Plan.Staying::why).collect(Collectors.toCollection(TreeSet::new));
-        if (all.equals(Set.of(Plan.Why.NO_WAY_OUT, Plan.Why.ADVICE_ONLY))) {
-            return "nothing, or only advice, is known against them";
+        if (all.size() > 1 && ADVICE.containsAll(all)) {
+            return all.contains(Plan.Why.LOSES_MOST)
+                    ? "nothing, only advice, or only what loses most of the power, is known against them"
+                    : "nothing, or only advice, is known against them";
         }
         long errors = plan.stays().stream()
                 .mapToLong(staying -> staying.failure().count(Level.ERROR))

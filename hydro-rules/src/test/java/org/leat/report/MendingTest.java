@@ -119,8 +119,8 @@ class MendingTest {
 
     @Test
     void of_several_ways_out_the_one_that_wins_most_is_taken() throws IOException {
-        String text = Files.readString(Path.of("..", "hydro-examples", "designs", "orchard-sluice.yaml"));
-        Mended mended = mend(text, "penstock/friction-share");
+        String text = Files.readString(Path.of("..", "hydro-examples", "designs", "tannery-yard.yaml"));
+        Mended mended = mend(text, "penstock/static-pressure");
         Mended.Step step = mended.steps().get(0);
         double gain = step.way().gain().orElse(0);
         assertThat(step.finding().waysOut()).hasSizeGreaterThan(1);

@@ -64,8 +64,7 @@ class SarifWriterTest {
                             .asInt())
                     .isPositive();
             assertThat(result.get("fingerprints")).isNotEmpty();
-            assertThat(result.at("/message/text").asText().replace("{{", ""))
-                    .doesNotContain("{");
+            assertThat(result.at("/message/text").asText().replace("{{", "")).doesNotContain("{");
         }
     }
 
