@@ -18,6 +18,7 @@ import org.leat.check.Level;
 import org.leat.check.Report;
 import org.leat.check.SensitiveVerdict;
 import org.leat.design.Design;
+import org.leat.design.ElementPath;
 
 /** Ranks the inputs that are not told by the questions that hang on them. */
 final class Inputs {
@@ -81,7 +82,7 @@ final class Inputs {
 
     /** {@return whether the design states a field: without it, it would be another, or none} */
     private static boolean isTold(Design design, String field) {
-        if (!(DesignEdits.find(design, field) instanceof DesignEdits.Place)) {
+        if (field.equals(ElementPath.ROOT) || !(DesignEdits.find(design, field) instanceof DesignEdits.Place)) {
             return false;
         }
         try {
