@@ -46,8 +46,8 @@ class OnlyItsRuleTest {
                     "alternator/holds-runner:fails",
                     Set.of("alternator/torque-peak", "plant/restart", "runner/speed-ratio")),
             // the wrong joints make the wrong volts per speed: the runner turns at the wrong share of the jet's
-            // velocity
-            Map.entry("alternator/star-or-delta:fails", Set.of("runner/speed-ratio")),
+            // velocity, and more amperes than the fuses of the right joints carry for ever
+            Map.entry("alternator/star-or-delta:fails", Set.of("runner/speed-ratio", "protection/continuous-load")),
             // jets that let the column hold are thin for the screen and the buckets
             Map.entry(
                     "penstock/hose-rating:fails-where-the-column-holds",
@@ -85,7 +85,11 @@ class OnlyItsRuleTest {
             // only a wheel far too fast for its machine meets it twice, and its runaway is no extra-low voltage
             Map.entry(
                     "alternator/second-speed:fails",
-                    Set.of("alternator/phase-open", "protection/touch-voltage", "runner/speed-ratio")),
+                    Set.of(
+                            "alternator/phase-open",
+                            "protection/continuous-load",
+                            "protection/touch-voltage",
+                            "runner/speed-ratio")),
             // what exceeds a limit with three leads exceeds it with the two that are left
             Map.entry("alternator/winding-current:fails", Set.of("alternator/phase-open")),
             Map.entry("alternator/winding-temperature:fails", Set.of("alternator/phase-open")),
