@@ -12,6 +12,9 @@ import org.leat.report.CaseWords;
 /** The power of the water flowing down to the battery, what is lost on the way leaving to the right. */
 final class WattsPicture {
 
+    /** W: less is the rounding of a sum. */
+    private static final double NOTHING = 1e-6;
+
     private static final double LEFT = 8;
     private static final double BROADEST = 150;
     private static final double STEP = 36;
@@ -63,7 +66,7 @@ final class WattsPicture {
             on.text(
                     OUT + 10,
                     middle + 17,
-                    "\u2212" + Shown.watts(entry.lost()) + ", " + share,
+                    entry.lost() > NOTHING ? "\u2212" + Shown.watts(entry.lost()) + ", " + share : "nothing",
                     entry.lost() / whole > 0.1 ? "label-strong" : "label-soft");
         }
         Entry last = entries.get(broad.length - 1);
