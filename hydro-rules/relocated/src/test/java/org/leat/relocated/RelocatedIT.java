@@ -16,8 +16,6 @@ import java.util.stream.Stream;
 import javax.tools.ToolProvider;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.leat.check.Checker;
-import org.leat.design.Design;
 
 /** The artifact beside an engine that carries other versions of the same libraries, before it and after it on the class path. */
 class RelocatedIT {
@@ -99,23 +97,6 @@ class RelocatedIT {
         List<String> last = path(jar().toString());
         last.add(engine);
         assertThat(run(last)).isEqualTo(first);
-    }
-
-    @Test
-    void without_it_the_engine_s_libraries_come_in_between() throws Exception {
-        List<String> plain = new ArrayList<>(List.of(engine()));
-        plain.addAll(Stream.of(Design.class, Checker.class)
-                .map(type ->
-                        type.getProtectionDomain().getCodeSource().getLocation().getPath())
-                .toList());
-        Stream.of(System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"))
-                        .split(File.pathSeparator))
-                .filter(path -> path.contains("jackson") || path.contains("snakeyaml"))
-                .forEach(plain::add);
-        plain.addAll(path());
-        Ran ran = run(plain);
-        assertThat(ran.code()).isNotZero();
-        assertThat(ran.printed()).contains("Error");
     }
 
     @Test
