@@ -218,4 +218,13 @@ class OverviewTextTest {
                 .contains("turns too slowly for the battery\u2019s volts: no current")
                 .doesNotContain("does not hold");
     }
+
+    @Test
+    void one_error_that_stays_is_told_of_as_one() throws IOException {
+        String text = Files.readString(DEMOS.resolve("first-try.yaml")) + "regulator: { kind: tracking }\n";
+        String shown =
+                String.join(" ", Judged.of(DesignReader.read(text, "f.yaml")).lines(100, false, Colours.NONE));
+        assertThat(shown.replaceAll("\\s+", " "))
+                .contains("leaves 1 error (protection/touch-voltage): only advice is known against it.");
+    }
 }
