@@ -206,7 +206,7 @@ final class Binder {
         String word = shown(kind);
         Class<?> type = choice.kinds().get(word);
         if (type == null && kind instanceof Node.Scalar) {
-            type = Wording.meant(choice.ways(), word);
+            type = WaysWritten.meant(choice.ways(), word);
         }
         if (type == null) {
             String nearest = Names.nearest(word, kinds);

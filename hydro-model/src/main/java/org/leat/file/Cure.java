@@ -283,7 +283,7 @@ final class Cure {
         }
         boolean fits = (item instanceof ValueType.OfQuantity quantity && reads(text, quantity.kind()))
                 || (item instanceof ValueType.OfWord word
-                        && (word.words().containsKey(text) || Wording.meant(word.ways(), text) != null));
+                        && (word.words().containsKey(text) || WaysWritten.meant(word.ways(), text) != null));
         return fits
                 ? Optional.of("{ " + kind + field.key() + ": " + (list ? "[" + text + "]" : text) + " }")
                 : Optional.empty();

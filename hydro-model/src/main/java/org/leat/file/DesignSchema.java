@@ -68,7 +68,7 @@ public final class DesignSchema {
         ArrayNode required = NODES.arrayNode();
         if (kind != null) {
             properties.set(
-                    "kind", pattern(Wording.expressions(kind, shape.type())).put("description", about));
+                    "kind", pattern(WaysWritten.expressions(kind, shape.type())).put("description", about));
             required.add("kind");
         }
         for (Shape.Field field : shape.fields()) {
@@ -79,7 +79,7 @@ public final class DesignSchema {
                 property = NODES.objectNode();
                 property.putArray("anyOf")
                         .add(number)
-                        .add(NODES.objectNode().put("type", "string").put("pattern", Wording.schema(around)));
+                        .add(NODES.objectNode().put("type", "string").put("pattern", WaysWritten.schema(around)));
             }
             if (field.key().equals("name") && field.type() == ValueType.Simple.TEXT) {
                 property.put("maxLength", Texts.LONGEST_NAME);
@@ -182,7 +182,7 @@ public final class DesignSchema {
         ArrayNode ways = kind.putArray("anyOf");
         ArrayNode words = ways.addObject().putArray("enum");
         choice.kinds().keySet().forEach(words::add);
-        choice.kinds().forEach((word, type) -> ways.add(pattern(Wording.expressions(word, type))));
+        choice.kinds().forEach((word, type) -> ways.add(pattern(WaysWritten.expressions(word, type))));
         ArrayNode either = mapping.putArray("anyOf");
         either.addObject().putArray("required").add("kind");
         either.addObject().putArray("required").add(Parts.KEY);
@@ -190,7 +190,7 @@ public final class DesignSchema {
         choice.kinds().forEach((word, type) -> {
             ObjectNode rule = all.addObject();
             ObjectNode condition = rule.putObject("if");
-            condition.putObject("properties").set("kind", pattern(Wording.expressions(word, type)));
+            condition.putObject("properties").set("kind", pattern(WaysWritten.expressions(word, type)));
             condition.putArray("required").add("kind");
             rule.set("then", ref(named(type, () -> record(Shape.of(type), word))));
         });
@@ -217,7 +217,7 @@ public final class DesignSchema {
             List<String> ways = new ArrayList<>();
             word.words()
                     .forEach((name, constant) ->
-                            ways.addAll(Wording.expressions(name, ValueType.element((Enum<?>) constant))));
+                            ways.addAll(WaysWritten.expressions(name, ValueType.element((Enum<?>) constant))));
             either.add(pattern(ways));
             return out;
         });

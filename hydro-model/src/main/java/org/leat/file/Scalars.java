@@ -32,7 +32,7 @@ final class Scalars {
 
     /** @param around what may stand around a plain number in this field; null for nothing */
     Object bind(ValueType type, Node.Scalar given, String path, @Nullable String around) {
-        String bare = type == ValueType.Simple.NUMBER ? Wording.number(around, given.text()) : null;
+        String bare = type == ValueType.Simple.NUMBER ? WaysWritten.number(around, given.text()) : null;
         Node.Scalar node =
                 bare == null ? given : new Node.Scalar(bare, TYPES.resolve(bare, true), given.inline(), given.at());
         if (node.isNull()) {
@@ -72,7 +72,7 @@ final class Scalars {
         String text = node.text();
         Object constant = type.words().get(text);
         if (constant == null) {
-            constant = Wording.meant(type.ways(), text); // PE100, XLPE, MPPT as people write them
+            constant = WaysWritten.meant(type.ways(), text); // PE100, XLPE, MPPT as people write them
         }
         if (constant != null) {
             return constant;

@@ -47,10 +47,10 @@ record Shape(Class<?> type, List<Field> fields, Map<String, Field> byKey, Constr
             return about == null ? "" : about.value();
         }
 
-        /** {@return what may stand around a number here, see {@link Wording#aroundNumber}; null for nothing} */
+        /** {@return what may stand around a number here, see {@link WaysWritten#aroundNumber}; null for nothing} */
         @Nullable
         String around() {
-            return Wording.aroundNumber(component);
+            return WaysWritten.aroundNumber(component);
         }
 
         /** {@return the limits written at the component, or null} */

@@ -195,7 +195,7 @@ sealed interface ValueType {
             for (Object constant : type.getEnumConstants()) {
                 String word = Names.ofConstant((Enum<?>) constant);
                 words.put(word, constant);
-                ways.put(Wording.pattern(Wording.expressions(word, element((Enum<?>) constant))), constant);
+                ways.put(WaysWritten.pattern(WaysWritten.expressions(word, element((Enum<?>) constant))), constant);
             }
             return new OfWord(type, Collections.unmodifiableMap(words), Collections.unmodifiableMap(ways));
         }
@@ -214,7 +214,7 @@ sealed interface ValueType {
             } else {
                 String kind = Names.ofComponent(choice.getSimpleName());
                 kinds.put(kind, choice);
-                ways.put(Wording.pattern(Wording.expressions(kind, choice)), choice);
+                ways.put(WaysWritten.pattern(WaysWritten.expressions(kind, choice)), choice);
             }
         }
         return new OfChoice(

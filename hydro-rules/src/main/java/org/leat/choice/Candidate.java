@@ -20,8 +20,8 @@ import org.leat.check.Level;
  */
 record Candidate(
         Step step,
-        Set<Place> clears,
-        Set<Place> calms,
+        Set<FindingPlace> clears,
+        Set<FindingPlace> calms,
         @Nullable Level brings,
         OptionalDouble gain) {
 
@@ -39,7 +39,7 @@ record Candidate(
         return step.way().edits();
     }
 
-    long calmedOf(Collection<Place> places) {
+    long calmedOf(Collection<FindingPlace> places) {
         return places.stream().filter(calms::contains).count();
     }
 
@@ -61,10 +61,10 @@ record Candidate(
     }
 
     /** {@return the same, not to be used against those places} */
-    Candidate notAgainst(Set<Place> places) {
-        Set<Place> clearsStill = new LinkedHashSet<>(clears);
+    Candidate notAgainst(Set<FindingPlace> places) {
+        Set<FindingPlace> clearsStill = new LinkedHashSet<>(clears);
         clearsStill.removeAll(places);
-        Set<Place> calmsStill = new LinkedHashSet<>(calms);
+        Set<FindingPlace> calmsStill = new LinkedHashSet<>(calms);
         calmsStill.removeAll(places);
         return new Candidate(step, clearsStill, calmsStill, brings, gain);
     }

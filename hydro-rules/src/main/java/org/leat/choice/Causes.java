@@ -20,12 +20,12 @@ final class Causes {
             .thenComparing(c -> c.count(Level.ERROR), Comparator.reverseOrder());
 
     private final Workbench bench;
-    private final Map<Place, GroupedFailure> left = new LinkedHashMap<>();
+    private final Map<FindingPlace, GroupedFailure> left = new LinkedHashMap<>();
     private final List<Cause> causes = new ArrayList<>();
 
     private Causes(Workbench bench) {
         this.bench = bench;
-        bench.groups().forEach(g -> left.put(Place.of(g.worst().outcome()), g));
+        bench.groups().forEach(g -> left.put(FindingPlace.of(g.worst().outcome()), g));
     }
 
     /** {@return every failure that counts, under what clears it; worst first} */
@@ -35,19 +35,20 @@ final class Causes {
 
     private List<Cause> of(Plan plan) {
         List<Candidate> steps = plan.steps().stream().map(this::candidate).toList();
-        Set<Place> alone = new LinkedHashSet<>();
+        Set<FindingPlace> alone = new LinkedHashSet<>();
         steps.forEach(c -> alone.addAll(c.calms()));
-        Set<Place> stays = new LinkedHashSet<>();
-        plan.stays().forEach(s -> stays.add(Place.of(s.failure().worst().outcome())));
-        Set<Place> together = new LinkedHashSet<>(); // errors that only several changes of the plan together clear
+        Set<FindingPlace> stays = new LinkedHashSet<>();
+        plan.stays().forEach(s -> stays.add(FindingPlace.of(s.failure().worst().outcome())));
+        Set<FindingPlace> together =
+                new LinkedHashSet<>(); // errors that only several changes of the plan together clear
         left.forEach((place, group) -> {
             if (group.worst().outcome().level() == Level.ERROR && !alone.contains(place) && !stays.contains(place)) {
                 together.add(place);
             }
         });
         for (int i = 0; i < steps.size(); i++) {
-            Set<Place> calms = new LinkedHashSet<>(steps.get(i).calms());
-            Place own = Place.of(steps.get(i).step().of());
+            Set<FindingPlace> calms = new LinkedHashSet<>(steps.get(i).calms());
+            FindingPlace own = FindingPlace.of(steps.get(i).step().of());
             if (together.remove(own)) {
                 calms.add(own);
             }
@@ -70,7 +71,7 @@ final class Causes {
         for (GroupedFailure group : left.values()) {
             Step advice = advice(group);
             Object key = advice == null
-                    ? Place.of(group.worst().outcome())
+                    ? FindingPlace.of(group.worst().outcome())
                     : advice.way().message();
             byAdvice.computeIfAbsent(List.of(group.worst().outcome().rule(), key), k -> new ArrayList<>())
                     .add(group);
@@ -78,12 +79,12 @@ final class Causes {
         byAdvice.values().forEach(same -> causes.add(new Cause(advice(same.get(0)), same, List.of(), 0, false)));
     }
 
-    private void take(Step step, Set<Place> clears, Set<Place> calms, boolean inPlan) {
+    private void take(Step step, Set<FindingPlace> clears, Set<FindingPlace> calms, boolean inPlan) {
         List<GroupedFailure> cleared = new ArrayList<>();
         List<GroupedFailure> calmed = new ArrayList<>();
         int also = 0;
         for (GroupedFailure group : bench.groups()) {
-            Place place = Place.of(group.worst().outcome());
+            FindingPlace place = FindingPlace.of(group.worst().outcome());
             boolean clear = clears.contains(place);
             if (clear || (calms.contains(place) && group.count(Level.ERROR) > 0)) {
                 if (left.remove(place) == null) {
@@ -137,10 +138,10 @@ final class Causes {
     }
 
     /** {@return what a change clears without bringing a failure as bad as it} */
-    private Set<Place> fairly(Candidate candidate) {
-        Set<Place> fairly = new LinkedHashSet<>();
+    private Set<FindingPlace> fairly(Candidate candidate) {
+        Set<FindingPlace> fairly = new LinkedHashSet<>();
         for (GroupedFailure group : bench.groups()) {
-            Place place = Place.of(group.worst().outcome());
+            FindingPlace place = FindingPlace.of(group.worst().outcome());
             if (candidate.clears().contains(place)
                     && candidate.isFairFor(group.worst().outcome().level())) {
                 fairly.add(place);

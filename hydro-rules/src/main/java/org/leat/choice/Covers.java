@@ -29,7 +29,7 @@ final class Covers {
      * {@return sets of exactly that many changes that go together: first those without a change that brings an error, among
      * these those of most power}
      */
-    static List<List<Candidate>> of(List<Candidate> candidates, Collection<Place> places, int size, int most) {
+    static List<List<Candidate>> of(List<Candidate> candidates, Collection<FindingPlace> places, int size, int most) {
         Covers covers = new Covers(candidates);
         if (!places.isEmpty()) {
             covers.extend(new TreeSet<>(), new LinkedHashSet<>(places), size);
@@ -50,7 +50,7 @@ final class Covers {
         return set.stream().mapToDouble(c -> c.gain().orElse(0)).sum();
     }
 
-    private void extend(Set<Integer> chosen, Set<Place> uncovered, int size) {
+    private void extend(Set<Integer> chosen, Set<FindingPlace> uncovered, int size) {
         if (uncovered.isEmpty()) {
             if (chosen.size() == size) {
                 found.add(new TreeSet<>(chosen));
@@ -67,16 +67,16 @@ final class Covers {
         for (int i : next) {
             SortedSet<Integer> more = new TreeSet<>(chosen);
             more.add(i);
-            Set<Place> rest = new LinkedHashSet<>(uncovered);
+            Set<FindingPlace> rest = new LinkedHashSet<>(uncovered);
             rest.removeAll(candidates.get(i).calms());
             extend(more, rest, size);
         }
     }
 
     /** {@return the changes for the place that the fewest can clear; null where one place has none} */
-    private @Nullable List<Integer> fewest(Set<Integer> chosen, Set<Place> uncovered) {
+    private @Nullable List<Integer> fewest(Set<Integer> chosen, Set<FindingPlace> uncovered) {
         List<Integer> fewest = null;
-        for (Place place : uncovered) {
+        for (FindingPlace place : uncovered) {
             List<Integer> clearing = new ArrayList<>();
             for (int i = 0; i < candidates.size(); i++) {
                 Candidate candidate = candidates.get(i);

@@ -39,10 +39,11 @@ public final class Overviews {
             return new Overview(verdict, List.of(), List.of(), List.of(), List.of(), none);
         }
         List<Finding> failures = report.worstFirst(Kind.FAIL);
-        Set<Place> counted = failures.stream().map(f -> Place.of(f.outcome())).collect(Collectors.toSet());
-        Set<Place> uncounted = report.findings().stream()
+        Set<FindingPlace> counted =
+                failures.stream().map(f -> FindingPlace.of(f.outcome())).collect(Collectors.toSet());
+        Set<FindingPlace> uncounted = report.findings().stream()
                 .filter(f -> !f.counts())
-                .map(f -> Place.of(f.outcome()))
+                .map(f -> FindingPlace.of(f.outcome()))
                 .filter(p -> !counted.contains(p))
                 .collect(Collectors.toSet());
         Workbench bench = new Workbench(trial, failures, uncounted);

@@ -46,8 +46,8 @@ final class PartsPuzzle implements Puzzle {
 
     private final Trial trial;
     private final FlowClasses flows;
-    private final Set<Place> uncounted;
-    private final Map<Place, Integer> openBefore;
+    private final Set<FindingPlace> uncounted;
+    private final Map<FindingPlace, Integer> openBefore;
 
     /** In the order of the search. */
     private final List<PriceList.Choice> choices;
@@ -70,7 +70,7 @@ final class PartsPuzzle implements Puzzle {
     /** A plant with the parts of its water side chosen. */
     private record Watered(@Nullable Plant plant, double energyOfJets) {}
 
-    PartsPuzzle(PriceList list, Trial trial, FlowClasses flows, Set<Place> uncounted) {
+    PartsPuzzle(PriceList list, Trial trial, FlowClasses flows, Set<FindingPlace> uncounted) {
         this.trial = trial;
         this.flows = flows;
         this.uncounted = Set.copyOf(uncounted);
@@ -172,7 +172,7 @@ final class PartsPuzzle implements Puzzle {
     @Override
     public int check(int[] set) {
         int warnings = 0;
-        Map<Place, Integer> open = new HashMap<>();
+        Map<FindingPlace, Integer> open = new HashMap<>();
         try (Stream<Outcome> answers =
                 trial.assuming(edits(set, 0, choices.size()), Map.of()).answers(mostForbidding())) {
             for (Outcome outcome : (Iterable<Outcome>) answers::iterator) {
@@ -199,11 +199,11 @@ final class PartsPuzzle implements Puzzle {
                 .toList();
     }
 
-    private boolean forbids(Outcome outcome, Map<Place, Integer> open) {
+    private boolean forbids(Outcome outcome, Map<FindingPlace, Integer> open) {
         if (outcome.level() != Level.ERROR) {
             return false;
         }
-        Place place = Place.of(outcome);
+        FindingPlace place = FindingPlace.of(outcome);
         if (outcome instanceof Outcome.Fail) {
             return !uncounted.contains(place);
         }
@@ -213,20 +213,20 @@ final class PartsPuzzle implements Puzzle {
     private boolean isWarning(Outcome outcome) {
         return outcome instanceof Outcome.Fail
                 && outcome.level() == Level.WARNING
-                && !uncounted.contains(Place.of(outcome));
+                && !uncounted.contains(FindingPlace.of(outcome));
     }
 
-    private static Map<Place, Integer> open(List<Outcome> outcomes) {
-        Map<Place, Integer> open = new HashMap<>();
+    private static Map<FindingPlace, Integer> open(List<Outcome> outcomes) {
+        Map<FindingPlace, Integer> open = new HashMap<>();
         outcomes.stream()
                 .filter(o -> o.kind() == Kind.OPEN && o.level() == Level.ERROR)
-                .forEach(o -> open.merge(Place.of(o), 1, Integer::sum));
+                .forEach(o -> open.merge(FindingPlace.of(o), 1, Integer::sum));
         return open;
     }
 
     /** {@return what forbids a design so changed, by rule: errors, and what can no longer be told} */
     List<Outcome> forbidding(List<Edit> edits) {
-        Map<Place, Integer> open = new HashMap<>();
+        Map<FindingPlace, Integer> open = new HashMap<>();
         try {
             return trial.assuming(edits, Map.of()).outcomes().stream()
                     .filter(outcome -> forbids(outcome, open))
@@ -250,7 +250,7 @@ final class PartsPuzzle implements Puzzle {
         return trial.assuming(edits, Map.of()).outcomes().stream()
                 .filter(Outcome.Fail.class::isInstance)
                 .map(Outcome.Fail.class::cast)
-                .filter(f -> f.level() != Level.NOTE && !uncounted.contains(Place.of(f)))
+                .filter(f -> f.level() != Level.NOTE && !uncounted.contains(FindingPlace.of(f)))
                 .sorted(Comparator.comparing(Outcome.Fail::level).reversed())
                 .toList();
     }

@@ -34,10 +34,10 @@ public final class PartsSearch {
 
     private final Trial trial;
     private final FlowClasses flows;
-    private final Set<Place> uncounted;
+    private final Set<FindingPlace> uncounted;
     private final PriceList list;
 
-    private PartsSearch(Trial trial, FlowClasses flows, Set<Place> uncounted, PriceList list) {
+    private PartsSearch(Trial trial, FlowClasses flows, Set<FindingPlace> uncounted, PriceList list) {
         this.trial = trial;
         this.flows = flows;
         this.uncounted = uncounted;
@@ -80,14 +80,14 @@ public final class PartsSearch {
     }
 
     /** Where what fails does not count by someone's word, and nothing that counts fails too. */
-    private static Set<Place> uncounted(Report report) {
-        Set<Place> counted = report.worstFirst(Kind.FAIL).stream()
-                .map(f -> Place.of(f.outcome()))
+    private static Set<FindingPlace> uncounted(Report report) {
+        Set<FindingPlace> counted = report.worstFirst(Kind.FAIL).stream()
+                .map(f -> FindingPlace.of(f.outcome()))
                 .collect(Collectors.toSet());
         return report.findings().stream()
                 .filter(f -> !f.counts())
                 .map(Finding::outcome)
-                .map(Place::of)
+                .map(FindingPlace::of)
                 .filter(p -> !counted.contains(p))
                 .collect(Collectors.toSet());
     }

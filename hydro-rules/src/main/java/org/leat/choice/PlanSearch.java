@@ -32,13 +32,13 @@ final class PlanSearch {
 
     private final Workbench bench;
     private final List<GroupedFailure> errors;
-    private final Set<Place> wanted = new LinkedHashSet<>();
+    private final Set<FindingPlace> wanted = new LinkedHashSet<>();
     private final ToLongFunction<Trial> openAfter;
     private final int begun;
     private Attempt best;
 
     /** Changes carried out together; {@code left} are places of errors, or of what was an error and is undecided now. */
-    private record Attempt(List<Step> steps, Trial trial, Set<Place> left, double watts) {
+    private record Attempt(List<Step> steps, Trial trial, Set<FindingPlace> left, double watts) {
 
         static final Comparator<Attempt> BEST_FIRST = Comparator.comparingInt(
                         (Attempt a) -> a.left().size())
@@ -56,7 +56,7 @@ final class PlanSearch {
         this.errors = bench.groups().stream()
                 .filter(g -> g.worst().outcome().level() == Level.ERROR)
                 .toList();
-        errors.forEach(e -> wanted.add(Place.of(e.worst().outcome())));
+        errors.forEach(e -> wanted.add(FindingPlace.of(e.worst().outcome())));
         this.begun = bench.trial().solved();
         this.best = new Attempt(List.of(), bench.trial(), wanted, watts(bench.trial()));
     }
@@ -74,7 +74,7 @@ final class PlanSearch {
         if (wanted.isEmpty()) {
             return plan(Plan.Result.NOTHING_NEEDED);
         }
-        Set<Place> coverable = new LinkedHashSet<>(wanted);
+        Set<FindingPlace> coverable = new LinkedHashSet<>(wanted);
         coverable.removeIf(p -> helping(p).isEmpty());
         consider(new Attempt(List.of(), bench.trial(), wanted, watts(bench.trial())));
         boolean covered = false;
@@ -100,19 +100,19 @@ final class PlanSearch {
         return best.left().isEmpty() ? best.steps().size() : Integer.MAX_VALUE;
     }
 
-    private List<Candidate> helping(Place place) {
+    private List<Candidate> helping(FindingPlace place) {
         return bench.candidates().stream()
                 .filter(c -> c.calms().contains(place))
                 .toList();
     }
 
-    private List<Candidate> helpingAny(Set<Place> places) {
+    private List<Candidate> helpingAny(Set<FindingPlace> places) {
         return bench.candidates().stream().filter(c -> c.calmedOf(places) > 0).toList();
     }
 
-    private List<Candidate> greedy(Set<Place> coverable) {
+    private List<Candidate> greedy(Set<FindingPlace> coverable) {
         List<Candidate> chosen = new ArrayList<>();
-        Set<Place> uncovered = new LinkedHashSet<>(coverable);
+        Set<FindingPlace> uncovered = new LinkedHashSet<>(coverable);
         while (!uncovered.isEmpty()) {
             Candidate most = bench.candidates().stream()
                     .filter(c -> chosen.stream().allMatch(c::goesWith))
@@ -154,8 +154,8 @@ final class PlanSearch {
         if (changed == null) {
             return null;
         }
-        Set<Place> left = new LinkedHashSet<>();
-        bench.errors(changed).forEach(e -> left.add(Place.of(e)));
+        Set<FindingPlace> left = new LinkedHashSet<>();
+        bench.errors(changed).forEach(e -> left.add(FindingPlace.of(e)));
         State after = State.of(changed.outcomes());
         wanted.stream().filter(p -> after.isMoreUndecided(p, bench.before())).forEach(left::add);
         return new Attempt(List.copyOf(steps), changed, left, watts(changed));
@@ -167,7 +167,7 @@ final class PlanSearch {
 
     private Attempt repaired(Attempt first) {
         Attempt attempt = first;
-        Set<Place> hopeless = new HashSet<>();
+        Set<FindingPlace> hopeless = new HashSet<>();
         for (int repairs = 0; repairs < MOST_REPAIRS && !usedUp(); ) {
             Outcome.Fail failure = firstLeft(attempt, hopeless);
             if (failure == null) {
@@ -175,7 +175,7 @@ final class PlanSearch {
             }
             Attempt better = repairedOf(attempt, failure);
             if (better == null) {
-                hopeless.add(Place.of(failure));
+                hopeless.add(FindingPlace.of(failure));
             } else {
                 attempt = better;
                 repairs++;
@@ -184,9 +184,9 @@ final class PlanSearch {
         return attempt;
     }
 
-    private Outcome.@Nullable Fail firstLeft(Attempt attempt, Set<Place> hopeless) {
+    private Outcome.@Nullable Fail firstLeft(Attempt attempt, Set<FindingPlace> hopeless) {
         return bench.errors(attempt.trial()).stream()
-                .filter(f -> !hopeless.contains(Place.of(f)))
+                .filter(f -> !hopeless.contains(FindingPlace.of(f)))
                 .findFirst()
                 .orElse(null);
     }
@@ -201,7 +201,7 @@ final class PlanSearch {
             steps.add(new Step(way, failure));
             Attempt more = attempt(steps);
             if (more != null
-                    && !(bench.isAnsweredForLess(Place.of(failure)) && bench.losesMost(bench.gain(more.trial())))
+                    && !(bench.isAnsweredForLess(FindingPlace.of(failure)) && bench.losesMost(bench.gain(more.trial())))
                     && more.left().size() < attempt.left().size()
                     && (better == null || more.isBetterThan(better))) {
                 better = more;
@@ -234,7 +234,7 @@ final class PlanSearch {
 
     private Plan plan(Plan.Result result) {
         List<Plan.Staying> stays = errors.stream()
-                .filter(e -> best.left().contains(Place.of(e.worst().outcome())))
+                .filter(e -> best.left().contains(FindingPlace.of(e.worst().outcome())))
                 .map(e -> new Plan.Staying(e, why(e)))
                 .toList();
         OptionalDouble power = best.trial().batteryPower();
@@ -245,7 +245,7 @@ final class PlanSearch {
         if (error.onlyForSome()) {
             return Plan.Why.ONLY_FOR_SOME;
         }
-        List<Candidate> helping = helping(Place.of(error.worst().outcome()));
+        List<Candidate> helping = helping(FindingPlace.of(error.worst().outcome()));
         if (!helping.isEmpty()) {
             return helping.stream().allMatch(Candidate::bringsError)
                     ? Plan.Why.BRINGS_ANOTHER

@@ -12,15 +12,15 @@ import org.leat.check.Outcome;
 /** What a design comes to, place by place: what fails there, and how much is undecided. */
 final class State {
 
-    private final Map<Place, List<Outcome.Fail>> failures = new LinkedHashMap<>();
-    private final Map<Place, Integer> undecided = new LinkedHashMap<>();
+    private final Map<FindingPlace, List<Outcome.Fail>> failures = new LinkedHashMap<>();
+    private final Map<FindingPlace, Integer> undecided = new LinkedHashMap<>();
 
     private State() {}
 
     static State of(Collection<Outcome> outcomes) {
         State state = new State();
         for (Outcome outcome : outcomes) {
-            Place place = Place.of(outcome);
+            FindingPlace place = FindingPlace.of(outcome);
             if (outcome instanceof Outcome.Fail failure) {
                 state.failures.computeIfAbsent(place, p -> new ArrayList<>()).add(failure);
             } else if (outcome.kind() == Kind.OPEN || outcome.kind() == Kind.REVIEW) {
@@ -39,18 +39,18 @@ final class State {
     }
 
     /** {@return whether nothing fails at a place any more and no more is undecided there than before} */
-    boolean isClear(Place place, State before) {
+    boolean isClear(FindingPlace place, State before) {
         return !failures.containsKey(place) && !isMoreUndecided(place, before);
     }
 
     /** {@return whether no error is left at a place and no more is undecided there than before} */
-    boolean isCalm(Place place, State before) {
+    boolean isCalm(FindingPlace place, State before) {
         return failures.getOrDefault(place, List.of()).stream().noneMatch(f -> f.level() == Level.ERROR)
                 && !isMoreUndecided(place, before);
     }
 
     /** {@return whether something is undecided at a place that was decided before} */
-    boolean isMoreUndecided(Place place, State before) {
+    boolean isMoreUndecided(FindingPlace place, State before) {
         return undecided.getOrDefault(place, 0) > before.undecided.getOrDefault(place, 0);
     }
 }

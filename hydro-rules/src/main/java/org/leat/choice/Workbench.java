@@ -27,9 +27,9 @@ final class Workbench {
     private final List<GroupedFailure> groups;
     private final State before;
     private final Failures failingBefore;
-    private final Set<Place> uncounted;
+    private final Set<FindingPlace> uncounted;
     private final List<Candidate> candidates = new ArrayList<>();
-    private final Set<Place> answeredForLess = new LinkedHashSet<>();
+    private final Set<FindingPlace> answeredForLess = new LinkedHashSet<>();
 
     /**
      * Tries every change.
@@ -37,15 +37,15 @@ final class Workbench {
      * @param failures that count, worst first
      * @param uncounted places whose failures do not count
      */
-    Workbench(Trial trial, List<Finding> failures, Set<Place> uncounted) {
+    Workbench(Trial trial, List<Finding> failures, Set<FindingPlace> uncounted) {
         this.trial = trial;
         List<Outcome> outcomes = trial.outcomes();
         this.before = State.of(outcomes);
         this.failingBefore = Failures.of(outcomes);
         this.uncounted = uncounted;
-        Map<Place, List<Finding>> grouped = new LinkedHashMap<>();
+        Map<FindingPlace, List<Finding>> grouped = new LinkedHashMap<>();
         for (Finding failure : failures) {
-            grouped.computeIfAbsent(Place.of(failure.outcome()), p -> new ArrayList<>())
+            grouped.computeIfAbsent(FindingPlace.of(failure.outcome()), p -> new ArrayList<>())
                     .add(failure);
         }
         for (Step step : steps(failures)) {
@@ -57,7 +57,7 @@ final class Workbench {
         this.groups = grouped.values().stream().map(this::group).toList();
         groups.stream()
                 .filter(this::hasAnswerForLess)
-                .forEach(g -> answeredForLess.add(Place.of(g.worst().outcome())));
+                .forEach(g -> answeredForLess.add(FindingPlace.of(g.worst().outcome())));
         candidates.replaceAll(c -> losesMost(c.gain()) ? c.notAgainst(answeredForLess) : c);
     }
 
@@ -66,7 +66,7 @@ final class Workbench {
         Outcome worst = group.worst().outcome();
         return group.waysForAll().stream().anyMatch(way -> way.edits().isEmpty())
                 || candidates.stream()
-                        .anyMatch(c -> c.clears().contains(Place.of(worst))
+                        .anyMatch(c -> c.clears().contains(FindingPlace.of(worst))
                                 && c.isFairFor(worst.level())
                                 && !losesMost(c.gain()));
     }
@@ -78,7 +78,7 @@ final class Workbench {
     }
 
     /** {@return whether a failure is answered without losing most of the power, so that what loses it is not used} */
-    boolean isAnsweredForLess(Place place) {
+    boolean isAnsweredForLess(FindingPlace place) {
         return answeredForLess.contains(place);
     }
 
@@ -97,16 +97,16 @@ final class Workbench {
         return List.copyOf(steps.values());
     }
 
-    private @Nullable Candidate candidate(Step step, Set<Place> places) {
+    private @Nullable Candidate candidate(Step step, Set<FindingPlace> places) {
         Trial changed = changed(step.way().edits());
         if (changed == null) {
             return null;
         }
         List<Outcome> outcomes = changed.outcomes();
         State after = State.of(outcomes);
-        Set<Place> clears = new LinkedHashSet<>();
-        Set<Place> calms = new LinkedHashSet<>();
-        for (Place place : places) {
+        Set<FindingPlace> clears = new LinkedHashSet<>();
+        Set<FindingPlace> calms = new LinkedHashSet<>();
+        for (FindingPlace place : places) {
             if (after.isCalm(place, before)) {
                 calms.add(place);
             }
@@ -126,7 +126,7 @@ final class Workbench {
 
     private GroupedFailure group(List<Finding> members) {
         Finding worst = members.get(0);
-        Place place = Place.of(worst.outcome());
+        FindingPlace place = FindingPlace.of(worst.outcome());
         Map<List<Edit>, WayOut> ways = new LinkedHashMap<>();
         List<WayOut> advice = new ArrayList<>();
         for (Finding member : members) {
@@ -190,7 +190,7 @@ final class Workbench {
     /** {@return the errors of a changed design that count} */
     List<Outcome.Fail> errors(Trial changed) {
         return State.of(changed.outcomes()).failures(Level.ERROR).stream()
-                .filter(f -> !uncounted.contains(Place.of(f)))
+                .filter(f -> !uncounted.contains(FindingPlace.of(f)))
                 .toList();
     }
 }

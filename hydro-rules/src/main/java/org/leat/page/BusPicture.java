@@ -153,7 +153,7 @@ final class BusPicture {
 
     private static void labels(Drawing on, List<Mark> marks, Scale y, int side, double height) {
         double[] wanted = marks.stream().mapToDouble(m -> y.at(m.volts())).toArray();
-        double[] placed = Spread.of(wanted, ROW, 40, height - 10);
+        double[] placed = LabelSpacing.of(wanted, ROW, 40, height - 10);
         double edge = side < 0 ? AXIS : AXIS + BROAD;
         for (int i = 0; i < placed.length; i++) {
             Mark mark = marks.get(i);

@@ -52,7 +52,8 @@ class OverviewsTest {
     private static List<String> failing(Report report, GroupedFailure group, Level level) {
         return report.findings().stream()
                 .filter(f -> f.failsAt(level))
-                .filter(f -> Place.of(f.outcome()).equals(Place.of(group.worst().outcome())))
+                .filter(f -> FindingPlace.of(f.outcome())
+                        .equals(FindingPlace.of(group.worst().outcome())))
                 .map(Finding::toString)
                 .toList();
     }
@@ -85,10 +86,10 @@ class OverviewsTest {
         Report anew = CHECKER.check(DesignEdits.apply(design(demo), edits));
         assertThat(anew.worstFirst(Kind.FAIL).stream()
                         .filter(f -> f.failsAt(Level.ERROR))
-                        .map(f -> Place.of(f.outcome()))
+                        .map(f -> FindingPlace.of(f.outcome()))
                         .distinct())
                 .containsExactlyInAnyOrderElementsOf(plan.stays().stream()
-                        .map(s -> Place.of(s.failure().worst().outcome()))
+                        .map(s -> FindingPlace.of(s.failure().worst().outcome()))
                         .toList());
         assertThat(plan.tried()).isLessThanOrEqualTo(plan.budget());
         if (plan.batteryPower().isPresent()) {
@@ -104,11 +105,12 @@ class OverviewsTest {
         Trial trial = Objects.requireNonNull(examined.trial());
         Overview overview = Overviews.of(examined, CHECKER.rulebook());
         Plan plan = overview.plan();
-        Set<Place> toClear = examined.report().worstFirst(Kind.FAIL).stream()
+        Set<FindingPlace> toClear = examined.report().worstFirst(Kind.FAIL).stream()
                 .filter(f -> f.failsAt(Level.ERROR))
-                .map(f -> Place.of(f.outcome()))
+                .map(f -> FindingPlace.of(f.outcome()))
                 .collect(Collectors.toSet());
-        plan.stays().forEach(s -> toClear.remove(Place.of(s.failure().worst().outcome())));
+        plan.stays()
+                .forEach(s -> toClear.remove(FindingPlace.of(s.failure().worst().outcome())));
         assertThat(left(trial, plan.steps(), toClear)).isEmpty();
         for (int i = 0; i < plan.steps().size(); i++) {
             List<Step> fewer = new ArrayList<>(plan.steps());
@@ -118,10 +120,10 @@ class OverviewsTest {
     }
 
     /** {@return errors that changes leave, or bring, and those that they only make a question of} */
-    private static List<Outcome> left(Trial trial, List<Step> steps, Set<Place> toClear) {
+    private static List<Outcome> left(Trial trial, List<Step> steps, Set<FindingPlace> toClear) {
         List<Edit> edits = steps.stream().flatMap(s -> s.way().edits().stream()).toList();
         return trial.with(edits).outcomes().stream()
-                .filter(o -> toClear.contains(Place.of(o)))
+                .filter(o -> toClear.contains(FindingPlace.of(o)))
                 .filter(o -> o.kind() == Kind.OPEN || (o.kind() == Kind.FAIL && o.level() == Level.ERROR))
                 .toList();
     }

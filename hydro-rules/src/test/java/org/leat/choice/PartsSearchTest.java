@@ -191,7 +191,7 @@ class PartsSearchTest {
             }
         }
         double cheapest = Double.POSITIVE_INFINITY;
-        Set<Place> openBefore = open(before);
+        Set<FindingPlace> openBefore = open(before);
         for (int i = 0; i < sets.size(); i++) {
             Trial changed = before.assuming(sets.get(i), Map.of());
             boolean error =
@@ -213,10 +213,10 @@ class PartsSearchTest {
         assertThat(cut.points()).isEmpty();
     }
 
-    private static Set<Place> open(Trial trial) {
+    private static Set<FindingPlace> open(Trial trial) {
         return trial.outcomes().stream()
                 .filter(o -> o.level() == Level.ERROR && o.kind() == Kind.OPEN)
-                .map(Place::of)
+                .map(FindingPlace::of)
                 .collect(Collectors.toSet());
     }
 

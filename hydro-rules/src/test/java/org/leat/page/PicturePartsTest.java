@@ -35,7 +35,7 @@ class PicturePartsTest {
     @Property
     void labels_end_apart_in_their_order_and_within_their_room(
             @ForAll @Size(min = 1, max = 18) List<@DoubleRange(min = -50, max = 450) Double> wanted) {
-        double[] placed = Spread.of(wanted.stream().mapToDouble(w -> w).toArray(), 16, 10, 390);
+        double[] placed = LabelSpacing.of(wanted.stream().mapToDouble(w -> w).toArray(), 16, 10, 390);
         double[] sorted = placed.clone();
         Arrays.sort(sorted);
         assertThat(sorted[0]).isGreaterThanOrEqualTo(10);

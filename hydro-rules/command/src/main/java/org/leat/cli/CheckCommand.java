@@ -52,12 +52,12 @@ final class CheckCommand implements Callable<Integer> {
     @Option(
             names = "--also",
             paramLabel = "FORMAT=FILE",
-            converter = AlsoWritten.Converter.class,
+            converter = AdditionalReport.Converter.class,
             description = {
                 "Writes the report to a file too. May be given several times.",
                 "html=FOLDER/ writes a page for each design, and an index."
             })
-    private List<AlsoWritten> also = new ArrayList<>();
+    private List<AdditionalReport> also = new ArrayList<>();
 
     @Option(
             names = "--whole",
@@ -107,7 +107,7 @@ final class CheckCommand implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         try (Outputs outputs = Outputs.begin(
                 format, out, files, (f, to, person) -> writer(f, checker.rulebook(), to, person, tally))) {
-            for (AlsoWritten pages : also) {
+            for (AdditionalReport pages : also) {
                 if (pages.folder() && pages.format() == Format.HTML) {
                     outputs.folder(
                             pages.file(),
@@ -159,7 +159,7 @@ final class CheckCommand implements Callable<Integer> {
 
     /** Overviews cost time: they are made where one of the outputs shows them. */
     private boolean overviewsWanted() {
-        return Stream.concat(Stream.of(format), also.stream().map(AlsoWritten::format))
+        return Stream.concat(Stream.of(format), also.stream().map(AdditionalReport::format))
                 .anyMatch(f -> f == Format.TEXT || f == Format.HTML || (whole && f == Format.JSON));
     }
 
@@ -174,7 +174,7 @@ final class CheckCommand implements Callable<Integer> {
         if (format == Format.HTML) {
             onePage(sources);
         }
-        for (AlsoWritten one : also) {
+        for (AdditionalReport one : also) {
             if (one.format() == Format.HTML) {
                 if (one.folder()) {
                     continue;

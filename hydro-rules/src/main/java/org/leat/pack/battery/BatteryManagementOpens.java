@@ -10,9 +10,9 @@ import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.BatteryManagement;
-import org.leat.pack.kit.Cause;
 import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.Lead;
+import org.leat.pack.kit.VoltageCause;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.BusHolder;
 import org.leat.plant.cases.ManagementOpens;
@@ -58,14 +58,14 @@ final class BatteryManagementOpens {
         double lasting = worst.batteryVoltage();
         // a moment that is not known does not matter where what lasts is too much already
         double moment = lasting > rating ? worst.batteryMoment().or(0) : spot.known(worst.batteryMoment());
-        return spot.with(Arg.phrase("cause", moment > lasting ? Cause.OPENED_UNDER_LOAD : lasting(j, worst)))
+        return spot.with(Arg.phrase("cause", moment > lasting ? VoltageCause.OPENED_UNDER_LOAD : lasting(j, worst)))
                 .atMost(Math.max(moment, lasting), rating, VOLTAGE);
     }
 
-    private static Cause lasting(Judgement j, ManagementOpens opens) {
+    private static VoltageCause lasting(Judgement j, ManagementOpens opens) {
         if (j.numbers().regulator().divides()) {
-            return Cause.HELD;
+            return VoltageCause.HELD;
         }
-        return opens.holder() == BusHolder.DUMP_LOAD ? Cause.DIVERTED : Cause.MANAGEMENT_OPENS;
+        return opens.holder() == BusHolder.DUMP_LOAD ? VoltageCause.DIVERTED : VoltageCause.MANAGEMENT_OPENS;
     }
 }

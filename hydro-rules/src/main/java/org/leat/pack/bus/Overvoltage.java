@@ -13,9 +13,9 @@ import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.pack.kit.BridgeWindow;
+import org.leat.pack.kit.BusNode;
 import org.leat.pack.kit.BusPart;
 import org.leat.pack.kit.HighestBusVoltage;
-import org.leat.pack.kit.Node;
 import org.leat.pack.kit.Part;
 import org.leat.pack.kit.Regulated;
 import org.leat.plant.cases.Cases;
@@ -83,7 +83,7 @@ final class Overvoltage {
     }
 
     private static Outcome judge(Judgement j, Cases cases, BusPart part) {
-        HighestBusVoltage highest = part.node() == Node.BRIDGE
+        HighestBusVoltage highest = part.node() == BusNode.BRIDGE
                 ? HighestBusVoltage.besideClamp(cases)
                 : HighestBusVoltage.of(cases, part.node());
         Spot spot = j.at(part.path()).during(highest.situation());
@@ -92,8 +92,9 @@ final class Overvoltage {
         if (moment != null && highest.volts() <= rating) {
             spot.known(moment);
         }
-        String node =
-                !cases.numbers().regulator().divides() ? "" : part.node() == Node.BRIDGE ? "-at-bridge" : "-at-battery";
+        String node = !cases.numbers().regulator().divides()
+                ? ""
+                : part.node() == BusNode.BRIDGE ? "-at-bridge" : "-at-battery";
         return spot.saying("stands-it" + node, "too-high" + node)
                 .with(Arg.phrase("part", part.part()), Arg.phrase("cause", highest.cause()))
                 .atMost(highest.volts(), rating, VOLTAGE);

@@ -11,9 +11,9 @@ import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.Cable;
+import org.leat.pack.kit.BusNode;
 import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.HighestBusVoltage;
-import org.leat.pack.kit.Node;
 import org.leat.pack.kit.Runs;
 import org.leat.plant.cases.Cases;
 
@@ -45,8 +45,8 @@ final class InsulationVoltage {
         List<Cable> cables = j.design().cables();
         j.at("/cables").given(cables.isEmpty() ? null : cables);
         return j.eachOf(cables.size(), i -> {
-            Node node =
-                    Node.between(j.design(), cables.get(i).from(), cables.get(i).to());
+            BusNode node = BusNode.between(
+                    j.design(), cables.get(i).from(), cables.get(i).to());
             HighestBusVoltage highest = HighestBusVoltage.of(cases, node);
             Spot spot = j.at("/cables[" + i + "]/rated-voltage").during(highest.situation());
             return spot.with(Runs.arg("run", cables.get(i)), Arg.phrase("cause", highest.cause()))

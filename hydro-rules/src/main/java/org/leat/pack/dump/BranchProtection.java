@@ -25,11 +25,11 @@ import org.leat.check.Spot;
 import org.leat.design.DeviceKind;
 import org.leat.design.DumpLoad;
 import org.leat.design.Place;
+import org.leat.pack.kit.BusNode;
 import org.leat.pack.kit.Conductors;
 import org.leat.pack.kit.Devices;
 import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.HighestBusVoltage;
-import org.leat.pack.kit.Node;
 import org.leat.pack.kit.RunCapacity;
 import org.leat.pack.kit.Runs;
 import org.leat.pack.kit.Said;
@@ -168,7 +168,7 @@ final class BranchProtection {
     }
 
     private static Outcome voltage(Judgement j, DumpLoad dump) {
-        HighestBusVoltage highest = HighestBusVoltage.of(j.solved(), Node.of(dump));
+        HighestBusVoltage highest = HighestBusVoltage.of(j.solved(), BusNode.of(dump));
         Spot spot = j.at("/dump-load/fuse-direct-voltage").during(highest.situation());
         spot.given("/dump-load/fuse", dump.fuse());
         return spot.with(Arg.phrase("cause", highest.cause()))

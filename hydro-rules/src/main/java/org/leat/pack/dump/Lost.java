@@ -11,10 +11,10 @@ import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.check.Worded;
 import org.leat.design.DumpLoad;
+import org.leat.pack.kit.BusNode;
 import org.leat.pack.kit.BusPart;
 import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.Lead;
-import org.leat.pack.kit.Node;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.DumpLoadLost;
 
@@ -67,7 +67,7 @@ final class Lost {
         List<BusPart> parts = opens
                 ? BusPart.all(j.design())
                 : BusPart.withoutBattery(j.design()).stream()
-                        .filter(part -> part.node() == Node.BRIDGE)
+                        .filter(part -> part.node() == BusNode.BRIDGE)
                         .toList();
         if (parts.isEmpty()) {
             return spot.says("no-part");

@@ -18,9 +18,9 @@ import org.leat.check.Spot;
 import org.leat.design.ChargeRegulator;
 import org.leat.design.Inverter;
 import org.leat.design.VoltageRange;
-import org.leat.pack.kit.Cause;
 import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.Inverters;
+import org.leat.pack.kit.VoltageCause;
 import org.leat.plant.numbers.BatteryNumbers;
 import org.leat.quantity.Si;
 
@@ -89,6 +89,6 @@ final class InputWindow {
     }
 
     private static boolean nothingLimits(Judgement j, Outcome.Fail failure) {
-        return failure.says("trips") && HighestChargingVoltage.of(j.solved()).cause() == Cause.OVERCHARGED;
+        return failure.says("trips") && HighestChargingVoltage.of(j.solved()).cause() == VoltageCause.OVERCHARGED;
     }
 }

@@ -18,7 +18,7 @@ import org.leat.design.RegulatorKind;
  * @param rating null where it is not stated
  */
 public record BusPart(
-        Part part, String path, Node node, @Nullable Quantity<ElectricPotential> rating) {
+        Part part, String path, BusNode node, @Nullable Quantity<ElectricPotential> rating) {
 
     /** {@return every part on the bus, the battery's management among them} */
     public static List<BusPart> all(Design design) {
@@ -26,7 +26,10 @@ public record BusPart(
         BatteryManagement management = design.battery().management();
         if (management != null) {
             parts.add(new BusPart(
-                    Part.MANAGEMENT, "/battery/management/voltage-rating", Node.BATTERY, management.voltageRating()));
+                    Part.MANAGEMENT,
+                    "/battery/management/voltage-rating",
+                    BusNode.BATTERY,
+                    management.voltageRating()));
         }
         return parts;
     }
@@ -38,14 +41,14 @@ public record BusPart(
             parts.add(new BusPart(
                     Part.REGULATOR,
                     "/regulator/input-voltage-limit",
-                    Node.BRIDGE,
+                    BusNode.BRIDGE,
                     design.regulator().inputVoltageLimit()));
         }
         if (design.inverter() != null) {
             parts.add(new BusPart(
                     Part.INVERTER,
                     "/inverter/input-voltage-limit",
-                    Node.BATTERY,
+                    BusNode.BATTERY,
                     design.inverter().inputVoltageLimit()));
         }
         return parts;

@@ -22,10 +22,10 @@ import org.leat.plant.numbers.PlantNumbers;
  * @param situation that makes it
  * @param cause that says how
  */
-public record HighestBusVoltage(double volts, BusSituation situation, Cause cause) {
+public record HighestBusVoltage(double volts, BusSituation situation, VoltageCause cause) {
 
     /** {@return the highest of a node over every situation, moments counted where they are known} At least one is solved. */
-    public static HighestBusVoltage of(Cases cases, Node node) {
+    public static HighestBusVoltage of(Cases cases, BusNode node) {
         return of(cases, node, cases.onTheBus());
     }
 
@@ -42,34 +42,35 @@ public record HighestBusVoltage(double volts, BusSituation situation, Cause caus
                         .filter(situation -> !(situation instanceof LoadLost || situation instanceof DumpLoadLost))
                         .toList()
                 : cases.onTheBus();
-        return of(cases, Node.BRIDGE, met);
+        return of(cases, BusNode.BRIDGE, met);
     }
 
-    private static HighestBusVoltage of(Cases cases, Node node, List<BusSituation> situations) {
+    private static HighestBusVoltage of(Cases cases, BusNode node, List<BusSituation> situations) {
         HighestBusVoltage highest = lasting(cases, node, situations);
         for (BusSituation situation : situations) {
             if (node.moment(situation) instanceof Amount.Known known && known.value() > highest.volts()) {
-                highest = new HighestBusVoltage(known.value(), situation, Cause.OPENED_UNDER_LOAD);
+                highest = new HighestBusVoltage(known.value(), situation, VoltageCause.OPENED_UNDER_LOAD);
             }
         }
         return highest;
     }
 
     /** {@return the highest of a node that lasts} At least one situation is solved. */
-    public static HighestBusVoltage lasting(Cases cases, Node node) {
+    public static HighestBusVoltage lasting(Cases cases, BusNode node) {
         return lasting(cases, node, cases.onTheBus());
     }
 
-    private static HighestBusVoltage lasting(Cases cases, Node node, List<BusSituation> situations) {
+    private static HighestBusVoltage lasting(Cases cases, BusNode node, List<BusSituation> situations) {
         BusSituation highest = Worst.most(situations, node::lasting);
-        Cause cause = node == Node.BATTERY && cases.numbers().regulator().divides()
-                ? behindRegulator(cases.numbers(), highest)
-                : cause(highest);
+        VoltageCause cause =
+                node == BusNode.BATTERY && cases.numbers().regulator().divides()
+                        ? behindRegulator(cases.numbers(), highest)
+                        : cause(highest);
         return new HighestBusVoltage(node.lasting(highest), highest, cause);
     }
 
     /** {@return why the highest voltage of a moment is not known; null where it is} */
-    public static Amount.@Nullable Unknown unknownMoment(Cases cases, Node node) {
+    public static Amount.@Nullable Unknown unknownMoment(Cases cases, BusNode node) {
         for (BusSituation situation : cases.onTheBus()) {
             if (node.moment(situation) instanceof Amount.Unknown unknown) {
                 return unknown;
@@ -79,34 +80,34 @@ public record HighestBusVoltage(double volts, BusSituation situation, Cause caus
     }
 
     /** A regulator that works holds the battery's node at its set point, whatever the bridge does. */
-    private static Cause behindRegulator(PlantNumbers numbers, BusSituation situation) {
+    private static VoltageCause behindRegulator(PlantNumbers numbers, BusSituation situation) {
         if (situation instanceof Running) {
-            return Cause.CHARGING;
+            return VoltageCause.CHARGING;
         }
         return numbers.regulator().equalisingVoltage().orElse(0)
                         > numbers.battery().absorptionVoltage()
-                ? Cause.EQUALISING
-                : Cause.FULL;
+                ? VoltageCause.EQUALISING
+                : VoltageCause.FULL;
     }
 
-    private static Cause cause(BusSituation situation) {
+    private static VoltageCause cause(BusSituation situation) {
         if (situation instanceof BatteryFull full) {
             return switch (full.answer()) {
-                case DIVERTED -> Cause.DIVERTED;
-                case DUMP_TOO_SMALL -> Cause.DUMP_TOO_SMALL;
-                case RUNAWAY -> Cause.LETS_GO;
-                case OVERCHARGED -> Cause.OVERCHARGED;
+                case DIVERTED -> VoltageCause.DIVERTED;
+                case DUMP_TOO_SMALL -> VoltageCause.DUMP_TOO_SMALL;
+                case RUNAWAY -> VoltageCause.LETS_GO;
+                case OVERCHARGED -> VoltageCause.OVERCHARGED;
             };
         }
         if (situation instanceof BatteryRemoved) {
-            return Cause.BATTERY_REMOVED;
+            return VoltageCause.BATTERY_REMOVED;
         }
         if (situation instanceof ManagementOpens) {
-            return Cause.MANAGEMENT_OPENS;
+            return VoltageCause.MANAGEMENT_OPENS;
         }
         if (situation instanceof DumpLoadLost) {
-            return Cause.DUMP_LOST;
+            return VoltageCause.DUMP_LOST;
         }
-        return situation instanceof LoadLost ? Cause.RUNAWAY : Cause.RUNNING;
+        return situation instanceof LoadLost ? VoltageCause.RUNAWAY : VoltageCause.RUNNING;
     }
 }

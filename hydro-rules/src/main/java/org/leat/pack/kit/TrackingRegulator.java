@@ -27,7 +27,7 @@ public final class TrackingRegulator {
     public static Change change(Judgement j, double from, double to, String name) {
         Judgement changed = j.with(edits(j.design(), from, to, to));
         double highest = changed.plant().unsolvable().isEmpty()
-                ? HighestBusVoltage.of(changed.solved(), Node.BRIDGE).volts()
+                ? HighestBusVoltage.of(changed.solved(), BusNode.BRIDGE).volts()
                 : to;
         double stands = Sold.volts(Math.max(to, highest)).orElse(to);
         return Change.of(edits(j.design(), from, to, stands)).with(name, stands, QuantityKind.VOLTAGE);

@@ -17,8 +17,8 @@ import org.leat.check.Spot;
 import org.leat.design.ElementPath;
 import org.leat.design.Load;
 import org.leat.design.LoadSupply;
+import org.leat.pack.kit.BusNode;
 import org.leat.pack.kit.HighestBusVoltage;
-import org.leat.pack.kit.Node;
 import org.leat.pack.kit.Sold;
 
 /** What hangs on the battery's direct voltage with nothing between. */
@@ -60,7 +60,7 @@ final class OnBus {
         for (int i = 0; i < loads.size(); i++) {
             Load load = loads.get(i);
             if (load.supply() == LoadSupply.BUS && load.pack() == null) {
-                HighestBusVoltage highest = HighestBusVoltage.of(j.solved(), Node.BATTERY);
+                HighestBusVoltage highest = HighestBusVoltage.of(j.solved(), BusNode.BATTERY);
                 Spot spot =
                         j.at(ElementPath.item("/loads", loads, i) + "/supply").during(highest.situation());
                 double most = j.limit("factor").value() * j.numbers().battery().nominalVoltage();

@@ -14,9 +14,9 @@ import org.leat.check.Spot;
 import org.leat.design.ElementPath;
 import org.leat.design.Load;
 import org.leat.design.VehiclePack;
+import org.leat.pack.kit.BusNode;
 import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.HighestBusVoltage;
-import org.leat.pack.kit.Node;
 
 /** A vehicle or tool pack wired to the bus. */
 final class PackOnBus {
@@ -60,7 +60,7 @@ final class PackOnBus {
         if (spot.given(pack.ownCharger())) {
             return spot.says("own-charger");
         }
-        HighestBusVoltage highest = HighestBusVoltage.of(j.solved(), Node.BATTERY);
+        HighestBusVoltage highest = HighestBusVoltage.of(j.solved(), BusNode.BATTERY);
         return spot.during(highest.situation())
                 .saying("stands-it", "overcharged")
                 .with(Arg.phrase("cause", highest.cause()))

@@ -65,7 +65,7 @@ final class ReadingOfVolts {
     private static Outcome judge(Judgement j) {
         Running running = j.solved().running().get(0);
         Spot spot = j.at("/alternator/open-circuit").during(running);
-        Optional<Reading> read = Reading.of(j.design().alternator().openCircuit());
+        Optional<StatedVoltage> read = StatedVoltage.of(j.design().alternator().openCircuit());
         if (read.isEmpty()) {
             return spot.says("behind-bridge");
         }
@@ -94,21 +94,21 @@ final class ReadingOfVolts {
     }
 
     /** Another reading, and the wheel's speed over its best with it. */
-    private record Tried(Reading reading, double speed) {
+    private record Tried(StatedVoltage reading, double speed) {
 
         double apart() {
             return Math.abs(speed - 1);
         }
     }
 
-    private static Optional<Tried> other(Judgement j, Running running, Reading read) {
+    private static Optional<Tried> other(Judgement j, Running running, StatedVoltage read) {
         return read.others(j.design().alternator())
                 .flatMap(reading -> tried(j, running, reading, reading.voltsOver(read)))
                 .filter(tried -> tried.apart() <= j.limit("near").value())
                 .min(Comparator.comparingDouble(Tried::apart));
     }
 
-    private static Stream<Tried> tried(Judgement j, Running running, Reading reading, double factor) {
+    private static Stream<Tried> tried(Judgement j, Running running, StatedVoltage reading, double factor) {
         AlternatorNumbers machine = j.numbers().alternator();
         OperatingPoint point = j.plant()
                 .withAlternator(machine.withMagnets(machine.magnets().withFluxLinkage(machine.fluxLinkage() * factor)))

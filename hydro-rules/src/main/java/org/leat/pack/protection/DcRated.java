@@ -10,10 +10,10 @@ import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
+import org.leat.pack.kit.BusNode;
 import org.leat.pack.kit.Devices;
 import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.HighestBusVoltage;
-import org.leat.pack.kit.Node;
 import org.leat.plant.cases.Cases;
 
 /** Whether each device breaks direct current at the highest voltage it can meet. */
@@ -47,7 +47,7 @@ final class DcRated {
         return devices.isEmpty()
                 ? List.of(j.at("/protection").says("none"))
                 : j.each(devices, device -> {
-                    Node node = Node.between(
+                    BusNode node = BusNode.between(
                             j.design(), device.device().from(), device.device().to());
                     HighestBusVoltage highest = HighestBusVoltage.of(cases, node);
                     Spot spot = j.at(device.path() + "/direct-voltage").during(highest.situation());

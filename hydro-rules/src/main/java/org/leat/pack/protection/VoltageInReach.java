@@ -15,11 +15,11 @@ import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.LiveParts;
 import org.leat.design.Safeguards;
-import org.leat.pack.kit.Cause;
+import org.leat.pack.kit.BusNode;
 import org.leat.pack.kit.HighestBusVoltage;
-import org.leat.pack.kit.Node;
 import org.leat.pack.kit.OtherTurns;
 import org.leat.pack.kit.Sold;
+import org.leat.pack.kit.VoltageCause;
 import org.leat.plant.cases.TouchVoltage;
 
 /** Voltage in reach in any case, of the bus and between the alternator's leads, against the limits for touch. */
@@ -81,15 +81,16 @@ final class VoltageInReach {
     private VoltageInReach() {}
 
     private static List<Outcome> judge(Judgement j) {
-        HighestBusVoltage bridge = HighestBusVoltage.lasting(j.solved(), Node.BRIDGE);
-        HighestBusVoltage battery = HighestBusVoltage.lasting(j.solved(), Node.BATTERY);
+        HighestBusVoltage bridge = HighestBusVoltage.lasting(j.solved(), BusNode.BRIDGE);
+        HighestBusVoltage battery = HighestBusVoltage.lasting(j.solved(), BusNode.BATTERY);
         HighestBusVoltage highest = battery.volts() > bridge.volts() ? battery : bridge;
         TouchVoltage leads = j.solved().touchVoltage();
         Spot bus = j.at("/safeguards/live-parts").during(highest.situation());
         Spot lead = j.at("/alternator/open-circuit").during(leads.alternatingAt());
         return j.all(List.of(
                 () -> judge(j, bus.with(Arg.phrase("cause", highest.cause())), highest.volts(), ""),
-                () -> judge(j, lead.with(Arg.phrase("cause", Cause.RUNAWAY)), leads.alternating(), "-alternating")));
+                () -> judge(
+                        j, lead.with(Arg.phrase("cause", VoltageCause.RUNAWAY)), leads.alternating(), "-alternating")));
     }
 
     private static Outcome judge(Judgement j, Spot spot, double volts, String current) {

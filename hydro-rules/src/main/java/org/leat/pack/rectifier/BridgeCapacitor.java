@@ -15,10 +15,10 @@ import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.Rectifier;
-import org.leat.pack.kit.Cause;
+import org.leat.pack.kit.BusNode;
 import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.HighestBusVoltage;
-import org.leat.pack.kit.Node;
+import org.leat.pack.kit.VoltageCause;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.Cases;
 import org.leat.plant.cases.LoadLost;
@@ -63,12 +63,12 @@ final class BridgeCapacitor {
         }
         Cases cases = j.solved();
         LoadLost lost = Worst.most(cases.loadLost(), LoadLost::directVoltage);
-        HighestBusVoltage highest = HighestBusVoltage.of(cases, Node.BRIDGE);
+        HighestBusVoltage highest = HighestBusVoltage.of(cases, BusNode.BRIDGE);
         double needed = j.limit("factor").value() * highest.volts();
         boolean rush = !Boolean.TRUE.equals(bridge.precharged()) && lost.emptyCapacitorVoltage() > needed;
         Spot spot = j.at("/rectifier/capacitor-voltage").during(rush ? lost : highest.situation());
         return spot.with("peak", rush ? lost.directVoltage() : highest.volts(), VOLTAGE)
-                .with(Arg.phrase("cause", rush ? Cause.EMPTY_CAPACITOR : highest.cause()))
+                .with(Arg.phrase("cause", rush ? VoltageCause.EMPTY_CAPACITOR : highest.cause()))
                 .atMost(rush ? lost.emptyCapacitorVoltage() : needed, spot.si(bridge.capacitorVoltage()), VOLTAGE);
     }
 }

@@ -17,9 +17,9 @@ import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
+import org.leat.pack.kit.BusNode;
 import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.HighestBusVoltage;
-import org.leat.pack.kit.Node;
 
 /** Diodes against the voltage of a runaway. */
 final class DiodeReverseVoltage {
@@ -53,7 +53,7 @@ final class DiodeReverseVoltage {
     private DiodeReverseVoltage() {}
 
     private static Outcome judge(Judgement j) {
-        HighestBusVoltage highest = HighestBusVoltage.of(j.solved(), Node.BRIDGE);
+        HighestBusVoltage highest = HighestBusVoltage.of(j.solved(), BusNode.BRIDGE);
         Spot spot = j.at(RATING)
                 .during(highest.situation())
                 .with("peak", highest.volts(), VOLTAGE)
@@ -73,7 +73,7 @@ final class DiodeReverseVoltage {
 
     private static Stream<Change> higher(Judgement j, Outcome.Fail failure) {
         double needed = j.limit("good-factor").value()
-                * HighestBusVoltage.of(j.solved(), Node.BRIDGE).volts();
+                * HighestBusVoltage.of(j.solved(), BusNode.BRIDGE).volts();
         return DoubleStream.of(100, 200, 400, 600, 800, 1000, 1200, 1600)
                 .filter(volts -> volts >= needed)
                 .mapToObj(volts -> FieldChanges.rated(RATING, volts, "V", ElectricPotential.class));

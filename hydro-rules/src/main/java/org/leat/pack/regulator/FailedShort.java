@@ -12,10 +12,10 @@ import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.Safeguards;
+import org.leat.pack.kit.BusNode;
 import org.leat.pack.kit.BusPart;
 import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.Lead;
-import org.leat.pack.kit.Node;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.BusHolder;
 import org.leat.plant.cases.RegulatorFailedShort;
@@ -79,7 +79,7 @@ final class FailedShort {
             return spot.says("overcharged");
         }
         List<BusPart> parts = BusPart.all(j.design()).stream()
-                .filter(part -> part.node() == Node.BATTERY)
+                .filter(part -> part.node() == BusNode.BATTERY)
                 .toList();
         BusPart weakest = Worst.least(parts, part -> spot.si(part.path(), part.rating()));
         return spot.saying("stands-it", "breaks-it")

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /** Moves labels apart that would stand on each other, as little as will do. */
-final class Spread {
+final class LabelSpacing {
 
-    private Spread() {}
+    private LabelSpacing() {}
 
     /**
      * {@return where each label goes}

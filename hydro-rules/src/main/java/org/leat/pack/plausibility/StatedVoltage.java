@@ -21,37 +21,38 @@ import org.leat.design.VoltageBetween;
  * @param as rms or peak
  * @param between which points
  */
-record Reading(VoltageAs as, VoltageBetween between) {
+record StatedVoltage(VoltageAs as, VoltageBetween between) {
 
     /** {@return how the design says it was, and where it does not, how it is taken; none behind a bridge} */
-    static Optional<Reading> of(OpenCircuit stated) {
+    static Optional<StatedVoltage> of(OpenCircuit stated) {
         return stated instanceof OpenCircuit.VoltsAtSpeed volts
                 ? of(volts.as(), RMS, volts.between())
                 : of(((OpenCircuit.SpeedPerVolt) stated).as(), PEAK, ((OpenCircuit.SpeedPerVolt) stated).between());
     }
 
-    private static Optional<Reading> of(@Nullable VoltageAs as, VoltageAs leftOut, @Nullable VoltageBetween between) {
+    private static Optional<StatedVoltage> of(
+            @Nullable VoltageAs as, VoltageAs leftOut, @Nullable VoltageBetween between) {
         VoltageAs read = as == null ? leftOut : as == RMS ? RMS : PEAK;
         return between == BRIDGE_OUTPUT
                 ? Optional.empty()
-                : Optional.of(new Reading(read, between == null ? LEADS : between));
+                : Optional.of(new StatedVoltage(read, between == null ? LEADS : between));
     }
 
     /** {@return the readings it may be instead and that its tolerance does not cover; a delta has no star point} */
-    Stream<Reading> others(Alternator alternator) {
+    Stream<StatedVoltage> others(Alternator alternator) {
         double tolerance = alternator.openCircuit() instanceof OpenCircuit.VoltsAtSpeed volts
                 ? volts.voltage().plusMinusSi() / volts.voltage().si()
                 : 0;
         boolean delta = alternator.winding().connection() == Connection.DELTA;
         return Stream.of(LEADS, LEAD_AND_STAR_POINT)
                 .filter(points -> points == LEADS || !delta)
-                .flatMap(points -> Stream.of(RMS, PEAK).map(kind -> new Reading(kind, points)))
+                .flatMap(points -> Stream.of(RMS, PEAK).map(kind -> new StatedVoltage(kind, points)))
                 .filter(other -> !other.equals(this))
                 .filter(other -> Math.abs(other.voltsOver(this) - 1) > tolerance);
     }
 
     /** {@return volts of the machine if it was read so, over those if it was read as another} */
-    double voltsOver(Reading other) {
+    double voltsOver(StatedVoltage other) {
         return linePeak() / other.linePeak();
     }
 

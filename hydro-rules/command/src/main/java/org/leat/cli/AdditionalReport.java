@@ -14,19 +14,19 @@ import picocli.CommandLine.TypeConversionException;
  * @param file where to
  * @param folder whether that is a folder: it ends with a slash, or there is one
  */
-record AlsoWritten(Format format, Path file, boolean folder) {
+record AdditionalReport(Format format, Path file, boolean folder) {
 
     /** Reads {@code FORMAT=FILE} or {@code FORMAT=FOLDER/}. */
-    static final class Converter implements ITypeConverter<AlsoWritten> {
+    static final class Converter implements ITypeConverter<AdditionalReport> {
         @Override
-        public AlsoWritten convert(String word) {
+        public AdditionalReport convert(String word) {
             int equals = word.indexOf('=');
             if (equals < 0 || equals == word.length() - 1) {
                 throw new TypeConversionException("'" + word + "' is not FORMAT=FILE");
             }
             try {
                 Path file = Path.of(word.substring(equals + 1));
-                return new AlsoWritten(
+                return new AdditionalReport(
                         new OptionWords.OfFormat().convert(word.substring(0, equals)),
                         file,
                         word.endsWith("/") || word.endsWith(File.separator) || Files.isDirectory(file));

@@ -13,11 +13,11 @@ import org.jspecify.annotations.Nullable;
 import org.leat.design.AlsoWritten;
 
 /** The ways in which a word may stand in a file: as it is written, and as people write it besides. */
-final class Wording {
+final class WaysWritten {
 
     private static final String NUMBER = "[0-9]{1,15}(?:\\.[0-9]{1,33})?(?:[eE][+-]?[0-9]{1,4})?";
 
-    private Wording() {}
+    private WaysWritten() {}
 
     /** {@return the expressions of a word and of what is also written for it} ECMA 262 without options, unanchored. */
     static List<String> expressions(String word, AnnotatedElement element) {
@@ -25,7 +25,7 @@ final class Wording {
         all.add(anyCase(word));
         AlsoWritten also = element.getAnnotation(AlsoWritten.class);
         if (also != null) {
-            Stream.of(also.value()).map(Wording::anyCase).forEach(all::add);
+            Stream.of(also.value()).map(WaysWritten::anyCase).forEach(all::add);
         }
         return List.copyOf(all);
     }

@@ -8,9 +8,9 @@ import org.leat.check.Outcome;
  * @param rule the rule's id
  * @param path the element
  */
-record Place(String rule, String path) {
+record FindingPlace(String rule, String path) {
 
-    static Place of(Outcome outcome) {
-        return new Place(outcome.rule(), outcome.path());
+    static FindingPlace of(Outcome outcome) {
+        return new FindingPlace(outcome.rule(), outcome.path());
     }
 }

@@ -4,7 +4,7 @@ import java.util.Locale;
 import org.leat.check.Worded;
 
 /** What makes the highest voltage of the bus. */
-public enum Cause implements Worded {
+public enum VoltageCause implements Worded {
     /** load lost. */
     RUNAWAY("load lost: the wheel has run away"),
     /** the battery opens under load, for a moment. */
@@ -38,7 +38,7 @@ public enum Cause implements Worded {
 
     private final String text;
 
-    Cause(String text) {
+    VoltageCause(String text) {
         this.text = text;
     }
 

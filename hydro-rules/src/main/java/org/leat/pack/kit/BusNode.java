@@ -12,7 +12,7 @@ import org.leat.plant.numbers.Amount;
  * One of the two nodes of the direct-current side: they differ where a tracking or series regulator stands between bridge and
  * battery.
  */
-public enum Node {
+public enum BusNode {
     /** behind the bridge: regulator's input, capacitor, diodes, and a dump load on the bridge's side. */
     BRIDGE,
     /** at the battery: its management and fuses, inverter, loads, and a dump load at its poles. */
@@ -29,7 +29,7 @@ public enum Node {
     }
 
     /** {@return the node of a run or of a device in it; the bridge's where it joins both} */
-    public static Node between(Design design, Place one, Place other) {
+    public static BusNode between(Design design, Place one, Place other) {
         if (is(one, other, Place.ALTERNATOR) || is(one, other, Place.RECTIFIER)) {
             return BRIDGE;
         }
@@ -40,7 +40,7 @@ public enum Node {
     }
 
     /** {@return the node that feeds the dump load; the bridge's where the design has none or does not say} */
-    public static Node of(@Nullable DumpLoad dump) {
+    public static BusNode of(@Nullable DumpLoad dump) {
         return dump != null && dump.side() == DumpSide.BATTERY ? BATTERY : BRIDGE;
     }
 
