@@ -33,7 +33,7 @@ class FirstStartTest {
                         "DUMP_LOAD 9 mm",
                         "FIRST_ON_BUS 9 mm",
                         "NEXT_ON_BUS 11 mm",
-                        "NEXT_ON_BUS 12 mm",
+                        "NEXT_ON_BUS 11.5 mm",
                         "HOURS 11 mm");
     }
 

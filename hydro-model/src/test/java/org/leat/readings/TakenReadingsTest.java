@@ -91,7 +91,7 @@ class TakenReadingsTest {
         assertThat(taken.misplaced()).singleElement().satisfies(one -> {
             assertThat(one.why()).isEqualTo(TakenReadings.Why.NO_SUCH_SET);
             assertThat(one.path()).isEqualTo("/sets[0]/nozzles");
-            assertThat(one.choices()).containsExactly("11 mm", "9 mm", "12 mm");
+            assertThat(one.choices()).containsExactly("11 mm", "9 mm", "11.5 mm");
         });
     }
 

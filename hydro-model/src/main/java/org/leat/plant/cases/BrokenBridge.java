@@ -15,7 +15,7 @@ import org.leat.plant.numbers.NozzleGroup;
  *     the slowest speed looked at where the wheel is braked to less
  * @param runnerSpeed rad/s
  * @param directCurrent behind the bridge, mean, A
- * @param currentLeft of the direct current before, a share
+ * @param currentLeft of the direct current before, a share; nil where none flowed
  * @param phaseCurrent rms of the lead that carries most, A
  * @param diodeCurrent mean of the diode that carries most, A
  * @param rippleAtFrequency of the direct current at the alternator's frequency, A: one diode shows there

@@ -23,10 +23,12 @@ final class BrokenBridgeSolver {
      */
     static List<BrokenBridge> open(
             PlantNumbers numbers, Running running, OncePerKey<BridgeSearch, BridgeSearch.Found> searches) {
-        return of(numbers, running, searches, BrokenBridge.Fault.PHASE_OPEN, BrokenBridge.Fault.DIODE_OPEN);
+        return running.operatingPoint().directCurrent() > 0
+                ? of(numbers, running, searches, BrokenBridge.Fault.PHASE_OPEN, BrokenBridge.Fault.DIODE_OPEN)
+                : List.of();
     }
 
-    /** {@return one diode that conducts both ways; empty as above} */
+    /** {@return one diode that conducts both ways; empty where the wheel stands or the winding has no inductance} */
     static List<BrokenBridge> shorted(
             PlantNumbers numbers, Running running, OncePerKey<BridgeSearch, BridgeSearch.Found> searches) {
         return of(numbers, running, searches, BrokenBridge.Fault.DIODE_SHORT);
@@ -38,9 +40,7 @@ final class BrokenBridgeSolver {
             OncePerKey<BridgeSearch, BridgeSearch.Found> searches,
             BrokenBridge.Fault... faults) {
         List<BrokenBridge> cases = new ArrayList<>();
-        if (running.operatingPoint().directCurrent() > 0
-                && running.operatingPoint().speed() > 0
-                && numbers.alternator().phaseInductance() > 0) {
+        if (running.operatingPoint().speed() > 0 && numbers.alternator().phaseInductance() > 0) {
             for (BrokenBridge.Fault fault : faults) {
                 cases.add(of(running, fault, searches.get(search(numbers, running, fault))));
             }
@@ -70,13 +70,14 @@ final class BrokenBridgeSolver {
 
     private static BrokenBridge of(Running running, BrokenBridge.Fault fault, BridgeSearch.Found found) {
         BridgeWaveform wave = found.wave();
+        double before = running.operatingPoint().directCurrent();
         return new BrokenBridge(
                 running.nozzles(),
                 fault,
                 found.held(),
                 found.speed(),
                 wave.directCurrent(),
-                wave.directCurrent() / running.operatingPoint().directCurrent(),
+                before > 0 ? wave.directCurrent() / before : 0,
                 wave.phaseCurrentRms(),
                 wave.diodeCurrent(),
                 wave.rippleAtFrequency(),

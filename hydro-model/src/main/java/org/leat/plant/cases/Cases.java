@@ -170,14 +170,17 @@ public final class Cases {
     }
 
     /**
-     * {@return one phase and one diode open with the nozzles as built; empty where no current flows or the winding has no
-     * inductance} Stepped in time: a few milliseconds when first asked for.
+     * {@return one phase and one diode open on each nozzle set on which current flows, the set open as built first; empty where
+     * the winding has no inductance} Stepped in time: a few milliseconds for each set when first asked for.
      */
     public List<BrokenBridge> broken() {
         return broken.get();
     }
 
-    /** {@return one diode shorted with the nozzles as built; empty and stepped in time as {@link #broken()}} */
+    /**
+     * {@return one diode shorted on each nozzle set on which the wheel turns; empty where the winding has no inductance} The
+     * battery need not be reached: the current goes round through the bridge. Stepped in time as {@link #broken()}.
+     */
     public List<BrokenBridge> diodeShorted() {
         return diodeShorted.get();
     }

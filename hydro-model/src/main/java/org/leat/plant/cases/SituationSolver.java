@@ -252,10 +252,9 @@ final class SituationSolver {
     }
 
     private List<BrokenBridge> everyBroken() {
-        List<Running> running = running();
-        return running.isEmpty()
-                ? List.of()
-                : List.copyOf(BrokenBridgeSolver.open(numbers, running.get(0), before.brokenBridges()));
+        return running().stream()
+                .flatMap(set -> BrokenBridgeSolver.open(numbers, set, before.brokenBridges()).stream())
+                .toList();
     }
 
     List<BrokenBridge> diodeShorted() {
@@ -263,10 +262,9 @@ final class SituationSolver {
     }
 
     private List<BrokenBridge> everyDiodeShorted() {
-        List<Running> running = running();
-        return running.isEmpty()
-                ? List.of()
-                : List.copyOf(BrokenBridgeSolver.shorted(numbers, running.get(0), before.brokenBridges()));
+        return running().stream()
+                .flatMap(set -> BrokenBridgeSolver.shorted(numbers, set, before.brokenBridges()).stream())
+                .toList();
     }
 
     List<BatteryFull> batteryFull(List<Running> running, List<LoadLost> loadLost) {

@@ -8,8 +8,10 @@ import org.leat.electrics.NeodymiumGrade;
 import org.leat.electrics.ThermalClass;
 import org.leat.electrics.WindingTemperature;
 import org.leat.law.Answer;
+import org.leat.plant.cases.BrokenBridge;
 import org.leat.plant.cases.Cases;
 import org.leat.plant.cases.Running;
+import org.leat.plant.numbers.AlternatorNumbers;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.PlantNumbers;
 import org.leat.plant.solved.EnergyAccount.Stage;
@@ -72,6 +74,30 @@ public record SettledWinding(Running running, double temperature) {
                 Celsius.of(windingTemperature),
                 thermalResistance);
         return settled instanceof Answer.Value value ? Celsius.toKelvin(value.value()) : Double.POSITIVE_INFINITY;
+    }
+
+    /**
+     * {@return temperature at which a winding settles behind a broken bridge, K, every phase taken to be as hot as the hottest;
+     * infinite where the loss grows faster than the heat leaves}
+     *
+     * @param cases of the plant, among them running on the fault's nozzle set
+     * @param thermalResistance of winding to air, K/W
+     */
+    public static double behind(Cases cases, BrokenBridge broken, double thermalResistance) {
+        double kelvin = cases.running().stream()
+                .filter(running -> running.nozzles().equals(broken.nozzles()))
+                .findFirst()
+                .orElseThrow()
+                .operatingPoint()
+                .windingTemperature();
+        AlternatorNumbers warm = cases.numbers().alternator().warmedTo(kelvin);
+        double own = broken.runnerSpeed() * warm.gearRatio();
+        return under(
+                cases.numbers(),
+                kelvin,
+                warm.noLoad().at(own) * own,
+                3 * warm.phaseResistance() * broken.phaseCurrent() * broken.phaseCurrent(),
+                thermalResistance);
     }
 
     /** {@return whether a winding of that temperature, K, burns: above 300 °C no insulation is left to be judged} */

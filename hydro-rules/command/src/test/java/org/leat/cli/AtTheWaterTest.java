@@ -91,7 +91,7 @@ class AtTheWaterTest {
         Files.writeString(file, "format: 1\nsets:\n  - nozzles: 14 mm\n    speed: 1100 rpm\n");
         Said said = leat("readings", HUT, file.toString());
         assertThat(said.code()).isEqualTo(3);
-        assertThat(said.err()).contains("readings.yaml:3:14").contains("11 mm, 9 mm, 12 mm");
+        assertThat(said.err()).contains("readings.yaml:3:14").contains("11 mm, 9 mm, 11.5 mm");
     }
 
     @Test

@@ -25,7 +25,6 @@ import org.leat.pack.kit.NozzlesOnHand;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.BrokenBridge;
 import org.leat.plant.duties.SettledWinding;
-import org.leat.plant.numbers.AlternatorNumbers;
 import org.leat.quantity.Si;
 
 /** One phase, or one diode, open while the plant runs on. */
@@ -39,23 +38,27 @@ final class PhaseOpen {
             .formula(
                     "rms current of the lead that carries most ≤ winding's limit, speed and frequency ≤ limits, settled temperature of a"
                             + " winding of which every phase is as hot as the hottest ≤ class of the insulation")
-            .judged("one phase open and one diode open, the nozzles as built, at the speed at which the torques meet")
+            .judged(
+                    "one phase open and one diode open, each nozzle set on hand, at the speed at which the torques meet; the set on"
+                            + " which each number is worst")
             .source(
                     "alternator and bridge stepped in time, held against circuit simulation; for smooth direct current 1.225 times the"
                             + " current and 1.5 times the heat of each live phase, from mean and rms of six and two pulses")
-            .passes("carried", "With {fault} the wheel settles at {speed:rpm} and a lead carries {value}.")
+            .passes("carried", "With {fault} on {set} the wheel settles at {speed:rpm} and a lead carries {value}.")
             .fails(
                     "overloaded",
-                    "With {fault} the wheel settles at {speed:rpm} and a lead carries {value}; the winding stands {limit}.")
-            .passes("slow-enough", "With {fault} the alternator settles at {value}.")
-            .fails("too-fast", "With {fault} the alternator settles at {value}; it stands {limit}.")
-            .passes("low-frequency", "With {fault} the frequency settles at {value}.")
+                    "With {fault} on {set} the wheel settles at {speed:rpm} and a lead carries {value}; the winding stands {limit}.")
+            .passes("slow-enough", "With {fault} on {set} the alternator settles at {value}.")
+            .fails("too-fast", "With {fault} on {set} the alternator settles at {value}; it stands {limit}.")
+            .passes("low-frequency", "With {fault} on {set} the frequency settles at {value}.")
             .fails(
                     "high-frequency",
-                    "With {fault} the frequency settles at {value}; the laminations are made for {limit}.")
-            .passes("cool-enough", "With {fault} the hottest phase settles at {value}.")
-            .fails("too-hot", "With {fault} the hottest phase settles at {value}; its insulation stands {limit}.")
-            .fails("burns", "With {fault} the hottest phase warms until it burns.")
+                    "With {fault} on {set} the frequency settles at {value}; the laminations are made for {limit}.")
+            .passes("cool-enough", "With {fault} on {set} the hottest phase settles at {value}.")
+            .fails(
+                    "too-hot",
+                    "With {fault} on {set} the hottest phase settles at {value}; its insulation stands {limit}.")
+            .fails("burns", "With {fault} on {set} the hottest phase warms until it burns.")
             .notApplicable(
                     "no-current", "Not judged: no current flows, or nothing is known of the winding's inductance.")
             .judgeAll(PhaseOpen::judge)
@@ -70,7 +73,6 @@ final class PhaseOpen {
     private PhaseOpen() {}
 
     private static List<Outcome> judge(Judgement j) {
-        j.solved();
         List<BrokenBridge> all = j.solved().broken();
         if (all.isEmpty()) {
             return List.of(j.at("/alternator").says("no-current"));
@@ -85,7 +87,7 @@ final class PhaseOpen {
             questions.add(() -> frequency(j, fastest, Si.of(limit)));
         }
         if (alternator.thermalResistance() != null && alternator.insulationClass() != null) {
-            questions.add(() -> heat(j, Worst.most(all, BrokenBridge::phaseCurrent)));
+            questions.add(() -> heat(j, all));
         }
         return j.all(questions);
     }
@@ -94,6 +96,7 @@ final class PhaseOpen {
         return j.at(path)
                 .during(broken)
                 .with(Arg.phrase("fault", Fault.of(broken)))
+                .with(Arg.of("set", broken.nozzles().name()))
                 .with("speed", broken.runnerSpeed(), ROTATIONAL_SPEED);
     }
 
@@ -119,20 +122,13 @@ final class PhaseOpen {
         return spot.atMost(frequency, limit, FREQUENCY);
     }
 
-    private static Outcome heat(Judgement j, BrokenBridge broken) {
-        Spot spot = spot(j, "/alternator/insulation-class", broken).saying("cool-enough", "too-hot");
+    private static Outcome heat(Judgement j, List<BrokenBridge> all) {
         Alternator stated = j.design().alternator();
-        double resistance = spot.si("/alternator/thermal-resistance", stated.thermalResistance());
+        double resistance = j.at("/alternator/thermal-resistance").si(stated.thermalResistance());
+        BrokenBridge hottest = Worst.most(all, broken -> SettledWinding.behind(j.solved(), broken, resistance));
+        Spot spot = spot(j, "/alternator/insulation-class", hottest).saying("cool-enough", "too-hot");
         double limit = SettledWinding.limit(spot.given(stated.insulationClass()));
-        double kelvin = j.solved().running().get(0).operatingPoint().windingTemperature();
-        AlternatorNumbers warm = j.numbers().alternator().warmedTo(kelvin);
-        double own = alternatorSpeed(j, broken);
-        double settled = SettledWinding.under(
-                j.numbers(),
-                kelvin,
-                warm.noLoad().at(own) * own,
-                3 * warm.phaseResistance() * broken.phaseCurrent() * broken.phaseCurrent(),
-                resistance);
+        double settled = SettledWinding.behind(j.solved(), hottest, resistance);
         return SettledWinding.burns(settled) ? spot.says("burns") : spot.atMost(settled, limit, TEMPERATURE);
     }
 

@@ -3,6 +3,7 @@ package org.leat.pack.kit;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
@@ -10,6 +11,8 @@ import javax.measure.quantity.Length;
 import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
+import org.leat.design.NozzleSet;
+import org.leat.plant.numbers.NozzleGroup;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
@@ -78,6 +81,31 @@ public final class NozzlesOnHand {
     public static Stream<Change> larger(Judgement j, Outcome.Fail failure) {
         double open = bores(j).min(Comparator.naturalOrder()).orElseThrow();
         return available(j).filter(bore -> bore > open + SAME).sorted().map(bore -> candidate(j, bore));
+    }
+
+    /** {@return a change, and with it no nozzles kept but those of some sets; told with {@code sets}} */
+    public static Change only(Change change, Judgement j, List<NozzleGroup> sets) {
+        NozzleSet nozzles = j.design().nozzles();
+        Change kept = nozzles.sets().isEmpty()
+                ? change.and(
+                        "/nozzles/available",
+                        nozzles.available().stream()
+                                .filter(bore -> sets.stream().anyMatch(set -> isOf(set, Si.of(bore))))
+                                .toList())
+                : change.and(
+                        "/nozzles/sets",
+                        nozzles.sets().stream()
+                                .filter(choice -> sets.stream()
+                                        .anyMatch(set -> set.bores()
+                                                .equals(choice.open().stream()
+                                                        .map(Si::of)
+                                                        .toList())))
+                                .toList());
+        return kept.with("sets", sets.stream().map(NozzleGroup::name).collect(Collectors.joining(", ")));
+    }
+
+    private static boolean isOf(NozzleGroup set, double bore) {
+        return set.bores().stream().allMatch(each -> Math.abs(each - bore) < SAME);
     }
 
     private static Stream<Double> bores(Judgement j) {

@@ -9,10 +9,13 @@ import static org.leat.quantity.QuantityKind.TEMPERATURE;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.measure.quantity.ElectricCurrent;
 import org.jspecify.annotations.Nullable;
+import org.leat.check.Arg;
 import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
@@ -25,10 +28,13 @@ import org.leat.design.ProtectiveDevice;
 import org.leat.design.ProtectiveDeviceBuilder;
 import org.leat.pack.kit.Devices;
 import org.leat.pack.kit.FieldChanges;
+import org.leat.pack.kit.NozzlesOnHand;
+import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.BrokenBridge;
+import org.leat.plant.cases.Running;
 import org.leat.plant.duties.SettledWinding;
 import org.leat.plant.loads.DeviceRatings;
-import org.leat.plant.numbers.AlternatorNumbers;
+import org.leat.plant.numbers.NozzleGroup;
 import org.leat.quantity.Si;
 
 /** What the winding and the other diodes carry when one diode has failed short. */
@@ -50,30 +56,38 @@ final class DiodeShort {
                             + " which every phase is as hot as the hottest ≤ class of the insulation, three times the mean of"
                             + " the diode that carries most ≤ average current of the bridge; or a device in the leads that surely"
                             + " opens: current ≥ I_2/I_n · I_n")
-            .judged("one diode shorted, the nozzles as built, at the speed at which the torques meet")
+            .judged(
+                    "one diode shorted, each nozzle set on hand, at the speed at which the torques meet: a smaller set may not"
+                            + " blow the fuse that a larger one does; the set on which each number is worst")
             .source(
                     "alternator and bridge stepped in time with one diode conducting both ways, held against circuit simulation;"
                             + " I_2/I_n 1.6 of a gG fuse from 16 A, 1.9 above 4 A, 2.1 below, 1.45 of a breaker (IEC 60269-1, IEC"
                             + " 60898-1, from memory)")
             .source(COMMON_PRACTICE)
-            .passes("cleared", "With one diode shorted a lead carries {value}; {device} surely opens from {opens} on.")
-            .passes("carried", "With one diode shorted the wheel settles at {speed:rpm} and a lead carries {value}.")
+            .passes(
+                    "cleared",
+                    "With one diode shorted on {set} a lead carries {value}; {device} surely opens from {opens} on.")
+            .passes(
+                    "carried",
+                    "With one diode shorted on {set} the wheel settles at {speed:rpm} and a lead carries {value}.")
             .fails(
                     "overloaded",
-                    "With one diode shorted the wheel settles at {speed:rpm} and a lead carries {value}; the winding stands"
+                    "With one diode shorted on {set} the wheel settles at {speed:rpm} and a lead carries {value}; the winding stands"
                             + " {limit}, and nothing in the leads surely opens.")
-            .passes("cool-enough", "With one diode shorted the hottest phase settles at {value}.")
+            .passes("cool-enough", "With one diode shorted on {set} the hottest phase settles at {value}.")
             .fails(
                     "too-hot",
-                    "With one diode shorted the hottest phase settles at {value}; its insulation stands {limit}, and"
+                    "With one diode shorted on {set} the hottest phase settles at {value}; its insulation stands {limit}, and"
                             + " nothing in the leads surely opens.")
             .fails(
                     "burns",
-                    "With one diode shorted the hottest phase warms until it burns, and nothing in the leads surely opens.")
-            .passes("bridge-carries", "With one diode shorted the bridge carries as much as one of {value} does.")
+                    "With one diode shorted on {set} the hottest phase warms until it burns, and nothing in the leads surely opens.")
+            .passes(
+                    "bridge-carries",
+                    "With one diode shorted on {set} the bridge carries as much as one of {value} does.")
             .fails(
                     "bridge-overloaded",
-                    "With one diode shorted the diode beside it carries as much as in a bridge of {value}; it is made for"
+                    "With one diode shorted on {set} the diode beside it carries as much as in a bridge of {value}; it is made for"
                             + " {limit}, and nothing in the leads surely opens.")
             .notApplicable(
                     "no-current", "Not judged: no current flows, or nothing is known of the winding's inductance.")
@@ -84,6 +98,10 @@ final class DiodeShort {
                     "A fuse of {rating} in each lead between alternator and bridge: it carries what the turbine gives, and"
                             + " opens on a shorted diode.",
                     DiodeShort::newFuse)
+            .leastWayOut(
+                    "fewer-nozzles",
+                    "A device of {rating} in each lead, and no nozzles kept but {sets}.",
+                    DiodeShort::fewerNozzles)
             .advice(
                     "first-fuse",
                     "A fuse of {rating} in each lead between alternator and bridge: it carries what the turbine gives, and"
@@ -102,23 +120,32 @@ final class DiodeShort {
         if (all.isEmpty()) {
             return List.of(j.at("/rectifier").says("no-current"));
         }
-        BrokenBridge broken = all.get(0);
-        Devices.Placed device = opening(j, broken);
-        if (device != null) {
-            return List.of(spot(j, device.path() + "/rated-current", broken)
-                    .saying("cleared", "overloaded")
-                    .with(device.name())
-                    .with("opens", surely(device), CURRENT)
-                    .atLeast(broken.phaseCurrent(), surely(device), CURRENT));
-        }
         List<Supplier<Outcome>> questions = new ArrayList<>();
-        questions.add(() -> winding(j, broken));
-        Alternator alternator = j.design().alternator();
-        if (alternator.thermalResistance() != null && alternator.insulationClass() != null) {
-            questions.add(() -> heat(j, broken));
+        List<BrokenBridge> cleared =
+                all.stream().filter(broken -> opening(j, broken) != null).toList();
+        if (!cleared.isEmpty()) {
+            questions.add(() -> cleared(j, Worst.least(cleared, BrokenBridge::phaseCurrent)));
         }
-        questions.add(() -> bridge(j, broken));
+        List<BrokenBridge> staying =
+                all.stream().filter(broken -> opening(j, broken) == null).toList();
+        if (!staying.isEmpty()) {
+            questions.add(() -> winding(j, Worst.most(staying, BrokenBridge::phaseCurrent)));
+            Alternator alternator = j.design().alternator();
+            if (alternator.thermalResistance() != null && alternator.insulationClass() != null) {
+                questions.add(() -> heat(j, staying));
+            }
+            questions.add(() -> bridge(j, Worst.most(staying, BrokenBridge::diodeCurrent)));
+        }
         return j.all(questions);
+    }
+
+    private static Outcome cleared(Judgement j, BrokenBridge broken) {
+        Devices.Placed device = Objects.requireNonNull(opening(j, broken));
+        return spot(j, device.path() + "/rated-current", broken)
+                .saying("cleared", "overloaded")
+                .with(device.name())
+                .with("opens", surely(device), CURRENT)
+                .atLeast(broken.phaseCurrent(), surely(device), CURRENT);
     }
 
     private static Stream<Devices.Placed> inTheLeads(Judgement j) {
@@ -140,7 +167,10 @@ final class DiodeShort {
     }
 
     private static Spot spot(Judgement j, String path, BrokenBridge broken) {
-        return j.at(path).during(broken).with("speed", broken.runnerSpeed(), ROTATIONAL_SPEED);
+        return j.at(path)
+                .during(broken)
+                .with(Arg.of("set", broken.nozzles().name()))
+                .with("speed", broken.runnerSpeed(), ROTATIONAL_SPEED);
     }
 
     private static Outcome winding(Judgement j, BrokenBridge broken) {
@@ -149,20 +179,13 @@ final class DiodeShort {
         return spot.atMost(broken.phaseCurrent(), limit, CURRENT);
     }
 
-    private static Outcome heat(Judgement j, BrokenBridge broken) {
-        Spot spot = spot(j, "/alternator/insulation-class", broken).saying("cool-enough", "too-hot");
+    private static Outcome heat(Judgement j, List<BrokenBridge> staying) {
         Alternator stated = j.design().alternator();
-        double resistance = spot.si("/alternator/thermal-resistance", stated.thermalResistance());
+        double resistance = j.at("/alternator/thermal-resistance").si(stated.thermalResistance());
+        BrokenBridge hottest = Worst.most(staying, broken -> SettledWinding.behind(j.solved(), broken, resistance));
+        Spot spot = spot(j, "/alternator/insulation-class", hottest).saying("cool-enough", "too-hot");
         double limit = SettledWinding.limit(spot.given(stated.insulationClass()));
-        double kelvin = j.solved().running().get(0).operatingPoint().windingTemperature();
-        AlternatorNumbers warm = j.numbers().alternator().warmedTo(kelvin);
-        double own = broken.runnerSpeed() * warm.gearRatio();
-        double settled = SettledWinding.under(
-                j.numbers(),
-                kelvin,
-                warm.noLoad().at(own) * own,
-                3 * warm.phaseResistance() * broken.phaseCurrent() * broken.phaseCurrent(),
-                resistance);
+        double settled = SettledWinding.behind(j.solved(), hottest, resistance);
         return SettledWinding.burns(settled) ? spot.says("burns") : spot.atMost(settled, limit, TEMPERATURE);
     }
 
@@ -172,18 +195,43 @@ final class DiodeShort {
         return spot.atMost(DIODES_A_RAIL * broken.diodeCurrent(), limit, CURRENT);
     }
 
-    /** Ratings that carry the lead's current for ever and surely open on the shorted diode, the largest first. */
+    /** Ratings that carry the lead's current for ever and surely open on the shorted diode, on every set, the largest first. */
     private static Stream<Double> fuses(Judgement j) {
-        BrokenBridge broken = j.solved().diodeShorted().get(0);
-        double works = CONTINUOUS
-                * j.solved().running().stream()
-                        .mapToDouble(running -> running.operatingPoint().phaseCurrent())
-                        .max()
-                        .orElse(0);
+        double least = Worst.least(j.solved().diodeShorted(), BrokenBridge::phaseCurrent)
+                .phaseCurrent();
         return DeviceRatings.standard().stream()
-                .filter(rating ->
-                        rating >= works && broken.phaseCurrent() >= DeviceRatings.surelyOpens(DeviceKind.FUSE, rating))
+                .filter(rating -> j.solved().running().stream().allMatch(running -> carries(rating, running))
+                        && least >= DeviceRatings.surelyOpens(DeviceKind.FUSE, rating))
                 .sorted(Comparator.reverseOrder());
+    }
+
+    private static boolean carries(double rating, Running running) {
+        return rating >= CONTINUOUS * running.operatingPoint().phaseCurrent();
+    }
+
+    /** Where no rating fits every set: one that fits some of them, and the others go. */
+    private static Stream<Change> fewerNozzles(Judgement j, Outcome.Fail failure) {
+        List<BrokenBridge> shorted = j.solved().diodeShorted();
+        if (inTheLeads(j).count() != 1
+                || shorted.size() != j.solved().running().size()
+                || fuses(j).findAny().isPresent()) {
+            return Stream.empty();
+        }
+        String path = inTheLeads(j).findFirst().orElseThrow().path() + "/rated-current";
+        return DeviceRatings.standard().stream()
+                .sorted(Comparator.reverseOrder())
+                .flatMap(rating -> {
+                    double opens = DeviceRatings.surelyOpens(DeviceKind.FUSE, rating);
+                    List<NozzleGroup> kept = IntStream.range(0, shorted.size())
+                            .filter(n -> shorted.get(n).phaseCurrent() >= opens
+                                    && carries(rating, j.solved().running().get(n)))
+                            .mapToObj(n -> shorted.get(n).nozzles())
+                            .toList();
+                    return kept.stream().noneMatch(NozzleGroup::asBuilt)
+                            ? Stream.empty()
+                            : Stream.of(NozzlesOnHand.only(
+                                    FieldChanges.rated(path, rating, "A", ElectricCurrent.class), j, kept));
+                });
     }
 
     private static Stream<Change> smallerDevice(Judgement j, Outcome.Fail failure) {
