@@ -87,8 +87,8 @@ class LawRangesTest {
         laws.put("KindsvaterShen,angle", x -> KindsvaterShen.fullyContracted(x, 0.1, 1, 1));
         laws.put("KindsvaterShen,head", x -> KindsvaterShen.fullyContracted(1, x, 1, 1));
         laws.put("KindsvaterShen,crestHeight", x -> KindsvaterShen.fullyContracted(1, 0.1, x, 1));
-        laws.put("KindsvaterShen,head/crestHeight", x -> KindsvaterShen.fullyContracted(1, x, 1, 10));
-        laws.put("KindsvaterShen,head/channelWidth", x -> KindsvaterShen.fullyContracted(1, x, 1, 1));
+        laws.put("KindsvaterShen,head/crestHeight", x -> KindsvaterShen.fullyContracted(1, x / 2, 0.5, 10));
+        laws.put("KindsvaterShen,head/channelWidth", x -> KindsvaterShen.fullyContracted(1, 2 * x, 2, 2));
         laws.put("LaminarFriction,reynolds", LaminarFriction::frictionFactor);
         laws.put("LossCoefficient.contraction,includedAngle", x -> LossCoefficient.gradualContraction(0.08, 0.05, x));
         laws.put("LossCoefficient.enlargement,includedAngle", x -> LossCoefficient.gradualEnlargement(0.05, 0.08, x));
