@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.leat.design.Gauging;
 import org.leat.file.DesignReader;
 import org.leat.file.Filled;
@@ -23,7 +24,7 @@ import org.leat.season.SeriesReader;
 import org.leat.settings.SettingsFiles;
 
 /**
- * What a fuzzer feeds: the first byte says as what the rest is read. Whatever it is, a reader answers with what it read or with
+ * What a fuzzer feeds: the first byte says as what the rest is read, or {@code -Dleat.fuzz-as} for all of a run. Whatever it is, a reader answers with what it read or with
  * problems that have a place and can be told, and throws nothing.
  */
 public final class AnyFile {
@@ -41,6 +42,7 @@ public final class AnyFile {
         BASELINE
     }
 
+    private static final @Nullable String ONLY = System.getProperty("leat.fuzz-as");
     private static final Path FILE = file();
 
     private AnyFile() {}
@@ -60,7 +62,7 @@ public final class AnyFile {
         if (data.length == 0) {
             return;
         }
-        As as = As.values()[Math.floorMod(data[0], As.values().length)];
+        As as = ONLY != null ? As.valueOf(ONLY) : As.values()[Math.floorMod(data[0], As.values().length)];
         byte[] content = Arrays.copyOfRange(data, 1, data.length);
         if (as != As.DESIGN && as != As.SERIES) {
             Files.write(FILE, content);
