@@ -33,6 +33,7 @@ final class SarifModel {
             Text shortDescription,
             Text fullDescription,
             Help help,
+            @Nullable String helpUri,
             @Nullable Map<String, Text> messageStrings,
             Configuration defaultConfiguration,
             Map<String, Object> properties) {}

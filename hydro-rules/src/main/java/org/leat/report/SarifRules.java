@@ -19,15 +19,22 @@ final class SarifRules {
     /** Stands for a file that could not be read as a design. */
     static final String READABLE = "file/readable";
 
+    private static final String OUR_PACK = "built-in";
+
     private final Map<String, Integer> index = new LinkedHashMap<>();
     private final List<SarifModel.Descriptor> descriptors;
     private final List<SarifModel.ConfigurationOverride> overrides = new ArrayList<>();
 
-    SarifRules(Rulebook rulebook, Wording wording) {
+    /**
+     * Makes the descriptors.
+     *
+     * @param pages the address of the documentation, ending with a slash; null for none
+     */
+    SarifRules(Rulebook rulebook, Wording wording, @Nullable String pages) {
         Map<String, SarifModel.Descriptor> byId = new TreeMap<>();
         byId.put(READABLE, readable());
         for (RuleInForce rule : rulebook.rules()) {
-            byId.put(rule.card().id(), descriptor(rule, wording));
+            byId.put(rule.card().id(), descriptor(rule, wording, pages));
         }
         byId.keySet().forEach(id -> index.put(id, index.size()));
         descriptors = List.copyOf(byId.values());
@@ -67,11 +74,12 @@ final class SarifRules {
                 new SarifModel.Text("A file that cannot be read as a design is not checked."),
                 new SarifModel.Help("Correct the file at the place shown.", "Correct the file at the place shown."),
                 null,
+                null,
                 new SarifModel.Configuration(true, "error", null),
                 Map.of());
     }
 
-    private static SarifModel.Descriptor descriptor(RuleInForce rule, Wording wording) {
+    private static SarifModel.Descriptor descriptor(RuleInForce rule, Wording wording, @Nullable String pages) {
         RuleCard card = rule.card();
         Map<String, SarifModel.Text> messages = new LinkedHashMap<>();
         List<String> ids = new ArrayList<>(card.texts().keySet());
@@ -90,6 +98,8 @@ final class SarifRules {
                 new SarifModel.Text(card.title()),
                 new SarifModel.Text(card.why()),
                 help(card),
+                // packs of others have no page among ours
+                pages != null && rule.pack().equals(OUR_PACK) ? pages + "docs/rules/" + card.id() + ".html" : null,
                 messages,
                 new SarifModel.Configuration(true, card.level().word(), standard(card)),
                 properties);

@@ -39,7 +39,7 @@ public final class SarifWriter implements ReportWriter {
      * @param problemsOnly whether only failures, open questions and reviews are written
      */
     public SarifWriter(Rulebook rulebook, Appendable out, String version, boolean problemsOnly) throws IOException {
-        this(rulebook, out, version, problemsOnly, null);
+        this(rulebook, out, version, problemsOnly, null, null);
     }
 
     /**
@@ -52,9 +52,28 @@ public final class SarifWriter implements ReportWriter {
     public SarifWriter(
             Rulebook rulebook, Appendable out, String version, boolean problemsOnly, @Nullable SarifCall call)
             throws IOException {
+        this(rulebook, out, version, problemsOnly, call, null);
+    }
+
+    /**
+     * Begins a log whose rules say where their pages are.
+     *
+     * @param version of the program that checks
+     * @param problemsOnly whether only failures, open questions and reviews are written
+     * @param call the command line; null for none
+     * @param pages the address of the documentation's site, ending with a slash; null for none
+     */
+    public SarifWriter(
+            Rulebook rulebook,
+            Appendable out,
+            String version,
+            boolean problemsOnly,
+            @Nullable SarifCall call,
+            @Nullable String pages)
+            throws IOException {
         Wording wording = new Wording(rulebook);
         this.json = JsonLines.to(out);
-        this.rules = new SarifRules(rulebook, wording);
+        this.rules = new SarifRules(rulebook, wording, pages);
         this.results = new SarifResults(wording, rules, artifacts);
         this.notices = new SarifNotices(wording, artifacts, rules);
         this.problemsOnly = problemsOnly;

@@ -71,7 +71,9 @@ final class SarifStandard {
         for (JsonNode result : run.get("results")) {
             demand(result.has("ruleId") || result.has("rule"), "3.27.5", "a result names its rule");
         }
-        demand(!run.toString().contains("\"helpUri\""), "3.49.12", "a helpUri that leads nowhere");
+        for (JsonNode address : run.findValues("helpUri")) {
+            demand(address.asText().startsWith("https://"), "3.49.12", "a helpUri that leads nowhere");
+        }
     }
 
     private void rules() {

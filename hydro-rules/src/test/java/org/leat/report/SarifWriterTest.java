@@ -9,10 +9,14 @@ import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import org.leat.check.Checker;
 import org.leat.check.Report;
 import org.leat.check.Rulebook;
+import org.leat.pack.BuiltInPack;
 
 class SarifWriterTest {
 
@@ -38,6 +42,34 @@ class SarifWriterTest {
         }) {
             assertThat(schema.validate(log, InputFormat.JSON)).isEmpty();
         }
+    }
+
+    @Test
+    void a_rule_of_ours_leads_to_its_page_where_the_release_says_where_pages_are_and_nowhere_else() throws IOException {
+        Rulebook ours = Checker.of(List.of(new BuiltInPack())).rulebook();
+        JsonNode rules =
+                MAPPER.readTree(log(ours, "https://pages.invalid/leat/")).at("/runs/0/tool/driver/rules");
+        assertThat(rules).hasSizeGreaterThan(100);
+        for (JsonNode rule : rules) {
+            String id = rule.get("id").asText();
+            if (id.equals(SarifRules.READABLE)) {
+                assertThat(rule.has("helpUri")).isFalse();
+            } else {
+                assertThat(rule.get("helpUri").asText())
+                        .isEqualTo("https://pages.invalid/leat/docs/rules/" + id + ".html");
+                assertThat(Path.of("../docs/rules/" + id + ".md")).exists();
+            }
+        }
+        assertThat(schema().validate(log(ours, "https://pages.invalid/leat/"), InputFormat.JSON))
+                .isEmpty();
+        assertThat(log(ours, null)).doesNotContain("helpUri");
+        assertThat(log(MadeReports.rulebook(), "https://pages.invalid/leat/")).doesNotContain("helpUri");
+    }
+
+    private static String log(Rulebook rulebook, @Nullable String pages) throws IOException {
+        StringBuilder out = new StringBuilder();
+        new SarifWriter(rulebook, out, "0.1.0", false, null, pages).end();
+        return out.toString();
     }
 
     @Test

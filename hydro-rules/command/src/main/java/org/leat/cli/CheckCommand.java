@@ -232,7 +232,8 @@ final class CheckCommand implements Callable<Integer> {
                         to,
                         Version.number(),
                         problemsOnly,
-                        new SarifCall(spec.commandLine().getParseResult().originalArgs(), () -> code(tally)));
+                        new SarifCall(spec.commandLine().getParseResult().originalArgs(), () -> code(tally)),
+                        Version.pages());
         };
     }
 }

@@ -97,7 +97,7 @@ final class RunProtection {
 
     private static Stream<Change> otherRating(Judgement j, Outcome.Fail failure) {
         Comparison comparison = failure.comparison();
-        return comparison == null
+        return comparison == null || failure.says("cable-too-thin")
                 ? Stream.empty()
                 : DeviceRatings.standard().stream()
                         .filter(a -> a <= comparison.high() && a >= comparison.low())
