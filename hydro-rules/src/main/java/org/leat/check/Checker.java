@@ -189,7 +189,7 @@ public final class Checker {
         for (Verdict verdict : Verdict.all(runs, trials)) {
             Outcome outcome = verdict.outcome();
             boolean danger =
-                    outcome.kind().needsAttention() && verdict.run().inForce().endangers(outcome.level());
+                    outcome.kind().needsAttention() && verdict.run().inForce().hurts(outcome.level());
             Identity stable = new Identity(outcome.rule(), StablePath.path(design, outcome.path()), outcome.during());
             findings.add(Finding.of(outcome, positions.of(outcome.path()))
                     .broken(verdict.broke())
@@ -267,7 +267,7 @@ public final class Checker {
             Verdict.Ways ways = verdict.waysOut(runs, before);
             Outcome outcome = verdict.outcome();
             boolean danger =
-                    outcome.kind().needsAttention() && verdict.run().inForce().endangers(outcome.level());
+                    outcome.kind().needsAttention() && verdict.run().inForce().hurts(outcome.level());
             Identity stable = new Identity(
                     outcome.rule(),
                     lasting.computeIfAbsent(outcome.path(), path -> StablePath.path(design, path)),

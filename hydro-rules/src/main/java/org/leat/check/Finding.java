@@ -150,7 +150,7 @@ public final class Finding implements Comparable<Finding> {
         return about.stable;
     }
 
-    /** {@return whether it needs attention as an error, or a question of one, that can hurt someone} */
+    /** {@return whether it needs attention and is of what can hurt someone, as a failure or as a question of one} */
     public boolean endangers() {
         return about.endangers;
     }

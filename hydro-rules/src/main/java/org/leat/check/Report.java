@@ -244,6 +244,11 @@ public final class Report {
         return worstFirst(f -> f.doubtsInput() && f.outcome().level() == Level.ERROR);
     }
 
+    /** {@return failures of what was written that count, odd or worse: what rests on them is not judged by that} */
+    public List<Finding> doubted() {
+        return worstFirst(f -> f.doubtsInput() && f.failsAt(Level.WARNING));
+    }
+
     private List<Finding> worstFirst(Predicate<Finding> which) {
         return findings.stream().filter(which).sorted(Finding.WORST_FIRST).toList();
     }

@@ -101,6 +101,11 @@ public final class RuleCard {
         return warningsHurt;
     }
 
+    /** {@return whether anything it shows, as an error or as a warning, can hurt someone} */
+    public boolean canHurt() {
+        return endangers || warningsHurt;
+    }
+
     /** {@return whether it judges what was written and not the plant} */
     public boolean judgesInput() {
         return judgesInput;

@@ -69,9 +69,14 @@ public record RuleInForce(
         return card.warningsHurt() && found.compareTo(inForce(Level.WARNING)) >= 0 && !endangers(found);
     }
 
-    /** {@return whether settings hide or play down an error that can hurt someone, or loosen a limit that protects} */
+    /** {@return whether a failure at that level in force, or a question of one, is of what can hurt someone} */
+    public boolean hurts(Level found) {
+        return endangers(found) || warnsOfDanger(found);
+    }
+
+    /** {@return whether settings hide or play down what can hurt someone, or loosen a limit that protects} */
     public boolean playsDownDanger() {
-        return card.endangers()
+        return card.canHurt()
                 && (off != null
                         || level.compareTo(card.level()) < 0
                         || !loosened().isEmpty());
@@ -80,7 +85,7 @@ public record RuleInForce(
     /** {@return limits that protect people and that settings move to the unsafe side, in the card's order} */
     public List<Limit> loosened() {
         return limits.values().stream()
-                .filter(limit -> card.endangers()
+                .filter(limit -> card.canHurt()
                         && limit.changedBy() != null
                         && limit.named().isLoosenedBy(limit.value()))
                 .toList();

@@ -72,8 +72,9 @@ public final class Overviews {
                 .map(Finding::outcome)
                 .filter(o -> rulebook.rule(o.rule()).warnsOfDanger(o.level()))
                 .count();
+        long doubted = report.doubted().size();
         return new SafetyVerdict(
-                answer(report, warningsEndangering > 0, openEndangering + setAside + playedDown > 0),
+                answer(report, warningsEndangering > 0, openEndangering + setAside + doubted + playedDown > 0),
                 report.failures(Level.ERROR),
                 report.failures(Level.WARNING),
                 warningsEndangering,
@@ -82,6 +83,7 @@ public final class Overviews {
                 report.count(Kind.OPEN),
                 report.count(Kind.REVIEW),
                 setAside,
+                doubted,
                 playedDown);
     }
 
@@ -120,11 +122,11 @@ public final class Overviews {
     private static long open(Trial changed, Rulebook rulebook) {
         return changed.outcomes().stream()
                 .filter(o -> o.kind() == Kind.OPEN)
-                .filter(o -> endangers(o, rulebook))
+                .filter(o -> hurts(o, rulebook))
                 .count();
     }
 
-    private static boolean endangers(Outcome outcome, Rulebook rulebook) {
-        return rulebook.rule(outcome.rule()).endangers(outcome.level());
+    private static boolean hurts(Outcome outcome, Rulebook rulebook) {
+        return rulebook.rule(outcome.rule()).hurts(outcome.level());
     }
 }

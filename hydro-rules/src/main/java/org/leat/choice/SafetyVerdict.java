@@ -14,6 +14,7 @@ import org.apiguardian.api.API;
  * @param open all questions that count and could not be judged
  * @param review what a person must look at
  * @param setAside findings and questions of what can hurt someone that do not count by someone's word or by a baseline
+ * @param doubted numbers or words of the design that are odd or cannot be meant, and count: what rests on them is not judged
  * @param playedDown rules about what can hurt someone that settings switch off, play down or loosen
  */
 @API(status = API.Status.EXPERIMENTAL, since = "0.1")
@@ -27,6 +28,7 @@ public record SafetyVerdict(
         long open,
         long review,
         long setAside,
+        long doubted,
         long playedDown) {
 
     /** The verdict in one word; the order is worst to best. */
@@ -39,7 +41,10 @@ public record SafetyVerdict(
         UNSOLVED,
         /** No error was found, but warnings of what can hurt someone stand. */
         WARNED,
-        /** No error was found, but what can hurt someone could not all be judged, or does not count by someone's word. */
+        /**
+         * No error was found, but what can hurt someone could not all be judged, rests on a number that is odd, or does not
+         * count by someone's word.
+         */
         UNJUDGED,
         /** No error was found and all that can hurt someone was judged; a person must still look at something. */
         LOOK,

@@ -233,6 +233,7 @@ final class JsonModel {
             long open,
             long review,
             long setAside,
+            long doubted,
             long playedDown,
             String text) {}
 

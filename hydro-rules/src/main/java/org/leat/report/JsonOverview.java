@@ -44,6 +44,7 @@ final class JsonOverview {
                 v.open(),
                 v.review(),
                 v.setAside(),
+                v.doubted(),
                 v.playedDown(),
                 OverviewText.verdict(v));
     }

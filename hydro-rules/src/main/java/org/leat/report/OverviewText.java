@@ -132,7 +132,7 @@ final class OverviewText {
     /** {@return the verdict in a sentence or two} */
     static String verdict(SafetyVerdict v) {
         String unjudged = v.openEndangering() == 0
-                ? v.setAside() + v.playedDown() > 0 ? "" : "Every question of safety was judged."
+                ? v.setAside() + v.doubted() + v.playedDown() > 0 ? "" : "Every question of safety was judged."
                 : capital(questions(v.openEndangering()))
                         + (v.openEndangering() == 1 ? " of safety was not judged." : " of safety were not judged.");
         String said = switch (v.answer()) {
@@ -147,6 +147,15 @@ final class OverviewText {
             case LOOK, JUDGED -> "Nothing that was judged speaks against it. " + unjudged;
         };
         StringBuilder text = new StringBuilder(said);
+        if (v.doubted() > 0) {
+            text.append(' ')
+                    .append(capital(number(v.doubted(), "number")))
+                    .append(
+                            v.doubted() == 1
+                                    ? " stated is odd: what rests on it"
+                                    : " stated are odd: what rests on them")
+                    .append(" is not judged by that.");
+        }
         if (v.setAside() > 0) {
             text.append(' ')
                     .append(number(v.setAside(), "point"))
@@ -176,7 +185,7 @@ final class OverviewText {
         return number(count, "question");
     }
 
-    private static String number(long count, String word) {
+    static String number(long count, String word) {
         return count + " " + word + (count == 1 ? "" : "s");
     }
 

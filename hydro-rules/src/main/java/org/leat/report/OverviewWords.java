@@ -51,9 +51,12 @@ public final class OverviewWords {
             case UNSAFE -> "no";
             case WARNED -> "not as it stands: " + OverviewText.warnings(verdict);
             case UNJUDGED ->
-                verdict.openEndangering() == 0
-                        ? "not known: points of safety do not count"
-                        : "not known: " + verdict.openEndangering() + " of safety not judged";
+                "not known: "
+                        + (verdict.openEndangering() > 0
+                                ? verdict.openEndangering() + " of safety not judged"
+                                : verdict.doubted() > 0
+                                        ? OverviewText.number(verdict.doubted(), "odd number") + " stated"
+                                        : "points of safety do not count");
             case LOOK -> "nothing judged against it; " + verdict.review() + " for a person";
             case JUDGED -> "nothing judged against it";
         };

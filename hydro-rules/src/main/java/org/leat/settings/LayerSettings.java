@@ -104,7 +104,7 @@ final class LayerSettings {
         if (!limit.allows(si)) {
             String expected = (limit.safer() == Safer.HIGHER ? "at least 1" : "at most 1") + ", whoever answers for it";
             problem(ProblemKind.IMPOSSIBLE_VALUE, at, path, value.text(), expected, "");
-        } else if (card.endangers() && limit.isLoosenedBy(si) && !grounds.answersForDanger()) {
+        } else if (card.canHurt() && limit.isLoosenedBy(si) && !grounds.answersForDanger()) {
             nobodyAnswers(at, path, value.text());
         }
     }
@@ -148,7 +148,7 @@ final class LayerSettings {
         }
         Position at = layer.positions().of(path + "/level");
         Grounds grounds = grounds(change, at);
-        if (card.endangers() && level.compareTo(card.level()) < 0 && !grounds.answersForDanger()) {
+        if (card.canHurt() && level.compareTo(card.level()) < 0 && !grounds.answersForDanger()) {
             nobodyAnswers(at, path + "/level", level.word());
         }
         return new LevelChange(level, grounds);
@@ -161,7 +161,7 @@ final class LayerSettings {
         }
         Position at = layer.positions().of(path + "/off");
         Grounds grounds = grounds(change, at);
-        if (off && card.endangers() && !grounds.answersForDanger()) {
+        if (off && card.canHurt() && !grounds.answersForDanger()) {
             nobodyAnswers(at, path + "/off", "off");
         }
         return new Switch(off, grounds);
