@@ -81,9 +81,10 @@ public final class Diagnosis {
     public record Pair(FaultKind one, FaultKind other, double sizeOfOne, double sizeOfOther, double share) {}
 
     private final List<Ranked> ranked;
-    private final List<Twin> twins;
+    private final List<FaultKind> alike;
+    private final Once<List<Twin>> twins;
     private final Once<List<Next>> next;
-    private final List<Pair> pairs;
+    private final Once<List<Pair>> pairs;
     private final List<Ranked> dangers;
     private final Once<List<Unseen>> unseen;
     private final double suits;
@@ -92,16 +93,18 @@ public final class Diagnosis {
             List<Ranked> ranked,
             List<Ranked> dangers,
             Once<List<Unseen>> unseen,
-            List<Twin> twins,
+            List<FaultKind> alike,
+            Once<List<Twin>> twins,
             Once<List<Next>> next,
-            List<Pair> pairs,
+            Once<List<Pair>> pairs,
             double suits) {
         this.dangers = List.copyOf(dangers);
         this.unseen = unseen;
         this.ranked = List.copyOf(ranked);
-        this.twins = List.copyOf(twins);
+        this.alike = List.copyOf(alike);
+        this.twins = twins;
         this.next = next;
-        this.pairs = List.copyOf(pairs);
+        this.pairs = pairs;
         this.suits = suits;
     }
 
@@ -139,7 +142,12 @@ public final class Diagnosis {
 
     /** {@return what cannot be told from the first by these readings} */
     public List<Twin> twins() {
-        return twins;
+        return twins.get();
+    }
+
+    /** {@return the faults of {@link #twins}, without looking for what would tell them apart} */
+    List<FaultKind> alike() {
+        return alike;
     }
 
     /** {@return the readings that would tell most, the best first} */
@@ -159,7 +167,7 @@ public final class Diagnosis {
 
     /** {@return the likeliest two faults together, where no single one explains the readings; else none} */
     public List<Pair> pairs() {
-        return pairs;
+        return pairs.get();
     }
 
     /** {@return probability of a fault} */
@@ -208,11 +216,14 @@ public final class Diagnosis {
             double suits = readings.isEmpty()
                     ? 1
                     : Gamma.regularizedGammaQ(readings.size() / 2.0, Math.max(0, posterior.leastSquares()) / 2);
-            List<Twin> twins = first.kind() == FaultKind.NOTHING ? List.of() : twins(first, ranked);
-            List<Pair> pairs =
-                    suits < UNEXPLAINED ? new FaultPairs(table, readings, posterior.common()).likeliest(2) : List.of();
+            List<FaultKind> alike = first.kind() == FaultKind.NOTHING ? List.of() : alike(first, ranked);
+            Once<List<Twin>> twins = new Once<>(() -> alike.stream()
+                    .map(kind -> new Twin(kind, separating(first, kind)))
+                    .toList());
+            Once<List<Pair>> pairs = new Once<>(() ->
+                    suits < UNEXPLAINED ? new FaultPairs(table, readings, posterior.common()).likeliest(2) : List.of());
             return new Diagnosis(
-                    ranked, dangers, new Once<>(this::unseen), twins, new Once<>(further::next), pairs, suits);
+                    ranked, dangers, new Once<>(this::unseen), alike, twins, new Once<>(further::next), pairs, suits);
         }
 
         private List<Unseen> unseen() {
@@ -258,18 +269,18 @@ public final class Diagnosis {
             return one.points().get(weights.length - 1).size();
         }
 
-        private List<Twin> twins(Hypothesis first, List<Ranked> ranked) {
-            List<Twin> twins = new ArrayList<>();
+        private List<FaultKind> alike(Hypothesis first, List<Ranked> ranked) {
+            List<FaultKind> all = new ArrayList<>();
             double best = posterior.suiting(first.kind());
             for (FaultKind kind : table.kinds()) {
                 boolean other = kind != first.kind() && kind != FaultKind.NOTHING;
                 boolean alike = posterior.suiting(kind) > best - Math.log(ALIKE);
                 boolean spoken = ranked.stream().anyMatch(r -> r.kind() == kind);
                 if (other && alike && spoken) {
-                    twins.add(new Twin(kind, separating(first, kind)));
+                    all.add(kind);
                 }
             }
-            return twins;
+            return all;
         }
 
         private @Nullable Channel separating(Hypothesis first, FaultKind kind) {

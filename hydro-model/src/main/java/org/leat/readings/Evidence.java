@@ -12,7 +12,9 @@ final class Evidence {
 
     private final double[] read;
     private final double[] standard;
+    /** By tolerance and reading, in the readings' standard uncertainties. */
     private final double[][] moved;
+
     private final int tolerances;
     /** Lower triangle of A, after Cholesky. */
     private final double[][] lower;
@@ -29,7 +31,7 @@ final class Evidence {
         this.tolerances = n == 0 ? 0 : moved[0].length;
         this.read = new double[n];
         this.standard = new double[n];
-        this.moved = new double[n][tolerances];
+        this.moved = new double[tolerances][n];
         double log = 0;
         for (int i = 0; i < n; i++) {
             Observation seen = readings.get(i);
@@ -37,16 +39,18 @@ final class Evidence {
             standard[i] = Math.sqrt(seen.standard() * seen.standard() + model[i] * model[i]);
             log += 2 * Math.log(standard[i] / seen.standard());
             for (int b = 0; b < tolerances; b++) {
-                this.moved[i][b] = moved[i][b] / standard[i];
+                this.moved[b][i] = moved[i][b] / standard[i];
             }
         }
         this.lower = new double[tolerances][];
         for (int a = 0; a < tolerances; a++) {
             double[] row = new double[a + 1];
+            double[] byA = this.moved[a];
             for (int b = 0; b <= a; b++) {
+                double[] byB = this.moved[b];
                 double sum = a == b ? 1 : 0;
                 for (int i = 0; i < n; i++) {
-                    sum += this.moved[i][a] * this.moved[i][b];
+                    sum += byA[i] * byB[i];
                 }
                 double[] above = b == a ? row : lower[b];
                 for (int k = 0; k < b; k++) {
@@ -121,12 +125,15 @@ final class Evidence {
         double[] scaled = new double[residual.length];
         double[] push = new double[tolerances];
         for (int i = 0; i < residual.length; i++) {
-            double one = residual[i] / standard[i];
-            scaled[i] = one;
-            double[] by = moved[i];
-            for (int b = 0; b < tolerances; b++) {
-                push[b] += by[b] * one;
+            scaled[i] = residual[i] / standard[i];
+        }
+        for (int b = 0; b < tolerances; b++) {
+            double[] by = moved[b];
+            double sum = 0;
+            for (int i = 0; i < scaled.length; i++) {
+                sum += by[i] * scaled[i];
             }
+            push[b] = sum;
         }
         return new Part(scaled, forward(push));
     }

@@ -88,7 +88,7 @@ final class FaultReader {
                 return Math.abs(sound);
             }
             double model = Expectations.modelUncertainty(channel, value);
-            return Math.hypot(model, open * value);
+            return open == 0 ? model : Math.hypot(model, open * value);
         }
 
         double[] moved(int node) {

@@ -3,6 +3,7 @@ package org.leat.readings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.DoubleStream;
+import org.leat.design.DumpSide;
 import org.leat.design.RegulatorKind;
 import org.leat.electrics.BridgeFault;
 import org.leat.law.Gravity;
@@ -45,7 +46,10 @@ final class FaultyPlants {
         for (FaultKind kind : FaultKind.values()) {
             boolean can = switch (kind) {
                 case PHASE_OPEN, DIODE_OPEN, DIODE_SHORTED -> stepped;
-                case DUMP_ON -> numbers.dumpLoad() != null;
+                // ahead of a tracker it would change the voltage of most power, which is not solved here
+                case DUMP_ON ->
+                    numbers.dumpLoad() != null
+                            && !(tracking && numbers.dumpLoad().side() == DumpSide.BRIDGE);
                 case DUMP_DEAD -> ReadingModel.holdsWithoutBattery(numbers);
                 case REGULATOR_HOLDS_BACK -> tracking && charging;
                 case JOINT_BAD, WINDING_WARMER -> charging;

@@ -77,6 +77,7 @@ final class FurtherReading {
         double mean = 0;
         double square = 0;
         double variance = 0;
+        double sum = 0;
         for (int i = 0; i < weights.length; i++) {
             if (weights[i] > 1e-3) {
                 Hypothesis.Point point = one.points().get(i);
@@ -86,16 +87,17 @@ final class FurtherReading {
                 for (int b = 0; b < off.length; b++) {
                     value += moved[b] * off[b];
                 }
-                double own = Math.hypot(channel.what().usualUncertainty(value), at.model(point.node()));
+                double own = channel.what().usualUncertainty(value);
+                double model = at.model(point.node());
                 double left = readings.isEmpty()
                         ? square(moved)
                         : point.said().evidence().left(moved);
                 mean += weights[i] * value;
                 square += weights[i] * value * value;
-                variance += weights[i] * (own * own + left);
+                variance += weights[i] * (own * own + model * model + left);
+                sum += weights[i];
             }
         }
-        double sum = Arrays.stream(weights).filter(w -> w > 1e-3).sum();
         mean /= sum;
         return new Told(mean, variance / sum + Math.max(0, square / sum - mean * mean));
     }

@@ -62,6 +62,7 @@ public enum ReadingKind {
      * @param value read, SI
      */
     public double usualUncertainty(double value) {
-        return Math.hypot(share * value, least);
+        double ofValue = share * value;
+        return Math.sqrt(ofValue * ofValue + least * least);
     }
 }

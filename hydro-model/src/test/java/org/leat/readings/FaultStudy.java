@@ -1,6 +1,7 @@
 package org.leat.readings;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -10,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.leat.plant.Plant;
 import org.leat.plant.numbers.NozzleGroup;
 import org.leat.plant.numbers.PlantNumbers;
@@ -48,7 +50,7 @@ final class FaultStudy {
     private final Expectations expected;
     private final FaultTable table;
     private final FaultyPlants drawn;
-    private final SimulatedMachine machine;
+    private final Path folder;
     private final long seed;
 
     FaultStudy(String name, long seed, Path folder) {
@@ -57,7 +59,7 @@ final class FaultStudy {
         this.expected = Expectations.of(plant);
         this.table = FaultTable.of(expected);
         this.drawn = new FaultyPlants(plant);
-        this.machine = new SimulatedMachine(folder);
+        this.folder = folder;
         this.seed = seed;
     }
 
@@ -100,12 +102,25 @@ final class FaultStudy {
     /** What is read without noise, on each of the sets; a fault of one nozzle is in that of the first. */
     private List<double[]> values(Plant built, FaultKind kind, double size) {
         List<double[]> values = new ArrayList<>();
+        // builds run beside each other, each simulation in the folder of its thread
+        Path scratch = folder.resolve("thread-" + Thread.currentThread().getId());
+        if (SimulatedMachine.simulates(kind)) {
+            made(scratch);
+        }
         for (NozzleGroup set : sets()) {
             boolean first = values.isEmpty();
             FaultKind here = kind.ofOneNozzle() && !first ? FaultKind.NOTHING : kind;
-            values.add(new PlantedFault(built, here, size, machine).read(set));
+            values.add(new PlantedFault(built, here, size, new SimulatedMachine(scratch)).read(set));
         }
         return values;
+    }
+
+    private static void made(Path folder) {
+        try {
+            Files.createDirectories(folder);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     /** What is read on a plant, in all the ways. */
@@ -192,22 +207,32 @@ final class FaultStudy {
         return values;
     }
 
-    /** {@return what came of a fault of a size, drawn so often, in each way of reading} */
+    /**
+     * {@return what came of a fault of a size, drawn so often, in each way of reading} On all processors, each build with a seed of
+     * its own, so that the counts are the same on any number of them.
+     */
     Map<Taken, FaultTally> study(FaultKind kind, int place, int draws) {
-        Random random = new Random(
-                31 * (31 * seed + name.hashCode()) + 101L * kind.name().hashCode() + place);
-        boolean simulated = SimulatedMachine.simulates(kind);
+        int noises = SimulatedMachine.simulates(kind) ? NOISE_A_BUILD : 1;
+        List<double[]> unsized = kind.sized() ? List.of() : undisturbed(kind, size(kind, place, new Random(0)));
+        return IntStream.range(0, (draws + noises - 1) / noises)
+                .parallel()
+                .mapToObj(build -> ofOneBuild(kind, place, build, Math.min(noises, draws - build * noises), unsized))
+                .reduce(new EnumMap<>(Taken.class), FaultStudy::together);
+    }
+
+    private Map<Taken, FaultTally> ofOneBuild(
+            FaultKind kind, int place, int build, int noises, List<double[]> unsized) {
+        Random random = new Random(mixed(31 * (31 * seed + name.hashCode())
+                + 101L * kind.name().hashCode()
+                + place
+                + 0x9E3779B97F4A7C15L * (build + 1)));
+        double size = size(kind, place, random);
+        List<double[]> values = values(built(random), kind, size);
+        List<double[]> undisturbed = kind.sized() ? undisturbed(kind, size) : unsized;
         boolean sound = kind == FaultKind.NOTHING;
         Map<Taken, FaultTally> tallies = new EnumMap<>(Taken.class);
-        List<double[]> values = List.of();
-        List<double[]> undisturbed = List.of();
-        for (int i = 0; i < draws; i++) {
-            if (i % (simulated ? NOISE_A_BUILD : 1) == 0) {
-                double size = size(kind, place, random);
-                values = values(built(random), kind, size);
-                undisturbed = kind.sized() || undisturbed.isEmpty() ? undisturbed(kind, size) : undisturbed;
-            }
-            Map<Taken, List<Observation>> read = read(values, !simulated, random);
+        for (int i = 0; i < noises; i++) {
+            Map<Taken, List<Observation>> read = read(values, !SimulatedMachine.simulates(kind), random);
             for (Taken taken : Taken.values()) {
                 List<Observation> readings = read.get(taken);
                 tallies.computeIfAbsent(taken, t -> new FaultTally())
@@ -219,6 +244,22 @@ final class FaultStudy {
             }
         }
         return tallies;
+    }
+
+    /** Seeds that differ by little begin alike; these do not (the finalizer of SplitMix64). */
+    private static long mixed(long seed) {
+        long z = (seed ^ (seed >>> 30)) * 0xBF58476D1CE4E5B9L;
+        z = (z ^ (z >>> 27)) * 0x94D049BB133111EBL;
+        return z ^ (z >>> 31);
+    }
+
+    private static Map<Taken, FaultTally> together(Map<Taken, FaultTally> one, Map<Taken, FaultTally> other) {
+        Map<Taken, FaultTally> all = new EnumMap<>(Taken.class);
+        for (Map<Taken, FaultTally> some : List.of(one, other)) {
+            some.forEach((taken, tally) ->
+                    all.computeIfAbsent(taken, t -> new FaultTally()).add(tally));
+        }
+        return all;
     }
 
     /**

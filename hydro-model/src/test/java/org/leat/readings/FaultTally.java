@@ -39,7 +39,7 @@ final class FaultTally {
         if (moves) {
             seen++;
             this.first += named ? 1 : 0;
-            group += named || said.twins().stream().anyMatch(t -> t.kind() == kind) ? 1 : 0;
+            group += named || said.alike().contains(kind) ? 1 : 0;
             nothing += first.kind() == FaultKind.NOTHING ? 1 : 0;
         }
         if (!shows) {

@@ -16,10 +16,11 @@ import org.leat.plant.numbers.NozzleGroup;
 import org.leat.plant.numbers.PlantNumbers;
 import org.leat.plant.solve.RunnerCharacteristic;
 import org.leat.plant.solve.WarmAlternator;
+import org.leat.plant.solved.OperatingPoint;
 
 /**
  * Alternator, bridge and bus of a plant by the circuit simulator: the speed at which the wheel's torque meets that of the simulated
- * machine, and what is read there.
+ * machine, and what is read there. The voltage that a tracking regulator holds is the model's.
  */
 record SimulatedMachine(Path folder) {
 
@@ -38,6 +39,7 @@ record SimulatedMachine(Path folder) {
                     DIODE_SHORTED,
                     JOINT_BAD,
                     DUMP_ON,
+                    REGULATOR_HOLDS_BACK,
                     BATTERY_NOT_TAKING -> true;
             default -> false;
         };
@@ -90,7 +92,10 @@ record SimulatedMachine(Path folder) {
         Bus bus = Bus.of(kind == FaultKind.DUMP_ON ? sound.numbers() : n, kind, size);
         double cables =
                 n.busResistance().bridgeToRegulator() + n.busResistance().regulatorToBattery();
-        DcLoad load = new DcLoad.Battery(bus.volts(), bus.ohms() + cables);
+        OperatingPoint.Tracking tracking = running.operatingPoint().tracking();
+        DcLoad load = tracking == null
+                ? new DcLoad.Battery(bus.volts(), bus.ohms() + cables)
+                : new DcLoad.Battery(tracking.voltage(), n.busResistance().bridgeToRegulator());
         DiodeLine diode = new DiodeLine(n.rectifier().threshold(), n.rectifier().slopeResistance());
         double gear = alternator.gearRatio();
         DoubleUnaryOperator surplus = speed -> {
@@ -103,8 +108,9 @@ record SimulatedMachine(Path folder) {
         double speed = root(surplus, guess, runner.runawaySpeed());
         Map<String, Double> s = simulate(withLead, speed * gear, load, bridge(kind), diode);
         double amps = s.getOrDefault("idc_avg", Double.NaN);
-        double node = bus.volts() + bus.ohms() * amps;
-        double into = amps - bus.conductance() * node;
+        double charging = tracking == null ? amps : converted(n, tracking.voltage() * amps);
+        double node = bus.volts() + bus.ohms() * charging;
+        double into = charging - bus.conductance() * node;
         if (kind == FaultKind.BATTERY_NOT_TAKING) {
             into *= 1 - size;
         }
@@ -116,6 +122,18 @@ record SimulatedMachine(Path folder) {
         put(values, ReadingKind.BATTERY_VOLTS, bus.batteryVolts() + bus.batteryOhms() * into);
         put(values, ReadingKind.LEAD_AMPS, largest(s, "ia2_avg", "ib2_avg", "ic2_avg"));
         put(values, ReadingKind.LEAD_VOLTS, largest(s, "vab2_avg", "vbc2_avg", "vca2_avg"));
+    }
+
+    /** Current that a tracker's output drives into the battery: what it takes is what it gives, over and over until that is so. */
+    private static double converted(PlantNumbers n, double watts) {
+        double ohms = n.battery().internalResistance() + n.busResistance().regulatorToBattery();
+        double amps = 0;
+        for (int i = 0; i < 60; i++) {
+            amps = n.regulator().efficiency()
+                    * Math.max(0, watts)
+                    / (n.battery().restingVoltage() + ohms * amps);
+        }
+        return amps;
     }
 
     private static void put(double[] values, ReadingKind what, double value) {
