@@ -56,7 +56,7 @@ public final class Proposals {
     private static final double DAY = 86_400;
 
     /** Designs judged in search of one without an error, for each reason to propose one. */
-    private static final int TRIES = 24;
+    private static final int TRIES = 72;
 
     private static final double NEARLY_AS_MUCH = 0.75;
 

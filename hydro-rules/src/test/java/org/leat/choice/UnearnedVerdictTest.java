@@ -48,6 +48,13 @@ class UnearnedVerdictTest {
     @CsvSource({
         "speed-limit: 3500 rpm, speed-limit: 35000 rpm",
         "thermal-resistance: 0.7 K/W, thermal-resistance: 0.01 K/W",
+        "velocity-coefficient: 0.97, velocity-coefficient: 0.7",
+        "measured-efficiency: 78 %, measured-efficiency: 7.8 %",
+        "runaway-factor: 1.85, runaway-factor: 1.3",
+        "no-load-loss: { power: 18 W, no-load-loss: { power: 18 kW",
+        "junction-limit: 150 °C, junction-limit: 210 °C",
+        "charge-current-limit: 100 A, charge-current-limit: 900 A",
+        "charge-voltage-limit: 29.2 V, charge-voltage-limit: 34 V",
     })
     void what_rests_on_an_odd_number_is_not_judged_by_it(String stated, String odd) throws IOException {
         SafetyVerdict verdict = verdict(stated, odd, "");
@@ -66,8 +73,7 @@ class UnearnedVerdictTest {
         SafetyVerdict verdict = verdict(
                 ANCHORS,
                 "",
-                "\nsuppressions:\n  - rule: penstock/thrust\n    at: penstock\n    reason: seen on site\n"
-                        + word);
+                "\nsuppressions:\n  - rule: penstock/thrust\n    at: penstock\n    reason: seen on site\n" + word);
         assertThat(verdict.answer()).isEqualTo(SafetyVerdict.Answer.UNJUDGED);
         assertThat(verdict.openEndangering()).isEqualTo(open);
         assertThat(verdict.setAside()).isEqualTo(setAside);

@@ -33,6 +33,9 @@ final class Sizes {
     private static final Set<String> COUNTS =
             Set.of(POLE_PAIRS, "cells in series", "bolts of a hub", "cells of a pack");
 
+    /** In the name of what is no field's number: by itself a slip in it says nothing of how the field is meant. */
+    private static final String RATIO_OF_TWO = " over ";
+
     /** Of one: what is nearer to a whole number is one. */
     private static final double WHOLE = 1e-6;
 
@@ -90,10 +93,10 @@ final class Sizes {
         return outcomes.isEmpty() ? List.of(j.at("/").says("usual")) : outcomes;
     }
 
-    /** The first slip that would make the number a usual one; temperatures and heights have none. */
+    /** The first slip that would make the number a usual one; temperatures, heights and ratios of two fields have none. */
     private static Stream<Change> slip(Judgement j, Outcome.Fail failure) {
         QuantityKind kind = failure.compared().kind();
-        if (kind == QuantityKind.TEMPERATURE) {
+        if (kind == QuantityKind.TEMPERATURE || failure.during().contains(RATIO_OF_TWO)) {
             return Stream.empty();
         }
         PlausibleRange range = PlausibleRange.find(failure.during()).orElseThrow();

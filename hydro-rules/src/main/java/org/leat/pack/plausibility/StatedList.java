@@ -20,6 +20,13 @@ final class StatedList {
         }
     }
 
+    /** Nothing where the value is absent. */
+    void add(String path, String quantity, @Nullable Double value, QuantityKind kind) {
+        if (value != null) {
+            add(path, quantity, value.doubleValue(), kind);
+        }
+    }
+
     void add(String path, String quantity, double value, QuantityKind kind) {
         PlausibleRange.find(quantity).ifPresent(range -> all.add(new Stated(path, range, value, kind)));
     }

@@ -1,9 +1,11 @@
 package org.leat.pack.plausibility;
 
+import static org.leat.quantity.QuantityKind.AREA;
 import static org.leat.quantity.QuantityKind.CAPACITANCE;
 import static org.leat.quantity.QuantityKind.CURRENT;
 import static org.leat.quantity.QuantityKind.FREQUENCY;
 import static org.leat.quantity.QuantityKind.INDUCTANCE;
+import static org.leat.quantity.QuantityKind.LENGTH;
 import static org.leat.quantity.QuantityKind.POWER;
 import static org.leat.quantity.QuantityKind.RESISTANCE;
 import static org.leat.quantity.QuantityKind.ROTATIONAL_SPEED;
@@ -28,7 +30,9 @@ import org.leat.design.NoLoadLoss;
 import org.leat.design.ProtectiveDevice;
 import org.leat.design.Rectifier;
 import org.leat.design.VehiclePack;
+import org.leat.design.Ventilation;
 import org.leat.quantity.QuantityKind;
+import org.leat.quantity.Si;
 
 /** What is marked on electric parts: a slip in a limit passes every rule that asks whether the limit is kept. */
 final class StatedParts {
@@ -37,6 +41,7 @@ final class StatedParts {
     private static final String INPUT = "input voltage limit";
     private static final String AMPERES = "current rating";
     private static final String WATTS = "power rating";
+    private static final double SECONDS_PER_HOUR = 3600;
 
     private StatedParts() {}
 
@@ -74,6 +79,7 @@ final class StatedParts {
         NoLoadLoss loss = alternator.noLoadLoss();
         if (loss != null) {
             all.add(at + "/no-load-loss/speed", "speed", loss.speed(), ROTATIONAL_SPEED);
+            all.add(at + "/no-load-loss/power", "no-load loss", loss.power(), POWER);
         }
     }
 
@@ -87,6 +93,7 @@ final class StatedParts {
         all.add(at + "/drop-per-diode", "drop of a diode", bridge.dropPerDiode(), VOLTAGE);
         all.add(at + "/slope-resistance", "slope of a diode", bridge.slopeResistance(), RESISTANCE);
         all.add(at + "/junction-to-air", "thermal resistance", bridge.junctionToAir(), THERMAL_RESISTANCE);
+        all.add(at + "/junction-limit", "junction limit", bridge.junctionLimit(), TEMPERATURE);
         all.add(at + "/capacitance", "capacitance", bridge.capacitance(), CAPACITANCE);
         all.add(at + "/capacitor-voltage", INPUT, bridge.capacitorVoltage(), VOLTAGE);
     }
@@ -131,11 +138,33 @@ final class StatedParts {
         all.add(at + "/internal-resistance", "resistance of a battery", bank.internalResistance(), RESISTANCE);
         all.add(at + "/charge-current-limit", AMPERES, bank.chargeCurrentLimit(), CURRENT);
         all.add(at + "/charge-voltage-limit", INPUT, bank.chargeVoltageLimit(), VOLTAGE);
+        charging(bank, all);
+        Ventilation air = bank.ventilation();
+        if (air != null) {
+            all.add(at + "/ventilation/opening-area", "opening of a vent", air.openingArea(), AREA);
+            all.add(at + "/ventilation/spark-distance", "spark distance", air.sparkDistance(), LENGTH);
+        }
         BatteryManagement management = bank.management();
         if (management != null) {
             all.add(at + "/management/current-limit", AMPERES, management.currentLimit(), CURRENT);
             all.add(at + "/management/voltage-rating", INPUT, management.voltageRating(), VOLTAGE);
             all.add(at + "/management/opens-above", INPUT, management.opensAbove(), VOLTAGE);
+        }
+    }
+
+    /** The limits of charging against the size of the bank: a limit far too wide passes whatever the turbine does to it. */
+    private static void charging(BatteryBank bank, StatedList all) {
+        if (bank.chargeCurrentLimit() != null) {
+            double perHour = Si.of(bank.chargeCurrentLimit()) * SECONDS_PER_HOUR / Si.of(bank.capacity());
+            all.add(
+                    "/battery/charge-current-limit",
+                    "charge current over capacity per hour",
+                    perHour,
+                    QuantityKind.RATIO);
+        }
+        if (bank.chargeVoltageLimit() != null) {
+            double perCell = Si.of(bank.chargeVoltageLimit()) / bank.cellsInSeries();
+            all.add("/battery/charge-voltage-limit", "charge voltage over cells in series", perCell, VOLTAGE);
         }
     }
 

@@ -9,6 +9,7 @@ import static org.leat.quantity.QuantityKind.TIME;
 
 import java.util.List;
 import javax.measure.Quantity;
+import javax.measure.quantity.Length;
 import javax.measure.quantity.Pressure;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.Bearings;
@@ -18,6 +19,7 @@ import org.leat.design.ElementPath;
 import org.leat.design.Fitting;
 import org.leat.design.Hub;
 import org.leat.design.Intake;
+import org.leat.design.Making;
 import org.leat.design.Penstock;
 import org.leat.design.Pipe;
 import org.leat.design.Runner;
@@ -35,10 +37,22 @@ final class StatedWheel {
     static void add(Design design, StatedList all) {
         intake(design.intake(), all);
         penstock(design.penstock(), all);
+        all.add(
+                "/nozzles/velocity-coefficient",
+                "velocity coefficient",
+                design.nozzles().velocityCoefficient(),
+                RATIO);
+        all.add(
+                "/nozzles/contraction-coefficient",
+                "contraction coefficient",
+                design.nozzles().contractionCoefficient(),
+                RATIO);
         all.add("/nozzles/branch-bore", "branch bore", design.nozzles().branchBore(), LENGTH);
         all.add("/nozzles/shut-off-time", "closing time", design.nozzles().shutOffTime(), TIME);
         Runner runner = design.runner();
         if (runner != null) {
+            all.add("/runner/measured-efficiency", "efficiency of a wheel", runner.measuredEfficiency(), RATIO);
+            all.add("/runner/runaway-factor", "runaway factor", runner.runawayFactor(), RATIO);
             all.add("/runner/mass", "mass of a wheel", runner.mass(), MASS);
             all.add("/runner/tailwater-clearance", "clearance of the wheel", runner.tailwaterClearance(), LENGTH);
             all.add("/runner/flood-clearance", "clearance of the wheel", runner.floodClearance(), LENGTH);
@@ -73,6 +87,7 @@ final class StatedWheel {
         for (int i = 0; i < sections.size(); i++) {
             String at = ElementPath.item("/penstock/sections", sections, i);
             Pipe pipe = sections.get(i).pipe();
+            all.add(at + "/pipe/roughness", "roughness", roughness(pipe), LENGTH);
             all.add(at + "/pipe/pressure-rating", RATING, rating(pipe), PRESSURE);
             if (pipe instanceof Pipe.Hose hose) {
                 all.add(at + "/pipe/burst-pressure", RATING, hose.burstPressure(), PRESSURE);
@@ -102,6 +117,19 @@ final class StatedWheel {
         return pipe instanceof Pipe.Hose hose ? hose.pressureRating() : ((Pipe.OtherPipe) pipe).pressureRating();
     }
 
+    private static @Nullable Quantity<Length> roughness(Pipe pipe) {
+        if (pipe instanceof Pipe.Polyethylene polyethylene) {
+            return polyethylene.roughness();
+        }
+        if (pipe instanceof Pipe.PvcU pvc) {
+            return pvc.roughness();
+        }
+        if (pipe instanceof Pipe.Steel steel) {
+            return steel.roughness();
+        }
+        return pipe instanceof Pipe.Hose hose ? hose.roughness() : ((Pipe.OtherPipe) pipe).roughness();
+    }
+
     private static void buckets(@Nullable Buckets buckets, StatedList all) {
         if (buckets == null) {
             return;
@@ -113,6 +141,9 @@ final class StatedWheel {
         all.add(at + "/mass", "mass of a bucket", buckets.mass(), MASS);
         all.add(at + "/root-width", BUCKET, buckets.rootWidth(), LENGTH);
         all.add(at + "/root-thickness", BUCKET, buckets.rootThickness(), LENGTH);
+        if (buckets.making() == Making.PRINTED) {
+            all.add(at + "/strength", "strength of what is printed", buckets.strength(), PRESSURE);
+        }
         all.add(at + "/lever-arm", BUCKET, buckets.leverArm(), LENGTH);
     }
 
