@@ -14,6 +14,14 @@ import org.leat.quantity.Si;
 @Sample("{ kind: polyethylene, material: pe100, outside-diameter: 63 mm, sdr: 17 }")
 public sealed interface Pipe {
 
+    /** {@return what it may stand inside, as marked; null where that is not told} */
+    @Nullable
+    Quantity<Pressure> pressureRating();
+
+    /** {@return roughness inside, in place of the usual one; null where that is not told} */
+    @Nullable
+    Quantity<Length> roughness();
+
     /** Polyethylene pressure pipe. */
     @About("Polyethylene pressure pipe")
     @AlsoWritten({"PE", "HDPE", "MDPE", "PE80", "PE100"})

@@ -39,12 +39,16 @@ record DeclaredWay(String message, Search search, List<Changes> inTurn) {
     }
 
     private Optional<WayOut> find(Rule rule, Judgement j, Outcome.Fail failure, Changes changes, boolean foundBefore) {
-        return switch (search) {
-            case FIRST -> first(rule, j, failure, changes.of(j, failure));
-            case LEAST -> least(rule, j, failure, changes.of(j, failure).toList());
-            case ADVICE -> advice(j, failure, changes);
-            case LAST_ADVICE -> foundBefore ? Optional.empty() : advice(j, failure, changes);
-        };
+        try {
+            return switch (search) {
+                case FIRST -> first(rule, j, failure, changes.of(j, failure));
+                case LEAST -> least(rule, j, failure, changes.of(j, failure).toList());
+                case ADVICE -> advice(j, failure, changes);
+                case LAST_ADVICE -> foundBefore ? Optional.empty() : advice(j, failure, changes);
+            };
+        } catch (OpenQuestion e) {
+            return Optional.empty(); // what it is sized by is not known, so nobody could do it
+        }
     }
 
     private Optional<WayOut> advice(Judgement j, Outcome.Fail failure, Changes changes) {

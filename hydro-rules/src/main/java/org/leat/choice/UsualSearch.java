@@ -266,16 +266,8 @@ final class UsualSearch {
             }
         }
         List<MainParts> found = new ArrayList<>();
-        List<List<Double>> drawers = new ArrayList<>();
         for (double widest : fit.subList(Math.max(0, fit.size() - BORES), fit.size())) {
-            drawers.add(onHand(sizes, widest));
-            double taken = jets * Math.PI / 4 * widest * widest * jet;
-            if (taken <= 1.02 * numbers.available(numbers.fullPipeShare())) {
-                drawers.add(List.of(widest)); // thinner ones are never needed, and a fuse must suit each that is there
-            }
-        }
-        for (List<Double> onHand : drawers) {
-            double widest = onHand.get(onHand.size() - 1);
+            List<Double> onHand = onHand(sizes, widest);
             double inlet = Math.min(11, sdr);
             MainParts made = new MainParts(
                     outside,

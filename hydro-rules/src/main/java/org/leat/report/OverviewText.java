@@ -154,7 +154,7 @@ final class OverviewText {
                             v.doubted() == 1
                                     ? " stated is odd: what rests on it"
                                     : " stated are odd: what rests on them")
-                    .append(" is not judged by that.");
+                    .append(" is not yet judged.");
         }
         if (v.setAside() > 0) {
             text.append(' ')

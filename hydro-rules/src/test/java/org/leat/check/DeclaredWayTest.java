@@ -76,6 +76,21 @@ class DeclaredWayTest {
     }
 
     @Test
+    void a_way_out_that_is_sized_by_what_is_not_told_is_none_and_the_others_stand() {
+        assertThat(said(ways(atLeast(9)
+                        .leastWayOut(
+                                "asked",
+                                "As many as strings: {cells}.",
+                                (j, failure) -> Stream.of(to(j.at("/battery")
+                                        .given(
+                                                "/battery/strings",
+                                                j.design().battery().strings()))))
+                        .leastWayOut("more", "More: {cells}.", (j, failure) -> more(3))
+                        .build())))
+                .containsExactly(9);
+    }
+
+    @Test
     void halving_judges_no_more_than_it_must() {
         List<Long> judged = new ArrayList<>();
         Rule rule = rule(j -> {

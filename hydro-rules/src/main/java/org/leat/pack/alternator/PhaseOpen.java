@@ -59,8 +59,7 @@ final class PhaseOpen {
                     "too-hot",
                     "With {fault} on {set} the hottest phase settles at {value}; its insulation stands {limit}.")
             .fails("burns", "With {fault} on {set} the hottest phase warms until it burns.")
-            .notApplicable(
-                    "no-current", "Not judged: no current flows, or nothing is known of the winding's inductance.")
+            .notApplicable("no-current", "Not judged: no current flows.")
             .judgeAll(PhaseOpen::judge)
             .leastWayOut("smaller-nozzle", NozzlesOnHand.NONE_LARGER, NozzlesOnHand::smaller)
             .advice(

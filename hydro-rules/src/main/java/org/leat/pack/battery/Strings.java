@@ -19,6 +19,7 @@ import org.leat.pack.kit.Said;
 final class Strings {
 
     static final Rule RULE = Rule.of("battery/strings", WARNING, "strings in parallel")
+            .warningsHurt()
             .why(
                     "Strings in parallel never share alike: the best one works, the weakest is overcharged and, when a cell shorts, the"
                             + " others discharge into it.")

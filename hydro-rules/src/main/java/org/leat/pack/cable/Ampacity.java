@@ -26,7 +26,7 @@ final class Ampacity {
             .source("IEC 60364-5-52 tables B.52.2 to B.52.5, B.52.10, B.52.12, B.52.14, B.52.15, B.52.17 to B.52.19")
             .passes("carries", "The run {run} carries {value}; as laid it may carry {limit}.")
             .fails("overloaded", "The run {run} carries {value}; as laid it may carry {limit}.")
-            .notApplicable("not-loaded", "Not judged: the design does not say what flows here.")
+            .open("not-loaded", "Cannot be judged: no load is told that this run feeds. Tell it, with supply: bus.")
             .judgeAll(Ampacity::judge)
             .leastWayOut(
                     "thicker",

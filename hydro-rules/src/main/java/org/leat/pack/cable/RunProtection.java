@@ -18,6 +18,7 @@ import org.leat.design.DeviceKind;
 import org.leat.design.Place;
 import org.leat.design.ProtectiveDevice;
 import org.leat.design.ProtectiveDeviceBuilder;
+import org.leat.pack.kit.Conductors;
 import org.leat.pack.kit.Devices;
 import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.RunCapacity;
@@ -55,6 +56,7 @@ final class RunProtection {
             .notApplicable("none-at-battery", "Not judged: no run ends at the battery.")
             .judgeAll(RunProtection::judge)
             .leastWayOut("other-rating", "A device of {rating}.", RunProtection::otherRating)
+            .leastWayOut("thicker", "Conductors of {area:mm²}.", RunProtection::thicker)
             .wayOut("add-fuse", "A fuse of {rating} at the battery's end.", RunProtection::addFuse)
             .build();
 
@@ -102,6 +104,22 @@ final class RunProtection {
                 : DeviceRatings.standard().stream()
                         .filter(a -> a <= comparison.high() && a >= comparison.low())
                         .map(a -> FieldChanges.rated(failure.path(), a, "A", ElectricCurrent.class));
+    }
+
+    /** Where no rating fits: conductors that carry what flows, and that the device protects. */
+    private static Stream<Change> thicker(Judgement j, Outcome.Fail failure) {
+        return failure.says("cable-too-thin")
+                ? j.solved().cableDuties().stream()
+                        .map(CableDuty::cable)
+                        .filter(run -> isBehind(j, run, failure.path()))
+                        .limit(1)
+                        .flatMap(run -> Conductors.thicker(j.design(), run))
+                : Stream.empty();
+    }
+
+    private static boolean isBehind(Judgement j, CableNumbers run, String rating) {
+        Devices.Placed placed = Devices.in(j.design(), j.design().cables().get(run.index()));
+        return placed != null && rating.equals(placed.path() + "/rated-current");
     }
 
     private static Stream<Change> addFuse(Judgement j, Outcome.Fail failure) {

@@ -35,7 +35,7 @@ final class VoltageLost {
             .fails(
                     "too-much",
                     "The run {run} loses {drop} ({value} of the battery's voltage, {power}); good is {limit}.")
-            .notApplicable("not-loaded", "Not judged: the design does not say what flows here.")
+            .open("not-loaded", "Cannot be judged: no load is told that this run feeds. Tell it, with supply: bus.")
             .judgeAll(VoltageLost::judge)
             .leastWayOut(
                     "thicker",

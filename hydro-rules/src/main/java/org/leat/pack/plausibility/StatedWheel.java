@@ -8,9 +8,6 @@ import static org.leat.quantity.QuantityKind.RATIO;
 import static org.leat.quantity.QuantityKind.TIME;
 
 import java.util.List;
-import javax.measure.Quantity;
-import javax.measure.quantity.Length;
-import javax.measure.quantity.Pressure;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.Bearings;
 import org.leat.design.Buckets;
@@ -87,8 +84,8 @@ final class StatedWheel {
         for (int i = 0; i < sections.size(); i++) {
             String at = ElementPath.item("/penstock/sections", sections, i);
             Pipe pipe = sections.get(i).pipe();
-            all.add(at + "/pipe/roughness", "roughness", roughness(pipe), LENGTH);
-            all.add(at + "/pipe/pressure-rating", RATING, rating(pipe), PRESSURE);
+            all.add(at + "/pipe/roughness", "roughness", pipe.roughness(), LENGTH);
+            all.add(at + "/pipe/pressure-rating", RATING, pipe.pressureRating(), PRESSURE);
             if (pipe instanceof Pipe.Hose hose) {
                 all.add(at + "/pipe/burst-pressure", RATING, hose.burstPressure(), PRESSURE);
             }
@@ -102,32 +99,6 @@ final class StatedWheel {
                         TIME);
             }
         }
-    }
-
-    private static @Nullable Quantity<Pressure> rating(Pipe pipe) {
-        if (pipe instanceof Pipe.Polyethylene polyethylene) {
-            return polyethylene.pressureRating();
-        }
-        if (pipe instanceof Pipe.PvcU pvc) {
-            return pvc.pressureRating();
-        }
-        if (pipe instanceof Pipe.Steel steel) {
-            return steel.pressureRating();
-        }
-        return pipe instanceof Pipe.Hose hose ? hose.pressureRating() : ((Pipe.OtherPipe) pipe).pressureRating();
-    }
-
-    private static @Nullable Quantity<Length> roughness(Pipe pipe) {
-        if (pipe instanceof Pipe.Polyethylene polyethylene) {
-            return polyethylene.roughness();
-        }
-        if (pipe instanceof Pipe.PvcU pvc) {
-            return pvc.roughness();
-        }
-        if (pipe instanceof Pipe.Steel steel) {
-            return steel.roughness();
-        }
-        return pipe instanceof Pipe.Hose hose ? hose.roughness() : ((Pipe.OtherPipe) pipe).roughness();
     }
 
     private static void buckets(@Nullable Buckets buckets, StatedList all) {

@@ -89,8 +89,7 @@ final class DiodeShort {
                     "bridge-overloaded",
                     "With one diode shorted on {set} the diode beside it carries as much as in a bridge of {value}; it is made for"
                             + " {limit}, and nothing in the leads surely opens.")
-            .notApplicable(
-                    "no-current", "Not judged: no current flows, or nothing is known of the winding's inductance.")
+            .notApplicable("no-current", "Not judged: the wheel does not turn.")
             .judgeAll(DiodeShort::judge)
             .leastWayOut("smaller-fuse", "A device of {rating} in each lead.", DiodeShort::smallerDevice)
             .leastWayOut(
@@ -100,7 +99,7 @@ final class DiodeShort {
                     DiodeShort::newFuse)
             .leastWayOut(
                     "fewer-nozzles",
-                    "A device of {rating} in each lead, and no nozzles kept but {sets}.",
+                    "A device of {rating} in each lead, and of the nozzles only {sets} kept: the others do not blow it.",
                     DiodeShort::fewerNozzles)
             .advice(
                     "first-fuse",
