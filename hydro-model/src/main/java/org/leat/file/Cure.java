@@ -32,6 +32,12 @@ final class Cure {
 
     private Cure() {}
 
+    /** {@return both halves of what is written with a tolerance; nothing where there is none} */
+    static List<String> valueAndTolerance(String text) {
+        Matcher written = TOLERANCE.matcher(text);
+        return written.matches() ? List.of(written.group(1), written.group(2)) : List.of();
+    }
+
     /** {@return a quantity's words} */
     static String quantity(String given, QuantityKind kind, boolean measured) {
         String text = given.strip();

@@ -158,8 +158,10 @@ final class Scalars {
             ProblemKind why = why(refused.why(), text);
             String hint = why == ProblemKind.WRONG_UNIT ? measured(text) : "";
             if (hint.isEmpty()) {
-                why = why == ProblemKind.WRONG_UNIT ? ProblemKind.UNKNOWN_UNIT : why;
-                hint = problems.full() ? "" : Cure.quantity(text, kind, type.measured());
+                String cure = problems.full() ? "" : Cure.quantity(text, kind, type.measured());
+                String part = why == ProblemKind.WRONG_UNIT && cure.isEmpty() ? measuredByPart(text, kind) : "";
+                hint = part.isEmpty() ? cure : part;
+                why = why == ProblemKind.WRONG_UNIT && part.isEmpty() ? ProblemKind.UNKNOWN_UNIT : why;
             }
             List<String> choices = switch (why) {
                 case NO_UNIT, UNKNOWN_UNIT, WRONG_UNIT, NOT_A_QUANTITY -> refused.fitting();
@@ -194,6 +196,16 @@ final class Scalars {
             case TOLERANCE_NEGATIVE -> ProblemKind.NEGATIVE_TOLERANCE;
             case TOO_LARGE -> ProblemKind.NOT_FINITE;
         };
+    }
+
+    /** With a tolerance in another unit than the value: what the one that is not wanted measures, in words. */
+    private static String measuredByPart(String text, QuantityKind wanted) {
+        return Cure.valueAndTolerance(text).stream()
+                .filter(part -> !(QuantityText.read(part, wanted) instanceof QuantityText.Understood))
+                .map(Scalars::measured)
+                .filter(said -> !said.isEmpty())
+                .findFirst()
+                .orElse("");
     }
 
     /** What the unit in a text measures, in words. */

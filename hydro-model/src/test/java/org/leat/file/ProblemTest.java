@@ -9,6 +9,7 @@ import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.leat.design.ElementPath;
 
 class ProblemTest {
@@ -192,5 +193,17 @@ class ProblemTest {
         assertThat(ElementPath.items("/loads", reading.design().loads()))
                 .startsWith("/loads[lights]", "/loads[1]")
                 .hasSameSizeAs(reading.design().loads());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"58 bar ± 1 m", "58 m ± 1 bar", "58 bar ± 1 bar", "58 bar"})
+    void a_tolerance_hides_no_wrong_unit(String head) {
+        var reading = DesignReader.read(
+                "format: 1\nname: x\nsite: { gross-head: '" + head + "', stream: { flow: 1 L/s } }\n", "x.yaml");
+        assertThat(reading.problems())
+                .filteredOn(p -> p.path().equals("/site/gross-head"))
+                .singleElement()
+                .satisfies(p -> assertThat(p.kind()).isEqualTo(ProblemKind.WRONG_UNIT))
+                .satisfies(p -> assertThat(ProblemText.line(p)).contains("a pressure, where a length belongs"));
     }
 }
