@@ -5,9 +5,9 @@ import javax.measure.quantity.ElectricCurrent;
 import javax.measure.quantity.Frequency;
 import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
-import org.leat.quantity.RotationalSpeed;
-import org.leat.quantity.SharePerTemperature;
-import org.leat.quantity.ThermalResistance;
+import org.leat.quantity.Quantities.RotationalSpeed;
+import org.leat.quantity.Quantities.SharePerTemperature;
+import org.leat.quantity.Quantities.ThermalResistance;
 
 /** Permanent-magnet machine on the runner's shaft. */
 @API(status = API.Status.STABLE, since = "0.1")

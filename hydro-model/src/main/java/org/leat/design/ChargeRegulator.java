@@ -7,7 +7,7 @@ import javax.measure.quantity.ElectricPotential;
 import javax.measure.quantity.Power;
 import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
-import org.leat.quantity.VoltagePerTemperature;
+import org.leat.quantity.Quantities.VoltagePerTemperature;
 
 /** What limits the battery's voltage. */
 @API(status = API.Status.STABLE, since = "0.1")

@@ -3,7 +3,7 @@ package org.leat.design;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.apiguardian.api.API;
-import org.leat.quantity.VolumeFlow;
+import org.leat.quantity.Quantities.VolumeFlow;
 
 /** One point of a flow-duration curve. */
 @API(status = API.Status.STABLE, since = "0.1")

@@ -4,7 +4,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Power;
 import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
-import org.leat.quantity.RotationalSpeed;
+import org.leat.quantity.Quantities.RotationalSpeed;
 import org.leat.quantity.Si;
 
 /**

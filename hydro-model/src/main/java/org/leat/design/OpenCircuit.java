@@ -5,8 +5,8 @@ import javax.measure.quantity.ElectricPotential;
 import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.quantity.Measured;
-import org.leat.quantity.RotationalSpeed;
-import org.leat.quantity.SpeedPerVoltage;
+import org.leat.quantity.Quantities.RotationalSpeed;
+import org.leat.quantity.Quantities.SpeedPerVoltage;
 
 /** What was measured of the voltage, nothing connected. */
 @API(status = API.Status.STABLE, since = "0.1")

@@ -8,7 +8,7 @@ import javax.measure.quantity.ElectricResistance;
 import javax.measure.quantity.Temperature;
 import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
-import org.leat.quantity.ThermalResistance;
+import org.leat.quantity.Quantities.ThermalResistance;
 
 /** Three-phase diode bridge. */
 @API(status = API.Status.STABLE, since = "0.1")

@@ -3,7 +3,7 @@ package org.leat.design;
 import javax.measure.Quantity;
 import javax.measure.quantity.Time;
 import org.apiguardian.api.API;
-import org.leat.quantity.Conductivity;
+import org.leat.quantity.Quantities.Conductivity;
 
 /** One reading of a salt dilution. */
 @API(status = API.Status.STABLE, since = "0.1")

@@ -4,8 +4,8 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Time;
 import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
-import org.leat.quantity.MomentOfInertia;
-import org.leat.quantity.RotationalSpeed;
+import org.leat.quantity.Quantities.MomentOfInertia;
+import org.leat.quantity.Quantities.RotationalSpeed;
 import org.leat.quantity.Si;
 
 /**

@@ -4,7 +4,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
-import org.leat.quantity.VolumeFlow;
+import org.leat.quantity.Quantities.VolumeFlow;
 
 /** What the stream brings and what must stay in it. */
 @API(status = API.Status.STABLE, since = "0.1")

@@ -12,10 +12,10 @@ import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
 import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
-import org.leat.quantity.Conductivity;
 import org.leat.quantity.Measured;
+import org.leat.quantity.Quantities.Conductivity;
+import org.leat.quantity.Quantities.VolumeFlow;
 import org.leat.quantity.Si;
-import org.leat.quantity.VolumeFlow;
 
 /** Flow of the stream: one number, a year of it, or the readings of a gauging. */
 @API(status = API.Status.STABLE, since = "0.1")

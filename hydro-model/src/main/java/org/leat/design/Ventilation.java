@@ -5,7 +5,7 @@ import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
 import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
-import org.leat.quantity.VolumeFlow;
+import org.leat.quantity.Quantities.VolumeFlow;
 
 /** Air for the battery's room. */
 @API(status = API.Status.STABLE, since = "0.1")

@@ -9,7 +9,7 @@ import javax.measure.quantity.Temperature;
 import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.quantity.Measured;
-import org.leat.quantity.RotationalSpeed;
+import org.leat.quantity.Quantities.RotationalSpeed;
 
 /** Resistance and inductance of the winding. */
 @API(status = API.Status.STABLE, since = "0.1")

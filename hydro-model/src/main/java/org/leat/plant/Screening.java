@@ -9,7 +9,7 @@ import org.leat.plant.cases.Running;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.NozzleGroup;
 import org.leat.plant.numbers.PlantNumbers;
-import org.leat.plant.numbers.StreamLevel;
+import org.leat.plant.numbers.StreamNumbers.StreamLevel;
 import org.leat.plant.solved.OperatingPoint;
 import org.leat.plant.solved.WaterSide;
 

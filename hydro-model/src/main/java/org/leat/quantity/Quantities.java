@@ -464,4 +464,34 @@ public final class Quantities {
     public static Quantity<MomentOfInertia> kilogramSquareCentimetres(double value) {
         return Si.quantity(value, "kg.cm2", MomentOfInertia.class);
     }
+
+    /** Electric conductivity of water; SI unit siemens per metre. */
+    public interface Conductivity extends Quantity<Conductivity> {}
+
+    /** Moment of inertia; SI unit kilogram square metre. */
+    public interface MomentOfInertia extends Quantity<MomentOfInertia> {}
+
+    /** Angle turned per time; SI unit radian per second. */
+    public interface RotationalSpeed extends Quantity<RotationalSpeed> {}
+
+    /** Share by which something changes with temperature; SI unit one per kelvin. */
+    public interface SharePerTemperature extends Quantity<SharePerTemperature> {}
+
+    /** Rotational speed per volt, as motors are marked; SI unit radian per second and volt. */
+    public interface SpeedPerVoltage extends Quantity<SpeedPerVoltage> {}
+
+    /** A difference of temperatures, never a temperature; SI unit kelvin. */
+    public interface TemperatureDifference extends Quantity<TemperatureDifference> {}
+
+    /** Temperature difference per heat flow; SI unit kelvin per watt. */
+    public interface ThermalResistance extends Quantity<ThermalResistance> {}
+
+    /** Turning moment; SI unit newton metre. */
+    public interface Torque extends Quantity<Torque> {}
+
+    /** Voltage per kelvin, as set-point compensation; SI unit volt per kelvin. */
+    public interface VoltagePerTemperature extends Quantity<VoltagePerTemperature> {}
+
+    /** Volume of water per time; SI unit cubic metre per second. */
+    public interface VolumeFlow extends Quantity<VolumeFlow> {}
 }

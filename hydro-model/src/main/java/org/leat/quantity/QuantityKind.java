@@ -22,6 +22,16 @@ import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
 import org.apiguardian.api.API;
+import org.leat.quantity.Quantities.Conductivity;
+import org.leat.quantity.Quantities.MomentOfInertia;
+import org.leat.quantity.Quantities.RotationalSpeed;
+import org.leat.quantity.Quantities.SharePerTemperature;
+import org.leat.quantity.Quantities.SpeedPerVoltage;
+import org.leat.quantity.Quantities.TemperatureDifference;
+import org.leat.quantity.Quantities.ThermalResistance;
+import org.leat.quantity.Quantities.Torque;
+import org.leat.quantity.Quantities.VoltagePerTemperature;
+import org.leat.quantity.Quantities.VolumeFlow;
 
 /** What a number with a unit measures. Each kind has one SI unit, in which all computing is done. */
 @API(status = API.Status.STABLE, since = "0.1")

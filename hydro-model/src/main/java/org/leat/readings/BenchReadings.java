@@ -19,8 +19,8 @@ import org.leat.design.CanBeAbsent;
 import org.leat.design.Demand;
 import org.leat.design.Limits;
 import org.leat.quantity.Measured;
-import org.leat.quantity.MomentOfInertia;
-import org.leat.quantity.RotationalSpeed;
+import org.leat.quantity.Quantities.MomentOfInertia;
+import org.leat.quantity.Quantities.RotationalSpeed;
 
 /** What was read of a motor on the bench, before anything is built. */
 @API(status = API.Status.EXPERIMENTAL, since = "0.1")

@@ -8,6 +8,7 @@ import org.apache.commons.math3.special.Gamma;
 import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.lazy.Once;
+import org.leat.readings.Channel.ReadingKind;
 
 /**
  * What is wrong with a plant, by its readings: each fault's likelihood, its size integrated over, times how common it is; ranked. A

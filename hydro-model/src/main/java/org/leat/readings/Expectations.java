@@ -5,6 +5,7 @@ import java.util.List;
 import org.apiguardian.api.API;
 import org.leat.plant.Plant;
 import org.leat.plant.numbers.NozzleGroup;
+import org.leat.readings.Channel.LoadState;
 
 /**
  * What a sound plant lets its builder read on every nozzle set, and how well that is known: the tolerances of building, each moved by

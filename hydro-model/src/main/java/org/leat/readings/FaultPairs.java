@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import org.leat.readings.Channel.LoadState;
 import org.leat.readings.Diagnosis.Pair;
 
 /**

@@ -1,5 +1,7 @@
 package org.leat.readings;
 
+import org.leat.readings.Channel.LoadState;
+
 /** Reads a fault's values from the table: those of the sound plant on sets that have it not. */
 final class FaultReader {
 

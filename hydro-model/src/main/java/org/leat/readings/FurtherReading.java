@@ -6,6 +6,8 @@ import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.leat.plant.numbers.NozzleGroup;
+import org.leat.readings.Channel.LoadState;
+import org.leat.readings.Channel.ReadingKind;
 import org.leat.readings.Diagnosis.Next;
 
 /** What a reading not yet taken would tell: which of all would tell most, which parts two faults, which shows one. */

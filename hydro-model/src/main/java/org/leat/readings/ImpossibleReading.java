@@ -1,6 +1,7 @@
 package org.leat.readings;
 
 import org.apiguardian.api.API;
+import org.leat.readings.Channel.ReadingKind;
 
 /**
  * A reading that cannot be on this plant, whatever is wrong with it.

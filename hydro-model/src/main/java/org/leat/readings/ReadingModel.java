@@ -18,8 +18,10 @@ import org.leat.plant.numbers.SectionNumbers;
 import org.leat.plant.solve.FalsePosition;
 import org.leat.plant.solve.RunnerCharacteristic;
 import org.leat.plant.solved.OperatingPoint;
-import org.leat.plant.solved.SectionFlow;
 import org.leat.plant.solved.WaterSide;
+import org.leat.plant.solved.WaterSide.SectionFlow;
+import org.leat.readings.Channel.LoadState;
+import org.leat.readings.Channel.ReadingKind;
 
 /**
  * What a plant, sound or with a fault, lets its builder read. Values by {@link Channel#slot()}, SI; not a number where such a thing

@@ -15,8 +15,9 @@ import org.leat.design.CanBeAbsent;
 import org.leat.design.Demand;
 import org.leat.design.Limits;
 import org.leat.quantity.Measured;
-import org.leat.quantity.RotationalSpeed;
-import org.leat.quantity.VolumeFlow;
+import org.leat.quantity.Quantities.RotationalSpeed;
+import org.leat.quantity.Quantities.VolumeFlow;
+import org.leat.readings.Channel.LoadState;
 
 /** What was read with one nozzle set open: part of a day's readings, or a line of a log, with its day. */
 @API(status = API.Status.EXPERIMENTAL, since = "0.1")

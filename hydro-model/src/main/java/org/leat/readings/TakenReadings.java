@@ -14,6 +14,8 @@ import org.leat.plant.numbers.PlantNumbers;
 import org.leat.plant.solved.EnergyAccount;
 import org.leat.quantity.Measured;
 import org.leat.quantity.Si;
+import org.leat.readings.Channel.LoadState;
+import org.leat.readings.Channel.ReadingKind;
 
 /**
  * Readings taken back from a plant, each given its channel and its uncertainty: those that can be set against what is expected, those

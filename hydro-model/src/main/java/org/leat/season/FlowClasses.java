@@ -11,7 +11,7 @@ import org.leat.plant.Plant;
 import org.leat.plant.cases.Running;
 import org.leat.plant.numbers.NozzleGroup;
 import org.leat.plant.numbers.SiteNumbers;
-import org.leat.plant.numbers.StreamLevel;
+import org.leat.plant.numbers.StreamNumbers.StreamLevel;
 import org.leat.plant.solve.WaterSolver;
 import org.leat.plant.solved.WaterSide;
 

@@ -2,7 +2,6 @@ package org.leat.season;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.apiguardian.api.API;
 
 /**
  * Rainflow counting of a series, three-point method: what goes up and down within a larger swing is a cycle, what is left from
@@ -13,8 +12,7 @@ import org.apiguardian.api.API;
  *
  * <p>Source: ASTM E1049-85, 5.4.4 (once) and 5.4.5 (repeating), as held in the test suites of general libraries.
  */
-@API(status = API.Status.EXPERIMENTAL, since = "0.1")
-public final class Rainflow {
+final class Rainflow {
 
     private Rainflow() {}
 
@@ -25,10 +23,10 @@ public final class Rainflow {
      * @param mean of the two
      * @param count 1, or 0.5 for half a cycle
      */
-    public record Cycle(double range, double mean, double count) {}
+    record Cycle(double range, double mean, double count) {}
 
     /** {@return the cycles of a series that happens once, those that close first, then the half cycles in order of time} */
-    public static List<Cycle> ofOnce(double[] series) {
+    static List<Cycle> ofOnce(double[] series) {
         List<Cycle> cycles = new ArrayList<>();
         List<Double> left = new ArrayList<>();
         for (double point : reversals(series)) {
@@ -57,7 +55,7 @@ public final class Rainflow {
     }
 
     /** {@return the whole cycles of a series that begins again when it ends} */
-    public static List<Cycle> ofRepeating(double[] series) {
+    static List<Cycle> ofRepeating(double[] series) {
         int greatest = 0;
         for (int i = 1; i < series.length; i++) {
             greatest = series[i] > series[greatest] ? i : greatest;

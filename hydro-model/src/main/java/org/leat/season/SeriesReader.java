@@ -18,6 +18,7 @@ import java.util.TreeMap;
 import java.util.regex.Pattern;
 import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
+import org.leat.season.SeriesReading.SeriesFault;
 
 /**
  * Reads daily flows. Two forms: CSV with a head line {@code date,flow_l_s} (or {@code _m3_s}, {@code _ft3_s}), and the tab-separated

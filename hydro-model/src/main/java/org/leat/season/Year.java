@@ -281,7 +281,7 @@ public final class Year {
     }
 
     /** {@return the battery's cycles, the year taken to repeat; range as share of the bank} */
-    public List<Rainflow.Cycle> cycles() {
+    List<Rainflow.Cycle> cycles() {
         return Rainflow.ofRepeating(charge);
     }
 
@@ -312,4 +312,26 @@ public final class Year {
         }
         return any ? OptionalDouble.of(used) : OptionalDouble.empty();
     }
+
+    /**
+     * Energy of one month at the battery's poles, J. Made and what comes out of the battery cover what is used, stored, dumped.
+     *
+     * @param month which
+     * @param days of it in the series
+     * @param made by the turbine
+     * @param used by the loads
+     * @param dumped or held back, the battery being full or taking no more
+     * @param missing what the loads would have taken
+     * @param hoursMissing hours in which something was missing
+     * @param leastCharge lowest share of the bank
+     */
+    public record Month(
+            YearMonth month,
+            int days,
+            double made,
+            double used,
+            double dumped,
+            double missing,
+            int hoursMissing,
+            double leastCharge) {}
 }

@@ -45,12 +45,12 @@ import org.leat.design.VoltageAs;
 import org.leat.design.VoltageBetween;
 import org.leat.design.VoltageRange;
 import org.leat.design.Winding;
-import org.leat.quantity.MomentOfInertia;
-import org.leat.quantity.RotationalSpeed;
-import org.leat.quantity.SharePerTemperature;
+import org.leat.quantity.Quantities.MomentOfInertia;
+import org.leat.quantity.Quantities.RotationalSpeed;
+import org.leat.quantity.Quantities.SharePerTemperature;
+import org.leat.quantity.Quantities.SpeedPerVoltage;
+import org.leat.quantity.Quantities.ThermalResistance;
 import org.leat.quantity.Si;
-import org.leat.quantity.SpeedPerVoltage;
-import org.leat.quantity.ThermalResistance;
 
 /** The electrical side of random plants. */
 final class ElectricParts {

@@ -33,9 +33,9 @@ import org.leat.design.StreamFlow;
 import org.leat.design.Sunlight;
 import org.leat.design.TemperatureRange;
 import org.leat.design.Vent;
-import org.leat.quantity.Conductivity;
+import org.leat.quantity.Quantities.Conductivity;
+import org.leat.quantity.Quantities.VolumeFlow;
 import org.leat.quantity.Si;
-import org.leat.quantity.VolumeFlow;
 
 /** The water's side of random plants. */
 final class WaterParts {

@@ -13,6 +13,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.leat.plant.Plant;
 import org.leat.plant.numbers.NozzleGroup;
+import org.leat.readings.Channel.LoadState;
+import org.leat.readings.Channel.ReadingKind;
 
 class DiagnosisTest {
 

@@ -15,6 +15,8 @@ import java.util.stream.IntStream;
 import org.leat.plant.Plant;
 import org.leat.plant.numbers.NozzleGroup;
 import org.leat.plant.numbers.PlantNumbers;
+import org.leat.readings.Channel.LoadState;
+import org.leat.readings.Channel.ReadingKind;
 
 /**
  * Plants built off their drawing, each with one fault planted at three sizes, read with noise and diagnosed. Counts how often the

@@ -7,8 +7,11 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.leat.plant.Plant;
-import org.leat.readings.StartStep.Kind;
-import org.leat.readings.StartStep.Line;
+import org.leat.readings.Channel.ReadingKind;
+import org.leat.readings.FirstStart.StartStep;
+import org.leat.readings.FirstStart.StartStep.Kind;
+import org.leat.readings.FirstStart.StartStep.Line;
+import org.leat.readings.FirstStart.StopLimit;
 
 class FirstStartTest {
 

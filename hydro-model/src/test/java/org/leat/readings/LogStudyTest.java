@@ -17,6 +17,8 @@ import org.leat.file.Filled;
 import org.leat.file.RecordReader;
 import org.leat.plant.Plant;
 import org.leat.plant.numbers.NozzleGroup;
+import org.leat.readings.Channel.LoadState;
+import org.leat.readings.Channel.ReadingKind;
 
 class LogStudyTest {
 

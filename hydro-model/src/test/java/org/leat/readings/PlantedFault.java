@@ -3,6 +3,8 @@ package org.leat.readings;
 import org.leat.plant.Plant;
 import org.leat.plant.numbers.NozzleGroup;
 import org.leat.plant.numbers.PlantNumbers;
+import org.leat.readings.Channel.LoadState;
+import org.leat.readings.Channel.ReadingKind;
 
 /**
  * What is read on a plant with a fault in it, not by the model that is fitted: the water by {@link SecondPipe}, whatever the fault; the

@@ -15,6 +15,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.leat.electrics.CircuitSimulator;
 import org.leat.plant.Plant;
 import org.leat.plant.numbers.NozzleGroup;
+import org.leat.readings.Channel.LoadState;
+import org.leat.readings.Channel.ReadingKind;
 
 /**
  * Faults that are not made by the model that is fitted: those of the pipe by a second computation of the flow (friction after Haaland,

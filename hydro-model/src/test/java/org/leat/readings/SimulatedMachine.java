@@ -17,6 +17,8 @@ import org.leat.plant.numbers.PlantNumbers;
 import org.leat.plant.solve.RunnerCharacteristic;
 import org.leat.plant.solve.WarmAlternator;
 import org.leat.plant.solved.OperatingPoint;
+import org.leat.readings.Channel.LoadState;
+import org.leat.readings.Channel.ReadingKind;
 
 /**
  * Alternator, bridge and bus of a plant by the circuit simulator: the speed at which the wheel's torque meets that of the simulated

@@ -6,6 +6,8 @@ import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.leat.file.Filled;
 import org.leat.file.RecordReader;
+import org.leat.readings.Channel.LoadState;
+import org.leat.readings.Channel.ReadingKind;
 
 class TakenReadingsTest {
 

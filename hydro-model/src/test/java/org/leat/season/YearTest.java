@@ -29,7 +29,7 @@ import org.leat.plant.Plant;
 import org.leat.plant.loads.DailyUse;
 import org.leat.plant.loads.LoadNumbers;
 import org.leat.plant.numbers.NozzleGroup;
-import org.leat.plant.numbers.StreamLevel;
+import org.leat.plant.numbers.StreamNumbers.StreamLevel;
 
 class YearTest {
 

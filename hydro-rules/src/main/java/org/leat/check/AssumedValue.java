@@ -22,4 +22,13 @@ public record AssumedValue(Assumption assumption, Position position, List<Identi
     public List<String> rules() {
         return turns.stream().map(Identity::rule).distinct().toList();
     }
+
+    /**
+     * An assumption that a verdict rests on: at one end of its range the verdict is another.
+     *
+     * @param field path of the field that would settle it
+     * @param atLow what comes of judging with the least value
+     * @param atHigh what comes of judging with the greatest value
+     */
+    public record SensitiveVerdict(String field, Kind atLow, Kind atHigh) {}
 }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import org.leat.check.AssumedValue.SensitiveVerdict;
 import org.leat.file.Position;
 import org.leat.plant.Plant;
 import org.leat.plant.numbers.Assumption;

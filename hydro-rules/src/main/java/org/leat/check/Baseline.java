@@ -110,4 +110,37 @@ public final class Baseline {
     private Map<Identity, Accepted> of(String design) {
         return byDesign.getOrDefault(design, Collections.emptyMap());
     }
+
+    /**
+     * What a baseline knows of a design and is found no more.
+     *
+     * @param identity rule, element and case
+     * @param kind what had come of it
+     * @param level how much it mattered
+     * @param text what was said then
+     */
+    public record AbsentFinding(Identity identity, Kind kind, Level level, String text) {}
+
+    /** How a finding stands to the baseline, in the words of SARIF 2.1.0 §3.27.24. */
+    public enum BaselineState {
+        /** not in the baseline, or worse than there. */
+        NEW("new"),
+        /** in the baseline, the same. */
+        UNCHANGED("unchanged"),
+        /** in the baseline, told differently there but no better. */
+        UPDATED("updated"),
+        /** in the baseline only. */
+        ABSENT("absent");
+
+        private final String word;
+
+        BaselineState(String word) {
+            this.word = word;
+        }
+
+        /** {@return SARIF's word} */
+        public String word() {
+            return word;
+        }
+    }
 }

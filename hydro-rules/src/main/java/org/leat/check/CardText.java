@@ -1,8 +1,13 @@
 package org.leat.check;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
+import org.leat.quantity.QuantityKind;
+import org.leat.quantity.TradeUnits;
 
 /**
  * A text of a rule's card.
@@ -49,5 +54,59 @@ public record CardText(@Nullable Kind kind, String text, List<Placeholder> place
             }
         }
         return null;
+    }
+
+    /**
+     * A place in a text that an argument fills: {@code {flow}} in the usual unit and three significant digits,
+     * {@code {flow:L/s}}, {@code {flow:L/s,2}}.
+     *
+     * @param name of the argument; {@code value}, {@code limit} and {@code margin} come from the comparison
+     * @param unit to show it in; null for the usual one
+     * @param digits significant ones; 0 for the usual number
+     */
+    public record Placeholder(String name, @Nullable String unit, int digits) {
+
+        /** How a placeholder is written. */
+        public static final Pattern PATTERN = Pattern.compile("\\{([a-zA-Z]+)(?::([^,{}]*))?(?:,([1-6]))?}");
+
+        /** What a comparison fills by itself. */
+        static final List<String> COMPARED = List.of("value", "limit", "margin");
+
+        /**
+         * {@return the placeholders of a text, in their order}
+         *
+         * @throws IllegalArgumentException for a brace that belongs to none, or a unit that nobody uses
+         */
+        static List<Placeholder> of(String text) {
+            List<Placeholder> all = new ArrayList<>();
+            Matcher m = PATTERN.matcher(text);
+            while (m.find()) {
+                all.add(of(m));
+            }
+            if (m.replaceAll("").matches("(?s).*[{}].*")) {
+                throw new IllegalArgumentException("a brace that belongs to no placeholder: " + text);
+            }
+            for (Placeholder one : all) {
+                if (one.unit != null && !one.isKnown(one.unit)) {
+                    throw new IllegalArgumentException("no unit is written " + one.unit + ": " + text);
+                }
+            }
+            return List.copyOf(all);
+        }
+
+        /** {@return what a match of {@link #PATTERN} says} */
+        public static Placeholder of(Matcher m) {
+            String digits = m.group(3);
+            return new Placeholder(m.group(1), m.group(2), digits == null ? 0 : Integer.parseInt(digits));
+        }
+
+        private boolean isKnown(String spelling) {
+            for (QuantityKind kind : QuantityKind.values()) {
+                if (TradeUnits.find(kind, spelling) != null) {
+                    return true;
+                }
+            }
+            return false;
+        }
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.quantity.QuantityKind;
@@ -114,5 +115,18 @@ public final class Change {
         List<Arg> all = new ArrayList<>(args);
         all.addAll(result.apply(changed));
         return List.copyOf(all);
+    }
+
+    /** What may take a failure of a rule away, in the order in which it is to be tried. Meant to be implemented. */
+    @FunctionalInterface
+    public interface Changes {
+
+        /**
+         * {@return the changes to try}
+         *
+         * @param judgement the same as was judged
+         * @param failure one of the rule's
+         */
+        Stream<Change> of(Judgement judgement, Outcome.Fail failure);
     }
 }

@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.leat.check.Change.Changes;
 import org.leat.design.ImpossibleValueException;
 
 /**

@@ -5,6 +5,9 @@ import java.util.List;
 import java.util.Objects;
 import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
+import org.leat.check.AssumedValue.SensitiveVerdict;
+import org.leat.check.Baseline.BaselineState;
+import org.leat.check.WayOut.RejectedChange;
 import org.leat.file.Position;
 
 /**

@@ -17,7 +17,7 @@ import org.leat.plant.cases.Cases;
 import org.leat.plant.cases.Shut;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.PlantNumbers;
-import org.leat.plant.numbers.StreamLevel;
+import org.leat.plant.numbers.StreamNumbers.StreamLevel;
 import org.leat.season.DesignYear;
 
 /**

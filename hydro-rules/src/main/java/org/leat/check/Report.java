@@ -6,6 +6,8 @@ import java.util.Objects;
 import java.util.function.Predicate;
 import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
+import org.leat.check.Baseline.AbsentFinding;
+import org.leat.check.Suppression.IdleSuppression;
 import org.leat.design.RegulatorKind;
 import org.leat.file.Problem;
 import org.leat.plant.cases.BusSituations;

@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.function.Function;
 import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
+import org.leat.check.Change.Changes;
+import org.leat.check.NamedLimit.Safer;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.TradeUnit;
 import org.leat.quantity.TradeUnits;

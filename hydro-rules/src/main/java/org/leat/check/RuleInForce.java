@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Map;
 import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
+import org.leat.check.Settings.LimitChange;
+import org.leat.check.Settings.RuleSettings;
+import org.leat.check.Settings.Switch;
 
 /**
  * A rule as a checker runs it: its card with the settings applied.

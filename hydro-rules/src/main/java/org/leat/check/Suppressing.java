@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.leat.check.Suppression.IdleSuppression;
 import org.leat.file.Names;
 
 /** Sets suppressions against the findings of one design. */

@@ -3,6 +3,7 @@ package org.leat.check;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.leat.check.WayOut.RejectedChange;
 import org.leat.plant.Plant;
 
 /** An outcome together with what it was judged from. */

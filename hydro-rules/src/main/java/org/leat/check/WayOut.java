@@ -30,4 +30,12 @@ public record WayOut(Message message, List<Edit> edits, OptionalDouble gain, Lis
     WayOut changing(List<PlantPart> parts) {
         return new WayOut(message, edits, gain, parts);
     }
+
+    /**
+     * A way out that takes a failure away and brings another as bad: no way out, but worth knowing where there is no other.
+     *
+     * @param way what was tried
+     * @param brings the rule that fails then
+     */
+    public record RejectedChange(WayOut way, String brings) {}
 }

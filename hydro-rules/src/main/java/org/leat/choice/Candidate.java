@@ -8,6 +8,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Edit;
 import org.leat.check.Level;
+import org.leat.choice.Plan.Step;
 
 /**
  * One change with what it does when carried out alone.

@@ -5,6 +5,8 @@ import java.util.stream.Stream;
 import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Level;
+import org.leat.choice.Overview.GroupedFailure;
+import org.leat.choice.Plan.Step;
 
 /**
  * Failures that one change clears together. That it does was found by carrying it out, solving the plant again and asking

@@ -11,6 +11,8 @@ import org.jspecify.annotations.Nullable;
 import org.leat.check.Edit;
 import org.leat.check.Level;
 import org.leat.check.WayOut;
+import org.leat.choice.Overview.GroupedFailure;
+import org.leat.choice.Plan.Step;
 
 /** Puts failures under the changes that clear them together: those of the plan first, then whichever clears most. */
 final class Causes {

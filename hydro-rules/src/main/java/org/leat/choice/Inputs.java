@@ -9,6 +9,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.leat.check.AssumedValue;
+import org.leat.check.AssumedValue.SensitiveVerdict;
 import org.leat.check.CommonMessages;
 import org.leat.check.DesignEdits;
 import org.leat.check.Edit;
@@ -16,7 +17,7 @@ import org.leat.check.Finding;
 import org.leat.check.Kind;
 import org.leat.check.Level;
 import org.leat.check.Report;
-import org.leat.check.SensitiveVerdict;
+import org.leat.choice.MissingInput.HowToLearn;
 import org.leat.design.Design;
 import org.leat.design.ElementPath;
 

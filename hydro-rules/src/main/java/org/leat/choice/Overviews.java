@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.apiguardian.api.API;
 import org.leat.check.Examined;
 import org.leat.check.Finding;
 import org.leat.check.Kind;
@@ -14,12 +13,12 @@ import org.leat.check.Report;
 import org.leat.check.RuleInForce;
 import org.leat.check.Rulebook;
 import org.leat.check.Trial;
+import org.leat.choice.Overview.Yield;
 import org.leat.plant.cases.Running;
 import org.leat.plant.solved.OperatingPoint;
 
 /** Makes overviews. Costs a few dozen solutions of the plant: to be asked for where someone reads it. */
-@API(status = API.Status.EXPERIMENTAL, since = "0.1")
-public final class Overviews {
+final class Overviews {
 
     private static final double SECONDS_PER_DAY = 24 * 3600;
 
@@ -30,7 +29,7 @@ public final class Overviews {
      *
      * @param rulebook of the checker that examined it
      */
-    public static Overview of(Examined examined, Rulebook rulebook) {
+    static Overview of(Examined examined, Rulebook rulebook) {
         Report report = examined.report();
         Trial trial = examined.trial();
         SafetyVerdict verdict = verdict(report, rulebook);
@@ -62,7 +61,7 @@ public final class Overviews {
      *
      * @param rulebook of the checker that examined it
      */
-    public static SafetyVerdict verdict(Report report, Rulebook rulebook) {
+    static SafetyVerdict verdict(Report report, Rulebook rulebook) {
         long openEndangering =
                 report.worstFirst(Kind.OPEN).stream().filter(Finding::endangers).count();
         long setAside = report.endangeringUncounted().size();

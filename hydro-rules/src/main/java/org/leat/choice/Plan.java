@@ -3,6 +3,9 @@ package org.leat.choice;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.apiguardian.api.API;
+import org.leat.check.Outcome;
+import org.leat.check.WayOut;
+import org.leat.choice.Overview.GroupedFailure;
 
 /**
  * The smallest set of changes found after which no error is left: fewest first, among equals that of most power. Carried
@@ -67,5 +70,19 @@ public record Plan(
         AGAINST_OTHERS,
         /** Its changes lose more than half of the power, and advice is known that does not. */
         LOSES_MOST
+    }
+
+    /**
+     * One change of the design.
+     *
+     * @param way what to do; a way without edits is advice, which nobody could try
+     * @param of the failure whose rule words it
+     */
+    public record Step(WayOut way, Outcome of) {
+
+        /** {@return whether it is a change that was tried, not advice} */
+        public boolean isTried() {
+            return !way.edits().isEmpty();
+        }
     }
 }

@@ -14,6 +14,8 @@ import org.leat.check.Level;
 import org.leat.check.Outcome;
 import org.leat.check.Trial;
 import org.leat.check.WayOut;
+import org.leat.choice.Overview.GroupedFailure;
+import org.leat.choice.Plan.Step;
 
 /**
  * Looks for the least plan. What each change clears alone gives the sets that could do, the smallest first; each is carried

@@ -24,7 +24,7 @@ import org.leat.law.Gravity;
 import org.leat.plant.Plant;
 import org.leat.plant.Screening;
 import org.leat.plant.numbers.SiteNumbers;
-import org.leat.plant.numbers.StreamLevel;
+import org.leat.plant.numbers.StreamNumbers.StreamLevel;
 import org.leat.quantity.Si;
 import org.leat.season.DesignYear;
 

@@ -1,6 +1,8 @@
 package org.leat.choice;
 
 import org.apiguardian.api.API;
+import org.leat.check.Report;
+import org.leat.check.Rulebook;
 
 /**
  * Whether the design is safe to open, as far as it was judged. What was not judged is never taken as safe.
@@ -30,6 +32,15 @@ public record SafetyVerdict(
         long setAside,
         long doubted,
         long playedDown) {
+
+    /**
+     * {@return whether a design is safe to open, as far as it was judged}
+     *
+     * @param rulebook of the checker that examined it
+     */
+    public static SafetyVerdict of(Report report, Rulebook rulebook) {
+        return Overviews.verdict(report, rulebook);
+    }
 
     /** The verdict in one word; the order is worst to best. */
     public enum Answer {

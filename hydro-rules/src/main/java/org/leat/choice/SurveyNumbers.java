@@ -4,7 +4,7 @@ import java.util.List;
 import org.leat.design.Load;
 import org.leat.design.LoadSupply;
 import org.leat.plant.numbers.SiteNumbers;
-import org.leat.plant.numbers.StreamLevel;
+import org.leat.plant.numbers.StreamNumbers.StreamLevel;
 import org.leat.quantity.Si;
 
 /**

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.leat.choice.Overview.UnderstoodNumber;
 import org.leat.plant.Plant;
 import org.leat.plant.cases.Running;
 import org.leat.plant.numbers.AlternatorNumbers;

@@ -18,8 +18,8 @@ import org.leat.design.Limits;
 import org.leat.file.Filled;
 import org.leat.file.ProblemText;
 import org.leat.file.RecordReader;
-import org.leat.quantity.RotationalSpeed;
-import org.leat.quantity.ThermalResistance;
+import org.leat.quantity.Quantities.RotationalSpeed;
+import org.leat.quantity.Quantities.ThermalResistance;
 
 /**
  * Sizes of parts as they are usual: of the file {@code usual-parts.yaml} beside this class. Common practice.

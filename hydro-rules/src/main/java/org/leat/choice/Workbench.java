@@ -13,9 +13,11 @@ import org.leat.check.Failures;
 import org.leat.check.Finding;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
-import org.leat.check.RejectedChange;
 import org.leat.check.Trial;
 import org.leat.check.WayOut;
+import org.leat.check.WayOut.RejectedChange;
+import org.leat.choice.Overview.GroupedFailure;
+import org.leat.choice.Plan.Step;
 
 /** The design as it stands and every change that its failures name, each tried alone. */
 final class Workbench {

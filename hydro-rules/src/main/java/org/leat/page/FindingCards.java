@@ -3,14 +3,14 @@ package org.leat.page;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.leat.check.AssumedValue.SensitiveVerdict;
 import org.leat.check.Finding;
 import org.leat.check.Kind;
 import org.leat.check.Outcome;
 import org.leat.check.Paths;
-import org.leat.check.RejectedChange;
-import org.leat.check.SensitiveVerdict;
 import org.leat.check.WayOut;
-import org.leat.choice.GroupedFailure;
+import org.leat.check.WayOut.RejectedChange;
+import org.leat.choice.Overview.GroupedFailure;
 import org.leat.report.SuppressionText;
 import org.leat.report.Wording;
 

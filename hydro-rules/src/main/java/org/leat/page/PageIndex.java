@@ -7,7 +7,7 @@ import org.leat.check.Kind;
 import org.leat.check.Level;
 import org.leat.check.Report;
 import org.leat.check.Rulebook;
-import org.leat.choice.Overviews;
+import org.leat.choice.SafetyVerdict;
 import org.leat.quantity.QuantityKind;
 import org.leat.report.OverviewWords;
 import org.leat.report.UsualUnits;
@@ -44,7 +44,7 @@ public final class PageIndex {
                 name,
                 page,
                 List.of(
-                        OverviewWords.shortly(Overviews.verdict(report, rulebook)),
+                        OverviewWords.shortly(SafetyVerdict.of(report, rulebook)),
                         report.running().isEmpty()
                                 ? Shown.UNKNOWN
                                 : UsualUnits.show(

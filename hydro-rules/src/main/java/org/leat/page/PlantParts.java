@@ -18,7 +18,7 @@ import org.leat.design.ProtectiveDevice;
 import org.leat.design.Section;
 import org.leat.plant.Plant;
 import org.leat.plant.cases.Running;
-import org.leat.plant.numbers.StreamLevel;
+import org.leat.plant.numbers.StreamNumbers.StreamLevel;
 import org.leat.plant.solved.OperatingPoint;
 import org.leat.quantity.QuantityKind;
 import org.leat.report.UsualUnits;

@@ -6,7 +6,7 @@ import java.util.stream.DoubleStream;
 import org.leat.plant.Plant;
 import org.leat.plant.cases.Running;
 import org.leat.plant.numbers.NozzleGroup;
-import org.leat.plant.numbers.StreamLevel;
+import org.leat.plant.numbers.StreamNumbers.StreamLevel;
 
 /** What each nozzle set gives at each flow, under the share of the year in which the stream has that flow. */
 final class PowerPicture {

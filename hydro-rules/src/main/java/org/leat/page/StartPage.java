@@ -5,7 +5,7 @@ import java.util.List;
 import org.apiguardian.api.API;
 import org.leat.check.Report;
 import org.leat.check.Rulebook;
-import org.leat.readings.StartStep;
+import org.leat.readings.FirstStart.StartStep;
 import org.leat.report.StartSheet;
 import org.leat.report.Wording;
 

@@ -10,8 +10,8 @@ import org.leat.plant.Plant;
 import org.leat.quantity.QuantityKind;
 import org.leat.report.UsualUnits;
 import org.leat.season.DesignYear;
-import org.leat.season.Month;
 import org.leat.season.Year;
+import org.leat.season.Year.Month;
 
 /** The year as a strip: what is made and used day by day, and how full the battery is. */
 final class YearPicture {

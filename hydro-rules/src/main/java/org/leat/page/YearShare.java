@@ -1,7 +1,7 @@
 package org.leat.page;
 
 import java.util.List;
-import org.leat.plant.numbers.StreamLevel;
+import org.leat.plant.numbers.StreamNumbers.StreamLevel;
 
 /** For how much of the year a stream leaves a flow to the plant. */
 final class YearShare {

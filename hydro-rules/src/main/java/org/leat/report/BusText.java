@@ -9,8 +9,8 @@ import org.leat.check.Report;
 import org.leat.plant.cases.BatteryFull;
 import org.leat.plant.cases.BrokenBridge;
 import org.leat.plant.cases.BusSituation;
+import org.leat.plant.cases.BusSituation.RegulatorFailedShort;
 import org.leat.plant.cases.Day;
-import org.leat.plant.cases.RegulatorFailedShort;
 import org.leat.plant.numbers.Amount;
 import org.leat.quantity.QuantityKind;
 

@@ -8,17 +8,18 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.leat.check.AssumedValue.SensitiveVerdict;
 import org.leat.check.Comparison;
 import org.leat.check.Finding;
 import org.leat.check.Kind;
 import org.leat.check.Limit;
-import org.leat.check.LimitChange;
 import org.leat.check.Outcome;
 import org.leat.check.Report;
 import org.leat.check.RuleInForce;
-import org.leat.check.SensitiveVerdict;
+import org.leat.check.Settings.LimitChange;
 import org.leat.check.WayOut;
-import org.leat.choice.GroupedFailure;
+import org.leat.choice.Overview.GroupedFailure;
+import org.leat.report.TextWriter.Colours;
 
 /** Findings for a person. */
 final class FindingText {

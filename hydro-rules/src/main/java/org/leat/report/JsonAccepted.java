@@ -3,13 +3,13 @@ package org.leat.report;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.leat.check.Grounds;
-import org.leat.check.IdleSuppression;
 import org.leat.check.Limit;
-import org.leat.check.LimitChange;
 import org.leat.check.Report;
 import org.leat.check.RuleInForce;
+import org.leat.check.Settings.Grounds;
+import org.leat.check.Settings.LimitChange;
 import org.leat.check.Suppression;
+import org.leat.check.Suppression.IdleSuppression;
 import org.leat.file.Names;
 
 /** What settings, suppressions and the baseline come to, in the shapes of {@link JsonModel}; null where they say nothing. */

@@ -4,14 +4,14 @@ import org.jspecify.annotations.Nullable;
 import org.leat.check.Finding;
 import org.leat.check.Outcome;
 import org.leat.choice.Cause;
-import org.leat.choice.GroupedFailure;
 import org.leat.choice.MissingInput;
 import org.leat.choice.Overview;
+import org.leat.choice.Overview.GroupedFailure;
+import org.leat.choice.Overview.UnderstoodNumber;
+import org.leat.choice.Overview.Yield;
 import org.leat.choice.Plan;
+import org.leat.choice.Plan.Step;
 import org.leat.choice.SafetyVerdict;
-import org.leat.choice.Step;
-import org.leat.choice.UnderstoodNumber;
-import org.leat.choice.Yield;
 import org.leat.file.Names;
 
 /** A design at a glance, in the shapes of {@link JsonModel}. */

@@ -51,6 +51,11 @@ public final class JsonWriter implements ReportWriter {
         json.writeArrayFieldStart("designs");
     }
 
+    /** {@return the JSON Schema (2020-12) of what is written} */
+    public static String schema() {
+        return ReportSchema.json();
+    }
+
     @Override
     public void add(Report report) throws IOException {
         write(report, null, null);

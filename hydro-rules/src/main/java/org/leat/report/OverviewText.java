@@ -15,15 +15,16 @@ import org.leat.check.Finding;
 import org.leat.check.Level;
 import org.leat.check.Paths;
 import org.leat.choice.Cause;
-import org.leat.choice.GroupedFailure;
 import org.leat.choice.MissingInput;
 import org.leat.choice.Overview;
+import org.leat.choice.Overview.GroupedFailure;
+import org.leat.choice.Overview.UnderstoodNumber;
+import org.leat.choice.Overview.Yield;
 import org.leat.choice.Plan;
+import org.leat.choice.Plan.Step;
 import org.leat.choice.SafetyVerdict;
-import org.leat.choice.Step;
-import org.leat.choice.UnderstoodNumber;
-import org.leat.choice.Yield;
 import org.leat.quantity.QuantityKind;
+import org.leat.report.TextWriter.Colours;
 
 /**
  * One design on one screen: whether it is safe to open, what it gives, how it was understood, what to do first and what to

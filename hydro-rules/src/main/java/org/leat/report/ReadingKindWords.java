@@ -1,7 +1,7 @@
 package org.leat.report;
 
-import org.leat.readings.LoadState;
-import org.leat.readings.ReadingKind;
+import org.leat.readings.Channel.LoadState;
+import org.leat.readings.Channel.ReadingKind;
 
 /** What is read, and where, in words. */
 final class ReadingKindWords {

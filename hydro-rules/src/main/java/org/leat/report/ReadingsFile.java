@@ -7,9 +7,9 @@ import java.util.List;
 import org.apiguardian.api.API;
 import org.leat.plant.numbers.NozzleGroup;
 import org.leat.readings.Channel;
+import org.leat.readings.Channel.LoadState;
+import org.leat.readings.Channel.ReadingKind;
 import org.leat.readings.Expectations;
-import org.leat.readings.LoadState;
-import org.leat.readings.ReadingKind;
 
 /** Writes a file of readings with nothing filled in: one line for each reading, what is expected beside it as a comment. */
 @API(status = API.Status.INTERNAL, since = "0.1")

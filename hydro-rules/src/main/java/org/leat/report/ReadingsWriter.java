@@ -11,13 +11,13 @@ import org.jspecify.annotations.Nullable;
 import org.leat.check.Rulebook;
 import org.leat.quantity.QuantityKind;
 import org.leat.readings.Channel;
+import org.leat.readings.Channel.LoadState;
+import org.leat.readings.Channel.ReadingKind;
 import org.leat.readings.Diagnosis;
 import org.leat.readings.Expectations;
 import org.leat.readings.FaultKind;
 import org.leat.readings.ImpossibleReading;
-import org.leat.readings.LoadState;
 import org.leat.readings.Observation;
-import org.leat.readings.ReadingKind;
 import org.leat.readings.TakenReadings;
 
 /** Writes readings against what was expected, and what is wrong with the plant. */

@@ -14,22 +14,20 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
-import org.leat.check.BaselineState;
+import org.leat.check.Baseline.BaselineState;
 import org.leat.check.Kind;
 import org.leat.check.Level;
 
 /** The JSON Schema (2020-12) of the JSON report, made from the records that it is written from. */
-@API(status = API.Status.INTERNAL, since = "0.1")
-public final class ReportSchema {
+final class ReportSchema {
 
     private final Map<String, Object> defs = new TreeMap<>();
 
     private ReportSchema() {}
 
     /** {@return the schema as JSON text} */
-    public static String json() {
+    static String json() {
         StringBuilder out = new StringBuilder();
         try (JsonGenerator json = JsonLines.to(out)) {
             json.writePOJO(new ReportSchema().root());

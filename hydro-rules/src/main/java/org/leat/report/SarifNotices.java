@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Finding;
-import org.leat.check.IdleSuppression;
 import org.leat.check.Report;
+import org.leat.check.Suppression.IdleSuppression;
 
 /** What broke on the way, as SARIF's notifications: the run was not successful then. */
 final class SarifNotices {

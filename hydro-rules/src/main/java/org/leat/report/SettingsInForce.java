@@ -3,13 +3,13 @@ package org.leat.report;
 import java.util.ArrayList;
 import java.util.List;
 import org.apiguardian.api.API;
-import org.leat.check.FailOn;
 import org.leat.check.Limit;
-import org.leat.check.PackUse;
 import org.leat.check.Paths;
 import org.leat.check.RuleInForce;
 import org.leat.check.Rulebook;
 import org.leat.check.Settings;
+import org.leat.check.Settings.FailOn;
+import org.leat.check.Settings.PackUse;
 import org.leat.check.Suppression;
 
 /** Every setting in force with the file and line it came from: for a person. */

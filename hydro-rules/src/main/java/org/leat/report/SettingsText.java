@@ -3,13 +3,13 @@ package org.leat.report;
 import java.util.ArrayList;
 import java.util.List;
 import org.apiguardian.api.API;
-import org.leat.check.Grounds;
-import org.leat.check.LevelChange;
 import org.leat.check.Limit;
-import org.leat.check.LimitChange;
 import org.leat.check.RuleInForce;
 import org.leat.check.Rulebook;
-import org.leat.check.Switch;
+import org.leat.check.Settings.Grounds;
+import org.leat.check.Settings.LevelChange;
+import org.leat.check.Settings.LimitChange;
+import org.leat.check.Settings.Switch;
 
 /** What settings change, each with where they say so and why: for a person. */
 @API(status = API.Status.INTERNAL, since = "0.1")

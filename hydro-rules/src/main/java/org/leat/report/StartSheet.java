@@ -14,10 +14,10 @@ import org.leat.check.Report;
 import org.leat.check.Rulebook;
 import org.leat.quantity.QuantityKind;
 import org.leat.readings.Channel;
-import org.leat.readings.ReadingKind;
-import org.leat.readings.StartStep;
-import org.leat.readings.StartStep.Kind;
-import org.leat.readings.StartStep.Line;
+import org.leat.readings.Channel.ReadingKind;
+import org.leat.readings.FirstStart.StartStep;
+import org.leat.readings.FirstStart.StartStep.Kind;
+import org.leat.readings.FirstStart.StartStep.Line;
 
 /**
  * Writes the sheet of a first start: each step with what is read and where, what is expected, its range, when to stop, and room for

@@ -14,8 +14,8 @@ import org.leat.design.Place;
 import org.leat.plant.Plant;
 import org.leat.plant.numbers.CableNumbers;
 import org.leat.quantity.QuantityKind;
-import org.leat.readings.ReadingKind;
-import org.leat.readings.StopLimit;
+import org.leat.readings.Channel.ReadingKind;
+import org.leat.readings.FirstStart.StopLimit;
 
 /**
  * When a first start is broken off: the limits of the rules, as far as something that is read can pass them, and what could not be

@@ -5,12 +5,12 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
-import org.leat.check.AbsentFinding;
+import org.leat.check.Baseline.AbsentFinding;
 import org.leat.check.Finding;
-import org.leat.check.IdleSuppression;
 import org.leat.check.Paths;
 import org.leat.check.Report;
 import org.leat.check.Suppression;
+import org.leat.check.Suppression.IdleSuppression;
 
 /** What does not count, by whose word, and what of that word no longer holds: for a person. */
 @API(status = API.Status.INTERNAL, since = "0.1")

@@ -12,8 +12,8 @@ import org.leat.check.Kind;
 import org.leat.check.Level;
 import org.leat.check.Report;
 import org.leat.check.Rulebook;
-import org.leat.choice.GroupedFailure;
 import org.leat.choice.Overview;
+import org.leat.choice.Overview.GroupedFailure;
 import org.leat.file.Problem;
 import org.leat.file.ProblemText;
 import org.leat.file.Reading;
@@ -279,5 +279,31 @@ public final class TextWriter implements ReportWriter {
         return rounded == 0
                 ? "\u00b10 W"
                 : String.format(Locale.ROOT, "%+d W", rounded).replace('-', '\u2212');
+    }
+
+    /** Colours of a terminal, or none. */
+    public enum Colours {
+        /** plain text. */
+        NONE,
+        /** escape sequences of ECMA-48. */
+        TERMINAL;
+
+        String level(Level level, String text) {
+            return paint(
+                    switch (level) {
+                        case ERROR -> "1;31";
+                        case WARNING -> "33";
+                        case NOTE -> "36";
+                    },
+                    text);
+        }
+
+        String heading(String text) {
+            return paint("1", text);
+        }
+
+        private String paint(String code, String text) {
+            return this == NONE ? text : "\u001b[" + code + "m" + text + "\u001b[0m";
+        }
     }
 }

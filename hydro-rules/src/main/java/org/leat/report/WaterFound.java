@@ -29,11 +29,11 @@ import org.leat.quantity.Celsius;
 import org.leat.quantity.Measured;
 import org.leat.quantity.Si;
 import org.leat.readings.Channel;
+import org.leat.readings.Channel.LoadState;
+import org.leat.readings.Channel.ReadingKind;
 import org.leat.readings.Expectations;
-import org.leat.readings.LoadState;
 import org.leat.readings.Observation;
 import org.leat.readings.PlantReadings;
-import org.leat.readings.ReadingKind;
 import org.leat.readings.SetReadings;
 import org.leat.readings.TakenReadings;
 

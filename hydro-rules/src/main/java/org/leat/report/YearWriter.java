@@ -18,8 +18,8 @@ import org.leat.quantity.QuantityKind;
 import org.leat.season.DesignYear;
 import org.leat.season.FlowDuration;
 import org.leat.season.FlowSeries;
-import org.leat.season.Month;
 import org.leat.season.Year;
+import org.leat.season.Year.Month;
 
 /** Writes the year of a plant: what it makes, what is used, dumped and missing, month by month. */
 @API(status = API.Status.INTERNAL, since = "0.1")

@@ -4,7 +4,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.leat.check.PackUse;
+import org.leat.check.Settings.PackUse;
 import org.leat.design.ElementPath;
 import org.leat.file.Position;
 import org.leat.file.Positions;

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.leat.check.Baseline.AbsentFinding;
+import org.leat.check.Baseline.BaselineState;
 import org.leat.file.DesignReader;
 import org.leat.quantity.Si;
 

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.leat.check.Change.Changes;
 
 /** How the changes of a way out are tried. */
 class DeclaredWayTest {

@@ -10,6 +10,10 @@ import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.leat.check.Settings.Grounds;
+import org.leat.check.Settings.LevelChange;
+import org.leat.check.Settings.RuleSettings;
+import org.leat.check.Settings.Switch;
 
 class LevelInForceTest {
 

@@ -11,6 +11,13 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import org.leat.check.Settings.FailOn;
+import org.leat.check.Settings.Grounds;
+import org.leat.check.Settings.LevelChange;
+import org.leat.check.Settings.LimitChange;
+import org.leat.check.Settings.PackUse;
+import org.leat.check.Settings.RuleSettings;
+import org.leat.check.Settings.Switch;
 import org.leat.file.Position;
 
 class SettingsTest {

@@ -8,6 +8,7 @@ import java.util.Map;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
+import org.leat.check.Suppression.IdleSuppression;
 import org.leat.file.DesignReader;
 import org.leat.file.Position;
 import org.leat.file.ProblemText;

@@ -21,6 +21,8 @@ import org.leat.check.RuleBuilder;
 import org.leat.check.RuleCard;
 import org.leat.check.RulePack;
 import org.leat.check.Samples;
+import org.leat.choice.Overview.GroupedFailure;
+import org.leat.choice.Plan.Step;
 import org.leat.design.Design;
 import org.leat.quantity.Si;
 
@@ -79,7 +81,7 @@ class LeastPlanTest {
         };
         Checker checker = Checker.of(List.of(pack));
         Examined examined = checker.examined(Samples.reading());
-        Overview overview = Overviews.of(examined, checker.rulebook());
+        Overview overview = Overview.of(examined, checker.rulebook());
         return new Found(overview, checker.check(DesignEdits.apply(Samples.design(), edits(overview.plan()))));
     }
 

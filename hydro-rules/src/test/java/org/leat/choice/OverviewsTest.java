@@ -25,6 +25,9 @@ import org.leat.check.Level;
 import org.leat.check.Outcome;
 import org.leat.check.Report;
 import org.leat.check.Trial;
+import org.leat.choice.Overview.GroupedFailure;
+import org.leat.choice.Overview.UnderstoodNumber;
+import org.leat.choice.Plan.Step;
 import org.leat.design.Design;
 import org.leat.file.DesignReader;
 import org.leat.pack.BuiltInPack;
@@ -42,7 +45,7 @@ class OverviewsTest {
     }
 
     private static Overview overview(Path file) {
-        return Overviews.of(CHECKER.examined(DesignReader.read(file)), CHECKER.rulebook());
+        return Overview.of(CHECKER.examined(DesignReader.read(file)), CHECKER.rulebook());
     }
 
     private static Design design(Path file) {
@@ -103,7 +106,7 @@ class OverviewsTest {
     void no_change_of_the_plan_can_be_left_out(Path demo) {
         Examined examined = CHECKER.examined(DesignReader.read(demo));
         Trial trial = Objects.requireNonNull(examined.trial());
-        Overview overview = Overviews.of(examined, CHECKER.rulebook());
+        Overview overview = Overview.of(examined, CHECKER.rulebook());
         Plan plan = overview.plan();
         Set<FindingPlace> toClear = examined.report().worstFirst(Kind.FAIL).stream()
                 .filter(f -> f.failsAt(Level.ERROR))
@@ -172,7 +175,7 @@ class OverviewsTest {
         String design = Files.readString(DEMOS.resolve("first-try.yaml"))
                 .replaceFirst("(?m)^penstock:$", "penstock:\n  " + ofPenstock);
         Examined examined = CHECKER.examined(DesignReader.read(design, "hot.yaml"));
-        return Overviews.of(examined, CHECKER.rulebook()).inputs().stream()
+        return Overview.of(examined, CHECKER.rulebook()).inputs().stream()
                 .filter(i -> i.field().equals(field))
                 .findFirst()
                 .orElseThrow();
@@ -208,7 +211,7 @@ class OverviewsTest {
     @Test
     void a_file_that_cannot_be_read_is_not_judged() {
         Examined examined = CHECKER.examined(DesignReader.read("format: 1", "bad.yaml"));
-        Overview overview = Overviews.of(examined, CHECKER.rulebook());
+        Overview overview = Overview.of(examined, CHECKER.rulebook());
         assertThat(overview.verdict().answer()).isEqualTo(SafetyVerdict.Answer.UNREADABLE);
         assertThat(overview.plan().result()).isEqualTo(Plan.Result.NOTHING_JUDGED);
     }

@@ -22,7 +22,7 @@ import org.leat.plant.cases.Closing;
 import org.leat.plant.cases.Running;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.solved.EnergyAccount;
-import org.leat.plant.solved.SectionFlow;
+import org.leat.plant.solved.WaterSide.SectionFlow;
 
 /**
  * The worked example of the docs: every step done here in plain arithmetic, without any of the program's laws, held

@@ -9,9 +9,9 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.leat.check.NamedLimit;
+import org.leat.check.NamedLimit.Safer;
 import org.leat.check.Rule;
 import org.leat.check.RuleCard;
-import org.leat.check.Safer;
 
 /** What holds for every rule of the pack. */
 class AllRulesTest {

@@ -12,7 +12,7 @@ import javax.xml.parsers.ParserConfigurationException;
 import org.leat.check.Checker;
 import org.leat.check.Examined;
 import org.leat.check.Report;
-import org.leat.choice.Overviews;
+import org.leat.choice.Overview;
 import org.leat.file.DesignReader;
 import org.leat.file.Reading;
 import org.leat.file.RecordReader;
@@ -73,7 +73,7 @@ final class Pages {
         Report report = examined.report();
         StringBuilder out = new StringBuilder();
         PageWriter writer = new PageWriter(CHECKER.rulebook(), out);
-        writer.add(report, reading, Overviews.of(examined, CHECKER.rulebook()));
+        writer.add(report, reading, Overview.of(examined, CHECKER.rulebook()));
         writer.end();
         return new Made(out.toString(), report);
     }

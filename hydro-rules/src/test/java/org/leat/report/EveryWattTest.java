@@ -29,6 +29,7 @@ import org.leat.plant.cases.Running;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.solved.EnergyAccount;
 import org.leat.plant.solved.EnergyAccount.Stage;
+import org.leat.report.TextWriter.Colours;
 
 /** Both tables tell all of where the power goes, whatever the regulator. */
 class EveryWattTest {

@@ -17,6 +17,7 @@ import org.leat.check.Report;
 import org.leat.file.DesignReader;
 import org.leat.file.Reading;
 import org.leat.pack.BuiltInPack;
+import org.leat.report.TextWriter.Colours;
 
 /** Numbers that cannot be meant come first, and colour all that follows. */
 class JudgedOnTest {

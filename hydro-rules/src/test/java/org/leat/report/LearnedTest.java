@@ -17,10 +17,10 @@ import org.leat.file.Reading;
 import org.leat.file.RecordReader;
 import org.leat.plant.Plant;
 import org.leat.readings.Channel;
+import org.leat.readings.Channel.LoadState;
+import org.leat.readings.Channel.ReadingKind;
 import org.leat.readings.Expectations;
-import org.leat.readings.LoadState;
 import org.leat.readings.PlantReadings;
-import org.leat.readings.ReadingKind;
 import org.leat.readings.TakenReadings;
 
 /** What a plant built otherwise than its design lets one read, and what the design learns of it. */

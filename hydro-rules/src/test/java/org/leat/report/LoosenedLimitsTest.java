@@ -9,14 +9,15 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.leat.check.Checker;
-import org.leat.check.Grounds;
 import org.leat.check.Level;
-import org.leat.check.LimitChange;
 import org.leat.check.Report;
-import org.leat.check.RuleSettings;
 import org.leat.check.Settings;
+import org.leat.check.Settings.Grounds;
+import org.leat.check.Settings.LimitChange;
+import org.leat.check.Settings.RuleSettings;
 import org.leat.file.DesignReader;
 import org.leat.pack.BuiltInPack;
+import org.leat.report.TextWriter.Colours;
 
 /** A limit that protects people, moved to the unsafe side: every format says so before anything else. */
 class LoosenedLimitsTest {

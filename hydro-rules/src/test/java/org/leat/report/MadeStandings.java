@@ -2,7 +2,7 @@ package org.leat.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.leat.check.BaselineState;
+import org.leat.check.Baseline.BaselineState;
 import org.leat.check.Finding;
 import org.leat.check.Report;
 import org.leat.check.Suppression;

@@ -19,12 +19,12 @@ import org.leat.check.Kind;
 import org.leat.check.Report;
 import org.leat.check.Samples;
 import org.leat.choice.Overview;
-import org.leat.choice.Overviews;
 import org.leat.choice.SafetyVerdict;
 import org.leat.file.DesignReader;
 import org.leat.file.Reading;
 import org.leat.pack.BuiltInPack;
 import org.leat.plant.solved.OperatingPoint;
+import org.leat.report.TextWriter.Colours;
 
 /** One design on one screen. */
 class OverviewTextTest {
@@ -49,7 +49,7 @@ class OverviewTextTest {
         static Judged of(Reading reading) {
             assertThat(reading.problems()).isEmpty();
             Examined examined = CHECKER.examined(reading);
-            return new Judged(reading, examined.report(), Overviews.of(examined, CHECKER.rulebook()));
+            return new Judged(reading, examined.report(), Overview.of(examined, CHECKER.rulebook()));
         }
 
         List<String> lines(int width, boolean whole, Colours colours) throws IOException {

@@ -21,6 +21,7 @@ import org.leat.file.DesignReader;
 import org.leat.file.Position;
 import org.leat.file.Reading;
 import org.leat.pack.BuiltInPack;
+import org.leat.report.SarifWriter.SarifCall;
 
 /** Logs keep what the SARIF 2.1.0 text demands beyond its schema, and the checks would find it if they did not. */
 class SarifStandardTest {

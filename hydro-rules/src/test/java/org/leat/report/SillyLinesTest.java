@@ -18,6 +18,7 @@ import org.leat.check.WayOut;
 import org.leat.file.DesignReader;
 import org.leat.pack.BuiltInPack;
 import org.leat.quantity.QuantityKind;
+import org.leat.report.TextWriter.Colours;
 
 /** Lines over which a reader once stumbled, one by one. */
 class SillyLinesTest {

@@ -20,10 +20,10 @@ import org.leat.check.Examined;
 import org.leat.check.Rule;
 import org.leat.check.RulePack;
 import org.leat.choice.Overview;
-import org.leat.choice.Overviews;
 import org.leat.file.DesignReader;
 import org.leat.file.Reading;
 import org.leat.pack.BuiltInPack;
+import org.leat.report.TextWriter.Colours;
 import org.leat.sure.Sureness;
 
 /** How sure verdicts are, in text and JSON, by a few rules over a demo. */
@@ -49,7 +49,7 @@ class SureTextTest {
     private final Checker checker = Checker.of(List.of(new Few()));
     private final Reading reading = DesignReader.read(Path.of("../hydro-examples/designs/orchard-sluice.yaml"));
     private final Examined examined = checker.examined(reading);
-    private final Overview overview = Overviews.of(examined, checker.rulebook());
+    private final Overview overview = Overview.of(examined, checker.rulebook());
     private Sureness sureness = new Sureness(List.of(), List.of(), 0, OptionalDouble.empty(), 0);
 
     @BeforeAll

@@ -6,6 +6,7 @@ import java.io.IOException;
 import org.junit.jupiter.api.Test;
 import org.leat.check.Report;
 import org.leat.check.Rulebook;
+import org.leat.report.TextWriter.Colours;
 
 class TextWriterTest {
 

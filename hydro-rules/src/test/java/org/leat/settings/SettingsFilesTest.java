@@ -12,10 +12,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.leat.check.Checker;
 import org.leat.check.Level;
-import org.leat.check.PackUse;
 import org.leat.check.RuleCard;
 import org.leat.check.RuleInForce;
 import org.leat.check.Settings;
+import org.leat.check.Settings.PackUse;
 import org.leat.file.ProblemText;
 import org.leat.pack.BuiltInPack;
 

@@ -4,7 +4,7 @@ import java.util.List;
 import org.leat.plant.numbers.PlantNumbers;
 import org.leat.plant.numbers.SectionNumbers;
 import org.leat.plant.numbers.SiteNumbers;
-import org.leat.plant.numbers.StreamLevel;
+import org.leat.plant.numbers.StreamNumbers.StreamLevel;
 
 /**
  * A place in the catchment where a plant could stand. Places are invented: spread evenly by the golden ratio, so that the same number

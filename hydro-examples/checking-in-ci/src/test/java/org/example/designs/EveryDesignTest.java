@@ -17,8 +17,8 @@ import org.leat.check.Level;
 import org.leat.check.Report;
 import org.leat.file.DesignReader;
 import org.leat.pack.BuiltInPack;
-import org.leat.report.Colours;
 import org.leat.report.TextWriter;
+import org.leat.report.TextWriter.Colours;
 
 /** Every design of this repository is checked; one with an error fails its own test, with the whole report. */
 class EveryDesignTest {
@@ -28,7 +28,9 @@ class EveryDesignTest {
 
     private static List<Path> designs() throws IOException {
         try (Stream<Path> files = Files.list(DESIGNS)) {
-            return files.filter(file -> file.toString().endsWith(".yaml")).sorted().toList();
+            return files.filter(file -> file.toString().endsWith(".yaml"))
+                    .sorted()
+                    .toList();
         }
     }
 

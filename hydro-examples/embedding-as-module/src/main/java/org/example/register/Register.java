@@ -16,7 +16,7 @@ import org.leat.pack.BuiltInPack;
 import org.leat.report.JsonWriter;
 import org.leat.report.Wording;
 import org.leat.rulefile.RuleFile;
-import org.leat.rulefile.RuleFileReading;
+import org.leat.rulefile.RuleFile.RuleFileReading;
 
 /** Says whether a plant can be entered in the valley's register, by the built-in rules and the valley's own. */
 public final class Register {

@@ -14,7 +14,7 @@ import org.leat.check.testing.Example;
 import org.leat.check.testing.RuleExamples;
 import org.leat.check.testing.RuleTestKit;
 import org.leat.rulefile.RuleFile;
-import org.leat.rulefile.RuleFileReading;
+import org.leat.rulefile.RuleFile.RuleFileReading;
 import org.leat.settings.SettingsFiles;
 
 class KettleHillTest {
@@ -93,8 +93,8 @@ class KettleHillTest {
 
     @Test
     void every_example_in_the_files_is_found_to_be_what_it_expects() throws Exception {
-        RulePack written =
-                Objects.requireNonNull(RuleFile.read(Path.of("rules/kettle-hill.yaml")).pack());
+        RulePack written = Objects.requireNonNull(
+                RuleFile.read(Path.of("rules/kettle-hill.yaml")).pack());
         RuleTestKit kit = new RuleTestKit(Checker.of(List.of(java, written)));
         for (Example example : RuleTestKit.examples(Path.of("src/test/examples"))) {
             assertEquals(List.of(), kit.differences(example), example.id());
@@ -103,6 +103,8 @@ class KettleHillTest {
 
     @Test
     void the_settings_read_without_a_problem() {
-        assertEquals(List.of(), SettingsFiles.read(Path.of("settings/kettle-hill.yaml")).problems());
+        assertEquals(
+                List.of(),
+                SettingsFiles.read(Path.of("settings/kettle-hill.yaml")).problems());
     }
 }

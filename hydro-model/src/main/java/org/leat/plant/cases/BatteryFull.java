@@ -3,6 +3,7 @@ package org.leat.plant.cases;
 import java.util.OptionalDouble;
 import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
+import org.leat.plant.cases.BusSituation.BusHolder;
 import org.leat.plant.numbers.NozzleGroup;
 
 /**

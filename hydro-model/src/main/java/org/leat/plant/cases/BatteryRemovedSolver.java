@@ -2,6 +2,9 @@ package org.leat.plant.cases;
 
 import org.leat.design.DumpSide;
 import org.leat.design.RegulatorKind;
+import org.leat.plant.cases.BusSituation.BatteryRemoved;
+import org.leat.plant.cases.BusSituation.BusHolder;
+import org.leat.plant.cases.BusSituation.DumpLoadLost;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.BatteryNumbers;
 import org.leat.plant.numbers.DumpLoadNumbers;

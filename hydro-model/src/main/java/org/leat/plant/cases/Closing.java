@@ -9,7 +9,7 @@ import org.leat.hydraulics.ValveClosing;
 import org.leat.lazy.Once;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.NozzleGroup;
-import org.leat.plant.numbers.ValveNumbers;
+import org.leat.plant.numbers.PenstockNumbers.ValveNumbers;
 import org.leat.plant.solve.Rejoining;
 import org.leat.plant.solved.Surge;
 

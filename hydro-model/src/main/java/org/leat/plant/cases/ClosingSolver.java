@@ -14,17 +14,17 @@ import org.leat.lazy.OncePerKey;
 import org.leat.plant.cases.Closing.Cause;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.NozzleGroup;
+import org.leat.plant.numbers.PenstockNumbers.ValveNumbers;
 import org.leat.plant.numbers.PlantNumbers;
 import org.leat.plant.numbers.SectionNumbers;
-import org.leat.plant.numbers.ValveNumbers;
 import org.leat.plant.numbers.WaterNumbers;
 import org.leat.plant.solve.PartedStop;
 import org.leat.plant.solve.Rejoining;
 import org.leat.plant.solve.SurgeRun;
 import org.leat.plant.solve.WaterSolver;
-import org.leat.plant.solved.Jet;
-import org.leat.plant.solved.NodePressure;
 import org.leat.plant.solved.WaterSide;
+import org.leat.plant.solved.WaterSide.Jet;
+import org.leat.plant.solved.WaterSide.NodePressure;
 
 /** The penstock with its water stopped: standing, and in the moment of stopping. */
 final class ClosingSolver {

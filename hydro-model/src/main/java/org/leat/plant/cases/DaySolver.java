@@ -12,6 +12,7 @@ import org.leat.design.RegulatorKind;
 import org.leat.electrics.MagnetTemperature;
 import org.leat.electrics.WindingTemperature;
 import org.leat.law.Answer;
+import org.leat.plant.cases.BusSituation.BatteryRemoved;
 import org.leat.plant.cases.Day.Bus;
 import org.leat.plant.cases.Day.Charging;
 import org.leat.plant.cases.Day.Season;

@@ -3,7 +3,7 @@ package org.leat.plant.cases;
 import org.apiguardian.api.API;
 import org.leat.plant.numbers.PlantNumbers;
 import org.leat.plant.numbers.RunnerNumbers;
-import org.leat.plant.solved.Jet;
+import org.leat.plant.solved.WaterSide.Jet;
 import org.leat.turbine.BucketProportions;
 import org.leat.turbine.RunnerType;
 import org.leat.turbine.TailwaterClearance;

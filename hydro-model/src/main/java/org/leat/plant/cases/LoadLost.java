@@ -1,6 +1,7 @@
 package org.leat.plant.cases;
 
 import org.apiguardian.api.API;
+import org.leat.plant.cases.BusSituation.BusHolder;
 import org.leat.plant.numbers.NozzleGroup;
 
 /**

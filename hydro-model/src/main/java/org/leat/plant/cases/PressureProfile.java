@@ -7,8 +7,8 @@ import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.PlantNumbers;
-import org.leat.plant.solved.NodePressure;
 import org.leat.plant.solved.Surge;
+import org.leat.plant.solved.WaterSide.NodePressure;
 
 /**
  * Pressures along the penstock with the nozzles as built: standing, running, and in the stops that press and that suck most.

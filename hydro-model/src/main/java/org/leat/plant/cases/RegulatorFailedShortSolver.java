@@ -2,6 +2,8 @@ package org.leat.plant.cases;
 
 import org.leat.electrics.BridgeOperatingPoint;
 import org.leat.lazy.Once;
+import org.leat.plant.cases.BusSituation.BusHolder;
+import org.leat.plant.cases.BusSituation.RegulatorFailedShort;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.DumpLoadNumbers;
 import org.leat.plant.numbers.PlantNumbers;

@@ -2,8 +2,9 @@ package org.leat.plant.cases;
 
 import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
+import org.leat.plant.cases.BusSituation.BusHolder;
 import org.leat.plant.numbers.NozzleGroup;
-import org.leat.plant.numbers.StreamLevel;
+import org.leat.plant.numbers.StreamNumbers.StreamLevel;
 import org.leat.plant.solved.OperatingPoint;
 import org.leat.plant.solved.WaterSide;
 

@@ -2,7 +2,7 @@ package org.leat.plant.cases;
 
 import java.util.List;
 import org.apiguardian.api.API;
-import org.leat.plant.solved.NodePressure;
+import org.leat.plant.solved.WaterSide.NodePressure;
 
 /**
  * All nozzles shut, the pipe full and standing, the water as cold and heavy as it gets.

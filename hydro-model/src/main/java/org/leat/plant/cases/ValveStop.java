@@ -6,9 +6,9 @@ import org.leat.hydraulics.NozzleOpening;
 import org.leat.hydraulics.ValveClosing;
 import org.leat.hydraulics.ValveKind;
 import org.leat.plant.numbers.Amount;
+import org.leat.plant.numbers.PenstockNumbers.ValveNumbers;
 import org.leat.plant.numbers.PlantNumbers;
 import org.leat.plant.numbers.SectionNumbers;
-import org.leat.plant.numbers.ValveNumbers;
 import org.leat.plant.solved.WaterSide;
 
 /**

@@ -14,7 +14,7 @@ import org.leat.hydraulics.NozzleKind;
 import org.leat.plant.numbers.Assumption;
 import org.leat.plant.numbers.NozzleGroup;
 import org.leat.plant.numbers.NozzleNumbers;
-import org.leat.plant.numbers.ValveNumbers;
+import org.leat.plant.numbers.PenstockNumbers.ValveNumbers;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 

@@ -22,9 +22,9 @@ import org.leat.catalogue.tables.TemperatureReduction;
 import org.leat.catalogue.tables.TemperatureTradition;
 import org.leat.design.Pipe;
 import org.leat.plant.numbers.Amount;
-import org.leat.plant.numbers.PipeNumbers;
-import org.leat.plant.numbers.PipeNumbers.Stiffness;
-import org.leat.plant.numbers.PipeNumbers.Strength;
+import org.leat.plant.numbers.SectionNumbers.PipeNumbers;
+import org.leat.plant.numbers.SectionNumbers.PipeNumbers.Stiffness;
+import org.leat.plant.numbers.SectionNumbers.PipeNumbers.Strength;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 

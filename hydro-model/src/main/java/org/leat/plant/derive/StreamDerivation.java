@@ -10,10 +10,10 @@ import org.leat.design.Stream;
 import org.leat.design.StreamFlow;
 import org.leat.hydraulics.FlowDurationCurve;
 import org.leat.plant.numbers.Amount;
-import org.leat.plant.numbers.StreamLevel;
 import org.leat.plant.numbers.StreamNumbers;
+import org.leat.plant.numbers.StreamNumbers.StreamLevel;
+import org.leat.quantity.Quantities.VolumeFlow;
 import org.leat.quantity.Si;
-import org.leat.quantity.VolumeFlow;
 
 /** Flows of the stream over the year, most water first. */
 final class StreamDerivation {

@@ -9,7 +9,7 @@ import org.leat.design.ElementPath;
 import org.leat.design.Fitting;
 import org.leat.design.Section;
 import org.leat.design.ShutOff;
-import org.leat.plant.numbers.ValveNumbers;
+import org.leat.plant.numbers.PenstockNumbers.ValveNumbers;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 

@@ -6,7 +6,7 @@ import org.leat.hydraulics.WallRestraint;
 import org.leat.hydraulics.WaterProperties;
 import org.leat.hydraulics.WaveSpeed;
 import org.leat.plant.numbers.Amount;
-import org.leat.plant.numbers.PipeNumbers;
+import org.leat.plant.numbers.SectionNumbers.PipeNumbers;
 import org.leat.plant.numbers.WaterNumbers;
 import org.leat.quantity.Celsius;
 import org.leat.quantity.Si;

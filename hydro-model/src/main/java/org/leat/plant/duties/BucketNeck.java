@@ -5,7 +5,7 @@ import org.leat.law.Answer;
 import org.leat.plant.cases.LoadLost;
 import org.leat.plant.cases.Running;
 import org.leat.plant.numbers.PlantNumbers;
-import org.leat.plant.solved.Jet;
+import org.leat.plant.solved.WaterSide.Jet;
 import org.leat.turbine.BucketLoadCycles;
 import org.leat.turbine.BucketRootStress;
 import org.leat.turbine.CentrifugalForce;

@@ -4,7 +4,7 @@ import org.leat.design.RunnerKind;
 import org.leat.law.Answer;
 import org.leat.plant.cases.Running;
 import org.leat.plant.numbers.RunnerNumbers;
-import org.leat.plant.solved.Jet;
+import org.leat.plant.solved.WaterSide.Jet;
 import org.leat.turbine.JetSpacing;
 import org.leat.turbine.RunnerType;
 

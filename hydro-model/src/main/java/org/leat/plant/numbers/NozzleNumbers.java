@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
+import org.leat.plant.numbers.PenstockNumbers.ValveNumbers;
 
 /**
  * Nozzles, in SI.

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
+import org.leat.design.ShutOff;
 
 /**
  * The penstock, in SI.
@@ -41,4 +42,18 @@ public record PenstockNumbers(
     public SectionNumbers last() {
         return sections.get(sections.size() - 1);
     }
+
+    /**
+     * A valve that stops the water, in SI.
+     *
+     * @param kind of valve; of a kind that is not stated the one that stops the flow in the least of its travel
+     * @param closingTime of its whole travel by hand, s
+     * @param bore m
+     * @param path of the closing time in the design; null where it is taken, not stated
+     */
+    public record ValveNumbers(
+            ShutOff kind,
+            double closingTime,
+            double bore,
+            @Nullable String path) {}
 }

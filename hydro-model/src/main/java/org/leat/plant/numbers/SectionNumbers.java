@@ -10,6 +10,7 @@ import org.leat.design.ElementPath;
 import org.leat.hydraulics.AirPocketFlushing;
 import org.leat.hydraulics.ThermalLengthChange;
 import org.leat.law.Answer;
+import org.leat.plant.numbers.PenstockNumbers.ValveNumbers;
 
 /**
  * One section of the penstock, in SI.
@@ -135,5 +136,46 @@ public record SectionNumbers(
     /** {@return the path of the section in the design} */
     public String path() {
         return ElementPath.named("/penstock/sections", name, 0);
+    }
+
+    /**
+     * Pipe of a section, in SI: what it takes from its marks alone.
+     *
+     * @param material what the wall is made of; null for a pipe of one's own
+     * @param outsideDiameter m
+     * @param leastWall wall for strength, m
+     * @param bore inside diameter for losses (mean wall), m
+     * @param roughness sand-grain, m
+     * @param strength pressures it stands
+     * @param stiffness of its wall
+     */
+    @Withers
+    public record PipeNumbers(
+            @Nullable PipeMaterial material,
+            double outsideDiameter,
+            double leastWall,
+            double bore,
+            double roughness,
+            Strength strength,
+            Stiffness stiffness)
+            implements SectionNumbersPipeNumbersBuilder.With {
+
+        /**
+         * Pressures that the pipe stands.
+         *
+         * @param rating working pressure at 20 °C, Pa
+         * @param ratingHot working pressure at the highest temperature of the wall, Pa
+         * @param surgeFactor pressure allowed for a surge over the working pressure
+         */
+        public record Strength(Amount rating, Amount ratingHot, double surgeFactor) {}
+
+        /**
+         * Stiffness of the wall.
+         *
+         * @param modulus for a fast change, in cold water, Pa
+         * @param longTermModulus under standing load, at the highest temperature of the wall, Pa
+         * @param poissonRatio of the wall
+         */
+        public record Stiffness(Amount modulus, Amount longTermModulus, double poissonRatio) {}
     }
 }

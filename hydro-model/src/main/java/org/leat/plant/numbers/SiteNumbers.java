@@ -3,6 +3,7 @@ package org.leat.plant.numbers;
 import java.util.List;
 import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
+import org.leat.plant.numbers.StreamNumbers.StreamLevel;
 import org.leat.quantity.Celsius;
 
 /**

@@ -8,8 +8,8 @@ import org.leat.plant.numbers.PlantNumbers;
 import org.leat.plant.solved.EnergyAccount;
 import org.leat.plant.solved.EnergyAccount.Entry;
 import org.leat.plant.solved.EnergyAccount.Stage;
-import org.leat.plant.solved.Jet;
 import org.leat.plant.solved.WaterSide;
+import org.leat.plant.solved.WaterSide.Jet;
 
 /** Adds up where the power goes. Each stage is counted by its own law; what the one before has more is its loss. */
 final class EnergyAccounting {

@@ -1,10 +1,10 @@
 package org.leat.plant.solve;
 
 import java.util.List;
-import org.leat.plant.solved.Jet;
-import org.leat.plant.solved.NodePressure;
-import org.leat.plant.solved.SectionFlow;
 import org.leat.plant.solved.WaterSide;
+import org.leat.plant.solved.WaterSide.Jet;
+import org.leat.plant.solved.WaterSide.NodePressure;
+import org.leat.plant.solved.WaterSide.SectionFlow;
 
 /** See {@link WaterSide}. */
 record SolvedWater(

@@ -16,8 +16,8 @@ import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.PlantNumbers;
 import org.leat.plant.numbers.SectionNumbers;
 import org.leat.plant.numbers.WaterNumbers;
-import org.leat.plant.solved.PressureRange;
 import org.leat.plant.solved.Surge;
+import org.leat.plant.solved.Surge.PressureRange;
 import org.leat.plant.solved.WaterSide;
 
 /**

@@ -15,12 +15,12 @@ import org.leat.plant.numbers.NozzleGroup;
 import org.leat.plant.numbers.NozzleNumbers;
 import org.leat.plant.numbers.PlantNumbers;
 import org.leat.plant.numbers.SectionNumbers;
-import org.leat.plant.solved.Jet;
-import org.leat.plant.solved.NodePressure;
-import org.leat.plant.solved.SectionFlow;
 import org.leat.plant.solved.WaterSide;
 import org.leat.plant.solved.WaterSide.Filling;
+import org.leat.plant.solved.WaterSide.Jet;
 import org.leat.plant.solved.WaterSide.JetSum;
+import org.leat.plant.solved.WaterSide.NodePressure;
+import org.leat.plant.solved.WaterSide.SectionFlow;
 
 /** The water of a nozzle set: full pipe where the stream brings enough, else the pipe that fills only in part. */
 public final class WaterSolver {

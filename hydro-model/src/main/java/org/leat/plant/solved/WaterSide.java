@@ -82,4 +82,44 @@ public interface WaterSide {
     default double jetPower() {
         return jetSum().power();
     }
+
+    /**
+     * One jet.
+     *
+     * @param bore of the nozzle, m
+     * @param diameter of the jet, m
+     * @param flow m³/s
+     * @param head total head just upstream of this nozzle, m
+     * @param velocity m/s
+     * @param power W
+     */
+    record Jet(double bore, double diameter, double flow, double head, double velocity, double power) {}
+
+    /**
+     * Pressure at one point of the penstock.
+     *
+     * @param at {@code intake}, or the name of the section that ends here
+     * @param distance along the pipe from the intake, m
+     * @param elevation above the nozzle axis, m
+     * @param pressure above atmosphere, Pa; below zero where the point lies above the hydraulic grade line
+     */
+    record NodePressure(String at, double distance, double elevation, double pressure) {}
+
+    /**
+     * Steady flow in one section.
+     *
+     * @param section name
+     * @param velocity in the full bore, m/s
+     * @param reynolds Reynolds number
+     * @param frictionFactor Darcy
+     * @param frictionLoss along the filled length, m
+     * @param fittingsLoss m
+     */
+    record SectionFlow(
+            String section,
+            double velocity,
+            double reynolds,
+            double frictionFactor,
+            double frictionLoss,
+            double fittingsLoss) {}
 }

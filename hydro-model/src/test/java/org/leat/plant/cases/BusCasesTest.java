@@ -19,6 +19,8 @@ import org.leat.electrics.DcLoad;
 import org.leat.electrics.ReverseVoltage;
 import org.leat.plant.Plant;
 import org.leat.plant.Plants;
+import org.leat.plant.cases.BusSituation.BatteryRemoved;
+import org.leat.plant.cases.BusSituation.BusHolder;
 import org.leat.plant.numbers.AlternatorNumbers;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.PlantNumbers;

@@ -20,7 +20,7 @@ import org.leat.plant.duties.IntakeFlow;
 import org.leat.plant.duties.JetRoom;
 import org.leat.plant.duties.SeasonMatch;
 import org.leat.plant.numbers.AlternatorNumbers;
-import org.leat.plant.numbers.StreamLevel;
+import org.leat.plant.numbers.StreamNumbers.StreamLevel;
 import org.leat.plant.solved.OperatingPoint;
 import org.leat.quantity.Quantities;
 

@@ -11,7 +11,7 @@ import org.leat.plant.Plants;
 import org.leat.plant.duties.BearingDuty;
 import org.leat.plant.duties.BucketNeck;
 import org.leat.plant.duties.BucketStrength;
-import org.leat.plant.solved.Jet;
+import org.leat.plant.solved.WaterSide.Jet;
 
 /** Loads, stresses and proportions of the wheel of a running plant, worked again by hand from its jet and speed. */
 class WheelTest {

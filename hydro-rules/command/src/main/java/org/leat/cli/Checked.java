@@ -6,7 +6,6 @@ import org.leat.check.Checker;
 import org.leat.check.Examined;
 import org.leat.check.Report;
 import org.leat.choice.Overview;
-import org.leat.choice.Overviews;
 import org.leat.file.Reading;
 import org.leat.report.ReportWriter;
 import org.leat.report.Tally;
@@ -20,7 +19,7 @@ sealed interface Checked {
         try {
             Reading reading = source.read();
             Examined examined = checker.examined(reading);
-            Overview overview = overviewWanted ? Overviews.of(examined, checker.rulebook()) : null;
+            Overview overview = overviewWanted ? Overview.of(examined, checker.rulebook()) : null;
             Sureness sureness = howSure ? Sureness.of(examined) : null;
             return new Whole(reading, examined.report(), overview, sureness);
         } catch (RuntimeException | Error e) {

@@ -1,7 +1,7 @@
 package org.leat.cli;
 
 import java.util.Map;
-import org.leat.report.Colours;
+import org.leat.report.TextWriter.Colours;
 
 /** When to colour text. */
 enum Colour {

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Rulebook;
-import org.leat.choice.HowToLearn;
+import org.leat.choice.MissingInput.HowToLearn;
 import org.leat.file.Names;
 import org.leat.report.Plainly;
 import org.leat.report.RulePage;

@@ -7,7 +7,7 @@ import org.leat.check.Packs;
 import org.leat.check.RulePack;
 import org.leat.file.Names;
 import org.leat.rulefile.RuleFile;
-import org.leat.rulefile.RuleFileReading;
+import org.leat.rulefile.RuleFile.RuleFileReading;
 
 /** What a person writes to name a rule pack. */
 final class PackWords {

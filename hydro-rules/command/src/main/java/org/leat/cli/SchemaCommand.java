@@ -4,7 +4,7 @@ import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.leat.file.DesignSchema;
 import org.leat.prices.PriceList;
-import org.leat.report.ReportSchema;
+import org.leat.report.JsonWriter;
 import org.leat.rulefile.RuleFile;
 import org.leat.settings.SettingsFiles;
 import picocli.CommandLine.Command;
@@ -53,7 +53,7 @@ final class SchemaCommand implements Callable<Integer> {
         } else if (ofPrices) {
             schema = PriceList.schema();
         } else {
-            schema = ofReport ? ReportSchema.json() : ofSettings ? SettingsFiles.schema() : DesignSchema.json();
+            schema = ofReport ? JsonWriter.schema() : ofSettings ? SettingsFiles.schema() : DesignSchema.json();
         }
         spec.commandLine().getOut().print(schema.stripTrailing() + "\n");
         return ExitCode.NOTHING;

@@ -13,7 +13,7 @@ import org.leat.page.StartPage;
 import org.leat.plant.Plant;
 import org.leat.readings.Expectations;
 import org.leat.readings.FirstStart;
-import org.leat.readings.StartStep;
+import org.leat.readings.FirstStart.StartStep;
 import org.leat.report.ReadingsFile;
 import org.leat.report.StartSheet;
 import org.leat.report.StopLimits;

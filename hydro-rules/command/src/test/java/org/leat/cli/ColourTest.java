@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Map;
 import org.junit.jupiter.api.Test;
-import org.leat.report.Colours;
+import org.leat.report.TextWriter.Colours;
 
 class ColourTest {
 

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.apiguardian.api.API;
+import org.jspecify.annotations.Nullable;
 import org.leat.check.Rule;
 import org.leat.check.RulePack;
 import org.leat.expression.Expressions;
@@ -97,4 +98,17 @@ public final class RuleFile {
 
     /** A pack of a file. */
     private record Written(String name, List<Rule> rules) implements RulePack {}
+
+    /**
+     * What came of reading a rule file.
+     *
+     * @param pack its rules; null if anything is wrong with it
+     * @param problems everything that is wrong, by place; empty if nothing is
+     */
+    public record RuleFileReading(@Nullable RulePack pack, List<Problem> problems) {
+
+        public RuleFileReading {
+            problems = List.copyOf(problems);
+        }
+    }
 }

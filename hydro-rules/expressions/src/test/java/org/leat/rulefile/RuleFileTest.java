@@ -27,6 +27,7 @@ import org.leat.check.testing.RuleExamples;
 import org.leat.expression.Reference;
 import org.leat.file.DesignReader;
 import org.leat.file.ProblemText;
+import org.leat.rulefile.RuleFile.RuleFileReading;
 import org.snakeyaml.engine.v2.api.Load;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 

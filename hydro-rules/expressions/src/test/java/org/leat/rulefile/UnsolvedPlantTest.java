@@ -8,6 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.leat.check.Samples;
 import org.leat.check.testing.RuleExamples;
+import org.leat.rulefile.RuleFile.RuleFileReading;
 
 /** A plant that cannot be solved passes no rule of a file, whatever number of a section it asks for. */
 class UnsolvedPlantTest {

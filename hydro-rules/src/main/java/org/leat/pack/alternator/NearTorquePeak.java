@@ -2,8 +2,8 @@ package org.leat.pack.alternator;
 
 import static org.leat.check.Level.ERROR;
 import static org.leat.check.Level.WARNING;
+import static org.leat.check.NamedLimit.Safer.LOWER;
 import static org.leat.check.RuleCard.COMMON_PRACTICE;
-import static org.leat.check.Safer.LOWER;
 import static org.leat.quantity.QuantityKind.RATIO;
 import static org.leat.quantity.QuantityKind.ROTATIONAL_SPEED;
 

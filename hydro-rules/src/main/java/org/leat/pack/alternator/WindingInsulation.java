@@ -16,8 +16,8 @@ import org.leat.design.InsulationClass;
 import org.leat.pack.kit.NozzlesOnHand;
 import org.leat.plant.cases.Cases;
 import org.leat.plant.duties.SettledWinding;
+import org.leat.quantity.Quantities.ThermalResistance;
 import org.leat.quantity.Si;
-import org.leat.quantity.ThermalResistance;
 
 /** Winding temperature against the class of its insulation. */
 final class WindingInsulation {

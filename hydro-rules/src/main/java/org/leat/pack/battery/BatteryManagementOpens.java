@@ -14,8 +14,8 @@ import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.Lead;
 import org.leat.pack.kit.VoltageCause;
 import org.leat.pack.kit.Worst;
-import org.leat.plant.cases.BusHolder;
-import org.leat.plant.cases.ManagementOpens;
+import org.leat.plant.cases.BusSituation.BusHolder;
+import org.leat.plant.cases.BusSituation.ManagementOpens;
 
 /** The battery's own management opens while the turbine generates. */
 final class BatteryManagementOpens {

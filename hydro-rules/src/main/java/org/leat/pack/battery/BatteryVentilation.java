@@ -18,8 +18,8 @@ import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.Lead;
 import org.leat.pack.kit.Said;
 import org.leat.plant.duties.HydrogenAir;
+import org.leat.quantity.Quantities.VolumeFlow;
 import org.leat.quantity.Si;
-import org.leat.quantity.VolumeFlow;
 
 /** Air that keeps the hydrogen of lead from exploding. */
 final class BatteryVentilation {

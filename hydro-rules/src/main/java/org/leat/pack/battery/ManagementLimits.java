@@ -1,8 +1,8 @@
 package org.leat.pack.battery;
 
 import static org.leat.check.Level.ERROR;
+import static org.leat.check.NamedLimit.Safer.LOWER;
 import static org.leat.check.RuleCard.COMMON_PRACTICE;
-import static org.leat.check.Safer.LOWER;
 import static org.leat.quantity.QuantityKind.CURRENT;
 import static org.leat.quantity.QuantityKind.RATIO;
 import static org.leat.quantity.QuantityKind.VOLTAGE;

@@ -79,7 +79,7 @@ final class AcOrDcRun {
         return run.joins(Place.ALTERNATOR, Place.RECTIFIER);
     }
 
-    private static org.leat.check.Changes otherSide(boolean alternating) {
+    private static org.leat.check.Change.Changes otherSide(boolean alternating) {
         return (j, failure) -> longest(j).filter(run -> alternating(run) == alternating).stream()
                 .map(run -> Change.advice());
     }

@@ -1,8 +1,8 @@
 package org.leat.pack.dump;
 
 import static org.leat.check.Level.ERROR;
+import static org.leat.check.NamedLimit.Safer.HIGHER;
 import static org.leat.check.RuleCard.COMMON_PRACTICE;
-import static org.leat.check.Safer.HIGHER;
 import static org.leat.quantity.QuantityKind.CURRENT;
 import static org.leat.quantity.QuantityKind.RATIO;
 import static org.leat.quantity.QuantityKind.VOLTAGE;
@@ -17,7 +17,7 @@ import javax.measure.quantity.ElectricPotential;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Arg;
 import org.leat.check.Change;
-import org.leat.check.Changes;
+import org.leat.check.Change.Changes;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;

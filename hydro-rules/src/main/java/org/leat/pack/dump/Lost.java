@@ -5,18 +5,18 @@ import static org.leat.quantity.QuantityKind.VOLTAGE;
 
 import java.util.List;
 import org.leat.check.Arg;
+import org.leat.check.Arg.Worded;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
-import org.leat.check.Worded;
 import org.leat.design.DumpLoad;
 import org.leat.pack.kit.BusNode;
 import org.leat.pack.kit.BusPart;
 import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.Lead;
 import org.leat.pack.kit.Worst;
-import org.leat.plant.cases.DumpLoadLost;
+import org.leat.plant.cases.BusSituation.DumpLoadLost;
 
 /** The dump load fails open while the battery is full. */
 final class Lost {

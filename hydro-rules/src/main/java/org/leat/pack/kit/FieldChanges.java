@@ -5,7 +5,7 @@ import java.util.stream.Stream;
 import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Change;
-import org.leat.check.Changes;
+import org.leat.check.Change.Changes;
 import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 

@@ -8,7 +8,7 @@ import org.leat.plant.cases.Cases;
 import org.leat.plant.duties.SeasonMatch;
 import org.leat.season.DesignYear;
 import org.leat.season.FlowSeries;
-import org.leat.season.Month;
+import org.leat.season.Year.Month;
 
 /**
  * How well the nozzle sets on hand suit the stream of a month, day by day.

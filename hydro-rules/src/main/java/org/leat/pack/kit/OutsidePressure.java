@@ -2,8 +2,8 @@ package org.leat.pack.kit;
 
 import static org.leat.check.Level.ERROR;
 import static org.leat.check.Level.WARNING;
-import static org.leat.check.Safer.HIGHER;
-import static org.leat.check.Safer.LOWER;
+import static org.leat.check.NamedLimit.Safer.HIGHER;
+import static org.leat.check.NamedLimit.Safer.LOWER;
 import static org.leat.quantity.QuantityKind.PRESSURE;
 import static org.leat.quantity.QuantityKind.RATIO;
 

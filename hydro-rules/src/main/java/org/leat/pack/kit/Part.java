@@ -1,7 +1,7 @@
 package org.leat.pack.kit;
 
 import java.util.Locale;
-import org.leat.check.Worded;
+import org.leat.check.Arg.Worded;
 
 /** Parts as texts name them. */
 public enum Part implements Worded {

@@ -1,7 +1,7 @@
 package org.leat.pack.kit;
 
 import java.util.stream.Stream;
-import org.leat.check.Changes;
+import org.leat.check.Change.Changes;
 
 /** Changes that go with one of the texts in which a rule fails. */
 public final class Said {

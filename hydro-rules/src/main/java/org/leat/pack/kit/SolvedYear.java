@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import org.leat.season.DesignYear;
-import org.leat.season.Month;
+import org.leat.season.Year.Month;
 
 /** What rules ask of a year that was run. */
 public final class SolvedYear {

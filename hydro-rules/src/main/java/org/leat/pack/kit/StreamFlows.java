@@ -4,7 +4,7 @@ import java.util.List;
 import org.leat.check.Judgement;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.SiteNumbers;
-import org.leat.plant.numbers.StreamLevel;
+import org.leat.plant.numbers.StreamNumbers.StreamLevel;
 
 /** The flows of the stream over the year. */
 public final class StreamFlows {

@@ -1,7 +1,7 @@
 package org.leat.pack.kit;
 
 import java.util.Locale;
-import org.leat.check.Worded;
+import org.leat.check.Arg.Worded;
 
 /** What makes the highest voltage of the bus. */
 public enum VoltageCause implements Worded {

@@ -2,9 +2,9 @@ package org.leat.pack.nozzle;
 
 import static org.leat.check.Level.ERROR;
 import static org.leat.check.Level.WARNING;
+import static org.leat.check.NamedLimit.Safer.HIGHER;
+import static org.leat.check.NamedLimit.Safer.LOWER;
 import static org.leat.check.RuleCard.COMMON_PRACTICE;
-import static org.leat.check.Safer.HIGHER;
-import static org.leat.check.Safer.LOWER;
 import static org.leat.quantity.Quantities.mm;
 import static org.leat.quantity.QuantityKind.LENGTH;
 import static org.leat.quantity.QuantityKind.RATIO;
@@ -24,7 +24,7 @@ import org.leat.design.Buckets;
 import org.leat.design.Runner;
 import org.leat.design.RunnerKind;
 import org.leat.plant.duties.JetRoom;
-import org.leat.plant.solved.Jet;
+import org.leat.plant.solved.WaterSide.Jet;
 
 /** Bucket width over jet diameter: too narrow spills, too wide drags. */
 final class JetAgainstBucket {

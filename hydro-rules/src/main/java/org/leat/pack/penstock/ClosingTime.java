@@ -16,7 +16,7 @@ import org.leat.check.Spot;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.Closing;
 import org.leat.plant.cases.ClosingTimes;
-import org.leat.plant.numbers.ValveNumbers;
+import org.leat.plant.numbers.PenstockNumbers.ValveNumbers;
 
 /** How fast the water can be shut against the time that keeps its surge within the rating itself. */
 final class ClosingTime {

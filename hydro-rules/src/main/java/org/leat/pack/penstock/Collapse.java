@@ -19,7 +19,7 @@ import org.leat.plant.cases.Running;
 import org.leat.plant.loads.OutsideLoad;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.SectionNumbers;
-import org.leat.plant.solved.NodePressure;
+import org.leat.plant.solved.WaterSide.NodePressure;
 
 /** Lowest pressure while running or in a stop against what the wall stands from outside. */
 final class Collapse {

@@ -7,7 +7,7 @@ import org.leat.check.Spot;
 import org.leat.pack.kit.PipeSizes;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.Running;
-import org.leat.plant.solved.NodePressure;
+import org.leat.plant.solved.WaterSide.NodePressure;
 
 /**
  * The point below the pipe's mouth with the lowest pressure of all sets that run. The mouth itself is a matter of how deep it

@@ -1,7 +1,7 @@
 package org.leat.pack.penstock;
 
 import static org.leat.check.Level.ERROR;
-import static org.leat.check.Safer.LOWER;
+import static org.leat.check.NamedLimit.Safer.LOWER;
 import static org.leat.quantity.QuantityKind.TEMPERATURE;
 
 import java.util.List;

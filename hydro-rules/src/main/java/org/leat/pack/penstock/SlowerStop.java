@@ -10,7 +10,7 @@ import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.pack.kit.WorstStop;
-import org.leat.plant.numbers.ValveNumbers;
+import org.leat.plant.numbers.PenstockNumbers.ValveNumbers;
 
 /** The water of the stop in which a rule failed, shut more slowly; told with {@code time}. */
 final class SlowerStop {

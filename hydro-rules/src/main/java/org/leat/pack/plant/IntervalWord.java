@@ -1,7 +1,7 @@
 package org.leat.pack.plant;
 
 import java.util.Locale;
-import org.leat.check.Worded;
+import org.leat.check.Arg.Worded;
 
 /** What is told in place of a time between two visits. */
 enum IntervalWord implements Worded {

@@ -1,7 +1,7 @@
 package org.leat.pack.plant;
 
 import java.util.Locale;
-import org.leat.check.Worded;
+import org.leat.check.Arg.Worded;
 import org.leat.plant.solved.EnergyAccount;
 
 /** Where power is lost on the way to a stage of {@link EnergyAccount}, in words. */

@@ -11,9 +11,9 @@ import java.util.stream.Stream;
 import org.leat.check.Arg;
 import org.leat.check.Change;
 import org.leat.check.Judgement;
+import org.leat.check.NamedLimit.Safer;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
-import org.leat.check.Safer;
 import org.leat.check.Spot;
 import org.leat.design.DumpLoad;
 

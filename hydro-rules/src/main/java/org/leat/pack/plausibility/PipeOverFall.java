@@ -11,9 +11,9 @@ import java.util.stream.Stream;
 import org.leat.catalogue.tables.PlausibleRange;
 import org.leat.check.Change;
 import org.leat.check.Judgement;
+import org.leat.check.NamedLimit.Safer;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
-import org.leat.check.Safer;
 import org.leat.plant.numbers.SectionNumbers;
 import org.leat.plant.numbers.SiteNumbers;
 

@@ -1,14 +1,14 @@
 package org.leat.pack.protection;
 
 import static org.leat.check.Level.ERROR;
+import static org.leat.check.NamedLimit.Safer.LOWER;
 import static org.leat.check.RuleCard.COMMON_PRACTICE;
-import static org.leat.check.Safer.LOWER;
 import static org.leat.quantity.QuantityKind.LENGTH;
 
 import java.util.List;
 import java.util.stream.Stream;
 import javax.measure.quantity.Length;
-import org.leat.check.Changes;
+import org.leat.check.Change.Changes;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;

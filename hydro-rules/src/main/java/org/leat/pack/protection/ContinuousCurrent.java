@@ -2,7 +2,7 @@ package org.leat.pack.protection;
 
 import static org.leat.check.Level.ERROR;
 import static org.leat.check.Level.WARNING;
-import static org.leat.check.Safer.HIGHER;
+import static org.leat.check.NamedLimit.Safer.HIGHER;
 import static org.leat.quantity.QuantityKind.CURRENT;
 import static org.leat.quantity.QuantityKind.RATIO;
 

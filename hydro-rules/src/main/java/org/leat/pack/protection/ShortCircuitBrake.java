@@ -1,8 +1,8 @@
 package org.leat.pack.protection;
 
 import static org.leat.check.Level.ERROR;
+import static org.leat.check.NamedLimit.Safer.HIGHER;
 import static org.leat.check.RuleCard.COMMON_PRACTICE;
-import static org.leat.check.Safer.HIGHER;
 import static org.leat.quantity.QuantityKind.POWER;
 import static org.leat.quantity.QuantityKind.RATIO;
 import static org.leat.quantity.QuantityKind.TEMPERATURE;

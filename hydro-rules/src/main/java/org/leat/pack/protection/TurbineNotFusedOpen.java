@@ -18,7 +18,7 @@ import org.leat.pack.kit.Devices;
 import org.leat.pack.kit.Part;
 import org.leat.pack.kit.Sold;
 import org.leat.pack.kit.Worst;
-import org.leat.plant.cases.BusHolder;
+import org.leat.plant.cases.BusSituation.BusHolder;
 import org.leat.plant.cases.LoadLost;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.RectifierNumbers;

@@ -13,7 +13,7 @@ import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.Running;
 import org.leat.plant.duties.BridgeHeat;
-import org.leat.quantity.ThermalResistance;
+import org.leat.quantity.Quantities.ThermalResistance;
 
 /** Temperature inside the diodes. */
 final class DiodeTemperature {

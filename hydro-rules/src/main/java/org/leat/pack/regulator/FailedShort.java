@@ -17,8 +17,8 @@ import org.leat.pack.kit.BusPart;
 import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.Lead;
 import org.leat.pack.kit.Worst;
-import org.leat.plant.cases.BusHolder;
-import org.leat.plant.cases.RegulatorFailedShort;
+import org.leat.plant.cases.BusSituation.BusHolder;
+import org.leat.plant.cases.BusSituation.RegulatorFailedShort;
 
 /** A tracking or series regulator whose switch fails short. */
 final class FailedShort {

@@ -20,8 +20,8 @@ import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.Lead;
 import org.leat.pack.kit.Regulated;
 import org.leat.plant.numbers.SiteNumbers;
+import org.leat.quantity.Quantities.VoltagePerTemperature;
 import org.leat.quantity.Si;
-import org.leat.quantity.VoltagePerTemperature;
 
 /** Charge voltage of lead against temperature. */
 final class RegulatorTemperatureCompensation {

@@ -2,9 +2,9 @@ package org.leat.pack.runner;
 
 import static org.leat.check.Level.ERROR;
 import static org.leat.check.Level.WARNING;
+import static org.leat.check.NamedLimit.Safer.HIGHER;
+import static org.leat.check.NamedLimit.Safer.LOWER;
 import static org.leat.check.RuleCard.COMMON_PRACTICE;
-import static org.leat.check.Safer.HIGHER;
-import static org.leat.check.Safer.LOWER;
 import static org.leat.quantity.QuantityKind.RATIO;
 import static org.leat.quantity.QuantityKind.TEMPERATURE;
 import static org.leat.quantity.QuantityKind.TEMPERATURE_DIFFERENCE;

@@ -20,7 +20,7 @@ import org.leat.pack.kit.NozzlesOnHand;
 import org.leat.pack.kit.SolvedYear;
 import org.leat.pack.kit.StreamFlows;
 import org.leat.plant.numbers.SiteNumbers;
-import org.leat.plant.numbers.StreamLevel;
+import org.leat.plant.numbers.StreamNumbers.StreamLevel;
 import org.leat.quantity.Si;
 import org.leat.season.DesignYear;
 

@@ -13,7 +13,7 @@ import org.leat.check.Rule;
 import org.leat.pack.kit.NozzlesOnHand;
 import org.leat.pack.kit.StreamFlows;
 import org.leat.pack.kit.Worst;
-import org.leat.plant.numbers.StreamLevel;
+import org.leat.plant.numbers.StreamNumbers.StreamLevel;
 import org.leat.quantity.Si;
 
 /** What the open nozzles leave in the bed in the driest time. */

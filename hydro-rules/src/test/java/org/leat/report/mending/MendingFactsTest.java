@@ -20,8 +20,8 @@ import org.leat.design.PlantPart;
 import org.leat.file.DesignReader;
 import org.leat.file.Reading;
 import org.leat.pack.BuiltInPack;
-import org.leat.report.Colours;
 import org.leat.report.TextWriter;
+import org.leat.report.TextWriter.Colours;
 
 /** What a thing on hand is, and what is bought already, are facts: no program writes them otherwise. */
 class MendingFactsTest {

@@ -19,7 +19,6 @@ import org.leat.check.testing.Example;
 import org.leat.check.testing.RuleTestKit;
 import org.leat.choice.MissingInput;
 import org.leat.choice.Overview;
-import org.leat.choice.Overviews;
 import org.leat.choice.Plan;
 import org.leat.file.Reading;
 
@@ -48,7 +47,7 @@ class LeastPlanHoldsTest {
 
     private void hold(Example example, Reading reading) {
         Examined examined = PackExamples.CHECKER.examined(reading);
-        Overview overview = Overviews.of(examined, PackExamples.CHECKER.rulebook());
+        Overview overview = Overview.of(examined, PackExamples.CHECKER.rulebook());
         Plan plan = overview.plan();
         results.add(plan.result());
         for (MissingInput input : overview.inputs()) {

@@ -21,12 +21,12 @@ import org.leat.check.Rulebook;
 import org.leat.check.testing.Example;
 import org.leat.check.testing.RuleTestKit;
 import org.leat.file.DesignReader;
-import org.leat.report.Colours;
 import org.leat.report.JUnitWriter;
 import org.leat.report.MarkdownWriter;
 import org.leat.report.ReportWriter;
 import org.leat.report.SarifWriter;
 import org.leat.report.TextWriter;
+import org.leat.report.TextWriter.Colours;
 
 /**
  * Every number that is printed of every example and every demo, in the sentences of every format: none that a reader

@@ -2,7 +2,7 @@ package org.leat.check.testing;
 
 import java.util.List;
 import java.util.function.Function;
-import org.leat.check.Changes;
+import org.leat.check.Change.Changes;
 import org.leat.check.Judgement;
 import org.leat.check.Level;
 import org.leat.check.Outcome;

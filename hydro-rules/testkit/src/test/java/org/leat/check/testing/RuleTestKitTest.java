@@ -15,15 +15,15 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.leat.check.Checker;
-import org.leat.check.Grounds;
 import org.leat.check.Kind;
 import org.leat.check.Level;
 import org.leat.check.Rule;
 import org.leat.check.RulePack;
-import org.leat.check.RuleSettings;
 import org.leat.check.Samples;
 import org.leat.check.Settings;
-import org.leat.check.Switch;
+import org.leat.check.Settings.Grounds;
+import org.leat.check.Settings.RuleSettings;
+import org.leat.check.Settings.Switch;
 import org.leat.pack.BuiltInPack;
 
 /** Files of examples, and everything that must not let one pass. */
