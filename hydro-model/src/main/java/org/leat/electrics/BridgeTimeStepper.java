@@ -1,6 +1,7 @@
 package org.leat.electrics;
 
 import java.util.function.DoubleConsumer;
+import org.jspecify.annotations.Nullable;
 import org.leat.law.Physical;
 
 /**
@@ -8,7 +9,8 @@ import org.leat.law.Physical;
  * battery that opens. State are three phase currents (their sum nil) and for each phase the rail it lies on. A
  * conducting phase obeys L di/dt = e + v_n − v − R i (trapezoidal rule), where v is P + V_F0 or −V_F0 and v_n follows from
  * the sum of the currents. A step in which a current passes zero is cut there and the phase let go; a free phase is taken
- * on when e + v_n leaves the rails.
+ * on when e + v_n leaves the rails. On a battery the steps in which no diode switches are taken by {@link WholeSteps} where nothing is
+ * measured, or the torque alone.
  *
  * <p>Sine EMF, constant inductance, straight-line diodes, constant speed. The run begins with no current, phase a of the
  * EMF passing zero upwards. A mutable object for one thread. Source: circuit equations; held against ngspice in the tests.
@@ -21,7 +23,11 @@ public final class BridgeTimeStepper {
     private static final int MOST_KEPT = 1440;
 
     private final AlternatorConstants machine;
+    private final double leadResistance;
+    private final DiodeLine diode;
     private final double speed;
+    private final DcLoad load;
+    private final double stepsPerPeriod;
     private final double pace;
     private final double emf;
     private final double resistance;
@@ -31,8 +37,10 @@ public final class BridgeTimeStepper {
     private final DcNode node;
     private double time;
 
-    /** Sines of the angles at which whole steps end, one period of them; empty where they are not kept. */
-    private final double[] sines;
+    /** Sines of the angles at which whole steps end; null where they are not kept. */
+    private final @Nullable Sines sines;
+
+    private final @Nullable WholeSteps whole;
 
     /** Whole steps begun, as long as each ended where it should. */
     private long begun;
@@ -69,32 +77,74 @@ public final class BridgeTimeStepper {
             DcLoad load,
             BridgeFault fault,
             int stepsPerPeriod) {
+        this(
+                machine,
+                leadResistance,
+                diode,
+                speed,
+                load,
+                fault,
+                Physical.within("steps per period", stepsPerPeriod, 36, 1_000_000),
+                stepsPerPeriod % 3 == 0 && stepsPerPeriod <= MOST_KEPT ? new Sines(stepsPerPeriod) : null);
+    }
+
+    private BridgeTimeStepper(
+            AlternatorConstants machine,
+            double leadResistance,
+            DiodeLine diode,
+            double speed,
+            DcLoad load,
+            BridgeFault fault,
+            double stepsPerPeriod,
+            @Nullable Sines sines) {
         this.machine = machine;
         this.speed = Physical.positive("speed", speed);
         this.pace = machine.electricalSpeed(speed);
         this.emf = machine.phaseEmf(speed);
         Physical.positive("phase inductance", machine.phaseInductance());
         this.resistance = machine.phaseResistance() + leadResistance + diode.slope();
-        this.step = 2 * Math.PI / pace / Physical.within("steps per period", stepsPerPeriod, 36, 1_000_000);
+        this.stepsPerPeriod = stepsPerPeriod;
+        this.step = 2 * Math.PI / pace / stepsPerPeriod;
         this.fault = fault;
+        this.leadResistance = leadResistance;
+        this.diode = diode;
+        this.load = load;
         this.node = new DcNode(load);
-        this.sines = new double[stepsPerPeriod % 3 == 0 && stepsPerPeriod <= MOST_KEPT ? stepsPerPeriod : 0];
-        for (int k = 0; k < sines.length; k++) {
-            sines[k] = Math.sin(2 * Math.PI * k / sines.length);
-        }
+        this.sines = sines;
+        this.whole = sines != null && load instanceof DcLoad.Battery battery
+                ? new WholeSteps(sines, emf, step, battery)
+                : null;
         this.emfB = emf * Math.sin(-THIRD);
         this.phases = new PhaseSet(
                 machine.phaseInductance(), resistance, diode.threshold(), fault, load instanceof DcLoad.Choke);
     }
 
+    /** {@return a run of the same machine that begins at another speed, above nil, rad/s} */
+    public BridgeTimeStepper at(double otherSpeed) {
+        return new BridgeTimeStepper(machine, leadResistance, diode, otherSpeed, load, fault, stepsPerPeriod, sines);
+    }
+
+    /** {@return a run that goes on from where this one is, apart from it} */
+    public BridgeTimeStepper copy() {
+        BridgeTimeStepper copy = at(speed);
+        copy.phases.set(phases);
+        copy.node.set(node);
+        copy.time = time;
+        copy.begun = begun;
+        copy.onGrid = onGrid;
+        copy.emfA = emfA;
+        copy.emfB = emfB;
+        return copy;
+    }
+
     /** Runs on without measuring, for a number of electrical periods. */
     public void run(double periods) {
-        over(periods, h -> {});
+        over(periods, (AirGapEnergy) null);
     }
 
     /** {@return the mean torque over the next electrical periods, N·m} That of {@link #measure}, for less work. */
     public double torque(double periods) {
-        AirGap airGap = new AirGap();
+        AirGapEnergy airGap = new AirGapEnergy();
         over(periods, airGap);
         return airGap.energy / airGap.time / speed;
     }
@@ -118,30 +168,58 @@ public final class BridgeTimeStepper {
     }
 
     private void over(double periods, DoubleConsumer afterStep) {
-        long steps = Math.max(1, Math.round(periods * 2 * Math.PI / pace / step));
+        long steps = steps(periods);
         for (long n = 0; n < steps; n++) {
-            double left = step;
-            begun++;
-            for (int cuts = 0; left > 1e-9 * step && cuts < 8; cuts++) {
-                double h = advance(left);
-                afterStep.accept(h);
-                left -= h;
-            }
-            onGrid &= left <= 1e-9 * step;
+            step(afterStep);
         }
     }
 
-    /** Sums what passes the air gap. */
-    private final class AirGap implements DoubleConsumer {
-
-        private double time;
-        private double energy;
-
-        @Override
-        public void accept(double h) {
-            time += h;
-            energy += h * airGapPower();
+    /** Measures what passes the air gap, or nothing. */
+    private void over(double periods, @Nullable AirGapEnergy airGap) {
+        DoubleConsumer afterStep = h -> {
+            if (airGap != null) {
+                airGap.time += h;
+                airGap.energy += h * airGapPower();
+            }
+        };
+        long steps = steps(periods);
+        for (long n = 0; n < steps; n++) {
+            if (whole != null && onGrid) {
+                n += steady(whole, (int) Math.min(steps - n, Integer.MAX_VALUE), airGap);
+                if (n >= steps) {
+                    return;
+                }
+            }
+            step(afterStep);
         }
+    }
+
+    private long steps(double periods) {
+        return Math.max(1, Math.round(periods * 2 * Math.PI / pace / step));
+    }
+
+    /** {@return steps taken until a diode switches, most of them at most} */
+    private int steady(WholeSteps by, int most, @Nullable AirGapEnergy airGap) {
+        int taken = by.run(phases, node.current(), begun, most, airGap);
+        if (taken > 0) {
+            begun += taken;
+            time += taken * step;
+            node.prepare(time, step);
+            node.accept(phases.directCurrent());
+            end(pace * time, true);
+        }
+        return taken;
+    }
+
+    private void step(DoubleConsumer afterStep) {
+        double left = step;
+        begun++;
+        for (int cuts = 0; left > 1e-9 * step && cuts < 8; cuts++) {
+            double h = advance(left);
+            afterStep.accept(h);
+            left -= h;
+        }
+        onGrid &= left <= 1e-9 * step;
     }
 
     private double airGapPower() {
@@ -186,11 +264,10 @@ public final class BridgeTimeStepper {
 
     /** Sets the EMFs at the end of a step; a step that is not cut ends where its whole step ends. */
     private void end(double angle, boolean uncut) {
-        int kept = sines.length;
-        if (uncut && onGrid && kept > 0) {
-            int at = (int) (begun % kept);
-            emfA = emf * sines[at];
-            emfB = emf * sines[at >= kept / 3 ? at - kept / 3 : at + kept - kept / 3];
+        if (uncut && onGrid && sines != null) {
+            int at = (int) (begun % sines.whole().length);
+            emfA = emf * sines.whole()[at];
+            emfB = emf * sines.whole()[sines.third(at)];
         } else {
             emfA = emf * Math.sin(angle);
             emfB = emf * Math.sin(angle - THIRD);

@@ -47,6 +47,14 @@ final class DcNode {
         return beta;
     }
 
+    /** Takes over the state of another node of the same load. */
+    void set(DcNode other) {
+        voltage = other.voltage;
+        current = other.current;
+        alpha = other.alpha;
+        beta = other.beta;
+    }
+
     /** Ends the step that was prepared. */
     void accept(double directCurrent) {
         current = directCurrent;

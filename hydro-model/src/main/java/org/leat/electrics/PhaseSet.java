@@ -43,16 +43,69 @@ final class PhaseSet {
         return tied && k == 0;
     }
 
-    private boolean allowed(int k, int side) {
+    boolean allowed(int k, int side) {
         return k != 0 || (side > 0 ? upAllowed : downAllowed);
     }
 
-    private double rise(int k) {
+    double rise(int k) {
         return tied(k) ? 0 : threshold * rail[k];
     }
 
-    private int conducting() {
+    int conducting() {
         return Math.abs(rail[0]) + Math.abs(rail[1]) + Math.abs(rail[2]);
+    }
+
+    /** {@return the rail a phase lies on: 1 positive, −1 negative, 0 none} */
+    int rail(int k) {
+        return rail[k];
+    }
+
+    /** {@return the sign that the current of a phase keeps until its diode lets it go; nil where none does} */
+    double heldWay(int k) {
+        return tied(k) ? 0 : rail[k];
+    }
+
+    double inductance() {
+        return inductance;
+    }
+
+    double resistance() {
+        return resistance;
+    }
+
+    double threshold() {
+        return threshold;
+    }
+
+    /** Sets what flows after steps in which no diode switched. */
+    void flow(double a, double b, double c) {
+        current[0] = a;
+        current[1] = b;
+        current[2] = c;
+    }
+
+    /** Takes over the state of another set of the same phases. */
+    void set(PhaseSet other) {
+        System.arraycopy(other.rail, 0, rail, 0, 3);
+        System.arraycopy(other.current, 0, current, 0, 3);
+        System.arraycopy(other.next, 0, next, 0, 3);
+        ended = other.ended;
+    }
+
+    /** {@return whether {@link #switchOn} would take on a phase while at most one lies on a rail} */
+    boolean wouldSwitchOn(double a, double b, double c, double p) {
+        if (rail[0] != 0) {
+            return leaves(b - a, p) || leaves(c - a, p);
+        }
+        double free = p + 2 * threshold;
+        double highest = Math.max(b, c);
+        double lowest = Math.min(b, c);
+        return highest - lowest > free || (upAllowed && a - lowest > free) || (downAllowed && highest - a > free);
+    }
+
+    /** Whether a phase at a voltage above one that is tied to the positive rail leaves the rails. */
+    private boolean leaves(double above, double p) {
+        return above > threshold || p + above < -threshold;
     }
 
     double current(int k) {

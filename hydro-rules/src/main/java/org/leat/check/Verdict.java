@@ -77,13 +77,18 @@ record Verdict(RuleRun run, Judgement judgement, Outcome outcome, boolean broke)
     /** {@return the first rule that begins to fail as badly by a way out, or in more cases; null if none does} */
     private @Nullable String brings(WayOut way, List<RuleRun> runs, Failures before) {
         Trials edited = judgement.trials().with(way.edits());
-        List<Outcome> after = new ArrayList<>();
         for (RuleRun other : runs) {
             if (other.equals(run) || other.canFailAs(outcome.level())) {
-                edited.verdicts(other).forEach(verdict -> after.add(verdict.outcome()));
+                List<Outcome> after =
+                        edited.verdicts(other).stream().map(Verdict::outcome).toList();
+                String worse =
+                        Failures.of(after).worseThan(before, outcome.level()).orElse(null);
+                if (worse != null) {
+                    return worse; // a rule fails by itself: what the others say changes nothing of it
+                }
             }
         }
-        return Failures.of(after).worseThan(before, outcome.level()).orElse(null);
+        return null;
     }
 
     Verdict with(Outcome other) {

@@ -62,61 +62,80 @@ record BridgeSearch(
 
     /** {@return where they meet; the runaway, or the slowest speed tried, where they do not} */
     Found found() {
-        double atWork = surplus(from);
-        return atWork < 0 ? braked(atWork) : driven(atWork);
+        return new Run().found();
     }
 
-    /** From the working speed down to where the runner's torque meets the brake's. */
-    private Found braked(double atWork) {
-        double slowest = SLOWEST * from;
-        double high = from;
-        double atHigh = atWork;
-        double low = high;
-        double atLow = atHigh;
-        while (atLow < 0 && low > slowest) {
-            high = low;
-            atHigh = atLow;
-            low *= DOWNWARD;
-            atLow = surplus(low);
+    /** One search, which keeps what it looked at last: mostly that is where it ends. */
+    private final class Run {
+
+        private final BridgeTimeStepper begin =
+                new BridgeTimeStepper(machine, lead, diode, from * gearRatio, bus, fault, STEPS);
+        private double lastSpeed = Double.NaN;
+        private BridgeTimeStepper last = begin;
+
+        Found found() {
+            double atWork = surplus(from);
+            return atWork < 0 ? braked(atWork) : driven(atWork);
         }
-        return atLow < 0
-                ? at(low, false)
-                : at(FalsePosition.between(this::surplus, low, atLow, high, atHigh, TOLERANCE), true);
-    }
 
-    private Found driven(double atWork) {
-        double runaway = runner.runawaySpeed();
-        double low = from;
-        double atLow = atWork;
-        double high = low;
-        double atHigh = atLow;
-        while (atHigh > 0 && high < runaway) {
-            low = high;
-            atLow = atHigh;
-            high = Math.min(runaway, high * UPWARD);
-            atHigh = high < runaway ? surplus(high) : Math.min(surplus(high), 0);
+        /** From the working speed down to where the runner's torque meets the brake's. */
+        private Found braked(double atWork) {
+            double slowest = SLOWEST * from;
+            double high = from;
+            double atHigh = atWork;
+            double low = high;
+            double atLow = atHigh;
+            while (atLow < 0 && low > slowest) {
+                high = low;
+                atHigh = atLow;
+                low *= DOWNWARD;
+                atLow = surplus(low);
+            }
+            return atLow < 0
+                    ? at(low, false)
+                    : at(FalsePosition.between(this::surplus, low, atLow, high, atHigh, TOLERANCE), true);
         }
-        double speed = atHigh < 0 && atLow > 0
-                ? FalsePosition.between(this::surplus, low, atLow, high, atHigh, TOLERANCE)
-                : high;
-        return at(speed, speed < runaway);
-    }
 
-    private Found at(double speed, boolean held) {
-        return new Found(held, speed, settled(speed).measure(MEASURED));
-    }
+        private Found driven(double atWork) {
+            double runaway = runner.runawaySpeed();
+            double low = from;
+            double atLow = atWork;
+            double high = low;
+            double atHigh = atLow;
+            while (atHigh > 0 && high < runaway) {
+                low = high;
+                atLow = atHigh;
+                high = Math.min(runaway, high * UPWARD);
+                atHigh = high < runaway ? surplus(high) : Math.min(surplus(high), 0);
+            }
+            double speed = atHigh < 0 && atLow > 0
+                    ? FalsePosition.between(this::surplus, low, atLow, high, atHigh, TOLERANCE)
+                    : high;
+            return at(speed, speed < runaway);
+        }
 
-    /** Torque that speeds the runner up, N·m. */
-    private double surplus(double speed) {
-        double unloaded = idle.torque() + idle.torquePerSpeed() * speed * gearRatio;
-        return runner.torque(speed) - gearRatio * (settled(speed).torque(MEASURED) + unloaded);
-    }
+        private Found at(double speed, boolean held) {
+            BridgeTimeStepper run = speed == lastSpeed ? last : settled(speed);
+            return new Found(held, speed, run.measure(MEASURED));
+        }
 
-    private BridgeTimeStepper settled(double speed) {
-        double own = speed * gearRatio;
-        BridgeTimeStepper run = new BridgeTimeStepper(machine, lead, diode, own, bus, fault, STEPS);
-        run.run(SteppedStart.periods(
-                idle.phaseResistance() + lead, idle.phaseInductance(), machine.electricalSpeed(own) / (2 * Math.PI)));
-        return run;
+        /** Torque that speeds the runner up, N·m. */
+        private double surplus(double speed) {
+            double unloaded = idle.torque() + idle.torquePerSpeed() * speed * gearRatio;
+            BridgeTimeStepper run = settled(speed);
+            lastSpeed = speed;
+            last = run.copy();
+            return runner.torque(speed) - gearRatio * (run.torque(MEASURED) + unloaded);
+        }
+
+        private BridgeTimeStepper settled(double speed) {
+            double own = speed * gearRatio;
+            BridgeTimeStepper run = begin.at(own);
+            run.run(SteppedStart.periods(
+                    idle.phaseResistance() + lead,
+                    idle.phaseInductance(),
+                    machine.electricalSpeed(own) / (2 * Math.PI)));
+            return run;
+        }
     }
 }
