@@ -16,6 +16,7 @@ module org.leat.model {
     requires static transitive org.jspecify;
 
     exports org.leat.catalogue;
+    exports org.leat.catalogue.rows;
     exports org.leat.design;
     exports org.leat.file;
     exports org.leat.law;

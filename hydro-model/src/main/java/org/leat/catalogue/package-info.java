@@ -1,6 +1,7 @@
 /**
- * The tables a plant is derived with, and what their rows say: a {@link org.leat.catalogue.Catalogue} is the tables shipped,
- * or some of one's own. Numbers are in SI. The tables themselves are in {@code catalogue.tables}. May use {@code law} and
+ * The tables a plant is derived with: a {@link org.leat.catalogue.Catalogue} is the tables shipped,
+ * or some of one's own. Numbers are in SI. What their rows say is in {@code catalogue.rows}, the
+ * tables themselves in {@code catalogue.tables}. May use {@code law} and
  * {@code design}.
  */
 @API(status = API.Status.EXPERIMENTAL, since = "0.1")

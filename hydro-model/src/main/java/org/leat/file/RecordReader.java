@@ -68,9 +68,10 @@ public final class RecordReader {
                 return unreadable(shown, Files.exists(file) ? "an ordinary file" : "a file that exists", problems);
             }
             String text = SourceText.decode(Bytes.read(file), shown, problems);
-            return text == null
+            Node rows = text == null ? null : TableNodes.read(text, shown, list, problems);
+            return text == null || rows == null
                     ? new Filled<>(null, problems.sorted(), Positions.unknown(shown))
-                    : bind(type, TableNodes.read(text, shown, list, problems), false, shown, text, problems);
+                    : bind(type, rows, false, shown, text, problems);
         } catch (IOException | SecurityException e) {
             return unreadable(shown, "a file that may be read", problems);
         }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import org.leat.design.ElementPath;
 import org.leat.design.Texts;
 import org.snakeyaml.engine.v2.nodes.Tag;
@@ -37,15 +38,15 @@ final class TableNodes {
     private record Column(String name, String unit, Position at) {}
 
     /**
-     * {@return a mapping with {@code format: 1} and the rows as a list; of no rows after a problem}
+     * {@return a mapping with {@code format: 1} and the rows as a list; null where there are none, which is told}
      *
      * @param list the field that holds the rows
      */
-    static Node.Fields read(String text, String file, String list, Problems problems) {
+    static Node.@Nullable Fields read(String text, String file, String list, Problems problems) {
         return new TableNodes(file, problems).whole(text, list);
     }
 
-    private Node.Fields whole(String text, String list) {
+    private Node.@Nullable Fields whole(String text, String list) {
         Position start = Position.startOf(file);
         List<Column> columns = List.of();
         Map<String, Position> keys = new LinkedHashMap<>();
@@ -66,6 +67,7 @@ final class TableNodes {
         }
         if (rows.isEmpty()) {
             problems.add(ProblemKind.EMPTY, start, ElementPath.ROOT, "", "rows below the names of the fields");
+            return null;
         }
         Map<String, Node> fields = new LinkedHashMap<>();
         fields.put("format", new Node.Scalar("1", Tag.INT, false, start));

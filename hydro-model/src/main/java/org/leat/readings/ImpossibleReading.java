@@ -32,6 +32,8 @@ public record ImpossibleReading(Observation reading, Why why, double most, Slip 
         ABOVE_FREE_JET,
         /** running water presses no more than standing water was read to. */
         ABOVE_STANDING,
+        /** a battery that would give just what it should take: the clamp or the shunt is turned round. */
+        TURNED_ROUND,
         /** no such value. */
         NO_SUCH_VALUE
     }

@@ -327,6 +327,12 @@ public record TakenReadings(List<Observation> readings, List<ImpossibleReading> 
             if (negative) {
                 return new ImpossibleReading(seen, ImpossibleReading.Why.BELOW_NIL, 0, slip(seen, expected));
             }
+            if (seen.value() < 0
+                    && seen.channel().what() == ReadingKind.BATTERY_AMPS
+                    && slip(seen, expected) == ImpossibleReading.Slip.SIGN) {
+                return new ImpossibleReading(
+                        seen, ImpossibleReading.Why.TURNED_ROUND, 0, ImpossibleReading.Slip.SIGN);
+            }
             return seen.value() > allowed
                     ? new ImpossibleReading(seen, reason(seen.channel().what()), most, slip(seen, expected))
                     : null;

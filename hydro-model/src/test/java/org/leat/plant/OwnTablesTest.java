@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.leat.catalogue.Catalogue;
-import org.leat.catalogue.PipeDimensions;
-import org.leat.catalogue.PipeMaterial;
-import org.leat.catalogue.PipeStandard;
-import org.leat.catalogue.PlasticPipe;
-import org.leat.catalogue.Spread;
+import org.leat.catalogue.rows.PipeDimensions;
+import org.leat.catalogue.rows.PipeMaterial;
+import org.leat.catalogue.rows.PipeStandard;
+import org.leat.catalogue.rows.PlasticPipe;
+import org.leat.catalogue.rows.Spread;
 import org.leat.design.FittingKind;
 import org.leat.plant.numbers.Amount;
 

@@ -78,6 +78,17 @@ class TakenReadingsTest {
     }
 
     @Test
+    void a_battery_that_would_give_just_what_it_should_take_cannot_be_and_one_that_gives_a_little_can() {
+        TakenReadings turned = taken("sets: [ { battery-amps: -14.7 A } ]");
+        assertThat(turned.readings()).isEmpty();
+        assertThat(turned.impossible()).singleElement().satisfies(cannot -> {
+            assertThat(cannot.why()).isEqualTo(ImpossibleReading.Why.TURNED_ROUND);
+            assertThat(cannot.slip()).isEqualTo(ImpossibleReading.Slip.SIGN);
+        });
+        assertThat(taken("sets: [ { battery-amps: -3 A } ]").impossible()).isEmpty();
+    }
+
+    @Test
     void amps_that_the_jets_cannot_make_are_told() {
         assertThat(taken("sets: [ { battery-amps: 147 A } ]")
                         .impossible()

@@ -9,6 +9,8 @@ import java.util.Locale;
 import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Rulebook;
+import org.leat.file.Position;
+import org.leat.file.Positions;
 import org.leat.quantity.QuantityKind;
 import org.leat.readings.Channel;
 import org.leat.readings.Channel.LoadState;
@@ -33,10 +35,16 @@ public final class ReadingsWriter {
     private final Expectations expected;
     private final FaultWords words;
     private final Wording wording;
+    private final Positions positions;
 
-    /** Writes of a plant, in the words of a rulebook. */
-    public ReadingsWriter(Expectations expected, Rulebook rulebook) {
+    /**
+     * Writes of a plant, in the words of a rulebook.
+     *
+     * @param positions where each reading stands
+     */
+    public ReadingsWriter(Expectations expected, Rulebook rulebook, Positions positions) {
         this.expected = expected;
+        this.positions = positions;
         this.words = new FaultWords(expected.plant());
         this.wording = new Wording(rulebook);
     }
@@ -71,7 +79,7 @@ public final class ReadingsWriter {
         lines.add("Readings against what was expected");
         lines.addAll(table(taken).lines(Columns.MOST));
         for (ImpossibleReading cannot : taken.impossible()) {
-            lines.add("  " + cannot(cannot));
+            lines.add("  " + place(cannot.reading()) + ": " + cannot(cannot));
         }
         lines.addAll(slips(taken));
         lines.add("");
@@ -98,7 +106,7 @@ public final class ReadingsWriter {
                     show(seen.value(), value, what.kind()),
                     show(value, value, what.kind()),
                     FaultWords.ends(show(value - range, value, what.kind()), show(value + range, value, what.kind())),
-                    String.format(Locale.ROOT, "%+.1f u", off),
+                    Math.abs(off) < 0.05 ? "0.0 u" : String.format(Locale.ROOT, "%+.1f u", off),
                     Math.abs(off) <= EXPECTED ? "as expected" : Math.abs(off) <= 3 ? "a little off" : "off");
         }
         return table;
@@ -131,6 +139,8 @@ public final class ReadingsWriter {
             case ABOVE_SHORT_CIRCUIT -> "shorted leads carry no more than " + most(cannot);
             case ABOVE_FREE_JET -> "the nozzles pass no more than " + most(cannot);
             case ABOVE_STANDING -> "standing water was read to press no more than " + most(cannot);
+            case TURNED_ROUND ->
+                "the battery would give just what it should take: the clamp or the shunt is turned round";
             case NO_SUCH_VALUE -> "there is no such value";
         };
         return "This reading cannot be: " + named(seen.channel()) + " of " + UsualUnits.show(seen.value(), kind) + "; "
@@ -161,10 +171,14 @@ public final class ReadingsWriter {
         for (Observation seen : taken.readings()) {
             ImpossibleReading.Slip slip = TakenReadings.slip(seen, expected);
             if (Math.abs(off(seen)) > FAR && slip != ImpossibleReading.Slip.NONE) {
-                lines.add("  Read again: " + named(seen.channel()) + "." + slip(slip));
+                lines.add("  " + place(seen) + ": Read again: " + named(seen.channel()) + "." + slip(slip));
             }
         }
         return lines;
+    }
+
+    private Position place(Observation seen) {
+        return positions.of(seen.path());
     }
 
     private static String most(ImpossibleReading cannot) {
@@ -253,6 +267,9 @@ public final class ReadingsWriter {
             boolean asExpected) {}
 
     private record Cannot(
+            String path,
+            int line,
+            int column,
             String what,
             String nozzles,
             @Nullable BigDecimal read,
@@ -297,6 +314,9 @@ public final class ReadingsWriter {
                     "impossible",
                     taken.impossible().stream()
                             .map(c -> new Cannot(
+                                    c.reading().path(),
+                                    place(c.reading()).line(),
+                                    place(c.reading()).column(),
                                     word(c.reading().channel().what()),
                                     c.reading().channel().nozzles(),
                                     Numbers.of(c.reading().value()),

@@ -19,7 +19,6 @@ import org.leat.file.Position;
 import org.leat.file.Problem;
 import org.leat.file.ProblemText;
 import org.leat.file.Reading;
-import org.leat.report.mending.FileChange;
 
 /** Findings and problems as SARIF's results. */
 final class SarifResults {

@@ -4,7 +4,7 @@ import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import org.leat.catalogue.Spread;
+import org.leat.catalogue.rows.Spread;
 import org.leat.design.Chemistry;
 import org.leat.law.Answer;
 import org.leat.law.Physical;

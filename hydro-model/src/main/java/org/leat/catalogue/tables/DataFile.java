@@ -8,7 +8,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
-import org.leat.catalogue.CatalogueException;
+import org.leat.catalogue.rows.CatalogueException;
 
 /**
  * Reads a table of this package: lines beginning with # name its source, the first other line its columns. The library reads the

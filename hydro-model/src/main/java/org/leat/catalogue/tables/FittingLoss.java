@@ -1,7 +1,7 @@
 package org.leat.catalogue.tables;
 
 import java.util.Locale;
-import org.leat.catalogue.Spread;
+import org.leat.catalogue.rows.Spread;
 import org.leat.design.FittingKind;
 
 /** Loss coefficients K of fittings on their own bore, with the range met, from {@code fittings.csv}. */

@@ -2,7 +2,7 @@ package org.leat.catalogue.tables;
 
 import java.util.List;
 import java.util.function.UnaryOperator;
-import org.leat.catalogue.CatalogueException;
+import org.leat.catalogue.rows.CatalogueException;
 import org.leat.lazy.Once;
 
 /**

@@ -1,8 +1,8 @@
 package org.leat.catalogue.tables;
 
 import java.util.Optional;
-import org.leat.catalogue.PipeMaterial;
-import org.leat.catalogue.Spread;
+import org.leat.catalogue.rows.PipeMaterial;
+import org.leat.catalogue.rows.Spread;
 
 /** Properties of pipe materials at 20 °C, from {@code pipe-materials.csv}. */
 public final class MaterialData {

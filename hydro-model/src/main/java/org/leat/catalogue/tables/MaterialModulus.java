@@ -1,7 +1,7 @@
 package org.leat.catalogue.tables;
 
 import java.util.List;
-import org.leat.catalogue.PipeMaterial;
+import org.leat.catalogue.rows.PipeMaterial;
 import org.leat.law.Answer;
 import org.leat.law.Physical;
 

@@ -1,7 +1,7 @@
 package org.leat.catalogue.tables;
 
 import java.util.Locale;
-import org.leat.catalogue.PipeMaterial;
+import org.leat.catalogue.rows.PipeMaterial;
 
 /** Properties tabled for {@link PipeMaterial}s at 20 °C. */
 public enum MaterialProperty {

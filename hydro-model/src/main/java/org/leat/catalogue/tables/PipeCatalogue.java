@@ -3,9 +3,9 @@ package org.leat.catalogue.tables;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.leat.catalogue.PipeMaterial;
-import org.leat.catalogue.PipeStandard;
-import org.leat.catalogue.PlasticPipe;
+import org.leat.catalogue.rows.PipeMaterial;
+import org.leat.catalogue.rows.PipeStandard;
+import org.leat.catalogue.rows.PlasticPipe;
 import org.leat.law.Answer;
 import org.leat.law.Physical;
 

@@ -1,8 +1,8 @@
 package org.leat.catalogue.tables;
 
 import java.util.List;
-import org.leat.catalogue.PipeDimensions;
-import org.leat.catalogue.PipeStandard;
+import org.leat.catalogue.rows.PipeDimensions;
+import org.leat.catalogue.rows.PipeStandard;
 
 /**
  * Wall of plastic pressure pipe by the preferred-number rule: {@code e = dn/(2 S + 1)} with {@code S = 10^(k/10)}

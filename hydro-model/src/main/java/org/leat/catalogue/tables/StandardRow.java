@@ -1,6 +1,6 @@
 package org.leat.catalogue.tables;
 
-import org.leat.catalogue.PipeStandard;
+import org.leat.catalogue.rows.PipeStandard;
 import org.leat.law.Physical;
 
 /** A row of {@code pipe-standards.csv}: diameters and walls in mm. */

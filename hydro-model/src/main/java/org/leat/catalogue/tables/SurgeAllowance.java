@@ -1,6 +1,6 @@
 package org.leat.catalogue.tables;
 
-import org.leat.catalogue.PipeMaterial;
+import org.leat.catalogue.rows.PipeMaterial;
 import org.leat.law.Physical;
 
 /**

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
-import org.leat.catalogue.PipeMaterial;
+import org.leat.catalogue.rows.PipeMaterial;
 import org.leat.hydraulics.LowerEnd;
 import org.leat.hydraulics.NozzleOpening;
 import org.leat.hydraulics.UpperEnd;

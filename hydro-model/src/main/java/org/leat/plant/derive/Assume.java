@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.function.Supplier;
 import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
-import org.leat.catalogue.Spread;
+import org.leat.catalogue.rows.Spread;
 import org.leat.plant.numbers.Assumption;
 import org.leat.plant.numbers.Assumption.Weight;
 import org.leat.quantity.QuantityKind;

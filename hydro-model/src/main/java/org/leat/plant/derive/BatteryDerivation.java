@@ -3,7 +3,7 @@ package org.leat.plant.derive;
 import java.util.Optional;
 import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
-import org.leat.catalogue.Spread;
+import org.leat.catalogue.rows.Spread;
 import org.leat.catalogue.tables.CellChemistryCatalogue;
 import org.leat.catalogue.tables.CellProperty;
 import org.leat.design.BatteryBank;

@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
 import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
 import org.leat.catalogue.Catalogue;
-import org.leat.catalogue.Spread;
+import org.leat.catalogue.rows.Spread;
 import org.leat.catalogue.tables.TemperatureReduction;
 import org.leat.design.Design;
 import org.leat.design.ElementPath;

@@ -1,7 +1,7 @@
 package org.leat.plant.duties;
 
 import org.jspecify.annotations.Nullable;
-import org.leat.catalogue.PipeMaterial;
+import org.leat.catalogue.rows.PipeMaterial;
 import org.leat.catalogue.tables.MaterialModulus;
 import org.leat.catalogue.tables.SupportSpan;
 import org.leat.law.Answer;

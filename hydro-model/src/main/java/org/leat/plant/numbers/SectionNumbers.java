@@ -3,7 +3,7 @@ package org.leat.plant.numbers;
 import java.util.List;
 import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
-import org.leat.catalogue.PipeMaterial;
+import org.leat.catalogue.rows.PipeMaterial;
 import org.leat.catalogue.tables.MaterialData;
 import org.leat.catalogue.tables.MaterialProperty;
 import org.leat.design.ElementPath;

@@ -18,12 +18,12 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.leat.catalogue.Catalogue;
-import org.leat.catalogue.CatalogueException;
-import org.leat.catalogue.PipeDimensions;
-import org.leat.catalogue.PipeMaterial;
-import org.leat.catalogue.PipeStandard;
-import org.leat.catalogue.PlasticPipe;
-import org.leat.catalogue.Spread;
+import org.leat.catalogue.rows.CatalogueException;
+import org.leat.catalogue.rows.PipeDimensions;
+import org.leat.catalogue.rows.PipeMaterial;
+import org.leat.catalogue.rows.PipeStandard;
+import org.leat.catalogue.rows.PlasticPipe;
+import org.leat.catalogue.rows.Spread;
 import org.leat.design.FittingKind;
 
 class CatalogueTest {

@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.leat.catalogue.CatalogueException;
+import org.leat.catalogue.rows.CatalogueException;
 
 /** Every table of the catalogue says where it comes from, and a broken one is noticed. */
 class DataFileTest {

@@ -8,11 +8,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.leat.catalogue.PipeDimensions;
-import org.leat.catalogue.PipeMaterial;
-import org.leat.catalogue.PipeStandard;
-import org.leat.catalogue.PlasticPipe;
-import org.leat.catalogue.Spread;
+import org.leat.catalogue.rows.PipeDimensions;
+import org.leat.catalogue.rows.PipeMaterial;
+import org.leat.catalogue.rows.PipeStandard;
+import org.leat.catalogue.rows.PlasticPipe;
+import org.leat.catalogue.rows.Spread;
 import org.leat.design.FittingKind;
 import org.leat.law.Answer;
 

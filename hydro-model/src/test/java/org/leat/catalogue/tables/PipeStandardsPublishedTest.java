@@ -7,9 +7,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.leat.catalogue.PipeDimensions;
-import org.leat.catalogue.PipeMaterial;
-import org.leat.catalogue.PipeStandard;
+import org.leat.catalogue.rows.PipeDimensions;
+import org.leat.catalogue.rows.PipeMaterial;
+import org.leat.catalogue.rows.PipeStandard;
 import org.leat.published.PublishedCase;
 
 /** Pipe tables against published sizes, ratings and properties. */

@@ -23,7 +23,7 @@ import org.leat.plant.Plant;
 import org.leat.prices.PriceList;
 import org.leat.report.PartsWriter;
 import org.leat.report.Plainly;
-import org.leat.report.mending.FileChange;
+import org.leat.report.FileChange;
 import org.leat.season.FlowClasses;
 import org.leat.season.FlowSeries;
 import picocli.CommandLine.Command;

@@ -83,6 +83,7 @@ final class LearnCommand implements Callable<Integer> {
         if (misplaced) {
             return ExitCode.UNREADABLE;
         }
+        PlantFile.tellSetsNotNamed(readings, expected, read, err);
         for (ImpossibleReading cannot : taken.impossible()) {
             err.print(read.positions().of(cannot.reading().path()) + ": " + ReadingsWriter.cannot(cannot) + "\n");
         }

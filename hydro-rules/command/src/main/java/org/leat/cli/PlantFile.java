@@ -10,7 +10,9 @@ import org.leat.file.Problem;
 import org.leat.file.ProblemText;
 import org.leat.file.Reading;
 import org.leat.plant.Plant;
+import org.leat.readings.Expectations;
 import org.leat.readings.PlantReadings;
+import org.leat.readings.SetReadings;
 import org.leat.readings.TakenReadings;
 
 /** One design file, or standard input. */
@@ -58,6 +60,19 @@ final class PlantFile {
             noSuchSet |= one.why() == TakenReadings.Why.NO_SUCH_SET;
         }
         return noSuchSet;
+    }
+
+    /** Says which nozzles readings are taken to be of that name none, where the plant has several sets: one line. */
+    static void tellSetsNotNamed(
+            PlantReadings readings, Expectations expected, Filled<PlantReadings> read, PrintWriter err) {
+        List<SetReadings> sets = readings.sets();
+        for (int i = 0; i < sets.size() && expected.sets().size() > 1; i++) {
+            if (sets.get(i).nozzles() == null) {
+                err.print(read.positions().of("/sets[" + i + "]") + ": no nozzles are named; taken as of "
+                        + expected.sets().get(0).name() + ", as built\n");
+                return;
+            }
+        }
     }
 
     private static String said(TakenReadings.Misplaced one) {

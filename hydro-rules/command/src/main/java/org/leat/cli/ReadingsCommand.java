@@ -74,9 +74,10 @@ final class ReadingsCommand implements Callable<Integer> {
         if (misplaced) {
             return ExitCode.UNREADABLE;
         }
+        PlantFile.tellSetsNotNamed(readings, expected, read, err);
         Diagnosis diagnosis = Diagnosis.of(FaultTable.of(expected), taken.readings());
         ReadingsWriter writer = new ReadingsWriter(
-                expected, Checker.of(List.of(new BuiltInPack())).rulebook());
+                expected, Checker.of(List.of(new BuiltInPack())).rulebook(), read.positions());
         PrintWriter out = spec.commandLine().getOut();
         if (json) {
             writer.json(taken, diagnosis, out);

@@ -9,6 +9,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -244,5 +245,47 @@ class AtTheWaterTest {
         Said said = leat("readings", HUT, file.toString());
         assertThat(said.err()).isEmpty();
         assertThat(said.out()).contains("nothing wrong that these readings show");
+    }
+
+    @Test
+    void amps_with_the_sign_turned_are_told_with_their_place_and_accuse_nobody(@TempDir Path folder)
+            throws IOException {
+        Path file = folder.resolve("readings.csv");
+        Files.writeString(file, "nozzles,speed,battery-amps\n11 mm,1165 rpm,-14.7 A\n");
+        Said said = leat("readings", HUT, file.toString());
+        assertThat(said.code()).isEqualTo(1);
+        assertThat(said.out().replaceAll("\\s+", " "))
+                .contains("readings.csv:2:16: This reading cannot be: amps into the battery, 11 mm of -14.7 A")
+                .contains("turned round")
+                .doesNotContain("-0.0 u")
+                .contains("nothing wrong that these readings show");
+        JsonNode cannot = new ObjectMapper()
+                .readTree(leat("readings", "--format", "json", HUT, file.toString())
+                        .out())
+                .at("/impossible/0");
+        assertThat(cannot.at("/path").asText()).isEqualTo("/sets[0]/battery-amps");
+        assertThat(cannot.at("/line").asInt()).isEqualTo(2);
+        assertThat(cannot.at("/why").asText()).isEqualTo("turned-round");
+    }
+
+    @Test
+    void readings_of_no_named_nozzles_are_taken_as_of_those_built_and_that_is_said(@TempDir Path folder)
+            throws IOException {
+        Path file = folder.resolve("readings.csv");
+        Files.writeString(file, "speed,battery-amps\n1165 rpm,14.7 A\n");
+        Said said = leat("readings", HUT, file.toString());
+        assertThat(said.code()).isZero();
+        assertThat(said.err()).endsWith("readings.csv:2:1: no nozzles are named; taken as of 11 mm, as built\n");
+    }
+
+    @Test
+    void a_table_of_nothing_is_one_problem(@TempDir Path folder) throws IOException {
+        for (String nothing : List.of("", "nozzles;speed\n", "# what was read\n")) {
+            Path file = folder.resolve("readings.csv");
+            Files.writeString(file, nothing);
+            Said said = leat("readings", HUT, file.toString());
+            assertThat(said.code()).isEqualTo(3);
+            assertThat(said.err().lines()).singleElement().asString().contains("rows below the names of the fields");
+        }
     }
 }

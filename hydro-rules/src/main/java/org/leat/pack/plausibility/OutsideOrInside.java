@@ -8,7 +8,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.leat.catalogue.PipeStandard;
+import org.leat.catalogue.rows.PipeStandard;
 import org.leat.catalogue.tables.PipeCatalogue;
 import org.leat.catalogue.tables.SteelTube;
 import org.leat.check.Change;

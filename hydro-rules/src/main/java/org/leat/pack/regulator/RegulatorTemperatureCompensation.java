@@ -7,7 +7,7 @@ import static org.leat.quantity.QuantityKind.VOLTAGE_PER_TEMPERATURE;
 
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
-import org.leat.catalogue.Spread;
+import org.leat.catalogue.rows.Spread;
 import org.leat.catalogue.tables.CellChemistryCatalogue;
 import org.leat.catalogue.tables.CellProperty;
 import org.leat.check.Change;

@@ -15,7 +15,7 @@ import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.ElectricPotential;
 import org.jspecify.annotations.Nullable;
-import org.leat.catalogue.Spread;
+import org.leat.catalogue.rows.Spread;
 import org.leat.catalogue.tables.CellChemistryCatalogue;
 import org.leat.catalogue.tables.CellProperty;
 import org.leat.check.Change;

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.leat.report.FileChange;
 import org.leat.check.Checker;
 import org.leat.check.Dangers;
 import org.leat.check.Failures;

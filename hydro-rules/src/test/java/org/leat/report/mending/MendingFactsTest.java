@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.leat.report.FileChange;
 import org.leat.check.Checker;
 import org.leat.check.Finding;
 import org.leat.check.Kind;

@@ -1,4 +1,4 @@
-package org.leat.catalogue;
+package org.leat.catalogue.rows;
 
 import org.apiguardian.api.API;
 import org.leat.law.Physical;

@@ -1,4 +1,4 @@
-package org.leat.catalogue;
+package org.leat.catalogue.rows;
 
 import java.util.Locale;
 import java.util.Optional;

@@ -1,8 +1,10 @@
-package org.leat.report.mending;
+package org.leat.report;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import org.apiguardian.api.API;
 import org.leat.check.DesignEdits;
 import org.leat.check.Edit;
 import org.leat.check.OnHand;
@@ -13,6 +15,7 @@ import org.leat.file.Reading;
 import org.leat.quantity.Measured;
 
 /** Ways out as replacements of values in the design file. */
+@API(status = API.Status.INTERNAL, since = "0.1")
 public final class FileChange {
 
     private FileChange() {}
@@ -46,7 +49,7 @@ public final class FileChange {
      *
      * @param reader reads the text so changed
      */
-    public static Optional<String> written(Reading reading, List<Edit> edits, Mending.Reader reader) {
+    public static Optional<String> written(Reading reading, List<Edit> edits, Function<String, Reading> reader) {
         Design design = reading.design();
         if (design == null) {
             return Optional.empty();
@@ -64,13 +67,13 @@ public final class FileChange {
             replacements.add(replacement);
         }
         String text = DesignEdit.apply(reading.text(), replacements);
-        return DesignEdits.apply(design, edits).equals(reader.read(text).design())
+        return DesignEdits.apply(design, edits).equals(reader.apply(text).design())
                 ? Optional.of(text)
                 : Optional.empty();
     }
 
     /** {@return whether a way out says what a thing is marked, made or measured to be} That is advice to get another. */
-    static boolean statesFact(WayOut way, Reading reading) {
+    public static boolean statesFact(WayOut way, Reading reading) {
         Design design = reading.design();
         return design != null && way.edits().stream().anyMatch(edit -> OnHand.isFact(edit.path(), design));
     }
