@@ -34,14 +34,21 @@ final class Page {
     private final Report report;
     private final @Nullable Design design;
     private final @Nullable Overview overview;
+    private final @Nullable LogOnPage log;
     private final Rulebook rulebook;
     private final Wording wording;
     private final FindingCards cards;
 
-    Page(Report report, @Nullable Design design, @Nullable Overview overview, Rulebook rulebook) {
+    Page(
+            Report report,
+            @Nullable Design design,
+            @Nullable Overview overview,
+            @Nullable LogOnPage log,
+            Rulebook rulebook) {
         this.report = report;
         this.design = design;
         this.overview = overview;
+        this.log = log;
         this.rulebook = rulebook;
         this.wording = new Wording(rulebook);
         this.cards = new FindingCards(wording);
@@ -105,6 +112,9 @@ final class Page {
         contents(page, stations);
         for (Station station : stations) {
             write(page, station);
+        }
+        if (log != null) {
+            log.write(page);
         }
         rest(page);
     }
@@ -197,6 +207,11 @@ final class Page {
                 page.text(" ").leaf("span", count(here, "finding", "findings"), "class", "many");
             }
             page.close();
+        }
+        if (log != null) {
+            page.open("li")
+                    .leaf("a", LogOnPage.TITLE, "href", "#" + LogOnPage.ID)
+                    .close();
         }
         page.close().close();
     }

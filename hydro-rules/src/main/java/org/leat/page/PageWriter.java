@@ -8,6 +8,8 @@ import org.leat.check.Rulebook;
 import org.leat.choice.Overview;
 import org.leat.design.Design;
 import org.leat.file.Reading;
+import org.leat.plant.Plant;
+import org.leat.readings.PlantLog;
 import org.leat.report.ReportWriter;
 import org.leat.report.Wording;
 
@@ -20,12 +22,30 @@ public final class PageWriter implements ReportWriter {
 
     private final Appendable out;
     private final Rulebook rulebook;
+    private final @Nullable PlantLog log;
+    private final String logFile;
     private boolean begun;
 
     /** Writes to {@code out} in the words of a rulebook. */
     public PageWriter(Rulebook rulebook, Appendable out) {
+        this(rulebook, out, null, "");
+    }
+
+    private PageWriter(Rulebook rulebook, Appendable out, @Nullable PlantLog log, String logFile) {
         this.rulebook = rulebook;
         this.out = out;
+        this.log = log;
+        this.logFile = logFile;
+    }
+
+    /**
+     * {@return a writer of the same page with what a log of the plant tells over time}
+     *
+     * @param readings the plant's log
+     * @param file the log's name
+     */
+    public PageWriter withLog(PlantLog readings, String file) {
+        return new PageWriter(rulebook, out, readings, file);
     }
 
     /**
@@ -78,7 +98,9 @@ public final class PageWriter implements ReportWriter {
 
     private void write(Report report, @Nullable Design design, @Nullable Overview overview) throws IOException {
         once();
-        out.append(new Page(report, design, overview, rulebook).written());
+        LogOnPage overTime =
+                log == null || design == null ? null : LogOnPage.of(Plant.of(design), log, logFile, rulebook);
+        out.append(new Page(report, design, overview, overTime, rulebook).written());
     }
 
     private void once() {

@@ -9,10 +9,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.leat.check.Checker;
 import org.leat.check.Kind;
 import org.leat.check.Rulebook;
+import org.leat.file.Filled;
 import org.leat.page.PageWriter;
+import org.leat.readings.PlantLog;
 import org.leat.report.JUnitWriter;
 import org.leat.report.JsonWriter;
 import org.leat.report.MarkdownWriter;
@@ -72,6 +75,14 @@ final class CheckCommand implements Callable<Integer> {
                             + " Solves each plant some thousand times.")
     private boolean howSure;
 
+    @Option(
+            names = "--log",
+            paramLabel = "LOG",
+            description = "With html of one design: what its log of readings tells over time, with pictures.")
+    private @Nullable String log;
+
+    private @Nullable PlantLog entries;
+
     @Option(names = "--judge-all", description = "Exit with 4 if anything could not be judged.")
     private boolean judgeAll;
 
@@ -101,6 +112,9 @@ final class CheckCommand implements Callable<Integer> {
             throw new ParameterException(spec.commandLine(), "--problems-only goes with the format sarif");
         }
         List<DesignSource> sources = designs.sources();
+        if (log != null && !readLog(log, sources)) {
+            return ExitCode.UNREADABLE;
+        }
         Map<Path, Format> files = files(sources);
         Checker checker = judging.checker();
         Tally tally = new Tally();
@@ -128,6 +142,19 @@ final class CheckCommand implements Callable<Integer> {
         leftAside(designs.leftAside(), "hold no part of a plant");
         leftAside(designs.noFiles(), "are no ordinary files");
         return code(tally);
+    }
+
+    /** {@return whether the log can be read} Says why not. */
+    private boolean readLog(String name, List<DesignSource> sources) {
+        boolean page =
+                format == Format.HTML || also.stream().anyMatch(one -> one.format() == Format.HTML && !one.folder());
+        if (!page || sources.size() > 1) {
+            throw new ParameterException(spec.commandLine(), "--log goes with a page of one design: --also html=FILE");
+        }
+        Filled<PlantLog> read = Tables.read(PlantLog.class, "entries", name);
+        PlantFile.tell(read.problems(), spec.commandLine().getErr());
+        entries = read.record();
+        return entries != null;
     }
 
     private void leftAside(List<Path> files, String why) {
@@ -225,7 +252,10 @@ final class CheckCommand implements Callable<Integer> {
             case JSON -> new JsonWriter(rulebook, to, whole);
             case JUNIT -> new JUnitWriter(rulebook, to, judging.failOn());
             case MARKDOWN -> new MarkdownWriter(rulebook, to);
-            case HTML -> new PageWriter(rulebook, to);
+            case HTML -> {
+                PageWriter page = new PageWriter(rulebook, to);
+                yield entries == null ? page : page.withLog(entries, Plainly.of(String.valueOf(log)));
+            }
             case SARIF ->
                 new SarifWriter(
                         rulebook,

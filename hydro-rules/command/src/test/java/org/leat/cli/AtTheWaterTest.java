@@ -288,4 +288,34 @@ class AtTheWaterTest {
             assertThat(said.err().lines()).singleElement().asString().contains("rows below the names of the fields");
         }
     }
+
+    @Test
+    void the_page_of_a_plant_shows_its_log_over_time(@TempDir Path folder) throws IOException {
+        String log = EXAMPLES + "readings/rowan-ghyll-log.csv";
+        String plain = leat("check", HUT, "--format", "html").out();
+        String with = leat("check", HUT, "--format", "html", "--log", log).out();
+        assertThat(plain).doesNotContain("over-time");
+        assertThat(with)
+                .contains("<a href=\"#over-time\">Over time</a>")
+                .contains("Nozzle worn: now 3.5 %")
+                .contains("id=\"drift-0-station\"");
+        Path nothing = folder.resolve("log.csv");
+        Files.writeString(nothing, "day,nozzles\n2031-01-04,11 mm\n");
+        assertThat(leat("check", HUT, "--format", "html", "--log", nothing.toString())
+                        .out())
+                .contains("the log holds no reading of this plant");
+        assertThat(leat("check", HUT, "--log", log).code()).isEqualTo(2);
+        assertThat(leat("check", HUT, EXAMPLES + "designs/ash-gill.yaml", "--format", "html", "--log", log)
+                        .code())
+                .isEqualTo(2);
+        Said unreadable = leat(
+                "check",
+                HUT,
+                "--format",
+                "html",
+                "--log",
+                folder.resolve("none.csv").toString());
+        assertThat(unreadable.code()).isEqualTo(3);
+        assertThat(unreadable.out()).isEmpty();
+    }
 }
