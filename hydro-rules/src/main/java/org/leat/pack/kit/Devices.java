@@ -2,6 +2,7 @@ package org.leat.pack.kit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Arg;
 import org.leat.design.Cable;
@@ -10,6 +11,8 @@ import org.leat.design.DeviceKind;
 import org.leat.design.ElementPath;
 import org.leat.design.Place;
 import org.leat.design.ProtectiveDevice;
+import org.leat.plant.loads.DeviceRatings;
+import org.leat.quantity.Si;
 
 /** Fuses, breakers and switches of a design, by the runs they sit in. */
 public final class Devices {
@@ -37,6 +40,11 @@ public final class Devices {
             return device.kind() != DeviceKind.SWITCH;
         }
 
+        /** {@return current that surely opens it, A} */
+        public double surelyOpens() {
+            return DeviceRatings.surelyOpens(device.kind(), Si.of(device.ratedCurrent()));
+        }
+
         public Arg name() {
             return Arg.of("device", device.name());
         }
@@ -49,6 +57,11 @@ public final class Devices {
             placed.add(new Placed(design.protection().get(i), ElementPath.item("/protection", design.protection(), i)));
         }
         return placed;
+    }
+
+    /** {@return those that open by themselves in the leads between alternator and bridge} */
+    public static Stream<Placed> inLeads(Design design) {
+        return all(design).stream().filter(d -> d.opens() && d.joins(Place.ALTERNATOR) && d.joins(Place.RECTIFIER));
     }
 
     /** {@return those that open by themselves in runs at the battery} */

@@ -11,6 +11,7 @@ public final class RegulatorRules {
     /** {@return every one} */
     public static List<Rule> all() {
         return List.of(
+                ShortCurrent.RULE,
                 RegulatorCurrent.RULE,
                 FailedShort.RULE,
                 InputClamp.RULE,
