@@ -3,6 +3,7 @@ package org.leat.electrics;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -63,5 +64,119 @@ class WholeStepsTest {
         other.run(5);
         fresh.run(5);
         assertThat(other.measure(1)).isEqualTo(fresh.measure(1));
+    }
+
+    private static final int PERIOD = 36;
+    private static final double STEP = 2 * Math.PI / PERIOD;
+
+    private static double emf(double step, int phase) {
+        return 1.3 * Math.sin(STEP * step - 2 * Math.PI / 3 * phase);
+    }
+
+    /** Whole steps as the circuit itself takes them, one by one, until a diode would switch. */
+    private static int oneByOne(PhaseSet phases, DcLoad.Battery battery, long begun, int most, AirGapEnergy airGap) {
+        for (int taken = 0; ; taken++) {
+            long at = begun + taken;
+            double rail = battery.voltage() + battery.resistance() * phases.directCurrent();
+            PhaseSet tried = PhaseSetTest.phases(BridgeFault.NONE, false);
+            tried.set(phases);
+            tried.switchOn(emf(at, 0), emf(at, 1), emf(at, 2), rail);
+            boolean switches = tried.conducting() > phases.conducting();
+            tried.step(
+                    STEP,
+                    emf(at, 0),
+                    emf(at, 1),
+                    emf(at, 2),
+                    rail,
+                    emf(at + 1, 0),
+                    emf(at + 1, 1),
+                    emf(at + 1, 2),
+                    battery.voltage(),
+                    battery.resistance());
+            if (taken == most || switches || tried.partUntilZero() < 1) {
+                return taken;
+            }
+            tried.accept();
+            airGap.time += STEP;
+            for (int k = 0; k < 3; k++) {
+                airGap.energy += STEP * emf(at + 0.5, k) * 0.5 * (phases.current(k) + tried.current(k));
+            }
+            phases.set(tried);
+        }
+    }
+
+    @Test
+    void steps_taken_together_end_where_the_circuit_switches_with_the_same_currents_and_energy() {
+        DcLoad.Battery battery = new DcLoad.Battery(0.9, 0.3);
+        int[] counts = new int[4];
+        int unlike = 0;
+        for (long begun = 0; begun < 3 * PERIOD; begun++) {
+            for (int most : new int[] {1, 3, 1000}) {
+                for (double flowing : new double[] {0, 0.02, 0.3, 2}) {
+                    PhaseSet together = PhaseSetTest.phases(BridgeFault.NONE, false);
+                    if (flowing > 0) {
+                        together.switchOn(emf(begun, 0), emf(begun, 1), emf(begun, 2), 0.4);
+                    }
+                    int conducting = together.conducting();
+                    double[] i = new double[3];
+                    for (int k = 0; k < 3 && conducting > 1; k++) {
+                        double share = conducting == 2 ? 1 : k == 0 ? 0.3 : 0.7;
+                        i[k] = together.rail(k) * flowing * share;
+                    }
+                    for (int k = 0; k < 3 && conducting == 3; k++) {
+                        int j = (k + 1) % 3;
+                        int l = (k + 2) % 3;
+                        if (together.rail(j) == together.rail(l)) {
+                            i[k] = -i[j] - i[l];
+                        }
+                    }
+                    together.flow(i[0], i[1], i[2]);
+                    PhaseSet each = PhaseSetTest.phases(BridgeFault.NONE, false);
+                    each.set(together);
+                    boolean measured = begun % 2 == 0;
+                    AirGapEnergy found = new AirGapEnergy();
+                    AirGapEnergy expected = new AirGapEnergy();
+                    WholeSteps steps = new WholeSteps(new Sines(PERIOD), 1.3, STEP, battery);
+                    int taken = steps.run(together, together.directCurrent(), begun, most, measured ? found : null);
+                    assertThat(taken).isEqualTo(oneByOne(each, battery, begun, most, expected));
+                    counts[conducting]++;
+                    unlike += taken < most ? 1 : 0;
+                    for (int k = 0; k < 3; k++) {
+                        assertThat(together.current(k)).isCloseTo(each.current(k), within(1e-12));
+                    }
+                    if (measured) {
+                        assertThat(found.time).isCloseTo(expected.time, within(1e-12));
+                        assertThat(found.energy).isCloseTo(expected.energy, within(1e-12));
+                    }
+                }
+            }
+        }
+        assertThat(counts[0]).isPositive();
+        assertThat(counts[2]).isGreaterThan(100);
+        assertThat(counts[3]).isGreaterThan(100);
+        assertThat(unlike).as("ended by a diode").isGreaterThan(300);
+    }
+
+    /** One set of whole steps meets one state of the rails after another. */
+    @Test
+    void what_was_worked_out_for_other_rails_is_not_used() {
+        DcLoad.Battery battery = new DcLoad.Battery(0.2, 0.1);
+        WholeSteps steps = new WholeSteps(new Sines(PERIOD), 1.3, STEP, battery);
+        for (long begun = 0; begun < 2 * PERIOD; begun++) {
+            PhaseSet together = PhaseSetTest.phases(BridgeFault.NONE, false);
+            together.switchOn(emf(begun, 0), emf(begun, 1), emf(begun, 2), 0.2);
+            double most = 0;
+            for (int k = 0; k < 3; k++) {
+                most = Math.max(most, together.conducting() == 3 ? 0 : together.rail(k));
+            }
+            together.flow(most * together.rail(0), most * together.rail(1), most * together.rail(2));
+            PhaseSet each = PhaseSetTest.phases(BridgeFault.NONE, false);
+            each.set(together);
+            int taken = steps.run(together, together.directCurrent(), begun, 4, null);
+            assertThat(taken).isEqualTo(oneByOne(each, battery, begun, 4, new AirGapEnergy()));
+            for (int k = 0; k < 3; k++) {
+                assertThat(together.current(k)).isCloseTo(each.current(k), within(1e-12));
+            }
+        }
     }
 }
