@@ -26,4 +26,9 @@ public final class Once<T> {
         }
         return known;
     }
+
+    /** {@return the value if it was asked for before, else null} */
+    public @Nullable T known() {
+        return value;
+    }
 }

@@ -5,21 +5,14 @@ import java.math.MathContext;
 import java.util.List;
 import javax.measure.Unit;
 import org.apiguardian.api.API;
+import org.leat.lazy.Once;
 
 /**
  * One unit of the trade: how it is spelled, what it measures, and its exact relation to the SI unit:
  * {@code si = value · times / by + offset}.
- *
- * @param kind what it measures
- * @param spellings accepted spellings; the first is the one printed
- * @param unit the JSR-385 unit
- * @param times numerator of the factor to SI
- * @param by denominator of the factor to SI
- * @param offset added after the factor; only for temperatures
  */
 @API(status = API.Status.INTERNAL, since = "0.1")
-public record TradeUnit(
-        QuantityKind kind, List<String> spellings, Unit<?> unit, BigDecimal times, BigDecimal by, BigDecimal offset) {
+public final class TradeUnit {
 
     /** Decimal digits of whole numbers that a double always holds exactly. */
     private static final int EXACT = 15;
@@ -28,8 +21,56 @@ public record TradeUnit(
         1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15
     };
 
-    public TradeUnit {
-        spellings = List.copyOf(spellings);
+    private final QuantityKind kind;
+    private final List<String> spellings;
+    private final Once<Unit<?>> unit;
+    private final BigDecimal times;
+    private final BigDecimal by;
+    private final BigDecimal offset;
+
+    /**
+     * @param unit the JSR-385 unit, made when first wanted
+     * @param times numerator of the factor to SI
+     * @param by denominator of the factor to SI
+     */
+    TradeUnit(
+            QuantityKind kind,
+            List<String> spellings,
+            Once<Unit<?>> unit,
+            BigDecimal times,
+            BigDecimal by,
+            BigDecimal offset) {
+        this.kind = kind;
+        this.spellings = List.copyOf(spellings);
+        this.unit = unit;
+        this.times = times;
+        this.by = by;
+        this.offset = offset;
+    }
+
+    /** {@return what it measures} */
+    public QuantityKind kind() {
+        return kind;
+    }
+
+    /** {@return accepted spellings; the first is the one printed} */
+    public List<String> spellings() {
+        return spellings;
+    }
+
+    /** {@return the JSR-385 unit, always the same} */
+    public Unit<?> unit() {
+        return unit.get();
+    }
+
+    /** {@return whether that very unit is the one that was made for this} */
+    boolean hasMade(Unit<?> other) {
+        return unit.known() == other;
+    }
+
+    /** {@return what is added after the factor; other than zero for temperatures only} */
+    public BigDecimal offset() {
+        return offset;
     }
 
     /** {@return the spelling used when printing} */

@@ -6,7 +6,9 @@ import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.leat.report.Plainly;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -21,24 +23,6 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = "Checks designs of stream-powered battery plants against design rules.",
-        subcommands = {
-            CheckCommand.class,
-            ExplainCommand.class,
-            MendCommand.class,
-            RulesCommand.class,
-            SchemaCommand.class,
-            SettingsCommand.class,
-            GaugeCommand.class,
-            ProposeCommand.class,
-            RouteCommand.class,
-            BenchCommand.class,
-            StartCommand.class,
-            ReadingsCommand.class,
-            YearCommand.class,
-            ChooseCommand.class,
-            LogCommand.class,
-            LearnCommand.class
-        },
         footer = {
             "",
             "Exit codes: 0 nothing at or above the level asked for; 1 something; 2 the call or the",
@@ -46,6 +30,25 @@ import picocli.CommandLine.Spec;
             "was not judged that was asked to be. With several, the highest wins."
         })
 public final class Leat implements Runnable {
+
+    /** In the order of the help. */
+    private static final List<Map.Entry<String, Class<?>>> COMMANDS = List.of(
+            Map.entry("check", CheckCommand.class),
+            Map.entry("explain", ExplainCommand.class),
+            Map.entry("mend", MendCommand.class),
+            Map.entry("rules", RulesCommand.class),
+            Map.entry("schema", SchemaCommand.class),
+            Map.entry("settings", SettingsCommand.class),
+            Map.entry("gauge", GaugeCommand.class),
+            Map.entry("propose", ProposeCommand.class),
+            Map.entry("route", RouteCommand.class),
+            Map.entry("bench", BenchCommand.class),
+            Map.entry("start", StartCommand.class),
+            Map.entry("readings", ReadingsCommand.class),
+            Map.entry("year", YearCommand.class),
+            Map.entry("choose", ChooseCommand.class),
+            Map.entry("log", LogCommand.class),
+            Map.entry("learn", LearnCommand.class));
 
     @Spec
     @SuppressWarnings("NullAway.Init") // set by the command line parser
@@ -89,9 +92,26 @@ public final class Leat implements Runnable {
         return code;
     }
 
+    /** {@return the whole command} */
+    static CommandLine command() {
+        CommandLine command = new CommandLine(new Leat());
+        COMMANDS.forEach(one -> command.addSubcommand(one.getKey(), one.getValue()));
+        return command;
+    }
+
+    /** {@return what answers a call: the command it begins with and no other, for each takes its time to look through} */
+    static CommandLine answering(String[] args) {
+        for (Map.Entry<String, Class<?>> one : COMMANDS) {
+            if (args.length > 0 && one.getKey().equals(args[0])) {
+                return new CommandLine(new Leat()).addSubcommand(one.getKey(), one.getValue());
+            }
+        }
+        return command();
+    }
+
     /** {@return the exit code of a call that prints to these} */
     public static int run(String[] args, PrintWriter out, PrintWriter err) {
-        CommandLine command = new CommandLine(new Leat());
+        CommandLine command = answering(args);
         command.setOut(out);
         command.setErr(err);
         command.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));

@@ -29,7 +29,7 @@ public final class Manual {
     /** Writes {@code man/man1/*.1} and {@code bash-completion/completions/leat} below the folder that is named. */
     public static void main(String[] args) throws IOException {
         Path folder = Path.of(args[0]);
-        CommandLine command = new CommandLine(new Leat());
+        CommandLine command = Leat.command();
         command.setUsageHelpWidth(WIDTH);
         Path pages = Files.createDirectories(folder.resolve("man").resolve("man1"));
         Files.writeString(pages.resolve("leat.1"), page(command));

@@ -18,7 +18,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
-import picocli.CommandLine;
 
 /** What people unpack who do not build: its start, its manual, its completion. */
 @DisabledOnOs(OS.WINDOWS)
@@ -149,7 +148,7 @@ class ArchiveIT {
     @Test
     void every_command_has_a_manual_page_and_the_completion_is_a_script() throws Exception {
         List<String> commands = new ArrayList<>(List.of("leat.1"));
-        new CommandLine(new Leat()).getSubcommands().keySet().forEach(name -> commands.add("leat-" + name + ".1"));
+        Leat.command().getSubcommands().keySet().forEach(name -> commands.add("leat-" + name + ".1"));
         assertThat(names(home.resolve("share/man/man1"))).containsExactlyInAnyOrderElementsOf(commands);
         assertThat(Files.readString(home.resolve("share/man/man1/leat-check.1")))
                 .contains(".SH NAME\nleat\\-check \\- ")
