@@ -29,22 +29,39 @@ final class AssumptionRanges {
     }
 
     static AssumptionRanges explore(List<RuleRun> runs, Plant plant, List<Verdict> verdicts) {
-        AssumptionRanges ranges = new AssumptionRanges(plant.assumptions(), verdicts);
+        return explore(runs, plant.assumptions(), verdicts, moved -> new Trials(plant.like(moved)));
+    }
+
+    /**
+     * {@return the same}
+     *
+     * @param moved the plant with the assumption of a path moved to a value
+     */
+    static AssumptionRanges explore(
+            List<RuleRun> runs,
+            List<Assumption> assumptions,
+            List<Verdict> verdicts,
+            Function<Map<String, Double>, Trials> moved) {
+        AssumptionRanges ranges = new AssumptionRanges(assumptions, verdicts);
         Map<Identity, Verdict> base = byIdentity(verdicts);
-        for (Assumption assumption : plant.assumptions()) {
-            Map<Identity, Verdict> low = moved(runs, plant, assumption, assumption.low(), base);
-            Map<Identity, Verdict> high = moved(runs, plant, assumption, assumption.high(), base);
+        for (Assumption assumption : assumptions) {
+            Map<Identity, Verdict> low = moved(runs, moved, assumption, assumption.low(), base);
+            Map<Identity, Verdict> high = moved(runs, moved, assumption, assumption.high(), base);
             ranges.compare(assumption, base, low, high);
         }
         return ranges;
     }
 
     private static Map<Identity, Verdict> moved(
-            List<RuleRun> runs, Plant plant, Assumption assumption, double to, Map<Identity, Verdict> base) {
+            List<RuleRun> runs,
+            Function<Map<String, Double>, Trials> moved,
+            Assumption assumption,
+            double to,
+            Map<Identity, Verdict> base) {
         if (to == assumption.value() || !Double.isFinite(to)) {
             return base;
         }
-        return byIdentity(Verdict.all(runs, plant.like(Map.of(assumption.path(), to))));
+        return byIdentity(Verdict.all(runs, moved.apply(Map.of(assumption.path(), to))));
     }
 
     private static Map<Identity, Verdict> byIdentity(List<Verdict> verdicts) {

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
@@ -264,11 +265,32 @@ public final class Checker {
         Design design = plant.design();
         List<Verdict> verdicts = Verdict.all(runs, trials);
         AssumptionRanges ranges = AssumptionRanges.explore(runs, plant, verdicts);
+        List<Finding> findings = findings(runs, design, verdicts, ranges, path -> positions.of(standsAt.apply(path)));
+        return Report.of(
+                new Report.Subject(positions.file(), design.name(), alternative),
+                findings,
+                new Report.SolvedPlant(
+                        ranges.assumed(path -> positions.of(standsAt.apply(path))),
+                        plant.unsolvable(),
+                        plant.solve().running(),
+                        plant.solve().pressureProfile(),
+                        plant.numbers().regulator().kind(),
+                        plant.solve().busSituations()),
+                alternatives);
+    }
+
+    /** {@return what is found of verdicts, with the ways out of those that are failures} */
+    static List<Finding> findings(
+            List<RuleRun> runs,
+            Design design,
+            List<Verdict> verdicts,
+            AssumptionRanges ranges,
+            Function<String, Position> positions) {
         List<Finding> findings = new ArrayList<>();
         Failures before = Failures.of(verdicts.stream().map(Verdict::outcome).toList());
         Map<String, String> lasting = new TreeMap<>();
         for (Verdict verdict : ranges.settled()) {
-            Position position = positions.of(standsAt.apply(verdict.outcome().path()));
+            Position position = positions.apply(verdict.outcome().path());
             Verdict.Ways ways = verdict.waysOut(runs, before);
             Outcome outcome = verdict.outcome();
             boolean danger =
@@ -285,16 +307,6 @@ public final class Checker {
                     .ofInput(verdict.run().inForce().card().judgesInput()));
         }
         findings.sort(Comparator.naturalOrder());
-        return Report.of(
-                new Report.Subject(positions.file(), design.name(), alternative),
-                findings,
-                new Report.SolvedPlant(
-                        ranges.assumed(path -> positions.of(standsAt.apply(path))),
-                        plant.unsolvable(),
-                        plant.solve().running(),
-                        plant.solve().pressureProfile(),
-                        plant.numbers().regulator().kind(),
-                        plant.solve().busSituations()),
-                alternatives);
+        return findings;
     }
 }

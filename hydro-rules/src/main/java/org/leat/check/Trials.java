@@ -59,6 +59,12 @@ final class Trials {
         return year;
     }
 
+    /** Forgets what rules said and keeps the plants, for asking a changed rule about them. */
+    void forgetVerdicts() {
+        verdicts.clear();
+        List.copyOf(edited.values()).forEach(Trials::forgetVerdicts);
+    }
+
     /** {@return a rule's verdicts on the plant} */
     List<Verdict> verdicts(RuleRun run) {
         List<Verdict> known = verdicts.get(run);

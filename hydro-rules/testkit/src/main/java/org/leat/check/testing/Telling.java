@@ -31,7 +31,8 @@ final class Telling {
         return told;
     }
 
-    private Told of(Finding finding, String alternative) {
+    /** {@return a finding of a design or of an alternative of it; "" for the design itself} */
+    Told of(Finding finding, String alternative) {
         Outcome outcome = finding.outcome();
         String missing = outcome.missing();
         Map<String, String> facts = new LinkedHashMap<>();

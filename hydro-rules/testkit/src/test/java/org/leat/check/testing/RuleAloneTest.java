@@ -18,8 +18,8 @@ import org.leat.check.RulePack;
 import org.leat.pack.BuiltInPack;
 
 /**
- * Every example of a built-in rule, checked by that rule alone: no rule lives from another. A fault put into a rule is
- * asked of the examples of that rule only here, so this is the class that a mutation run asks.
+ * Every example of a built-in rule, checked by that rule alone: no rule lives from another. {@link ChangedRulesTest} builds on
+ * it.
  */
 class RuleAloneTest {
 
