@@ -32,7 +32,7 @@ final class FaultStudyReport {
     }
 
     /** The plants whose design names two nozzle sets or more. */
-    private static final Set<String> TWO_SETS = Set.of("rowan-ghyll", "orchard-sluice");
+    private static final Set<String> TWO_SETS = Set.of("rowan-ghyll", "orchard-sluice", "elder-sike");
 
     private final List<Line> lines;
 

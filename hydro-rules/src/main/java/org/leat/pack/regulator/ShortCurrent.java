@@ -8,13 +8,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import javax.measure.quantity.ElectricCurrent;
 import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.Place;
+import org.leat.pack.kit.Conductors;
 import org.leat.pack.kit.Devices;
+import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.NozzlesOnHand;
 import org.leat.pack.kit.RunCapacity;
 import org.leat.pack.kit.Runs;
@@ -56,6 +59,8 @@ final class ShortCurrent {
                             + " the leads surely opens.")
             .notApplicable("one-node", "Not judged: no tracking or series regulator stands between bridge and battery.")
             .judgeAll(ShortCurrent::judge)
+            .leastWayOut("bridge", "A bridge for {rating}.", ShortCurrent::largerBridge)
+            .leastWayOut("thicker", "Conductors of {area:mm²}.", ShortCurrent::thicker)
             .leastWayOut("smaller-nozzle", NozzlesOnHand.NONE_LARGER, NozzlesOnHand::smaller)
             .advice(
                     "fuse",
@@ -139,5 +144,16 @@ final class ShortCurrent {
         CableDuty.Carries carries = new CableDuty.Carries(cable, current, cable.joins(Place.ALTERNATOR), failed.id());
         return spot.saying("cable-carries", "cable-overloaded")
                 .atMost(current, RunCapacity.capacity(j, spot, carries), CURRENT);
+    }
+
+    private static Stream<Change> largerBridge(Judgement j, Outcome.Fail failure) {
+        return failure.says("bridge-overloaded")
+                ? FieldChanges.raised("A", ElectricCurrent.class, 10, 15, 25, 35, 50, 75, 100, 150, 200, 300)
+                        .of(j, failure)
+                : Stream.empty();
+    }
+
+    private static Stream<Change> thicker(Judgement j, Outcome.Fail failure) {
+        return failure.says("cable-overloaded") ? Conductors.thicker(j.design(), failure.path()) : Stream.empty();
     }
 }
