@@ -135,7 +135,7 @@ public final class Cases {
         return closing.get();
     }
 
-    /** {@return pressures along the pipe with the nozzles as built; no points where nothing could be solved} */
+    /** {@return pressures along the pipe, those of stops on whichever nozzle set is worst; no points where nothing could be solved} */
     public PressureProfile pressureProfile() {
         return profile.get();
     }

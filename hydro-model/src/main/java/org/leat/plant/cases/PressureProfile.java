@@ -11,7 +11,8 @@ import org.leat.plant.solved.Surge;
 import org.leat.plant.solved.WaterSide.NodePressure;
 
 /**
- * Pressures along the penstock with the nozzles as built: standing, running, and in the stops that press and that suck most.
+ * Pressures along the penstock: standing, running with the nozzles as built, and in the stops that press and that suck most, on
+ * whichever nozzle set those are.
  *
  * @param highestDuring id of the stop at the nozzles that presses most; null where no wave speed is known
  * @param lowestDuring id of the stop that sucks most; null where no wave speed is known
@@ -66,9 +67,7 @@ public record PressureProfile(
         Amount unknown = Amount.of(0);
         for (Closing stop : cases.closing()) {
             Surge surge = stop.surge();
-            if (!stop.nozzles().equals(built.nozzles())) {
-                continue;
-            } else if (surge == null) {
+            if (surge == null) {
                 unknown = stop.criticalTime();
                 continue;
             }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.leat.lazy.Once;
+import org.leat.lazy.OncePerKey;
 import org.leat.plant.cases.BusSituation.BatteryRemoved;
 import org.leat.plant.cases.BusSituation.DumpLoadLost;
 import org.leat.plant.cases.BusSituation.RegulatorFailedShort;
@@ -25,8 +26,11 @@ final class SituationSolver {
     private final SolvedBefore before;
     private final ElectricSide machine;
     private final Once<List<WaterSide>> waters;
-    private final Once<TorqueCurve> atSetVoltage;
-    private final Once<TorqueCurve> onDumpAlone;
+    /** By the winding's temperature, K. */
+    private final OncePerKey<Double, TorqueCurve> atSetVoltage;
+    /** By the winding's temperature, K. */
+    private final OncePerKey<Double, TorqueCurve> onDumpAlone;
+
     private final Once<List<Running>> running;
     private final Once<List<Running>> overTheYear;
     private final Once<List<Closing>> closing;
@@ -43,8 +47,8 @@ final class SituationSolver {
         this.closing = new Once<>(this::everyClosing);
         this.broken = new Once<>(this::everyBroken);
         this.diodeShorted = new Once<>(this::everyDiodeShorted);
-        this.atSetVoltage = new Once<>(this::full);
-        this.onDumpAlone = new Once<>(this::dumping);
+        this.atSetVoltage = new OncePerKey<>(this::full);
+        this.onDumpAlone = new OncePerKey<>(this::dumping);
     }
 
     /** Keeps of another solver what the numbers leave the same. */
@@ -54,10 +58,8 @@ final class SituationSolver {
         boolean sameMachine = near.machine.sameAs(numbers);
         boolean sameWater = near.sameWater(numbers);
         boolean sameRunning = sameMachine && sameWater && near.sameWheelAndRegulator(numbers);
-        boolean sameWarmth = sameMachine
-                && (sameRunning || !numbers.alternator().thermalResistance().isKnown());
-        boolean sameFull = sameWarmth && near.numbers.fullVoltage() == numbers.fullVoltage();
-        boolean sameDump = sameWarmth && Objects.equals(near.numbers.dumpLoad(), numbers.dumpLoad());
+        boolean sameFull = sameMachine && near.numbers.fullVoltage() == numbers.fullVoltage();
+        boolean sameDump = sameMachine && Objects.equals(near.numbers.dumpLoad(), numbers.dumpLoad());
         this.machine = sameMachine ? near.machine : new ElectricSide(numbers);
         this.waters = sameWater ? near.waters : new Once<>(this::everyWater);
         this.running = sameRunning ? near.running : new Once<>(this::everyRunning);
@@ -65,19 +67,19 @@ final class SituationSolver {
         this.closing = sameWater ? near.closing : new Once<>(this::everyClosing);
         this.broken = sameRunning ? near.broken : new Once<>(this::everyBroken);
         this.diodeShorted = sameRunning ? near.diodeShorted : new Once<>(this::everyDiodeShorted);
-        this.atSetVoltage = sameFull ? near.atSetVoltage : new Once<>(this::full);
-        this.onDumpAlone = sameDump ? near.onDumpAlone : new Once<>(this::dumping);
+        this.atSetVoltage = sameFull ? near.atSetVoltage : new OncePerKey<>(this::full);
+        this.onDumpAlone = sameDump ? near.onDumpAlone : new OncePerKey<>(this::dumping);
     }
 
-    private TorqueCurve full() {
-        ElectricSide warm = warm();
+    private TorqueCurve full(double kelvin) {
+        ElectricSide warm = warm(kelvin);
         return warm.curve(
                 warm.bus(numbers.fullVoltage(), numbers.busResistance().bridgeToRegulator()));
     }
 
-    private TorqueCurve dumping() {
+    private TorqueCurve dumping(double kelvin) {
         double element = Objects.requireNonNull(numbers.dumpLoad()).resistanceHot();
-        ElectricSide warm = warm();
+        ElectricSide warm = warm(kelvin);
         return warm.curve(warm.bus(0, element + numbers.busResistance().bridgeToRegulator()));
     }
 
@@ -183,11 +185,9 @@ final class SituationSolver {
                 nozzles, level, water, new WindingHeatBalance(numbers, machine, runner, water).operatingPoint());
     }
 
-    /** {@return the machine as warm as it runs with the nozzles as built, where its temperature follows from its losses} */
-    private ElectricSide warm() {
-        return !numbers.alternator().thermalResistance().isKnown() || running().isEmpty()
-                ? machine
-                : machine.warmedTo(running().get(0).operatingPoint().windingTemperature());
+    /** {@return the machine with its winding at a temperature, K} As it is where no temperature follows from its losses. */
+    private ElectricSide warm(double kelvin) {
+        return numbers.alternator().thermalResistance().isKnown() ? machine.warmedTo(kelvin) : machine;
     }
 
     Shut shut() {
@@ -239,12 +239,16 @@ final class SituationSolver {
     /** Empty where bridge and battery are one node anyway. */
     List<RegulatorFailedShort> regulatorShort(List<Running> running, List<LoadLost> lost) {
         List<RegulatorFailedShort> cases = new ArrayList<>();
-        if (numbers.regulator().divides() && !running.isEmpty()) {
-            ElectricSide warm = warm();
-            TorqueCurve onBattery = warm.curve(warm.onItsBattery());
-            RegulatorFailedShortSolver solver = new RegulatorFailedShortSolver(numbers, onBattery, atSetVoltage);
+        if (numbers.regulator().divides()) {
+            OncePerKey<Double, TorqueCurve> onBattery = new OncePerKey<>(kelvin -> {
+                ElectricSide warm = warm(kelvin);
+                return warm.curve(warm.onItsBattery());
+            });
             for (int i = 0; i < running.size(); i++) {
-                cases.add(solver.of(running.get(i), lost.get(i)));
+                double kelvin = running.get(i).operatingPoint().windingTemperature();
+                cases.add(new RegulatorFailedShortSolver(
+                                numbers, onBattery.get(kelvin), new Once<>(() -> atSetVoltage.get(kelvin)))
+                        .of(running.get(i), lost.get(i)));
             }
         }
         return List.copyOf(cases);
@@ -272,8 +276,10 @@ final class SituationSolver {
 
     List<BatteryFull> batteryFull(List<Running> running, List<LoadLost> loadLost) {
         List<BatteryFull> cases = new ArrayList<>();
-        BatteryFullSolver full = new BatteryFullSolver(numbers, atSetVoltage, onDumpAlone);
         for (int i = 0; i < running.size(); i++) {
+            double kelvin = running.get(i).operatingPoint().windingTemperature();
+            BatteryFullSolver full = new BatteryFullSolver(
+                    numbers, new Once<>(() -> atSetVoltage.get(kelvin)), new Once<>(() -> onDumpAlone.get(kelvin)));
             cases.add(full.of(running.get(i), loadLost.get(i)));
         }
         return List.copyOf(cases);

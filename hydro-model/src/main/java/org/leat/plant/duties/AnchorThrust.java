@@ -12,7 +12,8 @@ import org.leat.plant.numbers.SectionNumbers;
 import org.leat.quantity.Si;
 
 /**
- * The greatest thrust of the water on a bend or on the end of the penstock, at the highest pressure of its section.
+ * The greatest thrust of the water on a bend or on the end of the penstock, at the highest pressure of its section in any case and
+ * at the greatest flow of any nozzle set.
  *
  * @param force N; unknown where a pressure is
  * @param section in which the bend lies, or which ends at the nozzles; "" where nothing pushes
@@ -54,7 +55,10 @@ public record AnchorThrust(Amount force, String section, String during, boolean 
     private static double force(Cases cases, List<Section> sections, int index, double pressure) {
         SectionNumbers section = cases.numbers().penstock().sections().get(index);
         double diameter = section.outsideDiameter();
-        double flow = cases.running().get(0).water().flow();
+        double flow = cases.running().stream()
+                .mapToDouble(running -> running.water().flow())
+                .max()
+                .orElseThrow();
         double density = cases.numbers().water().density();
         double force = index == sections.size() - 1 ? EndThrust.force(pressure, diameter) : 0;
         for (Fitting fitting : sections.get(index).fittings()) {

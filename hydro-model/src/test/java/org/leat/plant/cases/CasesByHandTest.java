@@ -221,4 +221,38 @@ class CasesByHandTest {
             }
         }
     }
+
+    /** Thrust and pressures of a stop are those of the worst set, so that it does not matter which one is fitted. */
+    @Test
+    void thrust_and_pressures_of_stops_are_the_same_whichever_of_two_sets_is_fitted() {
+        Design small = bent("open: [7 mm]\n  available: [7 mm, 14 mm]");
+        Design large = bent("open: [14 mm]\n  available: [7 mm, 14 mm]");
+        Cases fitted = Plant.of(large).solve();
+        Cases inTheDrawer = Plant.of(small).solve();
+        AnchorThrust thrust = AnchorThrust.greatest(fitted, large.penstock().sections(), 1e9);
+        assertThat(thrust.force().or(0)).isPositive();
+        assertThat(AnchorThrust.greatest(inTheDrawer, small.penstock().sections(), 1e9))
+                .isEqualTo(thrust);
+        assertThat(fitted.pressureProfile().highestDuring()).endsWith("/14 mm");
+        for (Cases cases : List.of(fitted, inTheDrawer)) {
+            PressureProfile profile = cases.pressureProfile();
+            PressureProfile worst = fitted.pressureProfile();
+            assertThat(profile.highestDuring()).isEqualTo(worst.highestDuring());
+            assertThat(profile.lowestDuring()).isEqualTo(worst.lowestDuring());
+            assertThat(profile.points())
+                    .extracting(PressureProfile.Point::highest)
+                    .isEqualTo(worst.points().stream()
+                            .map(PressureProfile.Point::highest)
+                            .toList());
+        }
+        assertThat(inTheDrawer.pressureProfile().points().get(1).running())
+                .as("running is that of the set fitted")
+                .isGreaterThan(fitted.pressureProfile().points().get(1).running());
+    }
+
+    private static Design bent(String nozzles) {
+        return Plants.read(Plants.LEAST
+                .replace("length: 90 m", "length: 90 m\n      fittings: [ { kind: bend-90 } ]")
+                .replace("open: [10 mm]", nozzles));
+    }
 }

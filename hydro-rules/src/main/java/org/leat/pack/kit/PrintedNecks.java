@@ -1,5 +1,7 @@
 package org.leat.pack.kit;
 
+import java.util.List;
+import java.util.function.Function;
 import org.leat.check.Judgement;
 import org.leat.check.Spot;
 import org.leat.design.Buckets;
@@ -8,7 +10,7 @@ import org.leat.plant.duties.BucketNeck;
 import org.leat.plant.duties.BucketStrength;
 import org.leat.quantity.Si;
 
-/** When to look at the necks of printed buckets, running on the nozzles open as built. The plant is solved. */
+/** When to look at the necks of printed buckets, running on the nozzle set that wears them most. The plant is solved. */
 public final class PrintedNecks {
 
     private static final double YEAR = 365.25 * 86_400;
@@ -22,15 +24,16 @@ public final class PrintedNecks {
     public static double interval(Judgement j, Spot spot) {
         BucketStrength strength = Wheel.strength(j, spot);
         BucketNeck neck = Wheel.neck(j, spot);
-        return neck.inspectionInterval(j.numbers(), running(j), strength);
+        return Worst.least(every(j, running -> neck.inspectionInterval(j.numbers(), running, strength)), t -> t);
     }
 
     /** {@return how often a bucket passes a jet in a year, as far as the hours are told} */
     public static double passesPerYear(Judgement j, Buckets buckets) {
-        return BucketNeck.passes(running(j), Si.of(buckets.hoursPerYear(), YEAR));
+        double time = Si.of(buckets.hoursPerYear(), YEAR);
+        return Worst.most(every(j, running -> BucketNeck.passes(running, time)), passes -> passes);
     }
 
-    private static Running running(Judgement j) {
-        return j.solved().running().get(0);
+    private static List<Double> every(Judgement j, Function<Running, Double> of) {
+        return j.solved().running().stream().map(of).toList();
     }
 }

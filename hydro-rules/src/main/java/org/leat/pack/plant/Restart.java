@@ -5,7 +5,9 @@ import static org.leat.check.RuleCard.COMMON_PRACTICE;
 import static org.leat.quantity.QuantityKind.POWER;
 import static org.leat.quantity.QuantityKind.RATIO;
 
+import java.util.List;
 import java.util.stream.Stream;
+import org.leat.check.Arg;
 import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
@@ -14,7 +16,8 @@ import org.leat.check.Spot;
 import org.leat.pack.kit.NozzlesOnHand;
 import org.leat.pack.kit.OtherTurns;
 import org.leat.pack.kit.Said;
-import org.leat.plant.cases.Running;
+import org.leat.pack.kit.Worst;
+import org.leat.plant.numbers.NozzleGroup;
 import org.leat.plant.solved.OperatingPoint;
 
 /** Whether the plant comes back on a flat battery. */
@@ -26,7 +29,9 @@ final class Restart {
                             + " bus the alternator pushes more current and holds less torque.")
             .formula(
                     "greatest alternator torque on the bus of an empty battery / runner torque at the same speed ≥ limit")
-            .judged("running on the nozzles open as built, battery at the voltage at which loads are shed")
+            .judged(
+                    "running on each nozzle set that charges, battery at the voltage at which loads are shed; the set on which the"
+                            + " alternator holds least")
             .source("three-mode bridge model, held against circuit simulation")
             .source(COMMON_PRACTICE)
             .limit("least", RATIO, 1.1, "", COMMON_PRACTICE)
@@ -40,8 +45,8 @@ final class Restart {
                             + " longer pushes.")
             .fails(
                     "slips",
-                    "On a flat battery the alternator can make only {value} times the torque of the runner (safe is {limit}):"
-                            + " the wheel slips away.")
+                    "On a flat battery the alternator can make only {value} times the torque of the runner on {set} (safe is"
+                            + " {limit}): the wheel slips away.")
             .fails("asleep", "On a flat battery no current flows: the plant does not come back by itself.")
             .judge(Restart::judge)
             .leastWayOut("smaller-nozzle", NozzlesOnHand.NONE_LARGER, Said.only("slips", NozzlesOnHand::smaller))
@@ -59,18 +64,43 @@ final class Restart {
     private Restart() {}
 
     private static Outcome judge(Judgement j) {
-        Running built = j.solved().running().get(0);
-        OperatingPoint flat = j.plant()
-                .withBattery(j.numbers().battery().flat())
-                .running(built.nozzles())
-                .operatingPoint();
+        List<Back> all = j.solved().running().stream()
+                .filter(running ->
+                        running.nozzles().asBuilt() || running.operatingPoint().loaded())
+                .map(running -> Back.of(j, running.nozzles()))
+                .toList();
         Spot spot = j.at("/battery").during("battery-flat");
-        if (!flat.loaded()) {
+        Back worst = Worst.least(all, Back::held);
+        if (!worst.flat().loaded()) {
             return spot.says("asleep");
         }
-        Spot told = spot.with("power", flat.batteryPower(), POWER);
-        return flat.peak().runnerTorque() <= 0
+        Spot told = spot.with("power", worst.flat().batteryPower(), POWER)
+                .with(Arg.of("set", worst.nozzles().name()));
+        return Double.isInfinite(worst.held())
                 ? told.says("comes-back-freely")
-                : told.atLeast(flat.peak().overRunner(), j.limit("least"));
+                : told.atLeast(worst.held(), j.limit("least"));
+    }
+
+    /** One nozzle set on a flat battery. */
+    private record Back(NozzleGroup nozzles, OperatingPoint flat) {
+
+        static Back of(Judgement j, NozzleGroup nozzles) {
+            return new Back(
+                    nozzles,
+                    j.plant()
+                            .withBattery(j.numbers().battery().flat())
+                            .running(nozzles)
+                            .operatingPoint());
+        }
+
+        /** Greatest torque of the alternator over the runner's; nothing is held where no current flows. */
+        double held() {
+            if (!flat.loaded()) {
+                return Double.NEGATIVE_INFINITY;
+            }
+            return flat.peak().runnerTorque() <= 0
+                    ? Double.POSITIVE_INFINITY
+                    : flat.peak().overRunner();
+        }
     }
 }

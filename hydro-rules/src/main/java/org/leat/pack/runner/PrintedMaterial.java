@@ -37,7 +37,7 @@ final class PrintedMaterial {
             .formula(
                     "hottest ≤ heat deflection temperature − margin; water uptake; interval = a tenth of the cycles to a"
                             + " crack over jets passed")
-            .judged("the hottest of water and air; the set open as built")
+            .judged("the hottest of water and air; the nozzle set that wears the necks most")
             .source("ISO 75-2 heat deflection at 0.45 MPa (data sheets, from memory)")
             .source(COMMON_PRACTICE)
             .limit("margin", TEMPERATURE_DIFFERENCE, 15, "K", COMMON_PRACTICE, HIGHER)
