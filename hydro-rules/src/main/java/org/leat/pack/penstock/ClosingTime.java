@@ -1,7 +1,6 @@
 package org.leat.pack.penstock;
 
 import static org.leat.check.Level.WARNING;
-import static org.leat.quantity.Quantities.seconds;
 import static org.leat.quantity.QuantityKind.LENGTH;
 import static org.leat.quantity.QuantityKind.TIME;
 
@@ -44,7 +43,7 @@ final class ClosingTime {
             .notApplicable("no-valve", "Nothing shuts the water.")
             .judgeAll(ClosingTime::judge)
             .wayOut("slower", "Shut in {time:s} or more: a valve of many turns, not a lever.", ClosingTime::slower)
-            .advice(
+            .lastAdvice(
                     "nobody",
                     "That takes {time:s}, longer than a hand or a geared actuator shuts a valve: a deflector that turns the jet"
                             + " aside and lets the water run, or several smaller nozzles shut one after the other.",
@@ -83,20 +82,22 @@ final class ClosingTime {
         if (failure.path().equals("/penstock")) {
             return Stream.empty();
         }
-        DoubleSupplier byWaves = () -> j.solved().closing().stream()
-                .filter(closing -> closing.id().equals(failure.during()))
-                .mapToDouble(closing -> ClosingTimes.byCharacteristics(j.solved(), closing))
-                .max()
-                .orElse(0);
-        return Stream.<DoubleSupplier>of(failure::limit, byWaves)
-                .map(time -> Math.ceil(Math.max(failure.limit(), time.getAsDouble())))
+        return Stream.<DoubleSupplier>of(failure::limit, () -> byWaves(j, failure))
+                .map(time -> Math.ceil(time.getAsDouble()))
                 .filter(whole -> whole <= SlowerStop.SLOWEST)
-                .map(whole -> Change.of(failure.path(), seconds(whole)).with("time", whole, TIME));
+                .map(whole -> SlowerStop.in(j, failure.path(), whole));
     }
 
     private static Stream<Change> tooSlow(Judgement j, Outcome.Fail failure) {
-        return failure.limit() > SlowerStop.SLOWEST
-                ? Stream.of(Change.advice().with("time", Math.ceil(failure.limit()), TIME))
-                : Stream.empty();
+        double time = Math.ceil(byWaves(j, failure));
+        return time > SlowerStop.SLOWEST ? Stream.of(Change.advice().with("time", time, TIME)) : Stream.empty();
+    }
+
+    /** The time that both the closed form and the waves ask for, s. */
+    private static double byWaves(Judgement j, Outcome.Fail failure) {
+        return j.solved().closing().stream()
+                .filter(closing -> closing.id().equals(failure.during()))
+                .mapToDouble(closing -> ClosingTimes.byCharacteristics(j.solved(), closing))
+                .reduce(failure.limit(), Math::max);
     }
 }

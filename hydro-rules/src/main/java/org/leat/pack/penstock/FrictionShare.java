@@ -10,7 +10,6 @@ import static org.leat.quantity.QuantityKind.RATIO;
 import java.util.stream.Stream;
 import org.leat.check.Change;
 import org.leat.check.Judgement;
-import org.leat.check.Kind;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
@@ -73,22 +72,17 @@ final class FrictionShare {
     private static Stream<Change> otherPipe(Judgement j, Outcome.Fail failure) {
         int longest = PipeSizes.longest(j);
         return failure.says("wide")
-                ? inRange(
-                        PipeSizes.smaller(j, longest).map(change -> change.onlyIf(changed -> losesNothing(j, changed))))
-                : inRange(PipeSizes.larger(j, longest));
+                ? PipeSizes.smaller(j, longest).map(change -> change.onlyIf(changed -> losesNothing(j, changed)))
+                : PipeSizes.larger(j, longest);
     }
 
     private static Stream<Change> otherNozzle(Judgement j, Outcome.Fail failure) {
-        return inRange(failure.says("wide") ? NozzlesOnHand.larger(j, failure) : NozzlesOnHand.smaller(j, failure));
+        return failure.says("wide") ? NozzlesOnHand.larger(j, failure) : NozzlesOnHand.smaller(j, failure);
     }
 
     /** A pipe that costs less is no way out where it costs power that anybody would miss. */
     private static boolean losesNothing(Judgement j, Judgement changed) {
         double now = j.solved().running().get(0).operatingPoint().batteryPower();
         return j.gain(changed.plant()).orElse(0) >= -MISSED * now;
-    }
-
-    private static Stream<Change> inRange(Stream<Change> changes) {
-        return changes.map(change -> change.onlyIf(changed -> judge(changed).kind() == Kind.PASS));
     }
 }

@@ -3,6 +3,7 @@ package org.leat.pack.penstock;
 import static org.leat.quantity.Quantities.seconds;
 import static org.leat.quantity.QuantityKind.TIME;
 
+import java.util.List;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -27,10 +28,25 @@ final class SlowerStop {
     /** {@return slower stops, the fastest first; none for a plugged nozzle, which nobody times} */
     static Stream<Change> of(Judgement j, Outcome.Fail failure) {
         String path = timePath(j, failure);
-        return path == null
-                ? Stream.empty()
-                : DoubleStream.of(TIMES)
-                        .mapToObj(time -> Change.of(path, seconds(time)).with("time", time, TIME));
+        return path == null ? Stream.empty() : DoubleStream.of(TIMES).mapToObj(time -> in(j, path, time));
+    }
+
+    /** {@return the stop timed at a path made in a time, s, and no other valve of the pipe shut faster than the one there} */
+    static Change in(Judgement j, String path, double time) {
+        List<ValveNumbers> valves = j.numbers().penstock().sections().stream()
+                .flatMap(section -> section.valves().stream())
+                .toList();
+        Change change = Change.of(path, seconds(time)).with("time", time, TIME);
+        if (valves.stream().noneMatch(valve -> path.equals(valve.path()))) {
+            return change; // at a nozzle
+        }
+        for (ValveNumbers valve : valves) {
+            String other = valve.path();
+            if (other != null && !other.equals(path) && valve.closingTime() < time) {
+                change = change.and(other, seconds(time));
+            }
+        }
+        return change;
     }
 
     /** The field that says how fast the water is stopped. */

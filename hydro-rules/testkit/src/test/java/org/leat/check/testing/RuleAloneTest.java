@@ -39,7 +39,7 @@ class RuleAloneTest {
             "runner/printed-material:fails",
             "runner/speed-ratio:fails");
 
-    private record Alone(Rule rule) implements RulePack {
+    record Alone(Rule rule) implements RulePack {
 
         @Override
         public String name() {
