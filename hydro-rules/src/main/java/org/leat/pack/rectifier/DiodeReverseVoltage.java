@@ -7,11 +7,8 @@ import static org.leat.check.RuleCard.COMMON_PRACTICE;
 import static org.leat.quantity.QuantityKind.RATIO;
 import static org.leat.quantity.QuantityKind.VOLTAGE;
 
-import java.util.stream.DoubleStream;
-import java.util.stream.Stream;
 import javax.measure.quantity.ElectricPotential;
 import org.leat.check.Arg;
-import org.leat.check.Change;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
@@ -47,7 +44,10 @@ final class DiodeReverseVoltage {
                     "The diodes block {peak} ({cause}); with the usual factor of {factor} they would need {value} and are"
                             + " made for {limit}.")
             .judge(DiodeReverseVoltage::judge)
-            .leastWayOut("higher", "Diodes of {rating}.", DiodeReverseVoltage::higher)
+            .leastWayOut(
+                    "higher",
+                    "Diodes of {rating}.",
+                    FieldChanges.ratings("V", ElectricPotential.class, 100, 200, 400, 600, 800, 1000, 1200, 1600))
             .build();
 
     private DiodeReverseVoltage() {}
@@ -69,13 +69,5 @@ final class DiodeReverseVoltage {
                         .saying("stands-it", breaksDown ? "too-low" : "thin-margin")
                         .with("factor", factor, RATIO)
                         .compare(comparison);
-    }
-
-    private static Stream<Change> higher(Judgement j, Outcome.Fail failure) {
-        double needed = j.limit("good-factor").value()
-                * HighestBusVoltage.of(j.solved(), BusNode.BRIDGE).volts();
-        return DoubleStream.of(100, 200, 400, 600, 800, 1000, 1200, 1600)
-                .filter(volts -> volts >= needed)
-                .mapToObj(volts -> FieldChanges.rated(RATING, volts, "V", ElectricPotential.class));
     }
 }

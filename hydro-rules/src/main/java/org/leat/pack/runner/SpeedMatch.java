@@ -5,7 +5,6 @@ import static org.leat.quantity.QuantityKind.POWER;
 import static org.leat.quantity.QuantityKind.RATIO;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.stream.Stream;
 import javax.measure.quantity.Length;
@@ -55,13 +54,11 @@ record SpeedMatch(NozzleGroup nozzles, double low, double high) {
         SpeedMatch match = of(j, failure);
         Plant plant = j.plant();
         double now = plant.numbers().runner().pitchDiameter();
-        return match
-                .scale(s -> plant.withRunner(plant.numbers().runner().withPitchDiameter(now * s)))
-                .map(s -> (double) Math.round(now * s * 1000))
-                .map(millimetres -> Change.of("/runner/pitch-diameter", Si.quantity(millimetres, "mm", Length.class))
-                        .with("diameter", millimetres / 1000, LENGTH))
-                .map(match::told)
-                .stream();
+        double scale =
+                match.scale(s -> plant.withRunner(plant.numbers().runner().withPitchDiameter(now * s)));
+        double millimetres = Math.round(now * scale * 1000);
+        return Stream.of(match.told(Change.of("/runner/pitch-diameter", Si.quantity(millimetres, "mm", Length.class))
+                .with("diameter", millimetres / 1000, LENGTH)));
     }
 
     static Stream<Change> otherCells(Judgement j, Outcome.Fail failure) {
@@ -81,12 +78,11 @@ record SpeedMatch(NozzleGroup nozzles, double low, double high) {
     static Stream<Change> otherTurns(Judgement j, Outcome.Fail failure) {
         SpeedMatch match = of(j, failure);
         Plant plant = j.plant();
-        return match
-                .scale(s -> plant.withAlternator(plant.numbers().alternator().rewound(s)))
-                .map(s -> Math.round(s * 100) / 100.0)
-                .map(turns -> Change.of(Rewinding.edits(j.design(), turns)).with("turns", turns, RATIO))
-                .map(match::told)
-                .stream();
+        double scale = match.scale(
+                s -> plant.withAlternator(plant.numbers().alternator().rewound(s)));
+        double turns = Math.round(scale * 100) / 100.0;
+        return Stream.of(
+                match.told(Change.of(Rewinding.edits(j.design(), turns)).with("turns", turns, RATIO)));
     }
 
     static Stream<Change> delta(Judgement j, Outcome.Fail failure) {
@@ -115,7 +111,7 @@ record SpeedMatch(NozzleGroup nozzles, double low, double high) {
     }
 
     /** The factor that brings the ratio close to the middle of its range, by halving its logarithm. */
-    private Optional<Double> scale(DoubleFunction<Plant> scaled) {
+    private double scale(DoubleFunction<Plant> scaled) {
         double wanted = (low + high) / 2;
         double least = Math.log(0.25);
         double most = Math.log(4);
@@ -124,7 +120,7 @@ record SpeedMatch(NozzleGroup nozzles, double low, double high) {
             double middle = (least + most) / 2;
             double reached = ratio(scaled.apply(Math.exp(middle)));
             if (Math.abs(reached - wanted) < CLOSE * wanted) {
-                return Optional.of(Math.exp(middle));
+                return Math.exp(middle);
             }
             if (reached < wanted == rising) {
                 least = middle;
@@ -132,8 +128,7 @@ record SpeedMatch(NozzleGroup nozzles, double low, double high) {
                 most = middle;
             }
         }
-        double factor = Math.exp((least + most) / 2);
-        return suits(scaled.apply(factor)) ? Optional.of(factor) : Optional.empty();
+        return Math.exp((least + most) / 2); // whether that suits is asked of the plant with what can be made of it
     }
 
     private Change told(Change change) {
