@@ -32,7 +32,7 @@ final class CutOff {
             .judged("the hardest start while everything else runs, battery at its state of charge, turbine not counted")
             .source("Ohm's law and energy balance")
             .passes("stays-up", "At the hardest start {value} are left at the inverter.")
-            .fails("cuts-off", "At the hardest start {value} are left at the inverter; it stops below {limit}.")
+            .fails("cuts-off", "At the hardest start {value} are left at the inverter; it stops below {cutOff}.")
             .fails("collapses", "At the hardest start battery and cable cannot give the power at any voltage.")
             .notApplicable("none", Inverters.NONE)
             .judge(Inverters.judge("/inverter/cut-off-voltage", CutOff::judge))
@@ -50,7 +50,9 @@ final class CutOff {
         double cutOff = spot.si(inverter.cutOffVoltage());
         double efficiency = spot.si("/inverter/efficiency", inverter.efficiency());
         OptionalDouble volts = InverterSupply.of(j.numbers()).voltageUnder(Inverters.starting(j, spot) / efficiency);
-        return volts.isEmpty() ? spot.says("collapses") : spot.atLeast(volts.getAsDouble(), cutOff, VOLTAGE);
+        return volts.isEmpty()
+                ? spot.says("collapses")
+                : spot.with("cutOff", cutOff, VOLTAGE).atLeast(volts.getAsDouble(), cutOff, VOLTAGE);
     }
 
     private static Stream<Change> thicker(Judgement j, Outcome.Fail failure) {

@@ -84,12 +84,13 @@ final class ClosingTime {
         }
         return Stream.<DoubleSupplier>of(failure::limit, () -> byWaves(j, failure))
                 .map(time -> Math.ceil(time.getAsDouble()))
-                .filter(whole -> whole <= SlowerStop.SLOWEST)
+                .takeWhile(whole -> whole <= SlowerStop.SLOWEST)
                 .map(whole -> SlowerStop.in(j, failure.path(), whole));
     }
 
     private static Stream<Change> tooSlow(Judgement j, Outcome.Fail failure) {
-        double time = Math.ceil(byWaves(j, failure));
+        double asked = failure.limit();
+        double time = Math.ceil(asked > SlowerStop.SLOWEST ? asked : byWaves(j, failure));
         return time > SlowerStop.SLOWEST ? Stream.of(Change.advice().with("time", time, TIME)) : Stream.empty();
     }
 

@@ -98,7 +98,7 @@ final class RangeOfPressure {
                 j.design().penstock().sections().get(PipeSizes.of(j, failure)).pipe();
         double now = Si.of(pipe.pressureRating(), 0);
         return DoubleStream.of(RATINGS)
-                .filter(bar -> bar * 1e5 > now * 1.001)
+                .filter(bar -> bar * 1e5 > now)
                 .mapToObj(bar -> FieldChanges.rated(failure.path() + "/pressure-rating", bar, "bar", Pressure.class))
                 .map(change -> pipe.wall() == null ? change : change.and(failure.path() + "/wall", null));
     }

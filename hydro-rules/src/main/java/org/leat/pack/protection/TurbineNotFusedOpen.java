@@ -37,10 +37,14 @@ final class TurbineNotFusedOpen {
                             + " dump load there that takes everything")
             .judged("load lost through each device between turbine and battery, the nozzle set that runs fastest")
             .source(COMMON_PRACTICE)
-            .passes("stands-it", "When {device} opens, the turbine's side sees {value}; the {part} stand {limit}.")
+            .passes(
+                    "stands-it",
+                    "When {device} opens, the turbine's side sees {value}; the weakest part there, the {part}, stands"
+                            + " {limit}.")
             .fails(
                     "breaks-it",
-                    "When {device} opens, the wheel runs away and its side sees {value}; the {part} stand {limit}.")
+                    "When {device} opens, the wheel runs away and its side sees {value}; the weakest part there, the {part},"
+                            + " stands {limit}.")
             .passes("dump-holds", "When {device} opens, the dump load on the bridge's side holds the turbine.")
             .passes("winding-alone", "When {device} opens, nothing but the winding is left on the turbine's side.")
             .notApplicable("nothing-opens", "Not judged: no device opens the turbine's side.")
