@@ -53,7 +53,10 @@ public class LookAtRelease {
                         name + ": no " + path + " (" + text + ")");
             }
             boolean jar = !"pom".equals(child(pom, "packaging"));
-            need(!jar || "maven-plugin".equals(child(pom, "packaging")) || together.contains("<artifactId>" + name + "</artifactId>"),
+            need(
+                    !jar
+                            || "maven-plugin".equals(child(pom, "packaging"))
+                            || together.contains("<artifactId>" + name + "</artifactId>"),
                     name + ": not in hydro-bom");
             need(Files.exists(Path.of(start + ".pom.asc")), name + ": pom not signed");
             if (jar) {
