@@ -94,6 +94,7 @@ class TrustPageTest {
         return Files.readString(FRAME)
                 .replace("{origins}", origins())
                 .replace("{differences}", differences())
+                .replace("{diagnosis}", diagnosis())
                 .replace("{memory}", memory())
                 .replace("{left-out}", leftOut())
                 .replace("{limits}", limits())
@@ -133,6 +134,18 @@ class TrustPageTest {
     private static String note(HeldAgainst value) {
         String note = value.json().path("note").asText();
         return note.isEmpty() ? "" : ". Note: " + HeldAgainst.cell(note);
+    }
+
+    /** The first and the third table of the study of faults, which its own command writes. */
+    private static String diagnosis() throws IOException {
+        String study = Files.readString(DOCS.resolve("fault-study.md"));
+        return table(study, "| readings | seen |") + "\n\n" + table(study, "| fault, all readings |");
+    }
+
+    private static String table(String page, String heading) {
+        int begins = page.indexOf(heading);
+        assertThat(begins).as(heading).isNotNegative();
+        return page.substring(begins, page.indexOf("\n\n", begins)).strip();
     }
 
     private String memory() {

@@ -4,15 +4,23 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.File;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.apache.spark.sql.SparkSession;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.leat.check.Checker;
+import org.leat.check.Kind;
+import org.leat.check.Level;
+import org.leat.check.Report;
+import org.leat.file.DesignReader;
+import org.leat.pack.BuiltInPack;
 import org.leat.plant.Plant;
 
 /** The engine finds what one machine finds, whether its libraries come before ours on the class path or after. */
@@ -60,6 +68,21 @@ class CatchmentTest {
                         row.getDouble(6),
                         row.getDouble(7)))
                 .toList();
+    }
+
+    @Test
+    void the_kind_of_plant_passes_a_check() throws Exception {
+        try (InputStream in = Objects.requireNonNull(Screened.class.getResourceAsStream("kind.yaml"))) {
+            Report report =
+                    Checker.of(List.of(new BuiltInPack())).check(DesignReader.read(in.readAllBytes(), "kind.yaml"));
+            assertTrue(report.readable(), "readable");
+            assertEquals(
+                    List.of(),
+                    report.findings().stream()
+                            .filter(finding -> finding.outcome().kind() == Kind.FAIL
+                                    && finding.outcome().level().compareTo(Level.WARNING) >= 0)
+                            .toList());
+        }
     }
 
     @Test

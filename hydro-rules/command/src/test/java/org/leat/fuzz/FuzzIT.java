@@ -72,12 +72,16 @@ class FuzzIT {
 
     private record Fuzzed(int code, String said) {
 
-        private static final Pattern LAST = Pattern.compile("(?m)^#(\\d+)\\s+DONE\\s+(.*)$");
+        private static final Pattern UNITS = Pattern.compile("stat::number_of_executed_units:\\s*(\\d+)");
+        private static final Pattern LAST = Pattern.compile("(?m)^#\\d+\\s+DONE\\s+(.*)$");
 
         /** How many inputs, and what the fuzzer says of coverage and corpus at its end. */
         String figures() {
+            Matcher units = UNITS.matcher(said);
             Matcher last = LAST.matcher(said);
-            return last.find() ? last.group(1) + " inputs, " + last.group(2).strip() : "not ended";
+            return units.find() && last.find()
+                    ? units.group(1) + " inputs, " + last.group(1).strip()
+                    : "not ended";
         }
     }
 
