@@ -8,6 +8,7 @@ final class CommutationSearch {
 
     private static final double SIXTH = Math.PI / 3;
     private static final double ROOT3 = Math.sqrt(3);
+    private static final int MOST_WIDENINGS = 60;
 
     private final double e;
     private final double x;
@@ -43,43 +44,26 @@ final class CommutationSearch {
         if (rho == 0) {
             return first.currents(first.start(mu), mu);
         }
-        // a bracket on I0, then a secant inside it
         double low = 0;
-        double lowError = first.start(mu);
-        double high = lowError;
-        CommutationSearch trial = new CommutationSearch(e, x, r, v, rho, high);
-        mu = trial.overlap();
-        double highError = trial.start(mu) - high;
-        for (int n = 0; n < 60 && highError > 0; n++) {
+        double atLow = first.start(mu);
+        double high = atLow;
+        double atHigh = repeated(e, x, r, v, rho, high);
+        for (int n = 0; n < MOST_WIDENINGS && atHigh > 0; n++) {
             low = high;
-            lowError = highError;
-            high += 1.1 * highError;
-            trial = new CommutationSearch(e, x, r, v, rho, high);
-            mu = trial.overlap();
-            highError = trial.start(mu) - high;
+            atLow = atHigh;
+            high += 1.1 * atHigh;
+            atHigh = repeated(e, x, r, v, rho, high);
         }
-        for (int n = 0; n < 60 && high - low > 1e-9 * high && highError != 0; n++) {
-            double i0 = low + (high - low) * lowError / (lowError - highError);
-            if (!(i0 > low && i0 < high)) {
-                i0 = 0.5 * (low + high);
-            }
-            trial = new CommutationSearch(e, x, r, v, rho, i0);
-            mu = trial.overlap();
-            double error = trial.start(mu) - i0;
-            if (Math.abs(error) < 1e-9 * high) {
-                break;
-            }
-            if (error > 0) {
-                low = i0;
-                lowError = error;
-                highError *= 0.5;
-            } else {
-                high = i0;
-                highError = error;
-                lowError *= 0.5;
-            }
-        }
-        return trial.currents(trial.start(mu), mu);
+        double i0 = Roots.between(i -> repeated(e, x, r, v, rho, i), low, atLow, high, atHigh, 1e-10 * high);
+        CommutationSearch found = new CommutationSearch(e, x, r, v, rho, i0);
+        double overlap = found.overlap();
+        return found.currents(found.start(overlap), overlap);
+    }
+
+    /** {@return by how much the direct current that repeats exceeds the one that θ1 was worked out with} */
+    private static double repeated(double e, double x, double r, double v, double rho, double i0) {
+        CommutationSearch trial = new CommutationSearch(e, x, r, v, rho, i0);
+        return trial.start(trial.overlap()) - i0;
     }
 
     /** {@return I0 that repeats after a sixth of a period with this μ} Well conditioned for any R/X. */

@@ -28,26 +28,7 @@ final class Rainflow {
     /** {@return the cycles of a series that happens once, those that close first, then the half cycles in order of time} */
     static List<Cycle> ofOnce(double[] series) {
         List<Cycle> cycles = new ArrayList<>();
-        List<Double> left = new ArrayList<>();
-        for (double point : reversals(series)) {
-            left.add(point);
-            while (left.size() >= 3) {
-                int last = left.size() - 1;
-                double x = Math.abs(left.get(last) - left.get(last - 1));
-                double y = Math.abs(left.get(last - 1) - left.get(last - 2));
-                if (x < y) {
-                    break;
-                }
-                if (left.size() == 3) {
-                    cycles.add(cycle(left.get(0), left.get(1), 0.5));
-                    left.remove(0);
-                } else {
-                    cycles.add(cycle(left.get(last - 2), left.get(last - 1), 1));
-                    left.remove(last - 1);
-                    left.remove(last - 2);
-                }
-            }
-        }
+        List<Double> left = closed(reversals(series), true, cycles);
         for (int i = 0; i + 1 < left.size(); i++) {
             cycles.add(cycle(left.get(i), left.get(i + 1), 0.5));
         }
@@ -65,8 +46,19 @@ final class Rainflow {
             turned[i] = series[(greatest + i) % series.length];
         }
         List<Cycle> cycles = new ArrayList<>();
+        closed(reversals(turned), false, cycles);
+        return List.copyOf(cycles);
+    }
+
+    /**
+     * {@return the turning points that no cycle closes}
+     *
+     * @param once whether a range that holds the first point is half a cycle: it was never begun
+     * @param cycles takes those that close
+     */
+    private static List<Double> closed(double[] points, boolean once, List<Cycle> cycles) {
         List<Double> left = new ArrayList<>();
-        for (double point : reversals(turned)) {
+        for (double point : points) {
             left.add(point);
             while (left.size() >= 3) {
                 int last = left.size() - 1;
@@ -75,12 +67,17 @@ final class Rainflow {
                 if (x < y) {
                     break;
                 }
-                cycles.add(cycle(left.get(last - 2), left.get(last - 1), 1));
-                left.remove(last - 1);
-                left.remove(last - 2);
+                if (once && last == 2) {
+                    cycles.add(cycle(left.get(0), left.get(1), 0.5));
+                    left.remove(0);
+                } else {
+                    cycles.add(cycle(left.get(last - 2), left.get(last - 1), 1));
+                    left.remove(last - 1);
+                    left.remove(last - 2);
+                }
             }
         }
-        return List.copyOf(cycles);
+        return left;
     }
 
     /** {@return the turning points of a series, its first and last value among them} */

@@ -80,6 +80,16 @@ class BridgeTimeStepperTest {
                 .filter(c -> Stream.of("oc", "ocs", "dump", "choke").anyMatch(c.text("load")::equals));
     }
 
+    private static void matches(PublishedCase c, BridgeWaveform w) {
+        c.assertMatches("Idc", w.directCurrent());
+        c.assertMatches("Vdc", w.directVoltage());
+        c.assertMatches("I_phase_rms", w.phaseCurrentRms());
+        c.assertMatches("P_emf", w.airGapPower());
+        c.assertMatches("P_dc", w.directPower());
+        c.assertMatches("P_copper", w.copperLoss());
+        c.assertMatches("T_brake", w.torque());
+    }
+
     @ParameterizedTest
     @MethodSource("published")
     void published_transients_and_choke_loads_are_met(PublishedCase c) {
@@ -90,13 +100,7 @@ class BridgeTimeStepperTest {
         if (c.text("load").equals("choke")) {
             stepper.run(60);
             BridgeWaveform w = stepper.measure(6);
-            c.assertMatches("Idc", w.directCurrent());
-            c.assertMatches("Vdc", w.directVoltage());
-            c.assertMatches("I_phase_rms", w.phaseCurrentRms());
-            c.assertMatches("P_emf", w.airGapPower());
-            c.assertMatches("P_dc", w.directPower());
-            c.assertMatches("P_copper", w.copperLoss());
-            c.assertMatches("T_brake", w.torque());
+            matches(c, w);
         } else if (c.text("load").equals("oc")) {
             c.assertMatches("Vdc", stepper.measure(6).directVoltage());
         } else {
@@ -109,13 +113,7 @@ class BridgeTimeStepperTest {
     @MethodSource("faults")
     void a_lost_phase_agrees_with_the_circuit_simulator(PublishedCase c) {
         BridgeWaveform w = settledFault(c, BridgeFault.PHASE_OPEN);
-        c.assertMatches("Idc", w.directCurrent());
-        c.assertMatches("Vdc", w.directVoltage());
-        c.assertMatches("I_phase_rms", w.phaseCurrentRms());
-        c.assertMatches("P_emf", w.airGapPower());
-        c.assertMatches("P_dc", w.directPower());
-        c.assertMatches("P_copper", w.copperLoss());
-        c.assertMatches("T_brake", w.torque());
+        matches(c, w);
         c.assertMatches("P_diodes", w.airGapPower() - w.directPower() - w.copperLoss());
     }
 

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * A bridge whose current pauses, and one whose phases take turns, against steps in time so fine that a millionth shows; with an EMF
@@ -42,7 +43,9 @@ class PausingBridgeTest {
         "0.26, 1, 1.6, 0.05",
         "0.7, 0.7, 1.63, 0",
         "1.1, 0.4, 1.64, 0.9",
-        "1.4, 0.2, 1.655, 0.01"
+        "1.4, 0.2, 1.655, 0.01",
+        "1, 0.02, 1.645, 0",
+        "0.6, 0.1, 1.635, 0.5"
     })
     void overlapping_pulses_are_those_of_fine_steps(double x, double r, double v, double rho) {
         BridgeCurrents found = OverlappingPulses.solve(EMF, x, r, v * EMF, rho);
@@ -64,6 +67,18 @@ class PausingBridgeTest {
         assertThat(found).isNotNull();
         assertThat(found.mode()).isEqualTo(ConductionMode.ISOLATED_PULSES);
         same(found, stepped(x, r, v * EMF, rho, 1), 2e-6);
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0.2, 3, 40})
+    void currents_grow_with_emf_and_bus_alike(double times) {
+        BridgeCurrents one = OverlappingPulses.solve(EMF, 1, 0.02, 1.645 * EMF, 0);
+        BridgeCurrents other = OverlappingPulses.solve(times * EMF, 1, 0.02, 1.645 * times * EMF, 0);
+        assertThat(one).isNotNull();
+        assertThat(other).isNotNull();
+        assertThat(other.mode()).isEqualTo(ConductionMode.OVERLAPPING_PULSES).isEqualTo(one.mode());
+        assertThat(other.directCurrent() / times).isCloseTo(one.directCurrent(), within(1e-9));
+        assertThat(other.phaseCurrentRms() / times).isCloseTo(one.phaseCurrentRms(), within(1e-9));
     }
 
     @Test

@@ -74,11 +74,12 @@ class WholeStepsTest {
     }
 
     /** Whole steps as the circuit itself takes them, one by one, until a diode would switch. */
-    private static int oneByOne(PhaseSet phases, DcLoad.Battery battery, long begun, int most, AirGapEnergy airGap) {
+    private static int oneByOne(
+            PhaseSet phases, BridgeFault fault, DcLoad.Battery battery, long begun, int most, AirGapEnergy airGap) {
         for (int taken = 0; ; taken++) {
             long at = begun + taken;
             double rail = battery.voltage() + battery.resistance() * phases.directCurrent();
-            PhaseSet tried = PhaseSetTest.phases(BridgeFault.NONE, false);
+            PhaseSet tried = PhaseSetTest.phases(fault, false);
             tried.set(phases);
             tried.switchOn(emf(at, 0), emf(at, 1), emf(at, 2), rail);
             boolean switches = tried.conducting() > phases.conducting();
@@ -105,56 +106,66 @@ class WholeStepsTest {
         }
     }
 
-    @Test
-    void steps_taken_together_end_where_the_circuit_switches_with_the_same_currents_and_energy() {
-        DcLoad.Battery battery = new DcLoad.Battery(0.9, 0.3);
+    /** Phases as they may stand after some steps, with a current of our own choice. */
+    private static PhaseSet begun(BridgeFault fault, long begun, double flowing) {
+        PhaseSet phases = PhaseSetTest.phases(fault, false);
+        if (flowing > 0) {
+            phases.switchOn(emf(begun, 0), emf(begun, 1), emf(begun, 2), 0.4);
+        }
+        double[] i = new double[3];
+        for (int k = 0; k < 3 && phases.conducting() > 1; k++) {
+            double share = phases.conducting() == 2 ? 1 : k == 0 ? 0.3 : 0.7;
+            i[k] = phases.rail(k) * flowing * share;
+        }
+        for (int k = 0; k < 3 && phases.conducting() == 3; k++) {
+            int j = (k + 1) % 3;
+            int l = (k + 2) % 3;
+            if (phases.rail(j) == phases.rail(l)) {
+                i[k] = -i[j] - i[l];
+            }
+        }
+        // a phase that is tied takes what the others leave
+        phases.flow(fault == BridgeFault.DIODE_SHORT ? -i[1] - i[2] : i[0], i[1], i[2]);
+        return phases;
+    }
+
+    @ParameterizedTest
+    @EnumSource(BridgeFault.class)
+    void steps_taken_together_end_where_the_circuit_switches_with_the_same_currents_and_energy(BridgeFault fault) {
         int[] counts = new int[4];
-        int unlike = 0;
-        for (long begun = 0; begun < 3 * PERIOD; begun++) {
-            for (int most : new int[] {1, 3, 1000}) {
-                for (double flowing : new double[] {0, 0.02, 0.3, 2}) {
-                    PhaseSet together = PhaseSetTest.phases(BridgeFault.NONE, false);
-                    if (flowing > 0) {
-                        together.switchOn(emf(begun, 0), emf(begun, 1), emf(begun, 2), 0.4);
-                    }
-                    int conducting = together.conducting();
-                    double[] i = new double[3];
-                    for (int k = 0; k < 3 && conducting > 1; k++) {
-                        double share = conducting == 2 ? 1 : k == 0 ? 0.3 : 0.7;
-                        i[k] = together.rail(k) * flowing * share;
-                    }
-                    for (int k = 0; k < 3 && conducting == 3; k++) {
-                        int j = (k + 1) % 3;
-                        int l = (k + 2) % 3;
-                        if (together.rail(j) == together.rail(l)) {
-                            i[k] = -i[j] - i[l];
+        int several = 0;
+        int ended = 0;
+        for (double voltage : new double[] {0.9, 1.6, 2.6}) {
+            DcLoad.Battery battery = new DcLoad.Battery(voltage, 0.3);
+            for (long begun = 0; begun < 2 * PERIOD; begun++) {
+                for (int most : new int[] {1, 3, 100}) {
+                    for (double flowing : new double[] {0, 0.02, 2}) {
+                        PhaseSet together = begun(fault, begun, flowing);
+                        PhaseSet each = begun(fault, begun, flowing);
+                        boolean measured = begun % 2 == 0;
+                        AirGapEnergy found = new AirGapEnergy();
+                        AirGapEnergy expected = new AirGapEnergy();
+                        counts[together.conducting()]++;
+                        int taken = new WholeSteps(new Sines(PERIOD), 1.3, STEP, battery)
+                                .run(together, together.directCurrent(), begun, most, measured ? found : null);
+                        assertThat(taken).isEqualTo(oneByOne(each, fault, battery, begun, most, expected));
+                        several += taken > 1 ? 1 : 0;
+                        ended += taken < most ? 1 : 0;
+                        for (int k = 0; k < 3; k++) {
+                            assertThat(together.current(k)).isCloseTo(each.current(k), within(1e-12));
                         }
-                    }
-                    together.flow(i[0], i[1], i[2]);
-                    PhaseSet each = PhaseSetTest.phases(BridgeFault.NONE, false);
-                    each.set(together);
-                    boolean measured = begun % 2 == 0;
-                    AirGapEnergy found = new AirGapEnergy();
-                    AirGapEnergy expected = new AirGapEnergy();
-                    WholeSteps steps = new WholeSteps(new Sines(PERIOD), 1.3, STEP, battery);
-                    int taken = steps.run(together, together.directCurrent(), begun, most, measured ? found : null);
-                    assertThat(taken).isEqualTo(oneByOne(each, battery, begun, most, expected));
-                    counts[conducting]++;
-                    unlike += taken < most ? 1 : 0;
-                    for (int k = 0; k < 3; k++) {
-                        assertThat(together.current(k)).isCloseTo(each.current(k), within(1e-12));
-                    }
-                    if (measured) {
-                        assertThat(found.time).isCloseTo(expected.time, within(1e-12));
-                        assertThat(found.energy).isCloseTo(expected.energy, within(1e-12));
+                        if (measured) {
+                            assertThat(found.time).isCloseTo(expected.time, within(1e-12));
+                            assertThat(found.energy).isCloseTo(expected.energy, within(1e-12));
+                        }
                     }
                 }
             }
         }
-        assertThat(counts[0]).isPositive();
+        assertThat(counts[0] + counts[1]).as("without current").isGreaterThan(100);
         assertThat(counts[2]).isGreaterThan(100);
-        assertThat(counts[3]).isGreaterThan(100);
-        assertThat(unlike).as("ended by a diode").isGreaterThan(300);
+        assertThat(several).as("several steps at once").isGreaterThan(100);
+        assertThat(ended).as("ended by a diode").isGreaterThan(300);
     }
 
     /** One set of whole steps meets one state of the rails after another. */
@@ -173,7 +184,7 @@ class WholeStepsTest {
             PhaseSet each = PhaseSetTest.phases(BridgeFault.NONE, false);
             each.set(together);
             int taken = steps.run(together, together.directCurrent(), begun, 4, null);
-            assertThat(taken).isEqualTo(oneByOne(each, battery, begun, 4, new AirGapEnergy()));
+            assertThat(taken).isEqualTo(oneByOne(each, BridgeFault.NONE, battery, begun, 4, new AirGapEnergy()));
             for (int k = 0; k < 3; k++) {
                 assertThat(together.current(k)).isCloseTo(each.current(k), within(1e-12));
             }

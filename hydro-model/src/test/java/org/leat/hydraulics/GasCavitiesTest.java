@@ -50,7 +50,18 @@ class GasCavitiesTest {
                         new SurgeSection(300, BORE, 300, 0.02, 29, 0.3),
                         new SurgeSection(0.3, 0.05, 1200, 0.02, 0.3, 0.1)),
                 30);
+        SurgeLine raised = new SurgeLine(List.of(new SurgeSection(300, BORE, 1000, 0.02, 20, 9)), 40);
+        SurgeLine lossy = new SurgeLine(List.of(new SurgeSection(300, BORE, 1000, 0.08, 20, 9)), 40);
         return Stream.of(
+                new Run("ends above the nozzles, stopped", raised, 0.004, NozzleOpening.step(0), 8, 9, 100),
+                new Run("much friction", lossy, 0.003, NozzleOpening.step(0), 8, 60, 100),
+                new Run("waves as small as the band", lossy, 0.002, NozzleOpening.step(0.85), 9, 30, 100),
+                new Run("waves smaller than the band", lossy, 0.001, NozzleOpening.step(0.9), 10, 30, 100),
+                new Run("little closed", raised, 0.002, NozzleOpening.step(0.9), 9, 90, 100),
+                new Run("died down at once", steep, 0.003, NozzleOpening.step(0), 12, 60, 1),
+                new Run("shut while air is in", low, 0.004, shutAt(0.95), 32, 7, 100),
+                new Run("shut while air goes out", low, 0.004, shutAt(1.35), 32, 7, 100),
+                new Run("air goes in and out", low, 0.004, NozzleOpening.step(0.08), 32, 12, 100),
                 new Run("level, stopped", level, 0.0035, NozzleOpening.step(0), 8, 4, 100),
                 new Run("level, odd grid", level, 0.0035, NozzleOpening.step(0), 7, 4, 100),
                 new Run("level, whole steps", level, 0.0035, NozzleOpening.step(0), 8, 10 * 0.25 / 8, 100),
@@ -59,7 +70,7 @@ class GasCavitiesTest {
                 new Run("steep, stopped", steep, 0.003, NozzleOpening.step(0), 12, 7, 100),
                 new Run("steep, half stopped", steep, 0.003, NozzleOpening.step(0.5), 9, 5, 100),
                 new Run("steep, half stopped, died down", steep, 0.003, NozzleOpening.step(0.5), 9, 60, 2),
-                new Run("low, air drawn in", low, 0.003, NozzleOpening.step(0.2), 8, 7, 100),
+                new Run("low, air drawn in", low, 0.003, NozzleOpening.step(0.1), 8, 7, 100),
                 new Run("low, air drawn in and shut", low, 0.003, shutLater(), 8, 7, 100),
                 new Run("two bores, shut slowly", two, 0.004, NozzleOpening.linear(1, 0, 1.5), 10, 12, 100),
                 new Run("two bores, nearly shut", two, 0.004, NozzleOpening.linear(1, 0.1, 0.7), 11, 12, 100),
@@ -68,7 +79,11 @@ class GasCavitiesTest {
     }
 
     private static NozzleOpening shutLater() {
-        return NozzleOpening.table(new double[] {0, 0.01, 1.2, 1.3}, new double[] {1, 0.2, 0.2, 0});
+        return shutAt(1.3);
+    }
+
+    private static NozzleOpening shutAt(double time) {
+        return NozzleOpening.table(new double[] {0, 0.01, time - 0.1, time}, new double[] {1, 0.1, 0.1, 0});
     }
 
     /** The root of a function that rises through nil between two points. */

@@ -6,16 +6,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
-import org.leat.design.Design;
-import org.leat.file.Filled;
-import org.leat.file.Reading;
-import org.leat.plant.Plant;
 import org.leat.readings.Diagnosis;
-import org.leat.readings.Expectations;
 import org.leat.readings.FaultKind;
 import org.leat.readings.FaultTable;
 import org.leat.readings.ImpossibleReading;
-import org.leat.readings.PlantReadings;
 import org.leat.readings.TakenReadings;
 import org.leat.report.Learned;
 import org.leat.report.ReadingsWriter;
@@ -62,32 +56,19 @@ final class LearnCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         PrintWriter err = spec.commandLine().getErr();
-        PrintWriter out = spec.commandLine().getOut();
         byte[] content = Files.isRegularFile(design) ? Files.readAllBytes(design) : new byte[0];
-        Reading reading = PlantFile.read(design.toString());
-        Filled<PlantReadings> read = Tables.read(PlantReadings.class, "sets", file);
-        Design built = reading.design();
-        PlantReadings readings = read.record();
-        PlantFile.tell(reading.problems(), err);
-        PlantFile.tell(read.problems(), err);
-        if (built == null || readings == null) {
-            return ExitCode.UNREADABLE;
-        }
-        Plant plant = PlantFile.solvable(built, err);
-        if (plant == null) {
-            return ExitCode.NOT_JUDGED;
-        }
-        Expectations expected = Expectations.of(plant);
-        TakenReadings taken = TakenReadings.of(readings, expected);
-        boolean misplaced = PlantFile.tell(taken, read, err);
-        if (misplaced) {
-            return ExitCode.UNREADABLE;
-        }
-        PlantFile.tellSetsNotNamed(readings, expected, read, err);
+        return ReadAtPlant.read(design.toString(), file, err, read -> learned(read, content));
+    }
+
+    private int learned(ReadAtPlant read, byte[] content) throws IOException {
+        PrintWriter out = spec.commandLine().getOut();
+        PrintWriter err = spec.commandLine().getErr();
+        TakenReadings taken = read.taken();
         for (ImpossibleReading cannot : taken.impossible()) {
-            err.print(read.positions().of(cannot.reading().path()) + ": " + ReadingsWriter.cannot(cannot) + "\n");
+            err.print(
+                    read.file().positions().of(cannot.reading().path()) + ": " + ReadingsWriter.cannot(cannot) + "\n");
         }
-        String fault = fault(Diagnosis.of(FaultTable.of(expected), taken.readings()));
+        String fault = fault(Diagnosis.of(FaultTable.of(read.expected()), taken.readings()));
         boolean wrong = !fault.isEmpty();
         if (wrong) {
             err.print("leat: these readings say: " + fault
@@ -97,7 +78,7 @@ final class LearnCommand implements Callable<Integer> {
             err.print("leat: nothing is written; mend and read again, or write --even-so\n");
             return ExitCode.FOUND;
         }
-        Learned.Lesson lesson = Learned.of(reading, expected, readings, taken);
+        Learned.Lesson lesson = Learned.of(read.design(), read.expected(), read.readings(), taken);
         Lessons.tell(design, lesson, content, write, out, err);
         return wrong || !taken.impossible().isEmpty() ? ExitCode.FOUND : ExitCode.NOTHING;
     }

@@ -5,16 +5,10 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.leat.check.Checker;
-import org.leat.design.Design;
-import org.leat.file.Filled;
-import org.leat.file.Reading;
 import org.leat.pack.BuiltInPack;
-import org.leat.plant.Plant;
 import org.leat.readings.Diagnosis;
-import org.leat.readings.Expectations;
 import org.leat.readings.FaultKind;
 import org.leat.readings.FaultTable;
-import org.leat.readings.PlantReadings;
 import org.leat.readings.TakenReadings;
 import org.leat.report.ReadingsWriter;
 import picocli.CommandLine.Command;
@@ -55,29 +49,16 @@ final class ReadingsCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         boolean json = format.json();
         PrintWriter err = spec.commandLine().getErr();
-        Reading reading = PlantFile.read(design);
-        Design built = reading.design();
-        Filled<PlantReadings> read = Tables.read(PlantReadings.class, "sets", file);
-        PlantReadings readings = read.record();
-        PlantFile.tell(reading.problems(), err);
-        PlantFile.tell(read.problems(), err);
-        if (built == null || readings == null) {
-            return ExitCode.UNREADABLE;
-        }
-        Plant plant = PlantFile.solvable(built, err);
-        if (plant == null) {
-            return ExitCode.NOT_JUDGED;
-        }
-        Expectations expected = Expectations.of(plant);
-        TakenReadings taken = TakenReadings.of(readings, expected);
-        boolean misplaced = PlantFile.tell(taken, read, err);
-        if (misplaced) {
-            return ExitCode.UNREADABLE;
-        }
-        PlantFile.tellSetsNotNamed(readings, expected, read, err);
-        Diagnosis diagnosis = Diagnosis.of(FaultTable.of(expected), taken.readings());
+        return ReadAtPlant.read(design, file, err, read -> told(read, json));
+    }
+
+    private int told(ReadAtPlant read, boolean json) throws IOException {
+        TakenReadings taken = read.taken();
+        Diagnosis diagnosis = Diagnosis.of(FaultTable.of(read.expected()), taken.readings());
         ReadingsWriter writer = new ReadingsWriter(
-                expected, Checker.of(List.of(new BuiltInPack())).rulebook(), read.positions());
+                read.expected(),
+                Checker.of(List.of(new BuiltInPack())).rulebook(),
+                read.file().positions());
         PrintWriter out = spec.commandLine().getOut();
         if (json) {
             writer.json(taken, diagnosis, out);

@@ -7,40 +7,18 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.leat.file.DesignReader;
+import org.leat.check.Samples;
 import org.leat.plant.Plant;
 import org.leat.quantity.QuantityKind;
 
 class ExpressionsTest {
 
-    private static final Plant PLANT = Plant.of(
-            Objects.requireNonNull(DesignReader.read("""
-                    format: 1
-                    name: sample
-                    site:
-                      gross-head: 24 m
-                    penstock:
-                      sections:
-                        - name: run
-                          pipe: { kind: polyethylene, material: pe100, outside-diameter: 63 mm, sdr: 17 }
-                          length: 90 m
-                    nozzles:
-                      open: [10 mm]
-                    alternator:
-                      open-circuit: { kind: volts-at-speed, voltage: 21 V, speed: 1000 rpm }
-                      winding: { resistance-between-leads: 0.2 Ω }
-                      pole-pairs: 6
-                    battery:
-                      chemistry: lithium-iron-phosphate
-                      cells-in-series: 8
-                      capacity: 100 Ah
-                    """, "sample.yaml").design()));
+    private static final Plant PLANT = Plant.of(Samples.design());
 
     private static final Expressions EXPRESSIONS = new Expressions();
 

@@ -3,7 +3,6 @@ package org.leat.pack.cable;
 import static org.leat.check.Level.ERROR;
 import static org.leat.quantity.QuantityKind.CURRENT;
 
-import java.util.List;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
@@ -26,8 +25,8 @@ final class Ampacity {
             .source("IEC 60364-5-52 tables B.52.2 to B.52.5, B.52.10, B.52.12, B.52.14, B.52.15, B.52.17 to B.52.19")
             .passes("carries", "The run {run} carries {value}; as laid it may carry {limit}.")
             .fails("overloaded", "The run {run} carries {value}; as laid it may carry {limit}.")
-            .open("not-loaded", "Cannot be judged: no load is told that this run feeds. Tell it, with supply: bus.")
-            .judgeAll(Ampacity::judge)
+            .open("not-loaded", RunCapacity.NOT_LOADED)
+            .judgeAll(j -> RunCapacity.each(j, (spot, run) -> judge(j, spot, run)))
             .leastWayOut(
                     "thicker",
                     "Conductors of {area:mm²}.",
@@ -36,19 +35,9 @@ final class Ampacity {
 
     private Ampacity() {}
 
-    private static List<Outcome> judge(Judgement j) {
-        List<CableDuty> duties = j.solved().cableDuties();
-        return duties.isEmpty() ? List.of(j.at("/cables").notGiven("/cables")) : j.each(duties, duty -> judge(j, duty));
-    }
-
-    private static Outcome judge(Judgement j, CableDuty duty) {
-        Spot spot = j.at(duty.cable().path() + "/conductor/area");
-        if (duty instanceof CableDuty.NotLoaded) {
-            return spot.says("not-loaded");
-        }
-        CableDuty.Carries carries = RunCapacity.carries(spot, duty);
-        Spot during = spot.during(carries.during());
-        return during.with(Runs.arg("run", j.design(), duty.cable()))
-                .atMost(carries.current(), RunCapacity.capacity(j, during, carries), CURRENT);
+    private static Outcome judge(Judgement j, Spot spot, CableDuty.Carries run) {
+        Spot during = spot.during(run.during());
+        return during.with(Runs.arg("run", j.design(), run.cable()))
+                .atMost(run.current(), RunCapacity.capacity(j, during, run), CURRENT);
     }
 }

@@ -6,7 +6,6 @@ import static org.leat.quantity.QuantityKind.POWER;
 import static org.leat.quantity.QuantityKind.RATIO;
 import static org.leat.quantity.QuantityKind.VOLTAGE;
 
-import java.util.List;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
@@ -35,8 +34,8 @@ final class VoltageLost {
             .fails(
                     "too-much",
                     "The run {run} loses {drop} ({value} of the battery's voltage, {power}); good is {limit}.")
-            .open("not-loaded", "Cannot be judged: no load is told that this run feeds. Tell it, with supply: bus.")
-            .judgeAll(VoltageLost::judge)
+            .open("not-loaded", RunCapacity.NOT_LOADED)
+            .judgeAll(j -> RunCapacity.each(j, (spot, run) -> judge(j, spot, run)))
             .leastWayOut(
                     "thicker",
                     "Conductors of {area:mm²}.",
@@ -45,23 +44,13 @@ final class VoltageLost {
 
     private VoltageLost() {}
 
-    private static List<Outcome> judge(Judgement j) {
-        List<CableDuty> duties = j.solved().cableDuties();
-        return duties.isEmpty() ? List.of(j.at("/cables").notGiven("/cables")) : j.each(duties, duty -> judge(j, duty));
-    }
-
-    private static Outcome judge(Judgement j, CableDuty duty) {
-        Spot spot = j.at(duty.cable().path() + "/conductor/area");
-        if (duty instanceof CableDuty.NotLoaded) {
-            return spot.says("not-loaded");
-        }
-        CableDuty.Carries carries = RunCapacity.carries(spot, duty);
-        return spot.during(carries.during())
-                .with(Runs.arg("run", j.design(), duty.cable()))
-                .with("drop", carries.drop(), VOLTAGE)
-                .with("power", carries.lostPower(), POWER)
+    private static Outcome judge(Judgement j, Spot spot, CableDuty.Carries run) {
+        return spot.during(run.during())
+                .with(Runs.arg("run", j.design(), run.cable()))
+                .with("drop", run.drop(), VOLTAGE)
+                .with("power", run.lostPower(), POWER)
                 .atMost(
-                        carries.drop() / j.numbers().battery().restingVoltage(),
-                        j.limit(duty.cable().joins(Place.INVERTER) ? "inverter-share" : "share"));
+                        run.drop() / j.numbers().battery().restingVoltage(),
+                        j.limit(run.cable().joins(Place.INVERTER) ? "inverter-share" : "share"));
     }
 }

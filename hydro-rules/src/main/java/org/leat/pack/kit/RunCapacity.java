@@ -1,8 +1,11 @@
 package org.leat.pack.kit;
 
+import java.util.List;
+import java.util.function.BiFunction;
 import org.leat.catalogue.tables.AmpacityCatalogue;
 import org.leat.catalogue.tables.CableLaying;
 import org.leat.check.Judgement;
+import org.leat.check.Outcome;
 import org.leat.check.Spot;
 import org.leat.design.Cable;
 import org.leat.design.ConductorMaterial;
@@ -13,7 +16,24 @@ import org.leat.quantity.Si;
 /** What the conductors of a run carry for ever as they are laid. */
 public final class RunCapacity {
 
+    /** What {@link #each} says of a run whose loads are not told, under {@code not-loaded}. */
+    public static final String NOT_LOADED =
+            "Cannot be judged: no load is told that this run feeds. Tell it, with supply: bus.";
+
     private RunCapacity() {}
+
+    /** {@return each run judged by what it carries; open where no run is stated, and at a run whose loads are not told} */
+    public static List<Outcome> each(Judgement j, BiFunction<Spot, CableDuty.Carries, Outcome> judge) {
+        List<CableDuty> duties = j.solved().cableDuties();
+        return duties.isEmpty()
+                ? List.of(j.at("/cables").notGiven("/cables"))
+                : j.each(duties, duty -> {
+                    Spot spot = j.at(duty.cable().path() + "/conductor/area");
+                    return duty instanceof CableDuty.NotLoaded
+                            ? spot.says("not-loaded")
+                            : judge.apply(spot, carries(spot, duty));
+                });
+    }
 
     /** {@return what a loaded run carries; open at the spot where a field is not given that would tell} */
     public static CableDuty.Carries carries(Spot spot, CableDuty duty) {
