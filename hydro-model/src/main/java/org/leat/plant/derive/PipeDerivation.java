@@ -34,6 +34,9 @@ final class PipeDerivation {
     private static final double STEEL_WALL_LEFT = 0.875;
     private static final double STEEL_SAFETY = 2;
 
+    /** Names of pressures are rounded: the wall that carries PN 10 at dn 110 holds 9.93 bar (ISO 4065, ISO 1452-2). */
+    private static final double NAME_ROUNDED = 1.03;
+
     private final String path;
     private final double wallTemperature;
     private final double coldest;
@@ -86,10 +89,30 @@ final class PipeDerivation {
         double outside = Si.of(pipe.outsideDiameter());
         double wall = pipe.wall() != null ? Si.of(pipe.wall()) : pvcWall(pipe, standard, outside);
         PipeDimensions dimensions = PreferredWall.ofWall(standard, outside, wall);
-        double rating = pipe.pressureRating() != null
-                ? Si.of(pipe.pressureRating())
-                : calculated(standard, PipeMaterial.PVC_U, outside, outside / wall);
+        double rating = pvcRating(pipe, standard, outside, outside / wall);
         return plastic(PipeMaterial.PVC_U, dimensions, rating, TemperatureTradition.PVC_U, pipe.roughness());
+    }
+
+    /** As marked, yet never more than a stated wall can hold; by the wall alone where nothing is marked. */
+    private static double pvcRating(Pipe.PvcU pipe, PipeStandard standard, double outside, double sdr) {
+        if (pipe.pressureRating() == null) {
+            return told(pipe.standard())
+                    ? calculated(standard, PipeMaterial.PVC_U, outside, sdr)
+                    : Math.min(
+                            calculated(PipeStandard.ISO_1452, PipeMaterial.PVC_U, outside, sdr),
+                            calculated(PipeStandard.DIN_8062, PipeMaterial.PVC_U, outside, sdr));
+        }
+        double marked = Si.of(pipe.pressureRating());
+        if (pipe.wall() == null) {
+            return marked;
+        }
+        double ofWall = calculated(standard, PipeMaterial.PVC_U, outside, sdr);
+        return marked <= NAME_ROUNDED * ofWall ? marked : ofWall;
+    }
+
+    private static boolean told(@Nullable String mark) {
+        return mark != null
+                && PipeStandard.find(mark).filter(found -> !polyethylene(found)).isPresent();
     }
 
     /** The wall the standard tables for a nominal pressure, else the one its design stress asks for. */
