@@ -10,9 +10,12 @@ import org.leat.check.Outcome;
 import org.leat.check.Report;
 import org.leat.check.RuleInForce;
 import org.leat.check.Rulebook;
+import org.leat.design.DumpSide;
 import org.leat.design.Place;
+import org.leat.design.RegulatorKind;
 import org.leat.plant.Plant;
 import org.leat.plant.numbers.CableNumbers;
+import org.leat.plant.numbers.DumpLoadNumbers;
 import org.leat.quantity.QuantityKind;
 import org.leat.readings.Channel.ReadingKind;
 import org.leat.readings.FirstStart.StopLimit;
@@ -97,6 +100,7 @@ public final class StopLimits {
                         outcome,
                         high,
                         outcome.path().startsWith("/alternator") ? ReadingKind.LEAD_VOLTS : ReadingKind.BRIDGE_VOLTS);
+            case "dump/own-rating" -> elements(outcome, high);
             case "alternator/winding-current" -> stop(outcome, high, ReadingKind.LEAD_AMPS);
             case "rectifier/current" -> stop(outcome, high, ReadingKind.BRIDGE_AMPS, ReadingKind.BATTERY_AMPS);
             case "battery/charge-current" -> stop(outcome, high, ReadingKind.BATTERY_AMPS);
@@ -107,6 +111,19 @@ public final class StopLimits {
             default -> {
                 // nothing that is read passes its limit
             }
+        }
+    }
+
+    /** The voltage at which the cold elements take what they are made for, V = √(P·R), where they stand. */
+    private void elements(Outcome outcome, double power) {
+        DumpLoadNumbers dump = plant.numbers().dumpLoad();
+        if (dump != null) {
+            RegulatorKind kind = plant.numbers().regulator().kind();
+            boolean twoNodes = kind == RegulatorKind.TRACKING || kind == RegulatorKind.SERIES;
+            limits.add(new StopLimit(
+                    twoNodes && dump.side() == DumpSide.BATTERY ? ReadingKind.BATTERY_VOLTS : ReadingKind.BRIDGE_VOLTS,
+                    Math.sqrt(power * dump.resistanceCold()),
+                    outcome.rule()));
         }
     }
 

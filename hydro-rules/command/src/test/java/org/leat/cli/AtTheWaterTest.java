@@ -1,6 +1,7 @@
 package org.leat.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -9,6 +10,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -317,5 +319,30 @@ class AtTheWaterTest {
                 folder.resolve("none.csv").toString());
         assertThat(unreadable.code()).isEqualTo(3);
         assertThat(unreadable.out()).isEmpty();
+    }
+
+    /** The hut's elements of 1.1 Ω are made for 1500 W: √(1500 W · 1.1 Ω) = 40.6 V, far below what may be touched. */
+    @Test
+    void the_dump_load_is_tried_up_to_what_its_elements_are_made_for() throws IOException {
+        JsonNode steps = new ObjectMapper()
+                .readTree(leat("start", "--format", "json", HUT).out())
+                .at("/steps");
+        int seen = 0;
+        for (JsonNode step : steps) {
+            for (JsonNode line : lines(step)) {
+                if (line.at("/what").asText().equals("bridge-volts")) {
+                    assertThat(line.at("/stopAbove").asDouble()).isCloseTo(40.62, within(0.01));
+                    assertThat(line.at("/stopRule").asText()).isEqualTo("dump/own-rating");
+                    seen++;
+                }
+            }
+        }
+        assertThat(seen).isGreaterThanOrEqualTo(2);
+    }
+
+    private static List<JsonNode> lines(JsonNode step) {
+        List<JsonNode> lines = new ArrayList<>();
+        step.forEach(part -> part.forEach(lines::add));
+        return lines;
     }
 }
