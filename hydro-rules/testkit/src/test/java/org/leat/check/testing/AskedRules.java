@@ -144,7 +144,9 @@ final class AskedRules {
         RuleTestKit kit = new RuleTestKit(Checker.of(List.of(new BuiltInPack())));
         try {
             Path component = Objects.requireNonNull(folder.resolve(rule.id()).getParent());
-            for (Example example : RuleTestKit.examples(component, folder.resolve("bases"))) {
+            List<Example> examples = new ArrayList<>(RuleTestKit.examples(component, folder.resolve("bases")));
+            examples.addAll(EdgeExamplesTest.all());
+            for (Example example : examples) {
                 if (example.rule().equals(rule.id())) {
                     for (SolvedDesign design : SolvedDesign.of(
                             Objects.requireNonNull(kit.read(example).design()))) {
