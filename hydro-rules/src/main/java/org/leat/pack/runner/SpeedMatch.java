@@ -55,10 +55,11 @@ record SpeedMatch(NozzleGroup nozzles, double low, double high) {
         Plant plant = j.plant();
         double now = plant.numbers().runner().pitchDiameter();
         double scale =
-                match.scale(s -> plant.withRunner(plant.numbers().runner().withPitchDiameter(now * s)));
-        double millimetres = Math.round(now * scale * 1000);
-        return Stream.of(match.told(Change.of("/runner/pitch-diameter", Si.quantity(millimetres, "mm", Length.class))
-                .with("diameter", millimetres / 1000, LENGTH)));
+                match.scale(s -> plant.withRunner(plant.numbers().runner().withPitchDiameter(now * s)), true);
+        return near(now * scale * 1000)
+                .map(millimetres -> Change.of("/runner/pitch-diameter", Si.quantity(millimetres, "mm", Length.class))
+                        .with("diameter", millimetres / 1000, LENGTH))
+                .map(match::told);
     }
 
     static Stream<Change> otherCells(Judgement j, Outcome.Fail failure) {
@@ -79,10 +80,17 @@ record SpeedMatch(NozzleGroup nozzles, double low, double high) {
         SpeedMatch match = of(j, failure);
         Plant plant = j.plant();
         double scale = match.scale(
-                s -> plant.withAlternator(plant.numbers().alternator().rewound(s)));
-        double turns = Math.round(scale * 100) / 100.0;
-        return Stream.of(
-                match.told(Change.of(Rewinding.edits(j.design(), turns)).with("turns", turns, RATIO)));
+                s -> plant.withAlternator(plant.numbers().alternator().rewound(s)), false);
+        return near(scale * 100)
+                .map(hundredths -> hundredths / 100)
+                .map(turns -> Change.of(Rewinding.edits(j.design(), turns)).with("turns", turns, RATIO))
+                .map(match::told);
+    }
+
+    /** Whole steps: where the wheel slips past the torque peak, the next one may hold it and the nearest not. */
+    private static Stream<Double> near(double steps) {
+        double whole = Math.rint(steps);
+        return Stream.of(whole, whole - 1, whole + 1);
     }
 
     static Stream<Change> delta(Judgement j, Outcome.Fail failure) {
@@ -110,22 +118,24 @@ record SpeedMatch(NozzleGroup nozzles, double low, double high) {
                 : Stream.empty();
     }
 
-    /** The factor that brings the ratio close to the middle of its range, by halving its logarithm. */
-    private double scale(DoubleFunction<Plant> scaled) {
+    /**
+     * The factor that brings the ratio close to the middle of its range, by halving its logarithm. A wheel that slips past the
+     * torque peak runs fast because it is too large, or because its winding has too many turns: less of either holds it.
+     */
+    private double scale(DoubleFunction<Plant> scaled, boolean rising) {
         double wanted = (low + high) / 2;
         double least = Math.log(0.25);
         double most = Math.log(4);
-        boolean rising = ratio(scaled.apply(Math.exp(most))) > ratio(scaled.apply(Math.exp(least)));
         for (int i = 0; i < 12; i++) {
             double middle = (least + most) / 2;
-            double reached = ratio(scaled.apply(Math.exp(middle)));
-            if (Math.abs(reached - wanted) < CLOSE * wanted) {
+            OperatingPoint reached = point(scaled.apply(Math.exp(middle)));
+            if (Math.abs(reached.speedRatio() - wanted) < CLOSE * wanted) {
                 return Math.exp(middle);
             }
-            if (reached < wanted == rising) {
-                least = middle;
-            } else {
+            if (reached.hold() == OperatingPoint.Hold.NOT_HELD || reached.speedRatio() < wanted != rising) {
                 most = middle;
+            } else {
+                least = middle;
             }
         }
         return Math.exp((least + most) / 2); // whether that suits is asked of the plant with what can be made of it
@@ -141,10 +151,6 @@ record SpeedMatch(NozzleGroup nozzles, double low, double high) {
     private boolean suits(Plant plant) {
         OperatingPoint point = point(plant);
         return point.hold() == OperatingPoint.Hold.HELD && point.speedRatio() >= low && point.speedRatio() <= high;
-    }
-
-    private double ratio(Plant plant) {
-        return point(plant).speedRatio();
     }
 
     private OperatingPoint point(Plant plant) {
