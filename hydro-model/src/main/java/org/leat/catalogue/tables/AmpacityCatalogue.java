@@ -24,13 +24,14 @@ public final class AmpacityCatalogue {
     private static final String LAW = "IEC 60364-5-52 current-carrying capacity";
     private static final double ZERO_CELSIUS = 273.15;
     private static final LazyTable<Capacity> CAPACITIES = LazyTable.of("ampacity", Capacity.class);
-    private static final Once<Map<Laid, List<Capacity>>> BY_LAYING = new Once<>(() -> CAPACITIES.rows().stream()
-            .collect(Collectors.groupingBy(
-                    row -> new Laid(row.material(), row.method(), row.insulation(), row.loaded()))));
+    private static final Once<Map<String, List<Capacity>>> BY_LAYING = new Once<>(() -> CAPACITIES.rows().stream()
+            .collect(Collectors.groupingBy(row -> laid(row.material(), row.method(), row.insulation(), row.loaded()))));
 
     private AmpacityCatalogue() {}
 
-    private record Laid(String material, String method, String insulation, int loaded) {}
+    private static String laid(String material, String method, String insulation, int loaded) {
+        return material + '/' + method + '/' + insulation + '/' + loaded;
+    }
 
     private record Capacity(
             String material, String method, String insulation, int loaded, double area, double current) {}
@@ -109,7 +110,7 @@ public final class AmpacityCatalogue {
         return BY_LAYING
                 .get()
                 .getOrDefault(
-                        new Laid(
+                        laid(
                                 laying.material().name().toLowerCase(Locale.ROOT),
                                 laying.method().name(),
                                 laying.insulation().name(),

@@ -60,6 +60,13 @@ record BridgeSearch(
      */
     record Found(boolean held, double speed, BridgeWaveform wave) {}
 
+    /** Of a few numbers that nearly always differ where anything does. */
+    @Override
+    public int hashCode() {
+        return fault.name().hashCode()
+                + 31 * (Double.hashCode(from) + 31 * (Double.hashCode(lead) + 31 * Double.hashCode(gearRatio)));
+    }
+
     /** {@return where they meet; the runaway, or the slowest speed tried, where they do not} */
     Found found() {
         return new Run().found();

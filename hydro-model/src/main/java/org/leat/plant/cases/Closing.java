@@ -186,7 +186,7 @@ public final class Closing implements Situation {
         Amount before = sections().get(section);
         return parts() == null || rejoining == null
                 ? StopPeak.whole(before)
-                : StopPeak.parted(before, rejoining.get(), section, bounding() != null || bounds, damped);
+                : StopPeak.parted(before, rejoining, section, bounding() != null || bounds, damped);
     }
 
     /** {@return the model that gives the highest pressure of a section} */

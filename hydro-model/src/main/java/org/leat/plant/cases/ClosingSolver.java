@@ -3,6 +3,7 @@ package org.leat.plant.cases;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
 import java.util.OptionalDouble;
 import org.leat.catalogue.rows.PipeMaterial;
 import org.leat.hydraulics.LowerEnd;
@@ -59,7 +60,7 @@ final class ClosingSolver {
     /** The last section ends at the nozzles, whatever it states: its lowest point is at the nozzle axis or below. */
     private double lowest(SectionNumbers section) {
         double lowest = section.lowestElevation();
-        return section.equals(numbers.penstock().last()) ? Math.min(0, lowest) : lowest;
+        return Objects.equals(section, numbers.penstock().last()) ? Math.min(0, lowest) : lowest;
     }
 
     private double standing(double elevation) {
@@ -143,7 +144,7 @@ final class ClosingSolver {
                 }),
                 new Once<>(() -> partedStops.get(
                         waves.get().parted(stop.opening(waves.get().followedToParting(stop.time())), stopped))),
-                damped());
+                damped() && waves.get().wholeBefore());
     }
 
     /** Whether the wall damps later blows more than friction does: most of the line is polyethylene. */

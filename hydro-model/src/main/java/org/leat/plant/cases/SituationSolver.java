@@ -92,17 +92,18 @@ final class SituationSolver {
     }
 
     private boolean sameWater(PlantNumbers changed) {
-        return changed.site().equals(numbers.site())
-                && changed.water().equals(numbers.water())
-                && changed.penstock().equals(numbers.penstock())
-                && changed.nozzles().equals(numbers.nozzles());
+        return Objects.equals(changed.site(), numbers.site())
+                && Objects.equals(changed.water(), numbers.water())
+                && Objects.equals(changed.penstock(), numbers.penstock())
+                && Objects.equals(changed.nozzles(), numbers.nozzles());
     }
 
     private boolean sameWheelAndRegulator(PlantNumbers changed) {
-        return changed.runner().equals(numbers.runner())
-                && changed.regulator()
-                        .withoutInputLimit()
-                        .equals(numbers.regulator().withoutInputLimit());
+        return Objects.equals(changed.runner(), numbers.runner())
+                && (Objects.equals(changed.regulator(), numbers.regulator())
+                        || changed.regulator()
+                                .withoutInputLimit()
+                                .equals(numbers.regulator().withoutInputLimit()));
     }
 
     private List<WaterSide> everyWater() {

@@ -2,6 +2,7 @@ package org.leat.plant.cases;
 
 import java.util.function.DoublePredicate;
 import org.apiguardian.api.API;
+import org.leat.lazy.Once;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.solve.Rejoining;
 
@@ -10,13 +11,10 @@ import org.leat.plant.solve.Rejoining;
  * rejoining is in it, computed on several grids: what all of them reach is certain, what none of them exceeds, with their spread on
  * top, is enough. Between the two nobody can say.
  *
- * @param before highest before a parted column rejoins, Pa; unknown where a wave speed is
- * @param certain what is reached in any case, Pa: it can prove a pipe too weak
- * @param enough what is not exceeded, Pa: it can prove a pipe strong enough; infinite where nothing can
- * @param reason why there is nothing between the two
+ * <p>The gas cavities run when something is asked that they decide, and once.
  */
 @API(status = API.Status.EXPERIMENTAL, since = "0.1")
-public record StopPeak(Amount before, double certain, double enough, Amount.Unknown reason) {
+public final class StopPeak {
 
     /** The grids disagree, or the blows still grow. */
     public static final Amount.Unknown UNSETTLED = new Amount.Missing("/nozzles/open", "unknown/rejoining-unsettled");
@@ -26,60 +24,107 @@ public record StopPeak(Amount before, double certain, double enough, Amount.Unkn
 
     private static final double SAME = 1 + 1e-9;
 
+    private final Amount whole;
+    private final boolean holds;
+    private final boolean damped;
+    private final Once<Range> range;
+
+    /**
+     * What is known of the pressure.
+     *
+     * @param before highest before a parted column rejoins, Pa; unknown where a wave speed is
+     * @param certain what is reached in any case, Pa
+     * @param enough what is not exceeded, Pa
+     * @param reason why there is nothing between the two
+     */
+    private record Range(Amount before, double certain, double enough, Amount.Unknown reason) {}
+
+    private StopPeak(Amount whole, boolean holds, boolean damped, Once<Range> range) {
+        this.whole = whole;
+        this.holds = holds;
+        this.damped = damped;
+        this.range = range;
+    }
+
     /** Of a column that holds. */
     static StopPeak whole(Amount before) {
         double highest = before.or(0);
-        return new StopPeak(before, highest, highest, UNSETTLED);
+        return new StopPeak(before, true, false, new Once<>(() -> new Range(before, highest, highest, UNSETTLED)));
     }
 
     /**
      * Of a column that parts and rejoins.
      *
      * @param holds whether the pressure before it parts is known without the gas cavities
-     * @param damped whether the wall damps later blows
+     * @param damped whether the wall damps later blows, which are then followed
      */
-    static StopPeak parted(Amount before, Rejoining rejoining, int section, boolean holds, boolean damped) {
-        if (!(before instanceof Amount.Known known)) {
-            return whole(before);
-        }
-        double bound = Math.max(known.value(), rejoining.bound());
+    static StopPeak parted(Amount before, Once<Rejoining> rejoining, int section, boolean holds, boolean damped) {
+        return before instanceof Amount.Known known
+                ? new StopPeak(
+                        before, holds, damped, new Once<>(() -> range(known, rejoining.get(), section, holds, damped)))
+                : whole(before);
+    }
+
+    private static Range range(Amount.Known before, Rejoining rejoining, int section, boolean holds, boolean damped) {
+        double bound = Math.max(before.value(), rejoining.bound());
         if (rejoining.sections().isEmpty()) {
-            return new StopPeak(before, known.value(), bound, UNSETTLED);
+            return new Range(before, before.value(), bound, UNSETTLED);
         }
         Rejoining.Peak peak = rejoining.sections().get(section);
-        double first = holds ? known.value() : Math.max(known.value(), peak.first());
+        double first = holds ? before.value() : Math.max(before.value(), peak.first());
         double later = rejoining.growing() ? Double.POSITIVE_INFINITY : peak.later();
         double enough = Math.min(bound, Math.max(first, Math.max(peak.after(), later)));
-        double certain = Math.min(enough, Math.max(known.value(), damped ? peak.firstAgreed() : peak.agreed()));
-        return new StopPeak(Amount.of(first), certain, enough, damped ? DAMPED : UNSETTLED);
+        double certain = Math.min(enough, Math.max(before.value(), damped ? peak.firstAgreed() : peak.agreed()));
+        return new Range(Amount.of(first), certain, enough, damped ? DAMPED : UNSETTLED);
+    }
+
+    /** {@return highest before a parted column rejoins, Pa; unknown where a wave speed is} */
+    public Amount before() {
+        return holds ? whole : range.get().before();
+    }
+
+    /** {@return what is reached in any case, Pa: it can prove a pipe too weak} */
+    public double certain() {
+        return range.get().certain();
+    }
+
+    /** {@return what is not exceeded, Pa: it can prove a pipe strong enough; infinite where nothing can} */
+    public double enough() {
+        return range.get().enough();
     }
 
     /** {@return whether the highest pressure may be that of a rejoined column} */
     public boolean rejoined() {
-        return rejoined(enough);
+        return rejoined(enough());
     }
 
     /** {@return whether a pressure, Pa, is beyond what is seen before a parted column rejoins} */
     public boolean rejoined(double pressure) {
-        return before instanceof Amount.Known known && pressure > known.value() * SAME;
+        return before() instanceof Amount.Known known && pressure > known.value() * SAME;
     }
 
     /**
      * {@return the highest pressure, Pa, as far as it decides whether something holds: what is not exceeded, where that holds or where
      * not even what is certain does; unknown between} Where later blows are damped it is what does not hold for certain.
      *
-     * @param holds whether a pressure is held, Pa; a greater one no better
+     * @param held whether a pressure is held, Pa; a greater one no better
      */
-    public Amount against(DoublePredicate holds) {
-        if (!before.isKnown()) {
-            return before;
-        } else if (!Double.isInfinite(enough) && holds.test(enough)) {
-            return Amount.of(enough);
-        } else if (holds.test(certain)) {
-            return reason;
+    public Amount against(DoublePredicate held) {
+        if (!(whole instanceof Amount.Known first)) {
+            return whole;
+        } else if (damped && holds && !held.test(first.value())) {
+            return whole; // whatever the blows: where those are damped, it is what fails for certain
         }
-        boolean sure = Double.isInfinite(enough) || reason.equals(DAMPED);
-        return !sure ? Amount.of(enough) : holds.test(before.or(certain)) ? Amount.of(certain) : before;
+        Range known = range.get();
+        boolean bounded = !Double.isInfinite(known.enough());
+        if (bounded && held.test(known.enough())) {
+            return Amount.of(known.enough());
+        } else if (held.test(known.certain())) {
+            return known.reason();
+        } else if (bounded && !known.reason().equals(DAMPED)) {
+            return Amount.of(known.enough());
+        }
+        return held.test(known.before().or(known.certain())) ? Amount.of(known.certain()) : known.before();
     }
 
     /** {@return the same against a limit, Pa} */
@@ -89,6 +134,9 @@ public record StopPeak(Amount before, double certain, double enough, Amount.Unkn
 
     /** {@return what is not exceeded, Pa; unknown where nothing can be said} */
     public Amount highest() {
-        return before.isKnown() && Double.isInfinite(enough) ? reason : before.map(pressure -> enough);
+        Range known = range.get();
+        return known.before().isKnown() && Double.isInfinite(known.enough())
+                ? known.reason()
+                : known.before().map(pressure -> known.enough());
     }
 }

@@ -54,11 +54,11 @@ final class Assume {
         return List.copyOf(parts);
     }
 
-    /** {@return a part's numbers: those of the plant nearby where it was derived from the same, else derived now} */
+    /** {@return a part's numbers: those of the plant nearby where it was derived from the very same, else derived now} */
     @SuppressWarnings("unchecked") // parts come in the same order in every plant
     <T> T part(List<@Nullable Object> inputs, Supplier<T> derive) {
         Part<?> known = parts.size() < near.size() ? near.get(parts.size()) : null;
-        if (known != null && known.inputs().equals(inputs) && !known.touchedBy(instead)) {
+        if (known != null && theSame(known.inputs(), inputs) && !known.touchedBy(instead)) {
             parts.add(known);
             known.assumptions().forEach(this::note);
             return (T) known.value();
@@ -71,6 +71,17 @@ final class Assume {
         part.assumptions().forEach(this::note);
         parts.add(part.touchedBy(instead) ? new Part<>(List.of(), value, part.assumptions()) : part);
         return value;
+    }
+
+    /** Whether all inputs are the same objects, or equal numbers: to compare all that a part holds would tell no more. */
+    private static boolean theSame(List<@Nullable Object> known, List<@Nullable Object> inputs) {
+        boolean same = known.size() == inputs.size();
+        for (int i = 0; same && i < inputs.size(); i++) {
+            Object was = known.get(i);
+            Object now = inputs.get(i);
+            same = was == now || (was instanceof Double && was.equals(now));
+        }
+        return same;
     }
 
     private void note(Assumption assumption) {

@@ -98,7 +98,9 @@ public final class Derivation {
                 Arrays.asList(design.cables(), alone.winding().inductance()),
                 () -> RunInductanceDerivation.of(
                         design.cables(), alone.winding().inductance(), assume));
-        AlternatorNumbers alternator = alone.withWinding(alone.winding().withRunInductance(run));
+        AlternatorNumbers alternator = assume.part(
+                Arrays.asList(alone, run),
+                () -> alone.withWinding(alone.winding().withRunInductance(run)));
         RectifierNumbers rectifier = assume.part(
                 Arrays.asList(design.rectifier()), () -> BusDerivation.rectifier(design.rectifier(), assume));
         BatteryNumbers battery = assume.part(

@@ -2,6 +2,7 @@ package org.leat.plant.duties;
 
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.Objects;
 import org.leat.design.InsulationClass;
 import org.leat.design.MagnetGrade;
 import org.leat.electrics.NeodymiumGrade;
@@ -85,7 +86,7 @@ public record SettledWinding(Running running, double temperature) {
      */
     public static double behind(Cases cases, BrokenBridge broken, double thermalResistance) {
         double kelvin = cases.running().stream()
-                .filter(running -> running.nozzles().equals(broken.nozzles()))
+                .filter(running -> Objects.equals(running.nozzles(), broken.nozzles()))
                 .findFirst()
                 .orElseThrow()
                 .operatingPoint()

@@ -1,5 +1,6 @@
 package org.leat.plant.solve;
 
+import java.util.Objects;
 import org.leat.electrics.AlternatorConstants;
 import org.leat.electrics.BatteryClamp;
 import org.leat.electrics.DiodeLine;
@@ -34,10 +35,13 @@ public final class ElectricSide {
 
     /** {@return whether the electric side of other numbers is the same} Ratings do not enter. */
     public boolean sameAs(PlantNumbers other) {
-        return numbers.alternator().withoutLimits().equals(other.alternator().withoutLimits())
+        return (Objects.equals(numbers.alternator(), other.alternator())
+                        || numbers.alternator()
+                                .withoutLimits()
+                                .equals(other.alternator().withoutLimits()))
                 && numbers.rectifier().threshold() == other.rectifier().threshold()
                 && numbers.rectifier().slopeResistance() == other.rectifier().slopeResistance()
-                && numbers.busResistance().equals(other.busResistance())
+                && Objects.equals(numbers.busResistance(), other.busResistance())
                 && numbers.battery().restingVoltage() == other.battery().restingVoltage()
                 && numbers.battery().internalResistance() == other.battery().internalResistance();
     }

@@ -77,7 +77,7 @@ final class OperatingPointSolver {
             List<Crossing> crossings, @Nullable Crossing first, TorqueCurve curve, AlternatorNumbers alternator) {
         List<StableSpeed> others = new ArrayList<>();
         for (Crossing crossing : crossings) {
-            if (crossing.stable() && !crossing.equals(first)) {
+            if (crossing.stable() && (first == null || crossing.speed() != first.speed())) {
                 BridgeOperatingPoint point = curve.pointAt(crossing.speed());
                 double own = crossing.speed() * alternator.gearRatio();
                 others.add(new StableSpeed(

@@ -23,6 +23,12 @@ import org.leat.law.Answer;
 public record PartedStop(
         SurgeLine line, double flow, NozzleOpening opening, double stopped, double boilingHead, double weight) {
 
+    /** Of a few numbers that nearly always differ where anything does. */
+    @Override
+    public int hashCode() {
+        return Double.hashCode(flow) + 31 * (Double.hashCode(stopped) + 31 * Double.hashCode(line.tankHead()));
+    }
+
     /** {@return the blows of the column as it rejoins} */
     public Rejoining rejoining() {
         double bound = opening.at(Double.MAX_VALUE) == 0 ? bound() : Double.POSITIVE_INFINITY;

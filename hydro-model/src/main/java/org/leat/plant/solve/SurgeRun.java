@@ -6,6 +6,7 @@ import org.leat.hydraulics.Characteristics;
 import org.leat.hydraulics.HeadEnvelope;
 import org.leat.hydraulics.LowerEnd;
 import org.leat.hydraulics.NozzleOpening;
+import org.leat.hydraulics.RejoiningColumn;
 import org.leat.hydraulics.SeriesStop;
 import org.leat.hydraulics.SurgeLine;
 import org.leat.hydraulics.SurgeSection;
@@ -107,6 +108,11 @@ public final class SurgeRun {
      */
     public PartedStop parted(NozzleOpening opening, double stopped) {
         return new PartedStop(line, flow, opening, stopped, boilingHead, weight);
+    }
+
+    /** {@return whether the water stands above boiling everywhere before a stop, so that the blows of a parted column are followed} */
+    public boolean wholeBefore() {
+        return RejoiningColumn.wholeBefore(line, flow, boilingHead);
     }
 
     /** {@return a time of the whole travel, s, no longer than the blows of a parted column are followed} See {@link #followed}. */

@@ -1,12 +1,14 @@
 package org.leat.plant.cases;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.leat.hydraulics.VapourHead;
+import org.leat.lazy.Once;
 import org.leat.plant.Plant;
 import org.leat.plant.Plants;
 import org.leat.plant.cases.Closing.Cause;
@@ -161,24 +163,37 @@ class RejoiningStopTest {
     void between_what_every_grid_reaches_and_what_none_exceeds_nobody_can_say() {
         Rejoining blows =
                 new Rejoining(List.of(new Rejoining.Peak(9, 12, 15, 11.5, 13)), false, Double.POSITIVE_INFINITY);
-        StopPeak peak = StopPeak.parted(Amount.of(10), blows, 0, true, false);
+        StopPeak peak = StopPeak.parted(Amount.of(10), new Once<>(() -> blows), 0, true, false);
         assertThat(peak.against(15)).isEqualTo(Amount.of(15));
         assertThat(peak.against(14)).isEqualTo(StopPeak.UNSETTLED);
         assertThat(peak.against(12.9)).isEqualTo(Amount.of(15));
-        StopPeak damped = StopPeak.parted(Amount.of(10), blows, 0, true, true);
+        StopPeak damped = StopPeak.parted(Amount.of(10), new Once<>(() -> blows), 0, true, true);
         assertThat(damped.against(12.9)).isEqualTo(StopPeak.DAMPED);
         assertThat(damped.against(11.4)).isEqualTo(Amount.of(11.5));
         assertThat(damped.against(9.9)).isEqualTo(Amount.of(10));
     }
 
     @Test
+    void where_later_blows_are_damped_a_first_blow_that_is_too_much_asks_for_no_others() {
+        Once<Rejoining> asked = new Once<>(() -> {
+            throw new AssertionError("followed");
+        });
+        StopPeak damped = StopPeak.parted(Amount.of(10), asked, 0, true, true);
+        assertThat(damped.against(9.9)).isEqualTo(Amount.of(10));
+        assertThat(damped.rejoined(10)).isFalse();
+        assertThatThrownBy(() -> damped.against(10)).hasMessage("followed");
+        StopPeak undamped = StopPeak.parted(Amount.of(10), asked, 0, true, false);
+        assertThatThrownBy(() -> undamped.against(9.9)).hasMessage("followed");
+    }
+
+    @Test
     void blows_that_still_grow_earn_a_pass_by_the_bound_alone() {
         Rejoining growing = new Rejoining(List.of(new Rejoining.Peak(9, 12, 15, 11.5, 13)), true, 20);
-        StopPeak peak = StopPeak.parted(Amount.of(10), growing, 0, true, false);
+        StopPeak peak = StopPeak.parted(Amount.of(10), new Once<>(() -> growing), 0, true, false);
         assertThat(peak.against(20)).isEqualTo(Amount.of(20));
         assertThat(peak.against(19)).isEqualTo(StopPeak.UNSETTLED);
         Rejoining without = new Rejoining(growing.sections(), true, Double.POSITIVE_INFINITY);
-        StopPeak boundless = StopPeak.parted(Amount.of(10), without, 0, true, false);
+        StopPeak boundless = StopPeak.parted(Amount.of(10), new Once<>(() -> without), 0, true, false);
         assertThat(boundless.against(1e9)).isEqualTo(StopPeak.UNSETTLED);
         assertThat(boundless.highest()).isEqualTo(StopPeak.UNSETTLED);
         assertThat(boundless.against(12)).isEqualTo(Amount.of(13));
@@ -187,7 +202,7 @@ class RejoiningStopTest {
     @Test
     void a_line_that_the_model_cannot_begin_with_is_judged_by_the_first_blow_only_where_that_is_too_much() {
         Rejoining none = new Rejoining(List.of(), true, Double.POSITIVE_INFINITY);
-        StopPeak peak = StopPeak.parted(Amount.of(10), none, 0, true, false);
+        StopPeak peak = StopPeak.parted(Amount.of(10), new Once<>(() -> none), 0, true, false);
         assertThat(peak.against(9)).isEqualTo(Amount.of(10));
         assertThat(peak.against(11)).isEqualTo(StopPeak.UNSETTLED);
     }

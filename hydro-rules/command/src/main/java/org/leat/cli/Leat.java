@@ -95,7 +95,7 @@ public final class Leat implements Runnable {
     /** {@return the whole command} */
     static CommandLine command() {
         CommandLine command = new CommandLine(new Leat());
-        COMMANDS.forEach(one -> command.addSubcommand(one.getKey(), one.getValue()));
+        COMMANDS.forEach(one -> command.addSubcommand(one.getKey(), new CommandLine(one.getValue())));
         return command;
     }
 
@@ -103,7 +103,7 @@ public final class Leat implements Runnable {
     static CommandLine answering(String[] args) {
         for (Map.Entry<String, Class<?>> one : COMMANDS) {
             if (args.length > 0 && one.getKey().equals(args[0])) {
-                return new CommandLine(new Leat()).addSubcommand(one.getKey(), one.getValue());
+                return new CommandLine(new Leat()).addSubcommand(one.getKey(), new CommandLine(one.getValue()));
             }
         }
         return command();

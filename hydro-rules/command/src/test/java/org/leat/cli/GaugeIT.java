@@ -30,12 +30,7 @@ class GaugeIT {
     record Ran(int code, String out, String err) {}
 
     private Ran gauge(String input, String... arguments) throws Exception {
-        List<String> command = new ArrayList<>(List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-XX:TieredStopAtLevel=1",
-                "-jar",
-                Path.of("target", "leat.jar").toAbsolutePath().toString(),
-                "gauge"));
+        List<String> command = new ArrayList<>(RealJar.command(List.of(), "gauge"));
         command.addAll(List.of(arguments));
         Path in = Files.writeString(folder.resolve("in"), input);
         Path out = folder.resolve("out");

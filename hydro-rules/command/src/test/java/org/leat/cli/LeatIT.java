@@ -8,7 +8,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Assumptions;
@@ -33,12 +32,7 @@ class LeatIT {
     }
 
     private Ran leat(List<String> jvm, Map<String, String> environment, String... arguments) throws Exception {
-        List<String> command = new ArrayList<>();
-        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-        command.addAll(List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"));
-        command.addAll(jvm);
-        command.addAll(List.of("-jar", JAR.toString()));
-        command.addAll(List.of(arguments));
+        List<String> command = RealJar.command(jvm, arguments);
         Path out = Files.createTempFile(folder, "out", "");
         Path err = Files.createTempFile(folder, "err", "");
         ProcessBuilder builder = new ProcessBuilder(command)

@@ -29,6 +29,15 @@ class LeatTest {
     }
 
     @Test
+    void options_that_are_made_of_the_readings_fields_are_there() {
+        assertThat(Leat.answering(new String[] {"gauge"})
+                        .getSubcommands()
+                        .get("gauge")
+                        .getUsageMessage())
+                .contains("--bucket=VOLUME", "--v-notch=ANGLE");
+    }
+
+    @Test
     void a_call_that_begins_with_no_command_is_answered_by_all_of_them() {
         int all = Leat.command().getSubcommands().size();
         assertThat(Leat.answering(new String[] {}).getSubcommands()).hasSize(all);

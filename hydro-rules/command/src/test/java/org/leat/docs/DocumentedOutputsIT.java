@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.leat.cli.RealJar;
 
 /**
  * Every console output in the docs is what the real jar prints. A document marks one with {@code <!-- output of: leat …
@@ -61,12 +62,8 @@ class DocumentedOutputsIT {
     }
 
     private static String run(String arguments) throws Exception {
-        List<String> command = new ArrayList<>(List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-jar",
-                "hydro-rules/command/target/leat.jar"));
-        command.addAll(List.of(arguments.strip().split(" +")));
-        ProcessBuilder builder = new ProcessBuilder(command);
+        ProcessBuilder builder =
+                new ProcessBuilder(RealJar.command(List.of(), arguments.strip().split(" +")));
         builder.directory(ROOT.toFile());
         builder.redirectErrorStream(true);
         Process process = builder.start();
