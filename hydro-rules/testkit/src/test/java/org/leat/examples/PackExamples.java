@@ -51,6 +51,22 @@ final class PackExamples {
     }
 
     /**
+     * {@return all; with {@code -Dleat.draft-expectations=} and ids of rules or examples only those in which something may be
+     * drafted} Such a run differs anyway, and a rule's author does not wait for the rest.
+     */
+    static List<Example> asked() {
+        List<String> named =
+                List.of(System.getProperty("leat.draft-expectations", "").split(",", -1));
+        boolean every = named.stream().noneMatch(id -> id.contains("/") || id.contains(":"));
+        return all().stream()
+                .filter(example -> every
+                        || named.contains(example.rule())
+                        || named.contains(example.id())
+                        || example.listed().isEmpty())
+                .toList();
+    }
+
+    /**
      * {@return a third of all, by the name of each, so that a run can be repeated; all of them with
      * {@code -Dleat.every-example=true}} For what solves each example many times.
      */

@@ -5,7 +5,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.snakeyaml.engine.v2.common.FlowStyle;
 import org.snakeyaml.engine.v2.nodes.CollectionNode;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
@@ -17,13 +19,14 @@ import org.snakeyaml.engine.v2.nodes.SequenceNode;
  * Which expectations may be written into their files.
  *
  * @param missing whether those that are not there yet
- * @param named ids of examples whose expectation may be written anew
+ * @param named ids of examples whose expectation may be written anew, and of rules whose findings are added where there are none of
+ *     them yet
  */
 record Drafts(boolean missing, Set<String> named) {
 
     static final Drafts NONE = new Drafts(false, Set.of());
 
-    /** {@return what a switch asks for: {@code true}, or ids of examples with commas between them} */
+    /** {@return what a switch asks for: {@code true}, or ids of examples and rules with commas between them} */
     static Drafts of(String wanted) {
         if (wanted.isBlank() || wanted.equals("false")) {
             return NONE;
@@ -31,9 +34,36 @@ record Drafts(boolean missing, Set<String> named) {
         return wanted.equals("true") ? new Drafts(true, Set.of()) : new Drafts(false, Set.of(wanted.split(",", -1)));
     }
 
-    /** {@return whether this example's expectation may be written} One that is there only if it was named. */
-    boolean allow(Example example) {
-        return named.contains(example.id()) || (missing && example.expected() == null);
+    /** {@return the expectation to be written into an example's file; empty where none is} What is there stays, unless the example is named. */
+    Optional<List<Told>> draft(Example example, List<Told> found) {
+        List<Told> expected = example.expected();
+        if (named.contains(example.id())) {
+            return Optional.of(found);
+        }
+        if (expected == null) {
+            return missing || named.contains(example.rule()) ? Optional.of(found) : Optional.empty();
+        }
+        Set<String> there = expected.stream().map(Told::rule).collect(Collectors.toSet());
+        List<Told> added = found.stream()
+                .filter(told -> named.contains(told.rule()) && !there.contains(told.rule()))
+                .toList();
+        List<Told> all = new ArrayList<>(expected);
+        for (Told told : added) {
+            all.add(placeOf(told, found, all), told);
+        }
+        return added.isEmpty() ? Optional.empty() : Optional.of(all);
+    }
+
+    /** {@return where a finding goes among what is expected: behind the last that the report tells before it} */
+    private static int placeOf(Told told, List<Told> found, List<Told> expected) {
+        List<String> subjects = expected.stream().map(Told::subject).toList();
+        for (int before = found.indexOf(told) - 1; before >= 0; before--) {
+            int at = subjects.lastIndexOf(found.get(before).subject());
+            if (at >= 0) {
+                return at + 1;
+            }
+        }
+        return 0;
     }
 
     /**

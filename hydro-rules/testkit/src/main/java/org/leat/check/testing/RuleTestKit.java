@@ -9,6 +9,7 @@ import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -49,7 +50,8 @@ import org.leat.file.Reading;
  *
  * <p>With {@code -Dleat.draft-expectations=true} an expectation that is missing is written into the file, and the
  * example still differs in that run: look at every line before you keep it. One that is there is never touched, unless
- * its example is named: {@code -Dleat.draft-expectations=penstock/velocity:fails}.
+ * its example is named: {@code -Dleat.draft-expectations=penstock/velocity:fails}. A rule that is named drafts its own examples, and
+ * adds what it finds to those of whole plants that tell nothing of it yet: {@code -Dleat.draft-expectations=penstock/velocity}.
  *
  * <p>Safe to share between threads.
  */
@@ -189,8 +191,9 @@ public final class RuleTestKit {
         if (!differences.isEmpty()) {
             return differences;
         }
-        if (drafts.allow(example)) {
-            Drafts.write(example, found);
+        Optional<List<Told>> drafted = drafts.draft(example, found);
+        if (drafted.isPresent()) {
+            Drafts.write(example, drafted.get());
             return List.of("the expectation was drafted: look at every line before you keep it");
         }
         List<Told> expected = example.expected();

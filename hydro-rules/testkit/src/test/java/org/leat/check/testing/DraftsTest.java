@@ -7,6 +7,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -102,6 +104,52 @@ class DraftsTest {
         assertThat(afterRun("made/rule:first", with(WRONG, WRONG))).isEqualTo(with(DRAFTED, WRONG));
         assertThat(afterRun("made/rule:second", with(WRONG, WRONG))).isEqualTo(with(WRONG, DRAFTED));
         assertThat(afterRun("made/rule:second", with("", WRONG))).isEqualTo(with("", DRAFTED));
+    }
+
+    @Test
+    void a_rule_that_is_named_drafts_what_is_missing_of_its_examples_and_leaves_what_is_there() throws IOException {
+        assertThat(afterRun("made/rule", with("", WRONG))).isEqualTo(with(DRAFTED, WRONG));
+        assertThat(afterRun("made/other", MISSING)).isEqualTo(MISSING);
+    }
+
+    @Test
+    void a_rule_that_is_named_adds_its_findings_where_none_of_it_is_expected_and_touches_no_other_line()
+            throws IOException {
+        String wrong = """
+                examples:
+                  whole:
+                    why: for a test
+                    base: sample
+                    rules: all
+                    expect:
+                      - a/first: {kind: pass, level: error, at: /site} # seen on site
+                        text: All is well.
+                """;
+        String added = "      - made/rule: {kind: fail, level: warning, position: '4:3', at: /site}\n"
+                + "        text: Something is wrong.\n";
+        String after = wrong.replace(" # seen on site", "").replace("    expect:\n", "    expect:\n" + added);
+        assertThat(afterRun("made/rule", wrong)).isEqualTo(after);
+        assertThat(run("made/rule")).as("of a rule that is not run").hasSize(1);
+        assertThat(afterRun("made/rule", after)).isEqualTo(after);
+    }
+
+    @Test
+    void what_is_added_stands_where_the_report_tells_it() {
+        Told first = new Told("a/first", Map.of("at", "/site"), "First.", List.of());
+        Told wanted = new Told("made/rule", Map.of("at", "/site"), "Wanted.", List.of());
+        Told last = new Told("b/last", Map.of("at", "/site"), "Last.", List.of());
+        Told changed = new Told("a/first", Map.of("at", "/site"), "As it was.", List.of());
+        Example example = new Example(
+                file,
+                "",
+                "whole",
+                "for a test",
+                folder.resolve("sample.yaml"),
+                List.of(),
+                Set.of(),
+                List.of(changed, last));
+        assertThat(Drafts.of("made/rule").draft(example, List.of(first, wanted, last)))
+                .hasValue(List.of(changed, wanted, last));
     }
 
     @Test
