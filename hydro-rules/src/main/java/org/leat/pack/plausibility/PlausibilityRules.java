@@ -10,6 +10,12 @@ public final class PlausibilityRules {
 
     /** {@return every one} */
     public static List<Rule> all() {
-        return List.of(ElementLabel.RULE, OutsideOrInside.RULE, PipeOverFall.RULE, ReadingOfVolts.RULE, Sizes.RULE);
+        return List.of(
+                ElementLabel.RULE,
+                MarkOverWall.RULE,
+                OutsideOrInside.RULE,
+                PipeOverFall.RULE,
+                ReadingOfVolts.RULE,
+                Sizes.RULE);
     }
 }
