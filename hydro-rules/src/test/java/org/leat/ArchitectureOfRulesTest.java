@@ -1,8 +1,11 @@
 package org.leat;
 
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noFields;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noMethods;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
+import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
@@ -81,6 +84,26 @@ class ArchitectureOfRulesTest {
             .orShould()
             .callMethod(java.time.LocalDate.class, "now")
             .because("the same input gives the same bytes whenever");
+
+    @ArchTest
+    static final ArchRule no_field_is_a_number_or_null = noFields()
+            .that()
+            .areDeclaredInClassesThat()
+            .resideInAnyPackage("org.leat.plant..", "org.leat.check..", "org.leat.pack..")
+            .should()
+            .haveRawType(Double.class)
+            .because("a number that may be unknown is an Amount, an Answer or an OptionalDouble");
+
+    @ArchTest
+    static final ArchRule no_method_returns_a_number_or_null = noMethods()
+            .that()
+            .areDeclaredInClassesThat()
+            .resideInAnyPackage("org.leat.plant..", "org.leat.check..", "org.leat.pack..")
+            .and()
+            .doNotHaveModifier(JavaModifier.SYNTHETIC)
+            .should()
+            .haveRawReturnType(Double.class)
+            .because("a number that may be unknown is an Amount, an Answer or an OptionalDouble");
 
     @ArchTest
     static final ArchRule packages_form_no_cycles =

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 import org.apiguardian.api.API;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Findings that were accepted once, by the name of the design and by what makes a finding the same: rule, element by
@@ -31,7 +31,7 @@ public final class Baseline {
      * @param identity see {@link Finding#stable()}
      * @param kind what had come of it
      * @param level how much it mattered
-     * @param margin see {@link Finding#margin()}; null where nothing was compared
+     * @param margin see {@link Finding#margin()}; empty where nothing was compared
      * @param text what was said
      * @param suppressed whether it did not count then by someone's word: then it was not accepted for itself
      */
@@ -40,7 +40,7 @@ public final class Baseline {
             Identity identity,
             Kind kind,
             Level level,
-            @Nullable Double margin,
+            OptionalDouble margin,
             String text,
             boolean suppressed) {}
 
@@ -95,7 +95,7 @@ public final class Baseline {
     }
 
     private static double margin(Accepted was) {
-        return was.margin() == null ? Double.NEGATIVE_INFINITY : was.margin();
+        return was.margin().orElse(Double.NEGATIVE_INFINITY);
     }
 
     /** {@return what is known of a design and not among the findings} */

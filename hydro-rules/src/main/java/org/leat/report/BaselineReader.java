@@ -13,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.apiguardian.api.API;
 import org.leat.check.Baseline;
 import org.leat.file.Position;
@@ -151,7 +152,7 @@ public final class BaselineReader {
                 finding.identity(),
                 words.kind(),
                 words.level(),
-                margin.isNumber() ? margin.doubleValue() : null,
+                margin.isNumber() ? OptionalDouble.of(margin.doubleValue()) : OptionalDouble.empty(),
                 result.path("message").path("text").asText(),
                 !result.path("suppressions").isEmpty()));
     }

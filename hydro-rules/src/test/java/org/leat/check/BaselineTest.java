@@ -3,6 +3,7 @@ package org.leat.check;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.leat.check.Baseline.AbsentFinding;
 import org.leat.check.Baseline.BaselineState;
@@ -20,7 +21,14 @@ class BaselineTest {
 
     private static Baseline.Accepted accepted(Kind kind, Level level, Double margin, boolean suppressed) {
         Identity identity = new Identity("a/bore", "/nozzles/open[10 mm]", "");
-        return new Baseline.Accepted("sample", identity, kind, level, margin, "too wide", suppressed);
+        return new Baseline.Accepted(
+                "sample",
+                identity,
+                kind,
+                level,
+                margin == null ? OptionalDouble.empty() : OptionalDouble.of(margin),
+                "too wide",
+                suppressed);
     }
 
     private static Report against(Baseline.Accepted... accepted) {

@@ -3,6 +3,7 @@ package org.leat.plant.duties;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.Objects;
+import java.util.OptionalDouble;
 import org.leat.design.InsulationClass;
 import org.leat.design.MagnetGrade;
 import org.leat.electrics.NeodymiumGrade;
@@ -23,9 +24,9 @@ import org.leat.quantity.Celsius;
  * The winding after days of running on one nozzle set, in air as hot as it gets.
  *
  * @param running on one nozzle set
- * @param temperature mean of the winding, K; infinite where the loss grows faster than the heat leaves
+ * @param temperature mean of the winding, K; empty where the loss grows faster than the heat leaves
  */
-public record SettledWinding(Running running, double temperature) {
+public record SettledWinding(Running running, OptionalDouble temperature) {
 
     /** °C. */
     private static final double FERRITE = 250;
@@ -43,9 +44,9 @@ public record SettledWinding(Running running, double temperature) {
     public static SettledWinding of(PlantNumbers numbers, Running running, double thermalResistance) {
         OperatingPoint point = running.operatingPoint();
         if (numbers.alternator().thermalResistance() instanceof Amount.Known) {
-            return new SettledWinding(running, point.windingTemperature());
+            return new SettledWinding(running, OptionalDouble.of(point.windingTemperature()));
         }
-        double temperature = under(
+        OptionalDouble temperature = under(
                 numbers,
                 point.windingTemperature(),
                 point.energy().lostBefore(Stage.AIR_GAP),
@@ -55,14 +56,14 @@ public record SettledWinding(Running running, double temperature) {
     }
 
     /**
-     * {@return temperature at which a winding settles, K; infinite where the loss grows faster than the heat leaves}
+     * {@return temperature at which a winding settles, K; empty where the loss grows faster than the heat leaves}
      *
      * @param windingTemperature at which the copper loss is meant, K
      * @param idleLoss iron and friction, W
      * @param copperLoss W
      * @param thermalResistance of winding to air, K/W
      */
-    public static double under(
+    public static OptionalDouble under(
             PlantNumbers numbers,
             double windingTemperature,
             double idleLoss,
@@ -74,17 +75,19 @@ public record SettledWinding(Running running, double temperature) {
                 copperLoss,
                 Celsius.of(windingTemperature),
                 thermalResistance);
-        return settled instanceof Answer.Value value ? Celsius.toKelvin(value.value()) : Double.POSITIVE_INFINITY;
+        return settled instanceof Answer.Value value
+                ? OptionalDouble.of(Celsius.toKelvin(value.value()))
+                : OptionalDouble.empty();
     }
 
     /**
      * {@return temperature at which a winding settles behind a broken bridge, K, every phase taken to be as hot as the hottest;
-     * infinite where the loss grows faster than the heat leaves}
+     * empty where the loss grows faster than the heat leaves}
      *
      * @param cases of the plant, among them running on the fault's nozzle set
      * @param thermalResistance of winding to air, K/W
      */
-    public static double behind(Cases cases, BrokenBridge broken, double thermalResistance) {
+    public static OptionalDouble behind(Cases cases, BrokenBridge broken, double thermalResistance) {
         double kelvin = cases.running().stream()
                 .filter(running -> Objects.equals(running.nozzles(), broken.nozzles()))
                 .findFirst()
@@ -101,9 +104,17 @@ public record SettledWinding(Running running, double temperature) {
                 thermalResistance);
     }
 
-    /** {@return whether a winding of that temperature, K, burns: above 300 °C no insulation is left to be judged} */
-    public static boolean burns(double kelvin) {
-        return Celsius.of(kelvin) > BURNT;
+    /**
+     * {@return whether a winding that settles at a temperature, K, or at none, burns: above 300 °C no insulation is left to be judged}
+     */
+    public static boolean burns(OptionalDouble kelvin) {
+        return kelvin.isEmpty() || Celsius.of(kelvin.getAsDouble()) > BURNT;
+    }
+
+    /** {@return the order of temperatures at which windings settle, those that settle at none last} */
+    public static Comparator<OptionalDouble> coolestFirst() {
+        return Comparator.<OptionalDouble, Boolean>comparing(OptionalDouble::isEmpty)
+                .thenComparingDouble(kelvin -> kelvin.orElse(0));
     }
 
     /** {@return the hottest of all nozzle sets; the plant is solved} Thermal resistance of winding to air in K/W. */
@@ -112,7 +123,7 @@ public record SettledWinding(Running running, double temperature) {
                 cases.running().stream()
                         .map(running -> of(cases.numbers(), running, thermalResistance))
                         .toList(),
-                Comparator.comparingDouble(SettledWinding::temperature));
+                Comparator.comparing(SettledWinding::temperature, coolestFirst()));
     }
 
     /** {@return the highest temperature that a class of insulation stands, K; IEC 60085} */

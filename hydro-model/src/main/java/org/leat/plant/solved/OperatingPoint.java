@@ -1,6 +1,7 @@
 package org.leat.plant.solved;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
@@ -119,9 +120,14 @@ public interface OperatingPoint {
      */
     record TorquePeak(double speed, double torque, double runnerTorque) {
 
-        /** {@return greatest torque over the runner's; {@link Double#MAX_VALUE} where the runner does not push there} */
-        public double overRunner() {
-            return runnerTorque <= 0 ? Double.MAX_VALUE : torque / runnerTorque;
+        /** {@return greatest torque over the runner's; empty where the runner does not push there} */
+        public OptionalDouble overRunner() {
+            return runnerTorque <= 0 ? OptionalDouble.empty() : OptionalDouble.of(torque / runnerTorque);
+        }
+
+        /** {@return the runner's torque over the greatest; nil where the runner does not push there} */
+        public double runnerShare() {
+            return Math.max(0, runnerTorque) / torque;
         }
     }
 

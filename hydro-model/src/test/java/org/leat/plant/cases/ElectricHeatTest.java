@@ -3,6 +3,8 @@ package org.leat.plant.cases;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.leat.design.InsulationClass;
 import org.leat.design.MagnetGrade;
@@ -38,18 +40,26 @@ class ElectricHeatTest {
         double resistance = 0.4;
         SettledWinding settled = SettledWinding.of(numbers, running, resistance);
         double copper = point.energy().lostBefore(Stage.TERMINALS)
-                * (settled.temperature() - 273.15 + 234.5)
+                * (settled.temperature().orElseThrow() - 273.15 + 234.5)
                 / (point.windingTemperature() - 273.15 + 234.5);
         double iron = point.energy().lostBefore(Stage.AIR_GAP);
         double air = numbers.site().highestAirTemperature();
-        assertThat(settled.temperature()).isCloseTo(air + resistance * (copper + iron), within(1e-6));
-        assertThat(SettledWinding.hottest(plant.solve(), resistance).temperature())
-                .isGreaterThanOrEqualTo(settled.temperature());
+        assertThat(settled.temperature().orElseThrow()).isCloseTo(air + resistance * (copper + iron), within(1e-6));
+        assertThat(SettledWinding.hottest(plant.solve(), resistance)
+                        .temperature()
+                        .orElseThrow())
+                .isGreaterThanOrEqualTo(settled.temperature().orElseThrow());
     }
 
     @Test
     void a_winding_that_loses_more_than_leaves_has_no_temperature() {
-        assertThat(SettledWinding.of(numbers, running, 1e6).temperature()).isInfinite();
+        assertThat(SettledWinding.of(numbers, running, 1e6).temperature()).isEmpty();
+        assertThat(SettledWinding.burns(OptionalDouble.empty())).isTrue();
+        assertThat(SettledWinding.burns(OptionalDouble.of(300 + 273.14))).isFalse();
+        assertThat(SettledWinding.burns(OptionalDouble.of(300 + 273.16))).isTrue();
+        assertThat(Stream.of(OptionalDouble.empty(), OptionalDouble.of(400), OptionalDouble.of(350))
+                        .sorted(SettledWinding.coolestFirst()))
+                .containsExactly(OptionalDouble.of(350), OptionalDouble.of(400), OptionalDouble.empty());
     }
 
     @Test

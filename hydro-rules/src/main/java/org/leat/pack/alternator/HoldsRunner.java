@@ -8,6 +8,7 @@ import static org.leat.quantity.QuantityKind.ROTATIONAL_SPEED;
 import static org.leat.quantity.QuantityKind.TORQUE;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
@@ -55,9 +56,10 @@ final class HoldsRunner {
         if (loaded.isEmpty()) {
             return j.at("/alternator").during(all.get(0)).says("below-cut-in");
         }
-        Running worst = Worst.least(loaded, r -> r.operatingPoint().peak().overRunner());
+        Running worst = Worst.most(loaded, r -> r.operatingPoint().peak().runnerShare());
         OperatingPoint.TorquePeak peak = worst.operatingPoint().peak();
-        if (peak.runnerTorque() <= 0) {
+        OptionalDouble over = peak.overRunner();
+        if (over.isEmpty()) {
             return j.at("/alternator").during(worst).says("no-push");
         }
         return j.at("/alternator")
@@ -65,6 +67,6 @@ final class HoldsRunner {
                 .with("torque", peak.torque(), TORQUE)
                 .with("runner", peak.runnerTorque(), TORQUE)
                 .with("speed", worst.operatingPoint().speed(), ROTATIONAL_SPEED)
-                .atLeast(peak.overRunner(), j.limit("least"));
+                .atLeast(over.getAsDouble(), j.limit("least"));
     }
 }

@@ -55,11 +55,12 @@ final class MagnetGradeLimit {
         if (SettledWinding.burns(hottest.temperature())) {
             return during.saying("cool-enough", "burns").holds(false);
         }
+        double kelvin = hottest.temperature().getAsDouble();
         MagnetGrade grade = j.design().alternator().magnetGrade();
-        Comparison unknown = Comparison.atMost(hottest.temperature(), j.limit("unknown-grade"));
+        Comparison unknown = Comparison.atMost(kelvin, j.limit("unknown-grade"));
         return grade == null && unknown.holds()
                 ? during.compare(unknown)
-                : during.atMost(hottest.temperature(), SettledWinding.magnetLimit(during.given(grade)), TEMPERATURE);
+                : during.atMost(kelvin, SettledWinding.magnetLimit(during.given(grade)), TEMPERATURE);
     }
 
     private static Stream<Change> better(Judgement j, Outcome.Fail failure) {

@@ -9,6 +9,7 @@ import static org.leat.quantity.QuantityKind.TEMPERATURE;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
@@ -124,11 +125,14 @@ final class PhaseOpen {
     private static Outcome heat(Judgement j, List<BrokenBridge> all) {
         Alternator stated = j.design().alternator();
         double resistance = j.at("/alternator/thermal-resistance").si(stated.thermalResistance());
-        BrokenBridge hottest = Worst.most(all, broken -> SettledWinding.behind(j.solved(), broken, resistance));
+        BrokenBridge hottest = Worst.last(
+                all, broken -> SettledWinding.behind(j.solved(), broken, resistance), SettledWinding.coolestFirst());
         Spot spot = spot(j, "/alternator/insulation-class", hottest).saying("cool-enough", "too-hot");
         double limit = SettledWinding.limit(spot.given(stated.insulationClass()));
-        double settled = SettledWinding.behind(j.solved(), hottest, resistance);
-        return SettledWinding.burns(settled) ? spot.says("burns") : spot.atMost(settled, limit, TEMPERATURE);
+        OptionalDouble settled = SettledWinding.behind(j.solved(), hottest, resistance);
+        return SettledWinding.burns(settled)
+                ? spot.says("burns")
+                : spot.atMost(settled.getAsDouble(), limit, TEMPERATURE);
     }
 
     /** What is open. */

@@ -9,6 +9,7 @@ import static org.leat.quantity.QuantityKind.TEMPERATURE;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
 import org.leat.check.Judgement;
@@ -174,7 +175,7 @@ final class SecondSpeed {
 
     private static Outcome heat(Judgement j, Fast fast) {
         Spot spot = fast.spot(j.at("/alternator/insulation-class"));
-        double kelvin = SettledWinding.under(
+        OptionalDouble kelvin = SettledWinding.under(
                 j.numbers(),
                 fast.running().operatingPoint().windingTemperature(),
                 fast.speed().idleLoss(),
@@ -185,7 +186,7 @@ final class SecondSpeed {
         double limit = SettledWinding.limit(spot.given(j.design().alternator().insulationClass()));
         return SettledWinding.burns(kelvin)
                 ? spot.says("burns")
-                : spot.saying("cool-enough", "too-hot").atMost(kelvin, limit, TEMPERATURE);
+                : spot.saying("cool-enough", "too-hot").atMost(kelvin.getAsDouble(), limit, TEMPERATURE);
     }
 
     private static Outcome cable(Judgement j, CableNumbers cable, Fast fast, double current) {

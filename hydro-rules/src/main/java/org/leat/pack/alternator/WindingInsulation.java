@@ -63,8 +63,9 @@ final class WindingInsulation {
         if (SettledWinding.burns(hottest.temperature())) {
             return spot.with("insulation", insulation).says("burns");
         }
-        double spotTemperature = hottest.temperature() + SettledWinding.hotSpotAllowance(insulation);
-        return spot.with("mean", hottest.temperature(), TEMPERATURE)
+        double mean = hottest.temperature().getAsDouble();
+        double spotTemperature = mean + SettledWinding.hotSpotAllowance(insulation);
+        return spot.with("mean", mean, TEMPERATURE)
                 .with("insulation", insulation)
                 .atMost(spotTemperature, SettledWinding.limit(insulation), TEMPERATURE);
     }

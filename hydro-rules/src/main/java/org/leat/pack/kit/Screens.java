@@ -8,6 +8,7 @@ import static org.leat.quantity.QuantityKind.LENGTH;
 import java.util.List;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Change;
@@ -45,21 +46,16 @@ public final class Screens {
     }
 
     /** {@return share of the openings blocked between cleanings; null where it is not stated} */
-    public static @Nullable Double blockedShare(Screen screen) {
-        Quantity<javax.measure.quantity.Dimensionless> share;
+    public static @Nullable Quantity<Dimensionless> blockedShare(Screen screen) {
         if (screen instanceof Screen.DrilledHoles holes) {
-            share = holes.blockedShare();
-        } else if (screen instanceof Screen.Mesh mesh) {
-            share = mesh.blockedShare();
-        } else {
-            share = ((Screen.Bars) screen).blockedShare();
+            return holes.blockedShare();
         }
-        return share == null ? null : (Double) Si.of(share);
+        return screen instanceof Screen.Mesh mesh ? mesh.blockedShare() : ((Screen.Bars) screen).blockedShare();
     }
 
     /** {@return share of the openings blocked between cleanings; open at the screen where it is not stated} */
     public static double blocked(Judgement j, Screen screen) {
-        return j.at(PATH).given(PATH + "/blocked-share", blockedShare(screen));
+        return j.at(PATH).si(PATH + "/blocked-share", blockedShare(screen));
     }
 
     /** {@return the largest grain that passes, m} */

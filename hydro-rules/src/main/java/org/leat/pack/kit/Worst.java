@@ -1,6 +1,9 @@
 package org.leat.pack.kit;
 
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import org.leat.check.Comparison;
 import org.leat.check.Outcome;
@@ -24,6 +27,11 @@ public final class Worst {
     /** {@return the first situation with the least value; the list is not empty} */
     public static <S> S least(List<S> situations, ToDoubleFunction<S> value) {
         return most(situations, situation -> -value.applyAsDouble(situation));
+    }
+
+    /** {@return the first situation whose value comes last in an order; the list is not empty} */
+    public static <S, V> S last(List<S> situations, Function<S, V> value, Comparator<V> order) {
+        return Collections.max(situations, Comparator.comparing(value, order));
     }
 
     /** {@return the first answer with the least margin; one without a comparison before all others} */

@@ -82,7 +82,7 @@ record Interval(Arg value, OptionalDouble time, Optional<Outcome> open) {
     private static Interval screen(Judgement j) {
         Screen screen = Screens.given(j);
         Spot spot = j.at("/intake");
-        double blocked = spot.given(Screens.PATH + "/blocked-share", Screens.blockedShare(screen));
+        double blocked = spot.si(Screens.PATH + "/blocked-share", Screens.blockedShare(screen));
         Intake intake = spot.given(j.design().intake());
         double stated = spot.si("/intake/cleaning-interval", intake.cleaningInterval());
         if (!(blocked > 0)) {

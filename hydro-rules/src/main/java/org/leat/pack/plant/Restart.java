@@ -6,6 +6,7 @@ import static org.leat.quantity.QuantityKind.POWER;
 import static org.leat.quantity.QuantityKind.RATIO;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.leat.check.Arg;
 import org.leat.check.Change;
@@ -70,15 +71,14 @@ final class Restart {
                 .map(running -> Back.of(j, running.nozzles()))
                 .toList();
         Spot spot = j.at("/battery").during("battery-flat");
-        Back worst = Worst.least(all, Back::held);
-        if (!worst.flat().loaded()) {
+        if (all.stream().anyMatch(back -> !back.flat().loaded())) {
             return spot.says("asleep");
         }
+        Back worst = Worst.most(all, back -> back.flat().peak().runnerShare());
         Spot told = spot.with("power", worst.flat().batteryPower(), POWER)
                 .with(Arg.of("set", worst.nozzles().name()));
-        return Double.isInfinite(worst.held())
-                ? told.says("comes-back-freely")
-                : told.atLeast(worst.held(), j.limit("least"));
+        OptionalDouble over = worst.flat().peak().overRunner();
+        return over.isEmpty() ? told.says("comes-back-freely") : told.atLeast(over.getAsDouble(), j.limit("least"));
     }
 
     /** One nozzle set on a flat battery. */
@@ -91,16 +91,6 @@ final class Restart {
                             .withBattery(j.numbers().battery().flat())
                             .running(nozzles)
                             .operatingPoint());
-        }
-
-        /** Greatest torque of the alternator over the runner's; nothing is held where no current flows. */
-        double held() {
-            if (!flat.loaded()) {
-                return Double.NEGATIVE_INFINITY;
-            }
-            return flat.peak().runnerTorque() <= 0
-                    ? Double.POSITIVE_INFINITY
-                    : flat.peak().overRunner();
         }
     }
 }

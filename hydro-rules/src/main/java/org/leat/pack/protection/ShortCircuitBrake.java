@@ -94,7 +94,7 @@ final class ShortCircuitBrake {
         InsulationClass insulation = spot.given(alternator.insulationClass());
         OptionalDouble settled = worst.windingTemperature(resistance);
         Spot heated = spot.with("heat", worst.creepingHeat(), POWER).with("insulation", insulation);
-        return settled.isEmpty() || SettledWinding.burns(settled.getAsDouble())
+        return SettledWinding.burns(settled)
                 ? heated.says("burns-up")
                 : heated.saying("stays-cool", "burns")
                         .atMost(

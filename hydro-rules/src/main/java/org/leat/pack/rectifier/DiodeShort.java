@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.OptionalDouble;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -181,11 +182,16 @@ final class DiodeShort {
     private static Outcome heat(Judgement j, List<BrokenBridge> staying) {
         Alternator stated = j.design().alternator();
         double resistance = j.at("/alternator/thermal-resistance").si(stated.thermalResistance());
-        BrokenBridge hottest = Worst.most(staying, broken -> SettledWinding.behind(j.solved(), broken, resistance));
+        BrokenBridge hottest = Worst.last(
+                staying,
+                broken -> SettledWinding.behind(j.solved(), broken, resistance),
+                SettledWinding.coolestFirst());
         Spot spot = spot(j, "/alternator/insulation-class", hottest).saying("cool-enough", "too-hot");
         double limit = SettledWinding.limit(spot.given(stated.insulationClass()));
-        double settled = SettledWinding.behind(j.solved(), hottest, resistance);
-        return SettledWinding.burns(settled) ? spot.says("burns") : spot.atMost(settled, limit, TEMPERATURE);
+        OptionalDouble settled = SettledWinding.behind(j.solved(), hottest, resistance);
+        return SettledWinding.burns(settled)
+                ? spot.says("burns")
+                : spot.atMost(settled.getAsDouble(), limit, TEMPERATURE);
     }
 
     private static Outcome bridge(Judgement j, BrokenBridge broken) {
