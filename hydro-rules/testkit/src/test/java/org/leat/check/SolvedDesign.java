@@ -36,6 +36,16 @@ public final class SolvedDesign {
         return alternative;
     }
 
+    /** {@return what the rule judges from} */
+    public Judgement judgement(Rule rule) {
+        return new Judgement(RuleInForce.of(rule.card(), "alone", null), trials);
+    }
+
+    /** {@return what the rule says, its ways out not asked for} */
+    public List<Outcome> outcomes(Rule rule) {
+        return rule.judge(judgement(rule));
+    }
+
     /** {@return what a checker of that rule alone finds} */
     public List<Finding> findings(Rule rule) {
         trials.forgetVerdicts();
