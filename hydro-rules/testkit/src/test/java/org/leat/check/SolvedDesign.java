@@ -41,6 +41,15 @@ public final class SolvedDesign {
         return new Judgement(RuleInForce.of(rule.card(), "alone", null), trials);
     }
 
+    /** {@return a number that a change says, in SI} */
+    public static double told(Change change, Judgement changed, String name) {
+        return change.args(changed).stream()
+                .filter(arg -> arg.name().equals(name))
+                .map(arg -> ((Arg.Amount) arg.value()).si())
+                .findFirst()
+                .orElseThrow();
+    }
+
     /** {@return what the rule says, its ways out not asked for} */
     public List<Outcome> outcomes(Rule rule) {
         return rule.judge(judgement(rule));

@@ -4,10 +4,14 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import org.leat.check.Change;
+import org.leat.check.Edit;
+import org.leat.check.Judgement;
 import org.leat.check.SolvedDesign;
 import org.leat.design.Design;
 import org.leat.file.DesignReader;
@@ -36,6 +40,23 @@ public final class Plants {
     /** {@return the design of a base} */
     public static Design design(String base, String... changes) {
         return design(text(base, changes));
+    }
+
+    /** {@return what a change does, as a file of examples has it: value by path} */
+    public static Map<String, String> edits(Change change) {
+        return edits(change.edits());
+    }
+
+    /** {@return what edits do, as a file of examples has it: value by path} */
+    public static Map<String, String> edits(List<Edit> edits) {
+        Map<String, String> texts = new LinkedHashMap<>();
+        edits.forEach(edit -> texts.put(edit.path(), EditText.of(edit.value())));
+        return texts;
+    }
+
+    /** {@return a number that a change says, in SI} */
+    public static double told(Change change, Judgement j, String name) {
+        return SolvedDesign.told(change, j, name);
     }
 
     private static Design design(String text) {
