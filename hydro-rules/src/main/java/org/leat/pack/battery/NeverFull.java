@@ -3,10 +3,8 @@ package org.leat.pack.battery;
 import static org.leat.check.Level.WARNING;
 import static org.leat.check.RuleCard.COMMON_PRACTICE;
 import static org.leat.quantity.QuantityKind.POWER;
-import static org.leat.quantity.QuantityKind.RATIO;
 import static org.leat.quantity.QuantityKind.TIME;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.leat.check.Change;
@@ -19,7 +17,6 @@ import org.leat.pack.kit.Lead;
 import org.leat.pack.kit.Lean;
 import org.leat.pack.kit.NozzlesOnHand;
 import org.leat.pack.kit.SolvedYear;
-import org.leat.pack.kit.Worst;
 import org.leat.plant.duties.FullDay;
 import org.leat.plant.numbers.BatteryNumbers;
 import org.leat.season.DesignYear;
@@ -44,7 +41,7 @@ final class NeverFull {
             .fails(
                     "never",
                     "In the leanest season {value} are left over; to fill the battery within {time:d} it takes"
-                            + " {limit}. At {share:%} of the year's flows it is never full, and sulphates.")
+                            + " {limit}. It is never full, and sulphates.")
             .passes("filled-all-year", "The longest stretch of the year without a full battery is {value}.")
             .fails(
                     "never-for-long",
@@ -78,14 +75,11 @@ final class NeverFull {
                     .saying("filled-all-year", "never-for-long")
                     .atMost(SolvedYear.longestWithoutFull(year.get()), j.limit("days"));
         }
-        List<FullDay> days = Lean.days(j, spot);
-        FullDay lean = Worst.least(days, FullDay::surplus);
+        FullDay lean = Lean.day(j, spot);
         BatteryNumbers battery = j.numbers().battery();
         double filling = battery.usualDepthOfDischarge() * battery.storedEnergy() / battery.usualEnergyEfficiency();
         double needed = filling / j.limit("days").value();
-        long dry = days.stream().filter(day -> day.surplus() < needed).count();
         return spot.during(lean.running())
-                .with("share", (double) dry / days.size(), RATIO)
                 .with("time", j.limit("days").value(), TIME)
                 .atLeast(lean.surplus(), needed, POWER);
     }

@@ -15,15 +15,18 @@ import org.leat.check.Spot;
 import org.leat.pack.kit.BridgeWindow;
 import org.leat.pack.kit.BusNode;
 import org.leat.pack.kit.BusPart;
+import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.HighestBusVoltage;
 import org.leat.pack.kit.Part;
 import org.leat.pack.kit.Regulated;
 import org.leat.plant.cases.Cases;
 import org.leat.plant.numbers.Amount;
-import org.leat.quantity.Si;
 
 /** Highest bus voltage of any case against what everything on the bus stands. */
 final class Overvoltage {
+
+    /** In which regulators and inverters are sold, V. */
+    private static final double[] RATINGS = {60, 75, 100, 150, 200, 250, 300, 400, 500, 600};
 
     static final Rule RULE = Rule.of("bus/overvoltage", ERROR, "highest bus voltage against what hangs on the bus")
             .why("A battery that opens its own switch, a blown fuse or a regulator that lets go leaves the turbine with"
@@ -55,7 +58,10 @@ final class Overvoltage {
                     "The regulator lets the battery's node rise to {value} ({cause}); the {part} stands {limit}.")
             .notApplicable("nothing-there", "Not judged: neither a regulator nor an inverter hangs on the bus.")
             .judgeAll(Overvoltage::judge)
-            .leastWayOut("higher-rating", "One that stands {voltage}.", Overvoltage::higherRating)
+            .leastWayOut(
+                    "higher-rating",
+                    "One that stands {rating}.",
+                    FieldChanges.raised("V", ElectricPotential.class, RATINGS))
             .advice(
                     "clamp",
                     "A dump load or clamp on the bridge's side of every fuse, switched on by a controller just above {voltage} there,"
@@ -98,13 +104,6 @@ final class Overvoltage {
         return spot.saying("stands-it" + node, "too-high" + node)
                 .with(Arg.phrase("part", part.part()), Arg.phrase("cause", highest.cause()))
                 .atMost(highest.volts(), rating, VOLTAGE);
-    }
-
-    private static Stream<Change> higherRating(Judgement j, Outcome.Fail failure) {
-        return Stream.of(60, 75, 100, 150, 200, 250, 300, 400, 500, 600)
-                .filter(rating -> rating >= failure.value())
-                .map(rating -> Change.of(failure.path(), Si.quantity(rating, "V", ElectricPotential.class))
-                        .with("voltage", rating, VOLTAGE));
     }
 
     private static Stream<Change> clamp(Judgement j, Outcome.Fail failure) {

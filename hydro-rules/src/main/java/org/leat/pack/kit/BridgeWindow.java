@@ -20,6 +20,9 @@ public record BridgeWindow(double working, Running during) {
     /** Above every working voltage, and rounded up to whole volts, a trigger is suggested by these factors. */
     private static final List<Double> ABOVE = List.of(1.15, 1.1, 1.25, 1.4, 1.05);
 
+    /** Of a product of what is whole. */
+    private static final double ROUNDING = 1e-9;
+
     /** {@return the window of a solved plant whose regulator divides the bus} */
     public static BridgeWindow of(Cases cases) {
         PlantNumbers numbers = cases.numbers();
@@ -54,7 +57,7 @@ public record BridgeWindow(double working, Running during) {
                 .min()
                 .orElse(Double.MAX_VALUE);
         return ABOVE.stream()
-                .map(factor -> Math.ceil(factor * working))
+                .map(factor -> Math.ceil(factor * working - ROUNDING))
                 .filter(trigger -> trigger > working && trigger < limit)
                 .toList();
     }

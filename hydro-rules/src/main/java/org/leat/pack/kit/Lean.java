@@ -29,15 +29,6 @@ public final class Lean {
         return FullDay.of(of(j), use(j, spot), j.numbers().battery());
     }
 
-    /** {@return a day of full use at each flow of the year, else as built; open as {@link #of} and {@link #use} are} */
-    public static List<FullDay> days(Judgement j, Spot spot) {
-        List<Running> flows = flows(j);
-        DailyUse use = use(j, spot);
-        return flows.stream()
-                .map(running -> FullDay.of(running, use, j.numbers().battery()))
-                .toList();
-    }
-
     private static List<Running> flows(Judgement j) {
         List<Running> year = j.solved().overTheYear();
         return year.isEmpty() ? j.solved().running().subList(0, 1) : year;

@@ -70,7 +70,7 @@ public final class Screens {
     public static Stream<Change> moreHoles(Judgement j, double times) {
         return of(j) instanceof Screen.DrilledHoles holes
                 ? MORE.stream().map(more -> {
-                    int count = (int) Math.min(1e9, Math.ceil(holes.holes() * (times * more) / 10) * 10);
+                    int count = (int) Math.min(1e9, Math.ceil(holes.holes() * (times * more) / 10 - 1e-9) * 10);
                     return Change.of(PATH + "/holes", count).with("holes", count);
                 })
                 : Stream.empty();

@@ -44,6 +44,11 @@ record Stated(String path, PlausibleRange range, double value, QuantityKind kind
         for (int i = 0; i < open.size(); i++) {
             all.add(ElementPath.item("/nozzles/open", open, i), "nozzle bore", open.get(i), LENGTH);
         }
+        List<Quantity<javax.measure.quantity.Length>> available =
+                j.design().nozzles().available();
+        for (int i = 0; i < available.size(); i++) {
+            all.add(ElementPath.item("/nozzles/available", available, i), "nozzle bore", available.get(i), LENGTH);
+        }
         if (j.design().runner() != null) {
             all.add(
                     "/runner/pitch-diameter",

@@ -116,6 +116,10 @@ final class StatedParts {
         String at = "/regulator";
         all.add(at + "/input-voltage-limit", INPUT, regulator.inputVoltageLimit(), VOLTAGE);
         all.add(at + "/current-rating", AMPERES, regulator.currentRating(), CURRENT);
+        all.add(at + "/absorption-voltage", INPUT, regulator.absorptionVoltage(), VOLTAGE);
+        all.add(at + "/float-voltage", INPUT, regulator.floatVoltage(), VOLTAGE);
+        all.add(at + "/equalising-voltage", INPUT, regulator.equalisingVoltage(), VOLTAGE);
+        all.add(at + "/cut-off-voltage", INPUT, regulator.cutOffVoltage(), VOLTAGE);
         all.add(at + "/standing-power", "own consumption", regulator.standingPower(), POWER);
     }
 
@@ -128,6 +132,7 @@ final class StatedParts {
         all.add(at + "/resistance-hot", "resistance of a dump load", dump.resistanceHot(), RESISTANCE);
         all.add(at + "/power-rating", WATTS, dump.powerRating(), POWER);
         all.add(at + "/rated-voltage", INPUT, dump.ratedVoltage(), VOLTAGE);
+        all.add(at + "/trigger-voltage", INPUT, dump.triggerVoltage(), VOLTAGE);
         all.add(at + "/switch-rating", AMPERES, dump.switchRating(), CURRENT);
         all.add(at + "/fuse", AMPERES, dump.fuse(), CURRENT);
         all.add(at + "/fuse-direct-voltage", VOLTS, dump.fuseDirectVoltage(), VOLTAGE);
@@ -138,6 +143,7 @@ final class StatedParts {
         all.add(at + "/internal-resistance", "resistance of a battery", bank.internalResistance(), RESISTANCE);
         all.add(at + "/charge-current-limit", AMPERES, bank.chargeCurrentLimit(), CURRENT);
         all.add(at + "/charge-voltage-limit", INPUT, bank.chargeVoltageLimit(), VOLTAGE);
+        all.add(at + "/lowest-temperature", "ambient temperature", bank.lowestTemperature(), TEMPERATURE);
         charging(bank, all);
         Ventilation air = bank.ventilation();
         if (air != null) {
@@ -174,9 +180,11 @@ final class StatedParts {
         }
         String at = "/inverter";
         if (inverter.inputVoltage() != null) {
+            all.add(at + "/input-voltage/from", INPUT, inverter.inputVoltage().from(), VOLTAGE);
             all.add(at + "/input-voltage/to", INPUT, inverter.inputVoltage().to(), VOLTAGE);
         }
         all.add(at + "/input-voltage-limit", INPUT, inverter.inputVoltageLimit(), VOLTAGE);
+        all.add(at + "/cut-off-voltage", INPUT, inverter.cutOffVoltage(), VOLTAGE);
         all.add(at + "/continuous-power", WATTS, inverter.continuousPower(), POWER);
         all.add(at + "/surge-power", WATTS, inverter.surgePower(), POWER);
         all.add(at + "/standing-power", "own consumption", inverter.standingPower(), POWER);

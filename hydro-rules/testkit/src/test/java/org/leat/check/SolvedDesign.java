@@ -36,6 +36,25 @@ public final class SolvedDesign {
         return alternative;
     }
 
+    /** {@return what the rule judges from} */
+    public Judgement judgement(Rule rule) {
+        return new Judgement(RuleInForce.of(rule.card(), "alone", null), trials);
+    }
+
+    /** {@return a number that a change says, in SI} */
+    public static double told(Change change, Judgement changed, String name) {
+        return change.args(changed).stream()
+                .filter(arg -> arg.name().equals(name))
+                .map(arg -> ((Arg.Amount) arg.value()).si())
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** {@return what the rule says, its ways out not asked for} */
+    public List<Outcome> outcomes(Rule rule) {
+        return rule.judge(judgement(rule));
+    }
+
     /** {@return what a checker of that rule alone finds} */
     public List<Finding> findings(Rule rule) {
         trials.forgetVerdicts();

@@ -43,6 +43,7 @@ class ChangedRulesTest {
         ClassLoader classes = ChangedRulesTest.class.getClassLoader();
         RuleMutants mutants = new RuleMutants(classes);
         AskedRules rules = new AskedRules(classes, FOLDER, classNames(component.equals("kit") ? "" : component));
+        UnitTests tests = new UnitTests(classes);
         List<String> lines = new ArrayList<>();
         int all = 0;
         int noticed = 0;
@@ -52,6 +53,9 @@ class ChangedRulesTest {
                 all++;
                 RulesLoader changed = new RulesLoader(classes, Map.of(name, mutants.bytes(mutant)));
                 String by = name.endsWith("Rules") ? listed(name, changed) : noticing(rules, asked, changed);
+                if (by.isEmpty()) {
+                    by = tests.noticing(component, changed);
+                }
                 noticed += by.isEmpty() ? 0 : 1;
                 lines.add((by.isEmpty() ? "SURVIVED " : "noticed  ")
                         + name.substring(RulesLoader.RULES.length()) + "." + mutant.getMethod() + ":"
