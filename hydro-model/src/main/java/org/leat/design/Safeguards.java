@@ -1,5 +1,8 @@
 package org.leat.design;
 
+import javax.measure.Quantity;
+import javax.measure.quantity.ElectricPotential;
+import javax.measure.quantity.Power;
 import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 
@@ -39,8 +42,49 @@ public record Safeguards(
         @About("an independent second means against overvoltage") @CanBeAbsent @Nullable
         Boolean secondOvervoltageGuard,
 
+        @About("what that second means is") @CanBeAbsent @Nullable
+        SecondGuard secondGuard,
+
         @About("shorted leads counted on as a brake") @CanBeAbsent @Nullable
         Boolean shortCircuitBrake) {
+
+    /** The second means against overvoltage. */
+    @About("The second means against overvoltage")
+    @Sample("{ kind: deflector, trigger-voltage: 32 V }")
+    public record SecondGuard(
+            @About("what it is") GuardKind kind,
+
+            @About(
+                    "whose voltage it watches where a regulator stands between bridge and battery; the bridge's if left out")
+            @CanBeAbsent
+            @Nullable
+            DumpSide side,
+
+            @About("of the side that it watches, at which it comes in") @Limits(above = 0) @CanBeAbsent @Nullable
+            Quantity<ElectricPotential> triggerVoltage,
+
+            @About("that it takes for ever at that voltage; of what stops the water none")
+            @Fact
+            @Limits(above = 0)
+            @CanBeAbsent
+            @Nullable
+            Quantity<Power> power) {
+
+        public SecondGuard {
+            Demand.limits(SecondGuard.class, kind, side, triggerVoltage, power).hold();
+        }
+    }
+
+    /** What a second means against overvoltage is. */
+    @About("What a second means against overvoltage is")
+    public enum GuardKind {
+        /** a second dump load with a switch of its own. */
+        DUMP_LOAD,
+        /** a clamp of semiconductors that takes the power itself. */
+        CLAMP,
+        /** a plate that drops into the jet, or whatever else takes the water from the wheel. */
+        DEFLECTOR
+    }
 
     public Safeguards {
         Demand.limits(
@@ -55,6 +99,7 @@ public record Safeguards(
                         turbineIsolator,
                         stopWater,
                         secondOvervoltageGuard,
+                        secondGuard,
                         shortCircuitBrake)
                 .hold();
     }

@@ -281,7 +281,7 @@ final class UsualPlant {
             double drawn = inverter / (0.9 * nominal);
             double capacity = capacity(nominal, current, survey.inverter() ? drawn : 0);
             put("reverse", size(2.6 * duties.runaway(), 200, 400, 600, 800, 1000, 1200), "V");
-            double bridge = size(2.5 * current, 35, 60, 100, 150, 200, 300, 400);
+            double bridge = size(5 * current, 35, 60, 100, 150, 200, 300, 400, 600, 800);
             put("bridge-current", bridge, "A");
             put("slope", 0.24 / bridge * 1e3, "mΩ");
             put("junction", Math.min(1.1, Math.floor(10 * 55 / (1.9 * Math.max(1, current))) / 10 + 0.05), "K/W");
@@ -296,6 +296,7 @@ final class UsualPlant {
             put("electronics", device, "V");
             put("device-volts", device, "V");
             put("absorption", 3.5 * cells, "V");
+            put("second-trigger", 4.4 * cells, "V");
             put("float", 3.375 * cells, "V");
             put("cut-off", 3.0 * cells, "V");
             double cold = resistance(3.5 * cells / (1.4 * duties.full()) / 1.045);

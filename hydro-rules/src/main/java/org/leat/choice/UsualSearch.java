@@ -66,6 +66,12 @@ final class UsualSearch {
     /** Current of a lead, rms, over that behind the bridge: the root of two thirds where each lead carries it a third of the time. */
     private static final double LEAD = Math.sqrt(2.0 / 3);
 
+    /**
+     * What a winding must stand over the direct current: a fuse in the leads that carries {@link #LEAD} of that for ever, 1.25 times as
+     * large, surely opens from 1.6 times its rating on (IEC 60269-1, from memory), and a shorted diode with little water brings as much.
+     */
+    private static final double FUSED = 1.7;
+
     private static final int BORES = 3;
     private static final int KEPT = 5;
 
@@ -379,7 +385,7 @@ final class UsualSearch {
             double current = TURNED * jetPower / (3.35 * main.cells());
             if (turns < 0.82 * wanted
                     || turns > 1.3 * wanted
-                    || 0.8 * current > Si.of(main.machine().current()) / turns) {
+                    || FUSED * current > Si.of(main.machine().current()) / turns) {
                 continue;
             }
             MainParts whole = main.withWheel(main.pitch(), main.machine(), turns, main.cells());
@@ -398,7 +404,7 @@ final class UsualSearch {
         }
         Screening.OnSet best = solved.best();
         double limit = Si.of(main.machine().current()) / main.turns();
-        if (!(best.batteryPower() > 0) || 0.8 * best.directCurrent() > limit) {
+        if (!(best.batteryPower() > 0) || FUSED * best.directCurrent() > limit) {
             return null;
         }
         Duties duties = new Duties(

@@ -208,15 +208,17 @@ final class SituationSolver {
         return List.copyOf(cases);
     }
 
-    /** A stream measured on a dry day fills the pipe on a wet one: a runaway is that of the full pipe. */
-    private Running filled(NozzleGroup nozzles) {
-        return running(nozzles, null, new WaterSolver(numbers).full(nozzles));
+    /** A stream measured on a dry day fills the pipe on a wet one: a runaway, and a broken bridge, is that of the full pipe. */
+    private Running filled(Running set) {
+        return set.water().fullPipe()
+                ? set
+                : running(set.nozzles(), null, new WaterSolver(numbers).full(set.nozzles()));
     }
 
     List<LoadLost> loadLost(List<Running> running) {
         List<LoadLost> cases = new ArrayList<>();
         for (Running set : running) {
-            cases.add(LoadLostSolver.of(numbers, set.water().fullPipe() ? set : filled(set.nozzles())));
+            cases.add(LoadLostSolver.of(numbers, filled(set)));
         }
         return List.copyOf(cases);
     }
@@ -261,7 +263,7 @@ final class SituationSolver {
 
     private List<BrokenBridge> everyBroken() {
         return running().stream()
-                .flatMap(set -> BrokenBridgeSolver.open(numbers, set, before.brokenBridges()).stream())
+                .flatMap(set -> BrokenBridgeSolver.open(numbers, filled(set), before.brokenBridges()).stream())
                 .toList();
     }
 
@@ -271,7 +273,7 @@ final class SituationSolver {
 
     private List<BrokenBridge> everyDiodeShorted() {
         return running().stream()
-                .flatMap(set -> BrokenBridgeSolver.shorted(numbers, set, before.brokenBridges()).stream())
+                .flatMap(set -> BrokenBridgeSolver.shorted(numbers, filled(set), before.brokenBridges()).stream())
                 .toList();
     }
 

@@ -88,6 +88,15 @@ public record SettledWinding(Running running, OptionalDouble temperature) {
      * @param thermalResistance of winding to air, K/W
      */
     public static OptionalDouble behind(Cases cases, BrokenBridge broken, double thermalResistance) {
+        return behind(cases, broken, broken.phaseCurrent(), thermalResistance);
+    }
+
+    /**
+     * {@return the same with less current, no more than that of the fault, at no higher speed: a bound}
+     *
+     * @param phaseCurrent rms of the phase that carries most, A
+     */
+    public static OptionalDouble behind(Cases cases, BrokenBridge broken, double phaseCurrent, double thermalResistance) {
         double kelvin = cases.running().stream()
                 .filter(running -> Objects.equals(running.nozzles(), broken.nozzles()))
                 .findFirst()
@@ -100,7 +109,7 @@ public record SettledWinding(Running running, OptionalDouble temperature) {
                 cases.numbers(),
                 kelvin,
                 warm.noLoad().at(own) * own,
-                3 * warm.phaseResistance() * broken.phaseCurrent() * broken.phaseCurrent(),
+                3 * warm.phaseResistance() * phaseCurrent * phaseCurrent,
                 thermalResistance);
     }
 

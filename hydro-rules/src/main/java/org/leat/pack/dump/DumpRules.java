@@ -15,6 +15,7 @@ public final class DumpRules {
                 AcSwitch.RULE,
                 BranchProtection.RULE,
                 ElementVoltage.RULE,
+                GuardAlone.RULE,
                 Heat.RULE,
                 Lost.RULE,
                 OwnRating.RULE,

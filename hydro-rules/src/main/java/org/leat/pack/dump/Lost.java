@@ -1,20 +1,29 @@
 package org.leat.pack.dump;
 
 import static org.leat.check.Level.ERROR;
+import static org.leat.check.Level.WARNING;
 import static org.leat.quantity.QuantityKind.VOLTAGE;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.leat.check.Arg;
 import org.leat.check.Arg.Worded;
+import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.DumpLoad;
+import org.leat.design.Place;
+import org.leat.design.ProtectiveDevice;
 import org.leat.pack.kit.BusNode;
 import org.leat.pack.kit.BusPart;
-import org.leat.pack.kit.FieldChanges;
+import org.leat.pack.kit.Devices;
 import org.leat.pack.kit.Lead;
+import org.leat.pack.kit.Said;
+import org.leat.pack.kit.SecondGuards;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.BusSituation.DumpLoadLost;
 
@@ -26,7 +35,7 @@ final class Lost {
                     "Elements burn through, relays stick, terminals come loose. Then all the turbine gives goes into a full battery,"
                             + " and when that or its management opens, the bus follows the runaway.")
             .formula(
-                    "an independent second means against overvoltage; or settled runaway voltage ≤ least rating on the bus,"
+                    "an independent second means against overvoltage that is able alone, see dump/guard-alone; or settled runaway voltage ≤ least rating on the bus,"
                             + " with a battery that opens by itself or a regulator that lets go")
             .judged("dump load lost while the battery is full, the nozzle set that runs fastest")
             .source(
@@ -37,6 +46,9 @@ final class Lost {
                             + " stands {limit}.")
             .passes("second-line", "Should the dump load fail, a second means holds the voltage.")
             .fails(
+                    "switched",
+                    "A switch, {device}, lies in the dump load's branch: left open, the dump load is lost and nothing tells that.")
+            .fails(
                     "breaks-it",
                     "Should the dump load fail, {event} and the bus reaches {value}; the {part} stands {limit}.")
             .fails("overcharged", "Should the dump load fail, nothing keeps the turbine from overcharging the battery.")
@@ -44,20 +56,55 @@ final class Lost {
                     "no-part",
                     "Should the dump load fail, the wheel runs away, and nothing on the bus is said to stand that.")
             .notApplicable("none", Dumped.NONE)
-            .judge(Dumped.judge(Lost::judge))
+            .judgeAll(Lost::judgeAll)
             .wayOut(
                     "fit",
-                    "A second, independent means against overvoltage: a second dump load with its own trigger, a"
-                            + " clamp, a deflector that drops in.",
-                    FieldChanges.to(true))
+                    "A second, independent means against overvoltage: a deflector that drops in, or a second dump load with its own"
+                            + " trigger, or a clamp.",
+                    (j, failure) -> failure.says("switched") ? Stream.empty() : SecondGuards.deflector(j, failure))
+            .wayOut(
+                    "no-switch",
+                    "No switch there: the fuse, drawn, does as well.",
+                    Said.only("switched", Lost::withoutSwitch))
             .build();
 
     private Lost() {}
 
+    private static List<Outcome> judgeAll(Judgement j) {
+        List<Supplier<Outcome>> questions = new ArrayList<>();
+        questions.add(() -> Dumped.judge(Lost::judge).apply(j));
+        if (j.design().dumpLoad() != null) {
+            switches(j)
+                    .forEach(device -> questions.add(() -> j.at(device.path())
+                            .as(WARNING)
+                            .during("dump-lost")
+                            .with(device.name())
+                            .saying("second-line", "switched")
+                            .holds(false)));
+        }
+        return j.all(questions);
+    }
+
+    private static Stream<Devices.Placed> switches(Judgement j) {
+        return Devices.all(j.design()).stream().filter(device -> !device.opens() && device.joins(Place.DUMP_LOAD));
+    }
+
+    /** Its run goes without it. */
+    private static Stream<Change> withoutSwitch(Judgement j, Outcome.Fail failure) {
+        List<ProtectiveDevice> kept = switches(j)
+                .filter(device -> device.path().equals(failure.path()))
+                .findFirst()
+                .map(device -> j.design().protection().stream()
+                        .filter(each -> !each.equals(device.device()))
+                        .toList())
+                .orElseThrow();
+        return Stream.of(Change.of("/protection", kept));
+    }
+
     private static Outcome judge(Judgement j, DumpLoad dump) {
         DumpLoadLost worst = Worst.most(j.solved().dumpLost(), DumpLoadLost::lastingVoltage);
-        Spot spot = j.at(SecondLine.PATH).during(worst);
-        if (spot.given(SecondLine.stated(j))) {
+        Spot spot = j.at(SecondGuards.STATED).during(worst);
+        if (spot.given(SecondGuards.stated(j)) && SecondGuards.ableWithoutDump(j, spot)) {
             return spot.says("second-line");
         }
         boolean opens = worst.overchargesFirst();

@@ -3,13 +3,11 @@ package org.leat.pack.dump;
 import static org.leat.check.Level.ERROR;
 import static org.leat.check.Level.WARNING;
 
-import org.jspecify.annotations.Nullable;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
-import org.leat.design.Safeguards;
-import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.Lead;
+import org.leat.pack.kit.SecondGuards;
 
 /** An independent second means against overvoltage. */
 final class SecondLine {
@@ -29,22 +27,14 @@ final class SecondLine {
             .judge(SecondLine::judge)
             .wayOut(
                     "fit",
-                    "A second, independent means: a second dump load with its own trigger, a clamp, a deflector"
-                            + " that drops in.",
-                    FieldChanges.to(true))
+                    "A second, independent means: a deflector that drops in, or a second dump load with its own trigger, or a"
+                            + " clamp.",
+                    SecondGuards::deflector)
             .build();
 
     private SecondLine() {}
 
-    static final String PATH = "/safeguards/second-overvoltage-guard";
-
     private static Outcome judge(Judgement j) {
-        return j.at(PATH).as(Lead.is(j) ? WARNING : ERROR).isSo(stated(j));
-    }
-
-    /** {@return whether there is a second means against overvoltage; null where the design does not say} */
-    static @Nullable Boolean stated(Judgement j) {
-        Safeguards safeguards = j.design().safeguards();
-        return safeguards == null ? null : safeguards.secondOvervoltageGuard();
+        return j.at(SecondGuards.STATED).as(Lead.is(j) ? WARNING : ERROR).isSo(SecondGuards.stated(j));
     }
 }

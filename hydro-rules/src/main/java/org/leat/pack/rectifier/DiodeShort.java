@@ -55,11 +55,12 @@ final class DiodeShort {
             .formula(
                     "mean square current of the lead that carries most ≤ limit of the winding, settled temperature of a winding of"
                             + " which every phase is as hot as the hottest ≤ class of the insulation, three times the mean of"
-                            + " the diode that carries most ≤ average current of the bridge; or a device in the leads that surely"
-                            + " opens: current ≥ I_2/I_n · I_n")
+                            + " the diode that carries most ≤ average current of the bridge; with a device in the leads that surely"
+                            + " opens no current is more than I_2/I_n · I_n")
             .judged(
-                    "one diode shorted, each nozzle set on hand, at the speed at which the torques meet: a smaller set may not"
-                            + " blow the fuse that a larger one does; the set on which each number is worst")
+                    "one diode shorted, each nozzle set on hand, at the speed at which the torques meet, and at any flow between"
+                            + " nothing and the full pipe's: where a device in the leads opens at full flow, at the current that"
+                            + " just does not open it; the set on which each number is worst")
             .source(
                     "alternator and bridge stepped in time with one diode conducting both ways, held against circuit simulation;"
                             + " I_2/I_n 1.6 of a gG fuse from 16 A, 1.9 above 4 A, 2.1 below, 1.45 of a breaker (IEC 60269-1, IEC"
@@ -90,6 +91,34 @@ final class DiodeShort {
                     "bridge-overloaded",
                     "With one diode shorted on {set} the diode beside it carries as much as in a bridge of {value}; it is made for"
                             + " {limit}, and nothing in the leads surely opens.")
+            .passes(
+                    "carried-unopened",
+                    "With one diode shorted and the nozzle of {set} partly blocked a lead carries up to {value} before {device} surely"
+                            + " opens.")
+            .fails(
+                    "overloaded-unopened",
+                    "With one diode shorted and the nozzle of {set} partly blocked a lead carries up to {value} before {device} surely"
+                            + " opens; the winding stands {limit}.")
+            .passes(
+                    "cool-enough-unopened",
+                    "With one diode shorted and the nozzle of {set} partly blocked the hottest phase settles at up to {value} before"
+                            + " {device} surely opens.")
+            .fails(
+                    "too-hot-unopened",
+                    "With one diode shorted and the nozzle of {set} partly blocked the hottest phase settles at up to {value} before"
+                            + " {device} surely opens; its insulation stands {limit}.")
+            .fails(
+                    "burns-unopened",
+                    "With one diode shorted and the nozzle of {set} partly blocked the hottest phase can warm until it burns before"
+                            + " {device} surely opens.")
+            .passes(
+                    "bridge-carries-unopened",
+                    "With one diode shorted and the nozzle of {set} partly blocked the bridge carries as much as one of up to {value}"
+                            + " does before {device} surely opens.")
+            .fails(
+                    "bridge-overloaded-unopened",
+                    "With one diode shorted and the nozzle of {set} partly blocked the diode beside it carries as much as in a bridge"
+                            + " of up to {value} before {device} surely opens; it is made for {limit}.")
             .notApplicable("no-current", "Not judged: the wheel does not turn.")
             .judgeAll(DiodeShort::judge)
             .leastWayOut("smaller-fuse", "A device of {rating} in each lead.", DiodeShort::smallerDevice)
@@ -100,7 +129,7 @@ final class DiodeShort {
                     DiodeShort::newFuse)
             .leastWayOut(
                     "fewer-nozzles",
-                    "A device of {rating} in each lead, and of the nozzles only {sets} kept: the others do not blow it.",
+                    "A device of {rating} in each lead, and of the nozzles only {sets} kept: the others are too much for it.",
                     DiodeShort::fewerNozzles)
             .advice(
                     "first-fuse",
@@ -121,31 +150,50 @@ final class DiodeShort {
             return List.of(j.at("/rectifier").says("no-current"));
         }
         List<Supplier<Outcome>> questions = new ArrayList<>();
-        List<BrokenBridge> cleared =
-                all.stream().filter(broken -> opening(j, broken) != null).toList();
+        List<Lasting> lasting =
+                all.stream().map(broken -> Lasting.of(broken, opening(j))).toList();
+        List<Lasting> cleared = lasting.stream().filter(Lasting::opens).toList();
         if (!cleared.isEmpty()) {
-            questions.add(() -> cleared(j, Worst.least(cleared, BrokenBridge::phaseCurrent)));
+            questions.add(
+                    () -> cleared(j, Worst.least(cleared, each -> each.broken().phaseCurrent())));
         }
-        List<BrokenBridge> staying =
-                all.stream().filter(broken -> opening(j, broken) == null).toList();
-        if (!staying.isEmpty()) {
-            questions.add(() -> winding(j, Worst.most(staying, BrokenBridge::phaseCurrent)));
-            Alternator alternator = j.design().alternator();
-            if (alternator.thermalResistance() != null && alternator.insulationClass() != null) {
-                questions.add(() -> heat(j, staying));
-            }
-            questions.add(() -> bridge(j, Worst.most(staying, BrokenBridge::diodeCurrent)));
+        questions.add(() -> winding(j, Worst.most(lasting, Lasting::current)));
+        Alternator alternator = j.design().alternator();
+        if (alternator.thermalResistance() != null && alternator.insulationClass() != null) {
+            questions.add(() -> heat(j, lasting));
         }
+        questions.add(() -> bridge(j, Worst.most(lasting, Lasting::diodeCurrent)));
         return j.all(questions);
     }
 
-    private static Outcome cleared(Judgement j, BrokenBridge broken) {
-        Devices.Placed device = Objects.requireNonNull(opening(j, broken));
-        return spot(j, device.path() + "/rated-current", broken)
+    /**
+     * What a set can bring for ever. A partly blocked nozzle, or a stream that no longer fills the pipe, brings any current between
+     * nothing and that of the full flow, and from full flow down the others fall with it: so no more than just does not open a device
+     * in the leads, with a diode's share of it as at full flow, which falls too.
+     */
+    private record Lasting(BrokenBridge broken, Devices.@Nullable Placed device, double current) {
+
+        static Lasting of(BrokenBridge broken, Devices.@Nullable Placed device) {
+            boolean opens = device != null && broken.phaseCurrent() >= surely(device);
+            return new Lasting(broken, device, opens ? surely(Objects.requireNonNull(device)) : broken.phaseCurrent());
+        }
+
+        boolean opens() {
+            return current < broken.phaseCurrent();
+        }
+
+        double diodeCurrent() {
+            return broken.phaseCurrent() > 0 ? broken.diodeCurrent() * current / broken.phaseCurrent() : 0;
+        }
+    }
+
+    private static Outcome cleared(Judgement j, Lasting lasting) {
+        Devices.Placed device = Objects.requireNonNull(lasting.device());
+        return spot(j, device.path() + "/rated-current", lasting.broken())
                 .saying("cleared", "overloaded")
                 .with(device.name())
                 .with("opens", surely(device), CURRENT)
-                .atLeast(broken.phaseCurrent(), surely(device), CURRENT);
+                .atLeast(lasting.broken().phaseCurrent(), surely(device), CURRENT);
     }
 
     private static Stream<Devices.Placed> inTheLeads(Judgement j) {
@@ -153,11 +201,9 @@ final class DiodeShort {
                 .filter(d -> d.opens() && d.joins(Place.ALTERNATOR) && d.joins(Place.RECTIFIER));
     }
 
-    private static Devices.@Nullable Placed opening(Judgement j, BrokenBridge broken) {
-        return inTheLeads(j)
-                .filter(device -> broken.phaseCurrent() >= surely(device))
-                .findFirst()
-                .orElse(null);
+    /** The device in the leads that surely opens with the least current. */
+    private static Devices.@Nullable Placed opening(Judgement j) {
+        return inTheLeads(j).min(Comparator.comparingDouble(DiodeShort::surely)).orElse(null);
     }
 
     /** Current that surely opens a device, A. */
@@ -173,40 +219,58 @@ final class DiodeShort {
                 .with("speed", broken.runnerSpeed(), ROTATIONAL_SPEED);
     }
 
-    private static Outcome winding(Judgement j, BrokenBridge broken) {
-        Spot spot = spot(j, "/alternator/current-limit", broken).saying("carried", "overloaded");
-        double limit = spot.known(j.numbers().alternator().currentLimit());
-        return spot.atMost(broken.phaseCurrent(), limit, CURRENT);
+    private static Spot spot(Judgement j, String path, Lasting lasting) {
+        Devices.Placed device = lasting.device();
+        Spot spot = spot(j, path, lasting.broken());
+        return lasting.opens() && device != null ? spot.with(device.name()) : spot;
     }
 
-    private static Outcome heat(Judgement j, List<BrokenBridge> staying) {
+    private static Spot saying(Spot spot, Lasting lasting, String passes, String fails) {
+        return lasting.opens() ? spot.saying(passes + "-unopened", fails + "-unopened") : spot.saying(passes, fails);
+    }
+
+    private static Outcome winding(Judgement j, Lasting lasting) {
+        Spot spot = saying(spot(j, "/alternator/current-limit", lasting), lasting, "carried", "overloaded");
+        double limit = spot.known(j.numbers().alternator().currentLimit());
+        return spot.atMost(lasting.current(), limit, CURRENT);
+    }
+
+    private static Outcome heat(Judgement j, List<Lasting> all) {
         Alternator stated = j.design().alternator();
         double resistance = j.at("/alternator/thermal-resistance").si(stated.thermalResistance());
-        BrokenBridge hottest = Worst.last(
-                staying,
-                broken -> SettledWinding.behind(j.solved(), broken, resistance),
-                SettledWinding.coolestFirst());
-        Spot spot = spot(j, "/alternator/insulation-class", hottest).saying("cool-enough", "too-hot");
+        Lasting hottest =
+                Worst.last(all, lasting -> settled(j, lasting, resistance), SettledWinding.coolestFirst());
+        Spot spot = saying(spot(j, "/alternator/insulation-class", hottest), hottest, "cool-enough", "too-hot");
         double limit = SettledWinding.limit(spot.given(stated.insulationClass()));
-        OptionalDouble settled = SettledWinding.behind(j.solved(), hottest, resistance);
+        OptionalDouble settled = settled(j, hottest, resistance);
         return SettledWinding.burns(settled)
-                ? spot.says("burns")
+                ? spot.says(hottest.opens() ? "burns-unopened" : "burns")
                 : spot.atMost(settled.getAsDouble(), limit, TEMPERATURE);
     }
 
-    private static Outcome bridge(Judgement j, BrokenBridge broken) {
-        Spot spot = spot(j, "/rectifier/average-current", broken).saying("bridge-carries", "bridge-overloaded");
-        double limit = spot.known(j.numbers().rectifier().averageCurrentRating());
-        return spot.atMost(DIODES_A_RAIL * broken.diodeCurrent(), limit, CURRENT);
+    private static OptionalDouble settled(Judgement j, Lasting lasting, double resistance) {
+        return SettledWinding.behind(j.solved(), lasting.broken(), lasting.current(), resistance);
     }
 
-    /** Ratings that carry the lead's current for ever and surely open on the shorted diode, on every set, the largest first. */
+    private static Outcome bridge(Judgement j, Lasting lasting) {
+        Spot spot =
+                saying(spot(j, "/rectifier/average-current", lasting), lasting, "bridge-carries", "bridge-overloaded");
+        double limit = spot.known(j.numbers().rectifier().averageCurrentRating());
+        return spot.atMost(DIODES_A_RAIL * lasting.diodeCurrent(), limit, CURRENT);
+    }
+
+    /** Ratings that carry the lead's current for ever and surely open before the winding carries too much, the largest first. */
     private static Stream<Double> fuses(Judgement j) {
-        double least = Worst.least(j.solved().diodeShorted(), BrokenBridge::phaseCurrent)
+        return protecting(j)
+                .filter(rating -> j.solved().running().stream().allMatch(running -> carries(rating, running)));
+    }
+
+    private static Stream<Double> protecting(Judgement j) {
+        double most = j.numbers().alternator().currentLimit().or(Double.POSITIVE_INFINITY);
+        double full = Worst.most(j.solved().diodeShorted(), BrokenBridge::phaseCurrent)
                 .phaseCurrent();
         return DeviceRatings.standard().stream()
-                .filter(rating -> j.solved().running().stream().allMatch(running -> carries(rating, running))
-                        && least >= DeviceRatings.surelyOpens(DeviceKind.FUSE, rating))
+                .filter(rating -> DeviceRatings.surelyOpens(DeviceKind.FUSE, rating) <= Math.min(most, full))
                 .sorted(Comparator.reverseOrder());
     }
 
@@ -223,20 +287,16 @@ final class DiodeShort {
             return Stream.empty();
         }
         String path = inTheLeads(j).findFirst().orElseThrow().path() + "/rated-current";
-        return DeviceRatings.standard().stream()
-                .sorted(Comparator.reverseOrder())
-                .flatMap(rating -> {
-                    double opens = DeviceRatings.surelyOpens(DeviceKind.FUSE, rating);
-                    List<NozzleGroup> kept = IntStream.range(0, shorted.size())
-                            .filter(n -> shorted.get(n).phaseCurrent() >= opens
-                                    && carries(rating, j.solved().running().get(n)))
-                            .mapToObj(n -> shorted.get(n).nozzles())
-                            .toList();
-                    return kept.stream().noneMatch(NozzleGroup::asBuilt)
-                            ? Stream.empty()
-                            : Stream.of(NozzlesOnHand.only(
-                                    FieldChanges.rated(path, rating, "A", ElectricCurrent.class), j, kept));
-                });
+        return protecting(j).flatMap(rating -> {
+            List<NozzleGroup> kept = IntStream.range(0, shorted.size())
+                    .filter(n -> carries(rating, j.solved().running().get(n)))
+                    .mapToObj(n -> shorted.get(n).nozzles())
+                    .toList();
+            return kept.stream().noneMatch(NozzleGroup::asBuilt)
+                    ? Stream.empty()
+                    : Stream.of(
+                            NozzlesOnHand.only(FieldChanges.rated(path, rating, "A", ElectricCurrent.class), j, kept));
+        });
     }
 
     private static Stream<Change> smallerDevice(Judgement j, Outcome.Fail failure) {

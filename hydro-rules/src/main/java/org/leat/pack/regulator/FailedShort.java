@@ -11,11 +11,10 @@ import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
-import org.leat.design.Safeguards;
 import org.leat.pack.kit.BusNode;
 import org.leat.pack.kit.BusPart;
-import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.Lead;
+import org.leat.pack.kit.SecondGuards;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.BusSituation.BusHolder;
 import org.leat.plant.cases.BusSituation.RegulatorFailedShort;
@@ -23,7 +22,7 @@ import org.leat.plant.cases.BusSituation.RegulatorFailedShort;
 /** A tracking or series regulator whose switch fails short. */
 final class FailedShort {
 
-    private static final String PATH = "/safeguards/second-overvoltage-guard";
+    private static final String PATH = SecondGuards.STATED;
 
     static final Rule RULE = Rule.of(
                     "regulator/failed-short", ERROR, "a tracking or series regulator whose switch fails short")
@@ -32,7 +31,7 @@ final class FailedShort {
                             + " limits the charge, and when the battery or its management opens, inverter and loads meet the runaway"
                             + " that the regulator held away from them.")
             .formula(
-                    "an independent second means against overvoltage; or a dump load with a trigger the battery stands that takes"
+                    "an independent second means against overvoltage that is able alone; or a dump load with a trigger the battery stands that takes"
                             + " all; or, with a battery that opens by itself, voltage of the one node ≤ least rating of what hangs at"
                             + " the battery")
             .judged("regulator failed short, the nozzle set with the highest voltage")
@@ -54,9 +53,9 @@ final class FailedShort {
             .judge(FailedShort::judge)
             .wayOut(
                     "fit",
-                    "A second, independent means against overvoltage at the battery: a dump load there with its own trigger, a"
-                            + " contactor that shorts the alternator's leads, a deflector that drops in.",
-                    FieldChanges.to(true))
+                    "A second, independent means against overvoltage at the battery: a deflector that drops in, or a dump load there with"
+                            + " its own trigger, or a contactor that shorts the alternator's leads.",
+                    SecondGuards::deflectorAtBattery)
             .build();
 
     private FailedShort() {}
@@ -68,14 +67,14 @@ final class FailedShort {
         }
         RegulatorFailedShort worst = Worst.most(all, RegulatorFailedShort::lastingVoltage);
         Spot spot = j.at(PATH).during(worst).with("charging", worst.chargingCurrent(), CURRENT);
-        Safeguards safeguards = j.design().safeguards();
-        if (spot.given(safeguards == null ? null : safeguards.secondOvervoltageGuard())) {
+        boolean opens = !Lead.is(j) && j.design().battery().management() != null;
+        if (spot.given(SecondGuards.stated(j)) && SecondGuards.ableOnOneNode(j, spot, opens)) {
             return spot.says("second-line");
         }
         if (worst.holder() == BusHolder.DUMP_LOAD && !worst.overcharges()) {
             return spot.with("voltage", worst.lastingVoltage(), VOLTAGE).says("held");
         }
-        if (Lead.is(j) || j.design().battery().management() == null) {
+        if (!opens) {
             return spot.says("overcharged");
         }
         List<BusPart> parts = BusPart.all(j.design()).stream()

@@ -15,6 +15,7 @@ public final class RunnerRules {
                 BucketCount.RULE,
                 BucketRoot.RULE,
                 Guard.RULE,
+                HubFastening.RULE,
                 PitchAgainstJet.RULE,
                 PrintedMaterial.RULE,
                 RunawayStrength.RULE,

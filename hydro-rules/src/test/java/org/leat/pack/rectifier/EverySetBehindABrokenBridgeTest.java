@@ -80,13 +80,39 @@ class EverySetBehindABrokenBridgeTest {
 
     /** A fuse of 20 A surely opens from 32 A on (IEC 60269-1: 1.6 times, from memory), which the smallest set does not bring. */
     @Test
-    void a_fuse_that_the_smallest_set_does_not_blow_leaves_winding_and_bridge_to_be_judged_on_that_set()
+    void a_fuse_that_opens_at_full_flow_leaves_winding_and_bridge_to_be_judged_at_what_just_does_not_open_it()
             throws IOException {
         Design large = design("rated-current: 16 A", "rated-current: 20 A");
-        BrokenBridge least = worst(Plant.of(large).solve().diodeShorted(), broken -> -broken.phaseCurrent());
-        assertThat(least.phaseCurrent()).isLessThan(32);
-        is(at(large, "rectifier/diode-short", "/alternator/current-limit"), Kind.FAIL, least.phaseCurrent(), least);
-        assertThat(least.nozzles().name()).isEqualTo("9 mm");
+        List<BrokenBridge> all = Plant.of(large).solve().diodeShorted();
+        assertThat(worst(all, broken -> -broken.phaseCurrent()).phaseCurrent()).isLessThan(32);
+        Outcome winding = at(large, "rectifier/diode-short", "/alternator/current-limit");
+        assertThat(winding.kind()).isEqualTo(Kind.FAIL);
+        assertThat(Objects.requireNonNull(winding.comparison()).value()).isCloseTo(32, within(1e-9));
+        BrokenBridge most =
+                worst(all, broken -> broken.phaseCurrent() < 32 ? 0 : broken.diodeCurrent() / broken.phaseCurrent());
+        Outcome bridge = at(large, "rectifier/diode-short", "/rectifier/average-current");
+        is(bridge, Kind.FAIL, 3 * 32 * most.diodeCurrent() / most.phaseCurrent(), most);
+    }
+
+    /** Where a fuse is held to open, a smaller jet on the same plant brings just as much as does not open it: no more than is judged. */
+    @Test
+    void no_smaller_jet_brings_more_than_is_judged_of_a_partly_blocked_nozzle() throws IOException {
+        Design many = design(
+                "available: [ 9 mm, 11 mm, 11.5 mm ]",
+                "available: [ 5 mm, 6 mm, 7 mm, 8 mm, 8.5 mm, 9 mm, 10 mm, 11.5 mm ]");
+        Outcome winding = at(many, "rectifier/diode-short", "/alternator/current-limit");
+        Outcome bridge = at(many, "rectifier/diode-short", "/rectifier/average-current");
+        double opens = 1.6 * 16;
+        List<BrokenBridge> whole = Plant.of(many).solve().diodeShorted().stream()
+                .filter(broken -> broken.phaseCurrent() < opens)
+                .toList();
+        assertThat(whole).hasSize(5);
+        for (BrokenBridge broken : whole) {
+            assertThat(broken.phaseCurrent())
+                    .isLessThan(Objects.requireNonNull(winding.comparison()).value());
+            assertThat(3 * broken.diodeCurrent())
+                    .isLessThan(Objects.requireNonNull(bridge.comparison()).value());
+        }
     }
 
     @Test

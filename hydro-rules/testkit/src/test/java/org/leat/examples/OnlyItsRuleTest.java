@@ -46,12 +46,10 @@ class OnlyItsRuleTest {
             // a runner that is not held runs past the torque peak, off its best speed, and does not come back by itself
             Map.entry(
                     "alternator/holds-runner:fails",
-                    Set.of("alternator/torque-peak", "plant/restart", "runner/speed-ratio")),
+                    Set.of("alternator/torque-peak", "plant/restart", "rectifier/diode-short", "runner/speed-ratio")),
             // the wrong joints make the wrong volts per speed: the runner turns at the wrong share of the jet's
             // velocity, and more amperes than the fuses of the right joints carry for ever
-            Map.entry(
-                    "alternator/star-or-delta:fails",
-                    Set.of("runner/speed-ratio", "protection/continuous-load", "rectifier/diode-short")),
+            Map.entry("alternator/star-or-delta:fails", Set.of("runner/speed-ratio", "protection/continuous-load")),
             // jets that let the column hold are thin for the screen and the buckets
             Map.entry(
                     "penstock/hose-rating:fails-where-the-column-holds",
@@ -60,14 +58,14 @@ class OnlyItsRuleTest {
             Map.entry("runner/pitch-against-jet:fails", Set.of("plausibility/sizes")),
             Map.entry("runner/printed-material:fails", Set.of("plausibility/sizes")),
             // near the peak a gust past it is not recovered
-            Map.entry("alternator/torque-peak:fails", Set.of("plant/restart")),
+            Map.entry("alternator/torque-peak:fails", Set.of("plant/restart", "rectifier/diode-short")),
             // the water side's plant sheds its load nowhere: its bus rises beyond any inverter
             Map.entry("plant/maintenance-plan:fails", Set.of("inverter/input-window")),
             // necks that must be looked at every day are those of a wheel that is weak and of the wrong stuff
             Map.entry(
                     "plant/maintenance-plan:fails-printed",
                     Set.of("inverter/input-window", "runner/bucket-root", "runner/printed-material")),
-            Map.entry("plant/restart:fails", Set.of("alternator/torque-peak")),
+            Map.entry("plant/restart:fails", Set.of("alternator/torque-peak", "rectifier/diode-short")),
             // a bank of another voltage than the bus is also outside the inverter's window
             Map.entry("battery/bus-voltage-match:fails", Set.of("inverter/input-window")),
             // a bank so small that it turns round every day is also emptied soon by a dump load that stays on
@@ -93,11 +91,26 @@ class OnlyItsRuleTest {
                             "alternator/phase-open",
                             "protection/continuous-load",
                             "protection/touch-voltage",
+                            "rectifier/diode-short",
                             "runner/speed-ratio")),
             // what exceeds a limit with three leads exceeds it with the two that are left
-            Map.entry("alternator/winding-current:fails", Set.of("alternator/phase-open")),
-            Map.entry("alternator/winding-temperature:fails", Set.of("alternator/phase-open")),
-            Map.entry("protection/short-circuit-brake:fails-heat", Set.of("alternator/phase-open")),
+            Map.entry("alternator/winding-current:fails", Set.of("alternator/phase-open", "rectifier/diode-short")),
+            Map.entry("alternator/winding-temperature:fails", Set.of("alternator/phase-open", "rectifier/diode-short")),
+            Map.entry(
+                    "protection/short-circuit-brake:fails-heat",
+                    Set.of("alternator/phase-open", "rectifier/diode-short")),
+            // nor does a winding that stands less, or a bridge that does, stand what just does not open the fuse of a
+            // shorted diode
+            Map.entry("alternator/magnet-temperature:fails", Set.of("rectifier/diode-short")),
+            Map.entry("alternator/phase-open:fails", Set.of("rectifier/diode-short")),
+            Map.entry("protection/short-circuit-brake:fails", Set.of("rectifier/diode-short")),
+            Map.entry("rectifier/current:fails", Set.of("rectifier/diode-short")),
+            Map.entry("regulator/short-current:fails-bridge", Set.of("rectifier/diode-short")),
+            // a guard that is too small is one that does not hold what it guards
+            Map.entry("dump/lost:fails-guard-too-small", Set.of("dump/guard-alone")),
+            // water fast enough to carry the air down draws the grade line below the pipe and strikes hard
+            Map.entry(
+                    "penstock/air-pockets:fails-in-the-drawer", Set.of("penstock/below-atmosphere", "penstock/thrust")),
             // a fuse that the alternator never blows does not open on a shorted diode either
             Map.entry("protection/alternator-cannot-trip:fails", Set.of("rectifier/diode-short")),
             // a winding of that much resistance lets too little through for a fuse that it works with
@@ -109,11 +122,11 @@ class OnlyItsRuleTest {
             // what burns the magnets has burnt the winding
             Map.entry(
                     "alternator/magnet-temperature:fails-burns",
-                    Set.of("alternator/phase-open", "alternator/winding-temperature")),
+                    Set.of("alternator/phase-open", "alternator/winding-temperature", "rectifier/diode-short")),
             // a regulator that fails short harms only where no second line holds
             Map.entry("regulator/failed-short:fails", Set.of("dump/second-line")),
             // what stands less than the clamp's trigger does not stand the runaway either
-            Map.entry("regulator/input-clamp:fails-late", Set.of("bus/overvoltage")),
+            Map.entry("regulator/input-clamp:fails-late", Set.of("bus/overvoltage", "dump/guard-alone")),
             // that a tired fuse is an error is because of what does not stand that it opens
             Map.entry(
                     "protection/continuous-load:fails-lets-go",

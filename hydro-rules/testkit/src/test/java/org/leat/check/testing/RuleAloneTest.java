@@ -30,10 +30,7 @@ class RuleAloneTest {
     /** Examples in which another rule refuses a way out, so that a rule by itself offers more. */
     private static final Set<String> REFUSED = Set.of(
             "battery/bus-voltage-match:fails",
-            "battery/charge-current:fails",
             "nozzle/set-covers-stream:fails-in-the-year",
-            "rectifier/current:fails",
-            "regulator/current:fails",
             "protection/continuous-load:fails-thin-cable",
             "protection/selectivity:fails",
             "runner/printed-material:fails",

@@ -1,0 +1,142 @@
+package org.leat.pack.kit;
+
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import javax.measure.quantity.ElectricPotential;
+import org.jspecify.annotations.Nullable;
+import org.leat.check.Change;
+import org.leat.check.Judgement;
+import org.leat.check.Outcome;
+import org.leat.check.Spot;
+import org.leat.design.DumpSide;
+import org.leat.design.Safeguards;
+import org.leat.design.Safeguards.GuardKind;
+import org.leat.design.Safeguards.SecondGuard;
+import org.leat.plant.cases.BatteryFull;
+import org.leat.plant.cases.Running;
+import org.leat.plant.numbers.Amount;
+import org.leat.plant.numbers.BatteryNumbers;
+import org.leat.plant.numbers.DumpLoadNumbers;
+import org.leat.quantity.Si;
+
+/** The second means against overvoltage, and whether it is able alone. The plant is solved. */
+public final class SecondGuards {
+
+    /** Whether there is one. */
+    public static final String STATED = "/safeguards/second-overvoltage-guard";
+
+    /** What it is. */
+    public static final String PATH = "/safeguards/second-guard";
+
+    /** Over what a battery may be charged to, for the moment until a guard has come in: common practice. */
+    private static final double BATTERY_STANDS = 1.15;
+
+    private SecondGuards() {}
+
+    /** {@return whether there is a second means; null where the design does not say} */
+    public static @Nullable Boolean stated(Judgement j) {
+        Safeguards safeguards = j.design().safeguards();
+        return safeguards == null ? null : safeguards.secondOvervoltageGuard();
+    }
+
+    /** {@return what it is; open where the design does not say} */
+    public static SecondGuard told(Judgement j, Spot spot) {
+        Safeguards safeguards = j.design().safeguards();
+        return spot.given(PATH, safeguards == null ? null : safeguards.secondGuard());
+    }
+
+    /** {@return whether a guard watches the battery's node, another than the bridge's} */
+    public static boolean atBattery(Judgement j, SecondGuard guard) {
+        return j.numbers().regulator().divides() && guard.side() == DumpSide.BATTERY;
+    }
+
+    /** {@return the least rating of what hangs on a node when the battery is lost, V} Open for the first that is not told. */
+    public static OptionalDouble weakest(Judgement j, Spot spot, boolean atBattery) {
+        boolean divides = j.numbers().regulator().divides();
+        return BusPart.withoutBattery(j.design()).stream()
+                .filter(part -> !divides || (part.node() == BusNode.BATTERY) == atBattery)
+                .mapToDouble(part -> spot.si(part.path(), part.rating()))
+                .min();
+    }
+
+    /** {@return the highest voltage at which a node works day by day, a dump load's trigger there among them, V} */
+    public static double working(Judgement j, boolean atBattery) {
+        double working = atBattery
+                ? j.numbers().battery().absorptionVoltage()
+                : j.numbers().fullVoltage();
+        for (Running running : j.solved().running()) {
+            working = Math.max(working, atBattery ? running.batteryVoltage() : running.lastingVoltage());
+        }
+        DumpLoadNumbers dump = j.numbers().dumpLoad();
+        return dump != null
+                        && (dump.side() == DumpSide.BATTERY) == atBattery
+                        && dump.triggerVoltage() instanceof Amount.Known trigger
+                ? Math.max(working, trigger.value())
+                : working;
+    }
+
+    /** {@return the most that a set makes with the battery full or running, W} */
+    public static double mostPower(Judgement j) {
+        double full =
+                Worst.most(j.solved().batteryFull(), BatteryFull::turbinePower).turbinePower();
+        return Math.max(
+                full,
+                Worst.most(j.solved().running(), r -> r.operatingPoint().batteryPower())
+                        .operatingPoint()
+                        .batteryPower());
+    }
+
+    /**
+     * {@return whether the second means is able to hold the voltage of a lost dump load alone: it watches the bridge, comes in above
+     * what the plant works at and below what its parts stand, and takes all that the turbine makes or stops the water} Open for the first
+     * number that is not told.
+     */
+    public static boolean ableWithoutDump(Judgement j, Spot spot) {
+        SecondGuard guard = told(j, spot);
+        DumpLoadNumbers dump = j.numbers().dumpLoad();
+        boolean sees = !atBattery(j, guard) || (dump != null && dump.side() == DumpSide.BATTERY);
+        return sees && able(j, spot, guard);
+    }
+
+    /**
+     * {@return whether it is able to hold the one node of a regulator that has failed short} What the battery stands is not passed, or
+     * the battery's management opens and everything at its poles stands the trigger. Open for the first number that is not told.
+     */
+    public static boolean ableOnOneNode(Judgement j, Spot spot, boolean opens) {
+        SecondGuard guard = told(j, spot);
+        double trigger = spot.si(PATH + "/trigger-voltage", guard.triggerVoltage());
+        BatteryNumbers battery = j.numbers().battery();
+        boolean stood = opens
+                ? BusPart.all(j.design()).stream()
+                        .filter(part -> part.node() == BusNode.BATTERY)
+                        .allMatch(part -> trigger < spot.si(part.path(), part.rating()))
+                : trigger <= BATTERY_STANDS * battery.chargeVoltageLimit().or(battery.absorptionVoltage());
+        return stood && able(j, spot, guard);
+    }
+
+    private static boolean able(Judgement j, Spot spot, SecondGuard guard) {
+        double trigger = spot.si(PATH + "/trigger-voltage", guard.triggerVoltage());
+        OptionalDouble weakest = weakest(j, spot, atBattery(j, guard));
+        boolean takes = guard.kind() == GuardKind.DEFLECTOR || spot.si(PATH + "/power", guard.power()) >= mostPower(j);
+        return takes
+                && trigger > working(j, atBattery(j, guard))
+                && (weakest.isEmpty() || trigger < weakest.getAsDouble());
+    }
+
+    /** {@return a deflector that drops in a tenth above what the bridge works at, and that there is a second means} */
+    public static Stream<Change> deflector(Judgement j, Outcome.Fail failure) {
+        return watching(j, null);
+    }
+
+    /** {@return the same at the battery} */
+    public static Stream<Change> deflectorAtBattery(Judgement j, Outcome.Fail failure) {
+        return watching(j, DumpSide.BATTERY);
+    }
+
+    private static Stream<Change> watching(Judgement j, @Nullable DumpSide side) {
+        double volts = Math.ceil(1.1 * working(j, side == DumpSide.BATTERY));
+        SecondGuard guard =
+                new SecondGuard(GuardKind.DEFLECTOR, side, Si.quantity(volts, "V", ElectricPotential.class), null);
+        return Stream.of(Change.of(STATED, true).and(PATH, guard));
+    }
+}
