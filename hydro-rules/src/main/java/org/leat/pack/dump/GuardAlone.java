@@ -39,6 +39,9 @@ final class GuardAlone {
                     "trigger",
                     "The second means comes in at {value}; it must lie between what the plant works at and what its parts stand:"
                             + " {limit}.")
+            .fails(
+                    "no-window",
+                    "No trigger suits a second means: the plant works at up to {working}, and its weakest part stands {weakest}.")
             .notApplicable("none", "Not judged: no second means is told.")
             .judgeAll(GuardAlone::judge)
             .wayOut(
@@ -71,8 +74,14 @@ final class GuardAlone {
         double trigger = spot.si(guard.triggerVoltage());
         OptionalDouble weakest = SecondGuards.weakest(j, spot, SecondGuards.atBattery(j, guard));
         double working = SecondGuards.working(j, SecondGuards.atBattery(j, guard));
-        return weakest.isEmpty()
-                ? spot.atLeast(trigger, working, VOLTAGE)
-                : spot.within(trigger, working, Math.max(working, weakest.getAsDouble()), VOLTAGE);
+        if (weakest.isEmpty()) {
+            return spot.atLeast(trigger, working, VOLTAGE);
+        }
+        double most = weakest.getAsDouble();
+        return most > working
+                ? spot.within(trigger, working, most, VOLTAGE)
+                : spot.with("working", working, VOLTAGE)
+                        .with("weakest", most, VOLTAGE)
+                        .says("no-window");
     }
 }

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.measure.quantity.ElectricCurrent;
@@ -30,6 +31,7 @@ import org.leat.design.ProtectiveDeviceBuilder;
 import org.leat.pack.kit.Devices;
 import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.NozzlesOnHand;
+import org.leat.pack.kit.Said;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.BrokenBridge;
 import org.leat.plant.cases.Running;
@@ -131,6 +133,10 @@ final class DiodeShort {
                     "fewer-nozzles",
                     "A device of {rating} in each lead, and of the nozzles only {sets} kept: the others are too much for it.",
                     DiodeShort::fewerNozzles)
+            .leastWayOut(
+                    "bridge",
+                    "A bridge of {rating}.",
+                    Said.only("bridge-overloaded-unopened", DiodeShort::largerBridge))
             .advice(
                     "first-fuse",
                     "A fuse of {rating} in each lead between alternator and bridge: it carries what the turbine gives, and"
@@ -304,6 +310,12 @@ final class DiodeShort {
                 .limit(1)
                 .flatMap(device -> fuses(j).map(rating ->
                         FieldChanges.rated(device.path() + "/rated-current", rating, "A", ElectricCurrent.class)));
+    }
+
+    private static Stream<Change> largerBridge(Judgement j, Outcome.Fail failure) {
+        return DoubleStream.of(35, 60, 100, 150, 200, 300, 400)
+                .filter(rating -> rating >= failure.value())
+                .mapToObj(rating -> FieldChanges.rated(failure.path(), rating, "A", ElectricCurrent.class));
     }
 
     private static Stream<Change> newFuse(Judgement j, Outcome.Fail failure) {
