@@ -108,9 +108,8 @@ class OnlyItsRuleTest {
             Map.entry("regulator/short-current:fails-bridge", Set.of("rectifier/diode-short")),
             // a guard that is too small is one that does not hold what it guards
             Map.entry("dump/lost:fails-guard-too-small", Set.of("dump/guard-alone")),
-            // water fast enough to carry the air down draws the grade line below the pipe and strikes hard
-            Map.entry(
-                    "penstock/air-pockets:fails-in-the-drawer", Set.of("penstock/below-atmosphere", "penstock/thrust")),
+            // water fast enough to carry the air down strikes hard
+            Map.entry("penstock/air-pockets:fails-in-the-drawer", Set.of("penstock/thrust")),
             // a fuse that the alternator never blows does not open on a shorted diode either
             Map.entry("protection/alternator-cannot-trip:fails", Set.of("rectifier/diode-short")),
             // a winding of that much resistance lets too little through for a fuse that it works with
