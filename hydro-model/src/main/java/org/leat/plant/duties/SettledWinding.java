@@ -96,7 +96,8 @@ public record SettledWinding(Running running, OptionalDouble temperature) {
      *
      * @param phaseCurrent rms of the phase that carries most, A
      */
-    public static OptionalDouble behind(Cases cases, BrokenBridge broken, double phaseCurrent, double thermalResistance) {
+    public static OptionalDouble behind(
+            Cases cases, BrokenBridge broken, double phaseCurrent, double thermalResistance) {
         double kelvin = cases.running().stream()
                 .filter(running -> Objects.equals(running.nozzles(), broken.nozzles()))
                 .findFirst()

@@ -244,8 +244,7 @@ final class DiodeShort {
     private static Outcome heat(Judgement j, List<Lasting> all) {
         Alternator stated = j.design().alternator();
         double resistance = j.at("/alternator/thermal-resistance").si(stated.thermalResistance());
-        Lasting hottest =
-                Worst.last(all, lasting -> settled(j, lasting, resistance), SettledWinding.coolestFirst());
+        Lasting hottest = Worst.last(all, lasting -> settled(j, lasting, resistance), SettledWinding.coolestFirst());
         Spot spot = saying(spot(j, "/alternator/insulation-class", hottest), hottest, "cool-enough", "too-hot");
         double limit = SettledWinding.limit(spot.given(stated.insulationClass()));
         OptionalDouble settled = settled(j, hottest, resistance);
