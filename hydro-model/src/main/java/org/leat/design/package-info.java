@@ -50,6 +50,7 @@
     Rectifier.class,
     Runner.class,
     Safeguards.class,
+    Safeguards.SecondGuard.class,
     SaltReading.class,
     Screen.DrilledHoles.class,
     Screen.Mesh.class,

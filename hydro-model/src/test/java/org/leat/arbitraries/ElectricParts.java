@@ -37,6 +37,8 @@ import org.leat.design.ProtectiveDevice;
 import org.leat.design.Rectifier;
 import org.leat.design.RegulatorKind;
 import org.leat.design.Safeguards;
+import org.leat.design.Safeguards.GuardKind;
+import org.leat.design.Safeguards.SecondGuard;
 import org.leat.design.SpinDown;
 import org.leat.design.StopWater;
 import org.leat.design.Stranding;
@@ -290,6 +292,15 @@ final class ElectricParts {
                 d.maybe(d::yes),
                 d.maybe(() -> d.of(StopWater.class)),
                 d.maybe(d::yes),
+                d.maybe(() -> secondGuard(d)),
                 d.maybe(d::yes));
+    }
+
+    private static SecondGuard secondGuard(Draw d) {
+        return new SecondGuard(
+                d.of(GuardKind.class),
+                d.maybe(() -> d.of(DumpSide.class)),
+                d.maybe(() -> d.quantity(12, 200, "V", ElectricPotential.class)),
+                d.maybe(() -> d.quantity(50, 3000, "W", Power.class)));
     }
 }

@@ -15,6 +15,7 @@ import org.leat.design.Design;
 import org.leat.design.DumpLoad;
 import org.leat.design.DumpSide;
 import org.leat.design.ElementPath;
+import org.leat.design.LoadSupply;
 import org.leat.design.Place;
 import org.leat.pack.kit.Runs;
 
@@ -31,8 +32,8 @@ final class JoinedAsSaid {
                             + " is judged at all.")
             .formula(
                     "a dump load on the bridge's side is joined there; behind a tracking or series regulator nothing but the"
-                            + " regulator and a dump load hangs at the bridge; alternator, bridge, battery, inverter and dump load"
-                            + " are each joined by a run")
+                            + " regulator and a dump load hangs at the bridge; alternator, bridge, battery, inverter, dump load"
+                            + " and loads on the bus are each joined by a run")
             .judged("as built")
             .source(COMMON_PRACTICE)
             .passes("joined", "Every part is joined by a run, and each run as the design says.")
@@ -99,6 +100,9 @@ final class JoinedAsSaid {
         }
         if (design.dumpLoad() != null) {
             parts.add(Place.DUMP_LOAD);
+        }
+        if (design.loads().stream().anyMatch(load -> load.supply() == LoadSupply.BUS)) {
+            parts.add(Place.LOADS);
         }
         return parts;
     }

@@ -2,6 +2,7 @@ package org.leat.pack.cable;
 
 import static org.leat.check.Level.ERROR;
 import static org.leat.quantity.QuantityKind.CURRENT;
+import static org.leat.quantity.QuantityKind.VOLTAGE;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -18,9 +19,11 @@ import org.leat.design.DeviceKind;
 import org.leat.design.Place;
 import org.leat.design.ProtectiveDevice;
 import org.leat.design.ProtectiveDeviceBuilder;
+import org.leat.pack.kit.BusNode;
 import org.leat.pack.kit.Conductors;
 import org.leat.pack.kit.Devices;
 import org.leat.pack.kit.FieldChanges;
+import org.leat.pack.kit.HighestBusVoltage;
 import org.leat.pack.kit.RunCapacity;
 import org.leat.pack.kit.Runs;
 import org.leat.plant.cases.CableDuty;
@@ -37,8 +40,11 @@ final class RunProtection {
             .formula(
                     "I_B ≤ I_n ≤ I_z and I_2 ≤ 1.45 I_z: lasting current, rating, capacity as laid, current that surely"
                             + " opens the device")
-            .judged("each run that ends at the battery, at its greatest lasting current")
+            .judged(
+                    "each run that ends at the battery, at its greatest lasting current; above 60 V d.c. runs to loads that begin"
+                            + " elsewhere are asked for a device")
             .source("IEC 60364-4-43 clause 433.1")
+            .source("IEC 61140: extra-low voltage, 60 V ripple-free direct (from memory)")
             .source(
                     "operating currents: breakers 1.45 I_n, IEC 60898-1; gG fuses 1.6 I_n from 16 A, IEC 60269 (from memory)")
             .passes("protected", "The run {run} is protected by {device} of {value} ({current} flows).")
@@ -53,12 +59,18 @@ final class RunProtection {
                     "cable-too-thin",
                     "No rating fits the run {run}: {current} flows, and a device that protects the cable has {limit}, not"
                             + " {value}.")
+            .open(
+                    "loads-unprotected",
+                    "Cannot be judged: the bus reaches {voltage}, more than extra-low voltage, and no device in the run {run} is told.")
             .notApplicable("none-at-battery", "Not judged: no run ends at the battery.")
             .judgeAll(RunProtection::judge)
             .leastWayOut("other-rating", "A device of {rating}.", RunProtection::otherRating)
             .leastWayOut("thicker", "Conductors of {area:mm²}.", RunProtection::thicker)
             .wayOut("add-fuse", "A fuse of {rating} at the battery's end.", RunProtection::addFuse)
             .build();
+
+    /** V, ripple-free direct. */
+    private static final double EXTRA_LOW = 60;
 
     private RunProtection() {}
 
@@ -69,9 +81,25 @@ final class RunProtection {
                 .given(j.design().protection().isEmpty() ? null : j.design().protection());
         List<CableDuty> duties =
                 all.stream().filter(d -> d.cable().joins(Place.BATTERY)).toList();
-        return duties.isEmpty()
-                ? List.of(j.at("/cables").says("none-at-battery"))
-                : j.each(duties, duty -> judge(j, duty));
+        List<Outcome> outcomes = new ArrayList<>(j.each(duties, duty -> judge(j, duty)));
+        outcomes.addAll(ofLoads(j, all));
+        return outcomes.isEmpty() ? List.of(j.at("/cables").says("none-at-battery")) : outcomes;
+    }
+
+    /** A run to loads that leads from elsewhere than the battery, on a bus above extra-low voltage: what protects it must be told. */
+    private static List<Outcome> ofLoads(Judgement j, List<CableDuty> all) {
+        HighestBusVoltage highest = HighestBusVoltage.of(j.solved(), BusNode.BATTERY);
+        return all.stream()
+                .map(CableDuty::cable)
+                .filter(run -> run.joins(Place.LOADS) && !run.joins(Place.BATTERY))
+                .filter(run -> highest.volts() > EXTRA_LOW
+                        && Devices.in(j.design(), j.design().cables().get(run.index())) == null)
+                .map(run -> j.at(run.path())
+                        .during(highest.situation())
+                        .with(Runs.arg("run", j.design(), run))
+                        .with("voltage", highest.volts(), VOLTAGE)
+                        .open("/protection", "loads-unprotected"))
+                .toList();
     }
 
     private static Outcome judge(Judgement j, CableDuty duty) {

@@ -46,15 +46,15 @@ final class Lost {
                             + " stands {limit}.")
             .passes("second-line", "Should the dump load fail, a second means holds the voltage.")
             .fails(
-                    "switched",
-                    "A switch, {device}, lies in the dump load's branch: left open, the dump load is lost and nothing tells that.")
-            .fails(
                     "breaks-it",
                     "Should the dump load fail, {event} and the bus reaches {value}; the {part} stands {limit}.")
             .fails("overcharged", "Should the dump load fail, nothing keeps the turbine from overcharging the battery.")
             .fails(
                     "no-part",
                     "Should the dump load fail, the wheel runs away, and nothing on the bus is said to stand that.")
+            .fails(
+                    "switched",
+                    "A switch, {device}, lies in the dump load's branch: left open, the dump load is lost and nothing tells that.")
             .notApplicable("none", Dumped.NONE)
             .judgeAll(Lost::judgeAll)
             .wayOut(

@@ -105,6 +105,7 @@ class OnlyItsRuleTest {
             Map.entry("alternator/phase-open:fails", Set.of("rectifier/diode-short")),
             Map.entry("protection/short-circuit-brake:fails", Set.of("rectifier/diode-short")),
             Map.entry("rectifier/current:fails", Set.of("rectifier/diode-short")),
+            Map.entry("regulator/short-current:fails", Set.of("alternator/phase-open", "rectifier/diode-short")),
             Map.entry("regulator/short-current:fails-bridge", Set.of("rectifier/diode-short")),
             // a guard that is too small is one that does not hold what it guards
             Map.entry("dump/lost:fails-guard-too-small", Set.of("dump/guard-alone")),
