@@ -29,6 +29,7 @@ import org.leat.design.Load;
 import org.leat.design.NoLoadLoss;
 import org.leat.design.ProtectiveDevice;
 import org.leat.design.Rectifier;
+import org.leat.design.Safeguards;
 import org.leat.design.VehiclePack;
 import org.leat.design.Ventilation;
 import org.leat.quantity.QuantityKind;
@@ -55,6 +56,15 @@ final class StatedParts {
         inverter(design.inverter(), all);
         loads(design.loads(), all);
         protection(design.protection(), all);
+        secondGuard(design.safeguards(), all);
+    }
+
+    private static void secondGuard(@Nullable Safeguards safeguards, StatedList all) {
+        if (safeguards != null && safeguards.secondGuard() != null) {
+            String at = "/safeguards/second-guard";
+            all.add(at + "/trigger-voltage", INPUT, safeguards.secondGuard().triggerVoltage(), VOLTAGE);
+            all.add(at + "/power", WATTS, safeguards.secondGuard().power(), POWER);
+        }
     }
 
     private static void alternator(Alternator alternator, StatedList all) {
