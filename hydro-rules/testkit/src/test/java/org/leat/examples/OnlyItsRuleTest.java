@@ -29,7 +29,7 @@ class OnlyItsRuleTest {
      */
     private static final Map<String, Set<String>> TIED = Map.ofEntries(
             // a winding that bears less than a battery pulls bears less than two live phases carry, too
-            Map.entry("regulator/short-current:fails", Set.of("alternator/phase-open")),
+            Map.entry("regulator/short-current:fails", Set.of("alternator/phase-open", "rectifier/diode-short")),
             // water that loses a fiftieth of the fall in the holes goes through them faster than small creatures can
             // swim
             Map.entry("intake/screen-loss:fails", Set.of("intake/approach-velocity")),
@@ -105,7 +105,6 @@ class OnlyItsRuleTest {
             Map.entry("alternator/phase-open:fails", Set.of("rectifier/diode-short")),
             Map.entry("protection/short-circuit-brake:fails", Set.of("rectifier/diode-short")),
             Map.entry("rectifier/current:fails", Set.of("rectifier/diode-short")),
-            Map.entry("regulator/short-current:fails", Set.of("alternator/phase-open", "rectifier/diode-short")),
             Map.entry("regulator/short-current:fails-bridge", Set.of("rectifier/diode-short")),
             // a guard that is too small is one that does not hold what it guards
             Map.entry("dump/lost:fails-guard-too-small", Set.of("dump/guard-alone")),
@@ -126,7 +125,7 @@ class OnlyItsRuleTest {
             // a regulator that fails short harms only where no second line holds
             Map.entry("regulator/failed-short:fails", Set.of("dump/second-line")),
             // what stands less than the clamp's trigger does not stand the runaway either
-            Map.entry("regulator/input-clamp:fails-late", Set.of("bus/overvoltage", "dump/guard-alone")),
+            Map.entry("regulator/input-clamp:fails-late", Set.of("bus/overvoltage", "dump/guard-alone", "dump/lost")),
             // that a tired fuse is an error is because of what does not stand that it opens
             Map.entry(
                     "protection/continuous-load:fails-lets-go",
