@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 import org.leat.design.Limits;
 import org.leat.design.Plain;
 import org.leat.design.Sample;
+import org.leat.lazy.Once;
 import org.leat.quantity.Measured;
 import org.leat.quantity.QuantityKind;
 
@@ -69,7 +70,7 @@ sealed interface ValueType {
      *
      * @param ways the same by every way in which it may stand in a file
      */
-    record OfWord(Class<?> type, Map<String, Object> words, Map<Pattern, Object> ways) implements ValueType {
+    record OfWord(Class<?> type, Map<String, Object> words, Once<Map<Pattern, Object>> ways) implements ValueType {
         @Override
         public String label() {
             return "one of the words " + String.join(", ", words.keySet());
@@ -93,7 +94,7 @@ sealed interface ValueType {
     record OfChoice(
             Class<?> type,
             Map<String, Class<?>> kinds,
-            Map<Pattern, Class<?>> ways,
+            Once<Map<Pattern, Class<?>>> ways,
             @Nullable Class<?> plain) implements ValueType {
         @Override
         public String label() {
@@ -191,13 +192,14 @@ sealed interface ValueType {
     private static ValueType ofOwn(Class<?> type) {
         if (type.isEnum()) {
             Map<String, Object> words = new LinkedHashMap<>();
-            Map<Pattern, Object> ways = new LinkedHashMap<>();
             for (Object constant : type.getEnumConstants()) {
                 String word = Names.ofConstant((Enum<?>) constant);
                 words.put(word, constant);
-                ways.put(WaysWritten.pattern(WaysWritten.expressions(word, element((Enum<?>) constant))), constant);
             }
-            return new OfWord(type, Collections.unmodifiableMap(words), Collections.unmodifiableMap(ways));
+            return new OfWord(
+                    type,
+                    Collections.unmodifiableMap(words),
+                    new Once<>(() -> WaysWritten.patterns(words, constant -> element((Enum<?>) constant))));
         }
         if (type.isRecord()) {
             return new OfRecord(type);
@@ -207,20 +209,18 @@ sealed interface ValueType {
         }
         List<Class<?>> plain = new ArrayList<>();
         Map<String, Class<?>> kinds = new LinkedHashMap<>();
-        Map<Pattern, Class<?>> ways = new LinkedHashMap<>();
         for (Class<?> choice : type.getPermittedSubclasses()) {
             if (((AnnotatedElement) choice).isAnnotationPresent(Plain.class)) {
                 plain.add(choice);
             } else {
                 String kind = Names.ofComponent(choice.getSimpleName());
                 kinds.put(kind, choice);
-                ways.put(WaysWritten.pattern(WaysWritten.expressions(kind, choice)), choice);
             }
         }
         return new OfChoice(
                 type,
                 Collections.unmodifiableMap(kinds),
-                Collections.unmodifiableMap(ways),
+                new Once<>(() -> WaysWritten.patterns(kinds, choice -> choice)),
                 plain.isEmpty() ? null : plain.get(0));
     }
 

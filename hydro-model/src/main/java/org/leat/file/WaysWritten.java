@@ -3,14 +3,18 @@ package org.leat.file;
 import java.lang.reflect.AnnotatedElement;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.AlsoWritten;
+import org.leat.lazy.Once;
 
 /** The ways in which a word may stand in a file: as it is written, and as people write it besides. */
 final class WaysWritten {
@@ -30,16 +34,23 @@ final class WaysWritten {
         return List.copyOf(all);
     }
 
+    /** {@return what the words stand for, by the patterns of their ways} Few files need one: most words stand as they are written. */
+    static <T> Map<Pattern, T> patterns(Map<String, T> words, Function<T, AnnotatedElement> element) {
+        Map<Pattern, T> patterns = new LinkedHashMap<>();
+        words.forEach((word, meant) -> patterns.put(pattern(expressions(word, element.apply(meant))), meant));
+        return Collections.unmodifiableMap(patterns);
+    }
+
     static Pattern pattern(List<String> expressions) {
         return Pattern.compile(expressions.stream().collect(Collectors.joining("|", "(?:", ")")));
     }
 
     /** {@return the one of several whose pattern a text matches, or null} */
-    static <T> @Nullable T meant(Map<Pattern, T> ways, String text) {
+    static <T> @Nullable T meant(Once<Map<Pattern, T>> ways, String text) {
         if (text.length() > 40) {
             return null;
         }
-        for (Map.Entry<Pattern, T> way : ways.entrySet()) {
+        for (Map.Entry<Pattern, T> way : ways.get().entrySet()) {
             if (way.getKey().matcher(text).matches()) {
                 return way.getValue();
             }

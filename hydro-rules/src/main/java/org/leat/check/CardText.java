@@ -79,12 +79,12 @@ public record CardText(@Nullable Kind kind, String text, List<Placeholder> place
          */
         static List<Placeholder> of(String text) {
             List<Placeholder> all = new ArrayList<>();
-            Matcher m = PATTERN.matcher(text);
-            while (m.find()) {
+            int next = brace(text, 0);
+            for (Matcher m = PATTERN.matcher(text); next < text.length(); next = brace(text, m.end())) {
+                if (!m.find(next) || m.start() != next) {
+                    throw new IllegalArgumentException("a brace that belongs to no placeholder: " + text);
+                }
                 all.add(of(m));
-            }
-            if (m.replaceAll("").matches("(?s).*[{}].*")) {
-                throw new IllegalArgumentException("a brace that belongs to no placeholder: " + text);
             }
             for (Placeholder one : all) {
                 if (one.unit != null && !one.isKnown(one.unit)) {
@@ -92,6 +92,15 @@ public record CardText(@Nullable Kind kind, String text, List<Placeholder> place
                 }
             }
             return List.copyOf(all);
+        }
+
+        /** Where the next brace stands, the text's length where none does. */
+        private static int brace(String text, int from) {
+            int at = from;
+            while (at < text.length() && text.charAt(at) != '{' && text.charAt(at) != '}') {
+                at++;
+            }
+            return at;
         }
 
         /** {@return what a match of {@link #PATTERN} says} */

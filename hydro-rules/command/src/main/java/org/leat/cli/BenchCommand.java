@@ -27,6 +27,7 @@ import picocli.CommandLine.Spec;
 /** {@code leat bench READINGS}. */
 @Command(
         name = "bench",
+        addMethodSubcommands = false,
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = {

@@ -36,6 +36,7 @@ import picocli.CommandLine.Spec;
 /** {@code leat check FILE…}. */
 @Command(
         name = "check",
+        addMethodSubcommands = false,
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = "Checks design files and reports.")

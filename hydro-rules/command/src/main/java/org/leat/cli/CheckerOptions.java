@@ -22,7 +22,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** What the commands that need rules have in common: where the rules come from. */
-@Command
+@Command(addMethodSubcommands = false)
 final class CheckerOptions {
 
     @Spec(Spec.Target.MIXEE)

@@ -21,9 +21,9 @@ import org.leat.file.Reading;
 import org.leat.page.PartsPage;
 import org.leat.plant.Plant;
 import org.leat.prices.PriceList;
+import org.leat.report.FileChange;
 import org.leat.report.PartsWriter;
 import org.leat.report.Plainly;
-import org.leat.report.FileChange;
 import org.leat.season.FlowClasses;
 import org.leat.season.FlowSeries;
 import picocli.CommandLine.Command;
@@ -37,6 +37,7 @@ import picocli.CommandLine.Spec;
 /** {@code leat choose}. */
 @Command(
         name = "choose",
+        addMethodSubcommands = false,
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = {

@@ -18,7 +18,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** The options of commands that run a year: daily flows in place of the stream of the design. */
-@Command
+@Command(addMethodSubcommands = false)
 final class DailyFlows {
 
     private static final long LARGEST = 16L << 20;

@@ -19,7 +19,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Which designs a call names: files, folders, patterns, standard input. */
-@Command
+@Command(addMethodSubcommands = false)
 final class DesignArguments {
 
     @Parameters(

@@ -24,6 +24,7 @@ import picocli.CommandLine.Spec;
 /** {@code leat explain RULE}, or a word of a report, or a field of a design file. */
 @Command(
         name = "explain",
+        addMethodSubcommands = false,
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description =

@@ -31,6 +31,7 @@ import picocli.CommandLine.Spec;
 /** {@code leat gauge}. */
 @Command(
         name = "gauge",
+        addMethodSubcommands = false,
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         modelTransformer = ReadingsTyped.Options.class,

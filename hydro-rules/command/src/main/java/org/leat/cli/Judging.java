@@ -13,7 +13,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** What the commands that judge designs have in common: the rules, what counts, and what fails. */
-@Command
+@Command(addMethodSubcommands = false)
 final class Judging {
 
     @Option(

@@ -22,6 +22,7 @@ import picocli.CommandLine.Spec;
 /** {@code leat learn DESIGN READINGS}. */
 @Command(
         name = "learn",
+        addMethodSubcommands = false,
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = {

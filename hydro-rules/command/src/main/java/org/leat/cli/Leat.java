@@ -20,6 +20,7 @@ import picocli.CommandLine.Spec;
 /** The command {@code leat}. */
 @Command(
         name = "leat",
+        addMethodSubcommands = false,
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = "Checks designs of stream-powered battery plants against design rules.",

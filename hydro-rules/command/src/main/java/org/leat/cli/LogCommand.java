@@ -27,6 +27,7 @@ import picocli.CommandLine.Spec;
 /** {@code leat log DESIGN FILE}. */
 @Command(
         name = "log",
+        addMethodSubcommands = false,
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = {

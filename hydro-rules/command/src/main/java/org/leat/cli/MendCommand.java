@@ -26,6 +26,7 @@ import picocli.CommandLine.Spec;
 /** {@code leat mend FILE…}. */
 @Command(
         name = "mend",
+        addMethodSubcommands = false,
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = {

@@ -30,6 +30,7 @@ import picocli.CommandLine.Spec;
 /** {@code leat propose SURVEY}. */
 @Command(
         name = "propose",
+        addMethodSubcommands = false,
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = {

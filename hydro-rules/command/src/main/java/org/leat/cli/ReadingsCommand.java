@@ -20,6 +20,7 @@ import picocli.CommandLine.Spec;
 /** {@code leat readings DESIGN FILE}. */
 @Command(
         name = "readings",
+        addMethodSubcommands = false,
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = {

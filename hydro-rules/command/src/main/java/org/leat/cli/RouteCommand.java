@@ -26,6 +26,7 @@ import picocli.CommandLine.Spec;
 /** {@code leat route DESIGN TRACK}. */
 @Command(
         name = "route",
+        addMethodSubcommands = false,
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = {

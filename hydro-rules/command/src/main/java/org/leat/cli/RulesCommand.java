@@ -14,6 +14,7 @@ import picocli.CommandLine.Spec;
 /** {@code leat rules}. */
 @Command(
         name = "rules",
+        addMethodSubcommands = false,
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = "Lists the rules.")

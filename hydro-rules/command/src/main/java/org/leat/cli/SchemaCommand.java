@@ -16,6 +16,7 @@ import picocli.CommandLine.Spec;
 /** {@code leat schema}. */
 @Command(
         name = "schema",
+        addMethodSubcommands = false,
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description =

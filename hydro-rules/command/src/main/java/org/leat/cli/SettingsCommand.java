@@ -13,6 +13,7 @@ import picocli.CommandLine.Spec;
 /** {@code leat settings}. */
 @Command(
         name = "settings",
+        addMethodSubcommands = false,
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = "Prints the settings in force, each with the file and line it came from.")

@@ -28,6 +28,7 @@ import picocli.CommandLine.Spec;
 /** {@code leat start DESIGN}. */
 @Command(
         name = "start",
+        addMethodSubcommands = false,
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = {

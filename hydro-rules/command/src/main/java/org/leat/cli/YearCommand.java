@@ -24,6 +24,7 @@ import picocli.CommandLine.Spec;
 /** {@code leat year}. */
 @Command(
         name = "year",
+        addMethodSubcommands = false,
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = "Runs a design through a year of its stream, hour by hour.")
