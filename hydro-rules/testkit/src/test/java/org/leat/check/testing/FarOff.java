@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -17,11 +18,13 @@ import org.snakeyaml.engine.v2.nodes.NodeTuple;
 import org.snakeyaml.engine.v2.nodes.ScalarNode;
 import org.snakeyaml.engine.v2.nodes.SequenceNode;
 
-/** Designs in which one number is far from what it was, as far as the reader lets it be. */
+/** Designs in which one number is far from what it was, as far as the reader lets it be. Made once. */
 public final class FarOff {
 
     private static final Pattern NUMBER = Pattern.compile("(-?[0-9]+(?:\\.[0-9]+)?)( .*)?");
     private static final List<Double> MORE = List.of(1e6, 1e3, 30.0, 14.0, 5.0, 1.3);
+
+    private static final Map<List<String>, Map<String, List<SolvedDesign>>> MADE = new ConcurrentHashMap<>();
 
     private FarOff() {}
 
@@ -31,6 +34,10 @@ public final class FarOff {
      * @param base of the examples, with changes as {@link Plants#of} has them
      */
     public static Map<String, List<SolvedDesign>> of(String base, String... changes) {
+        return MADE.computeIfAbsent(List.of(base, String.join("\n", changes)), same -> made(base, changes));
+    }
+
+    private static Map<String, List<SolvedDesign>> made(String base, String... changes) {
         String text = Plants.text(base, changes);
         Map<String, String> numbers = new LinkedHashMap<>();
         collect("", Yaml.read(text, base), numbers);
