@@ -330,8 +330,7 @@ public record TakenReadings(List<Observation> readings, List<ImpossibleReading> 
             if (seen.value() < 0
                     && seen.channel().what() == ReadingKind.BATTERY_AMPS
                     && slip(seen, expected) == ImpossibleReading.Slip.SIGN) {
-                return new ImpossibleReading(
-                        seen, ImpossibleReading.Why.TURNED_ROUND, 0, ImpossibleReading.Slip.SIGN);
+                return new ImpossibleReading(seen, ImpossibleReading.Why.TURNED_ROUND, 0, ImpossibleReading.Slip.SIGN);
             }
             return seen.value() > allowed
                     ? new ImpossibleReading(seen, reason(seen.channel().what()), most, slip(seen, expected))

@@ -10,7 +10,8 @@ import org.leat.plant.Plant;
 /** The demo plants, as they stand in the examples, and one with a tracking regulator. */
 final class DemoPlants {
 
-    static final List<String> NAMES = List.of("rowan-ghyll", "ash-gill", "first-try", "tannery-yard", "orchard-sluice", "elder-sike");
+    static final List<String> NAMES =
+            List.of("rowan-ghyll", "ash-gill", "first-try", "tannery-yard", "orchard-sluice", "elder-sike");
 
     /** With a tracking regulator; the rules' examples stand on it. */
     private static final Path TRACKING = Path.of(

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import org.leat.report.FileChange;
 import org.leat.check.Checker;
 import org.leat.check.Dangers;
 import org.leat.check.Failures;
@@ -20,6 +19,7 @@ import org.leat.check.Report;
 import org.leat.check.WayOut;
 import org.leat.file.DesignEdit;
 import org.leat.file.Reading;
+import org.leat.report.FileChange;
 
 /**
  * Carries ways out into the text of a design file. Takes the worst failure first; of its ways out that change one value

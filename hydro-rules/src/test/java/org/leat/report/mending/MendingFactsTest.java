@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
-import org.leat.report.FileChange;
 import org.leat.check.Checker;
 import org.leat.check.Finding;
 import org.leat.check.Kind;
@@ -21,6 +20,7 @@ import org.leat.design.PlantPart;
 import org.leat.file.DesignReader;
 import org.leat.file.Reading;
 import org.leat.pack.BuiltInPack;
+import org.leat.report.FileChange;
 import org.leat.report.TextWriter;
 import org.leat.report.TextWriter.Colours;
 
