@@ -102,7 +102,7 @@ final class MarkOverWall {
     }
 
     private static boolean wallTold(Pipe pipe) {
-        return pipe instanceof Pipe.Polyethylene || pipe instanceof Pipe.PvcU pvc && pvc.wall() != null;
+        return pipe instanceof Pipe.Polyethylene || (pipe instanceof Pipe.PvcU pvc && pvc.wall() != null);
     }
 
     private static Stream<Change> look(Judgement j, Outcome.Fail failure) {
