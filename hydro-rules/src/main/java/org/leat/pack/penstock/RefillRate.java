@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Kind;
+import org.leat.check.NamedLimit.Safer;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
@@ -36,7 +37,7 @@ final class RefillRate {
             .judged("the pipe empty, filled from the intake")
             .source("Joukowsky 1898: Δp = ρ a v")
             .source("AWWA M51 and C605: 0.3 m/s (from memory)")
-            .limit("most", SPEED, 0.3, "m/s", "AWWA M51 and C605 (from memory)")
+            .limit("most", SPEED, 0.3, "m/s", "AWWA M51 and C605 (from memory)", Safer.LOWER)
             .passes("slow", "The water fills the pipe at {value}.")
             .fails("fast", "The water fills the pipe at {value}; good is {limit}.")
             .passes(
