@@ -23,7 +23,7 @@ class MachineOfKitTest {
                         Map.entry("/alternator/winding/resistance-between-leads", "0.03125 Ω"),
                         Map.entry("/alternator/winding/inductance-between-leads", "0.1 mH"),
                         Map.entry("/alternator/winding/short-circuit-current", "24 A"),
-                        Map.entry("/alternator/current-limit", "44 A"));
+                        Map.entry("/alternator/current-limit", "52 A"));
     }
 
     @Test

@@ -16,6 +16,7 @@ import org.leat.design.Screen;
 import org.leat.plant.cases.Closing;
 import org.leat.plant.numbers.Amount;
 import org.leat.quantity.QuantityKind;
+import org.leat.quantity.Si;
 
 /** Screens, pipes, stops and flows, as several rules share them. */
 class WaterOfKitTest {
@@ -39,8 +40,10 @@ class WaterOfKitTest {
         assertThat(Screens.opening(screen(HOLES))).isEqualTo(0.004);
         assertThat(Screens.opening(screen(MESH))).isEqualTo(0.005);
         assertThat(Screens.opening(screen(BARS))).isEqualTo(0.012);
-        assertThat(Screens.blockedShare(screen(HOLES))).isEqualTo(0.2);
-        assertThat(Screens.blockedShare(screen(MESH))).isEqualTo(0.3);
+        assertThat(Si.of(Objects.requireNonNull(Screens.blockedShare(screen(HOLES)))))
+                .isEqualTo(0.2);
+        assertThat(Si.of(Objects.requireNonNull(Screens.blockedShare(screen(MESH)))))
+                .isEqualTo(0.3);
         assertThat(Screens.blockedShare(screen(BARS))).isNull();
     }
 
