@@ -345,4 +345,40 @@ class AtTheWaterTest {
         step.forEach(part -> part.forEach(lines::add));
         return lines;
     }
+
+    /** Behind a tracking regulator the bridge's volts say nothing of elements at the battery. */
+    @Test
+    void elements_at_the_battery_set_no_stop_for_the_volts_behind_the_bridge(@TempDir Path folder) throws IOException {
+        String sound = Files.readString(Path.of("../src/main/resources/org/leat/pack/bases/sound-tracking.yaml"));
+        assertThat(sound).contains("side: bridge");
+        Path bridge = folder.resolve("bridge.yaml");
+        Path battery = folder.resolve("battery.yaml");
+        Files.writeString(bridge, sound);
+        Files.writeString(battery, sound.replace("side: bridge", "side: battery"));
+        assertThat(stopRules(bridge, "bridge-volts")).contains("dump/own-rating");
+        assertThat(stopRules(battery, "bridge-volts")).isNotEmpty().doesNotContain("dump/own-rating");
+    }
+
+    private static List<String> stopRules(Path design, String what) throws IOException {
+        List<String> rules = new ArrayList<>();
+        for (JsonNode step : new ObjectMapper()
+                .readTree(leat("start", "--format", "json", design.toString()).out())
+                .at("/steps")) {
+            lines(step).stream()
+                    .filter(line -> line.at("/what").asText().equals(what))
+                    .forEach(line -> rules.add(line.at("/stopRule").asText()));
+        }
+        return rules;
+    }
+
+    @Test
+    void a_plant_of_one_nozzle_set_needs_no_name_for_it(@TempDir Path folder) throws IOException {
+        Path plant = folder.resolve("one.yaml");
+        String hut = Files.readString(Path.of(HUT));
+        assertThat(hut).contains("available: [ 9 mm, 11 mm, 11.5 mm ]");
+        Files.writeString(plant, hut.replace("available: [ 9 mm, 11 mm, 11.5 mm ]", "available: [ 11 mm ]"));
+        Path read = folder.resolve("readings.csv");
+        Files.writeString(read, "speed,battery-amps\n1165 rpm,14.7 A\n");
+        assertThat(leat("readings", plant.toString(), read.toString()).err()).isEmpty();
+    }
 }

@@ -6,7 +6,6 @@ import static org.leat.quantity.QuantityKind.POWER;
 import static org.leat.quantity.QuantityKind.VOLTAGE;
 
 import java.util.List;
-import java.util.OptionalDouble;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
@@ -25,8 +24,9 @@ final class GuardAlone {
                             + " comes in above what the electronics stand, does not hold anything then; one that comes in below what"
                             + " the plant works at is on for ever.")
             .formula(
-                    "power ≥ the most that a nozzle set makes, unless it stops the water; highest working voltage < trigger < least"
-                            + " rating of what stays on the bus without the battery")
+                    "power ≥ the most that a nozzle set makes, unless it stops the water; highest working voltage < trigger ≤ least"
+                            + " rating on the node that it watches; with a battery there that does not open by itself, ≤ 1.15 times"
+                            + " what that may be charged with")
             .judged("running and battery full, the nozzle set that makes most; of the trigger the side that it watches")
             .source(COMMON_PRACTICE)
             .passes("takes-all", "The second means takes {value}; the turbine makes {limit}.")
@@ -72,12 +72,8 @@ final class GuardAlone {
     private static Outcome trigger(Judgement j, SecondGuard guard) {
         Spot spot = j.at(SecondGuards.PATH + "/trigger-voltage").saying("window", "trigger");
         double trigger = spot.si(guard.triggerVoltage());
-        OptionalDouble weakest = SecondGuards.weakest(j, spot, SecondGuards.atBattery(j, guard));
         double working = SecondGuards.working(j, SecondGuards.atBattery(j, guard));
-        if (weakest.isEmpty()) {
-            return spot.atLeast(trigger, working, VOLTAGE);
-        }
-        double most = weakest.getAsDouble();
+        double most = SecondGuards.most(j, spot, guard);
         return most > working
                 ? spot.within(trigger, working, most, VOLTAGE)
                 : spot.with("working", working, VOLTAGE)

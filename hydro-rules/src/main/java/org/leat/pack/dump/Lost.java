@@ -21,7 +21,6 @@ import org.leat.design.ProtectiveDevice;
 import org.leat.pack.kit.BusNode;
 import org.leat.pack.kit.BusPart;
 import org.leat.pack.kit.Devices;
-import org.leat.pack.kit.Lead;
 import org.leat.pack.kit.Said;
 import org.leat.pack.kit.SecondGuards;
 import org.leat.pack.kit.Worst;
@@ -35,8 +34,8 @@ final class Lost {
                     "Elements burn through, relays stick, terminals come loose. Then all the turbine gives goes into a full battery,"
                             + " and when that or its management opens, the bus follows the runaway.")
             .formula(
-                    "an independent second means against overvoltage that is able alone, see dump/guard-alone; or settled runaway voltage ≤ least rating on the bus,"
-                            + " with a battery that opens by itself or a regulator that lets go")
+                    "an independent second means against overvoltage that is able alone, see dump/guard-alone; or settled runaway"
+                            + " voltage ≤ least rating on the bus, with a battery that opens by itself or a regulator that lets go")
             .judged("dump load lost while the battery is full, the nozzle set that runs fastest")
             .source(
                     "US NEC 690.72(B) in issues to 2014, since then article 706: a second, independent means against overcharge with diverted charge (from memory)")
@@ -64,7 +63,7 @@ final class Lost {
                     (j, failure) -> failure.says("switched") ? Stream.empty() : SecondGuards.deflector(j, failure))
             .wayOut(
                     "no-switch",
-                    "No switch there: the fuse, drawn, does as well.",
+                    "No switch there: with the water shut, the fuse drawn does as well.",
                     Said.only("switched", Lost::withoutSwitch))
             .build();
 
@@ -108,7 +107,7 @@ final class Lost {
             return spot.says("second-line");
         }
         boolean opens = worst.overchargesFirst();
-        if (opens && (Lead.is(j) || j.design().battery().management() == null)) {
+        if (opens && !SecondGuards.opens(j)) {
             return spot.says("overcharged");
         }
         List<BusPart> parts = opens

@@ -1,6 +1,7 @@
 package org.leat.pack.kit;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -62,6 +63,13 @@ public final class Devices {
     /** {@return those that open by themselves in the leads between alternator and bridge} */
     public static Stream<Placed> inLeads(Design design) {
         return all(design).stream().filter(d -> d.opens() && d.joins(Place.ALTERNATOR) && d.joins(Place.RECTIFIER));
+    }
+
+    /** {@return of those in the leads the one that surely opens first; null where there is none} */
+    public static @Nullable Placed firstInLeads(Design design) {
+        return inLeads(design)
+                .min(Comparator.comparingDouble(Placed::surelyOpens))
+                .orElse(null);
     }
 
     /** {@return those that open by themselves in runs at the battery} */

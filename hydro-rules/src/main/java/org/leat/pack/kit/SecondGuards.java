@@ -1,6 +1,5 @@
 package org.leat.pack.kit;
 
-import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import javax.measure.quantity.ElectricPotential;
 import org.jspecify.annotations.Nullable;
@@ -50,13 +49,30 @@ public final class SecondGuards {
         return j.numbers().regulator().divides() && guard.side() == DumpSide.BATTERY;
     }
 
-    /** {@return the least rating of what hangs on a node when the battery is lost, V} Open for the first that is not told. */
-    public static OptionalDouble weakest(Judgement j, Spot spot, boolean atBattery) {
+    /**
+     * {@return the highest voltage at which a guard may come in, V: the least rating of what hangs on the node that it watches, and, where
+     * the battery hangs there and does not open by itself, what that stands for a moment} A battery that holds the node below the trigger
+     * is overcharged for ever. Open for the first rating that is not told.
+     */
+    public static double most(Judgement j, Spot spot, SecondGuard guard) {
         boolean divides = j.numbers().regulator().divides();
-        return BusPart.withoutBattery(j.design()).stream()
+        boolean atBattery = atBattery(j, guard);
+        double parts = BusPart.all(j.design()).stream()
                 .filter(part -> !divides || (part.node() == BusNode.BATTERY) == atBattery)
                 .mapToDouble(part -> spot.si(part.path(), part.rating()))
-                .min();
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
+        return (divides && !atBattery) || opens(j) ? parts : Math.min(parts, batteryStands(j));
+    }
+
+    /** {@return whether the battery opens by itself} */
+    public static boolean opens(Judgement j) {
+        return !Lead.is(j) && j.design().battery().management() != null;
+    }
+
+    private static double batteryStands(Judgement j) {
+        BatteryNumbers battery = j.numbers().battery();
+        return BATTERY_STANDS * battery.chargeVoltageLimit().or(battery.absorptionVoltage());
     }
 
     /** {@return the highest voltage at which a node works day by day, a dump load's trigger there among them, V} */
@@ -102,25 +118,21 @@ public final class SecondGuards {
      * {@return whether it is able to hold the one node of a regulator that has failed short} What the battery stands is not passed, or
      * the battery's management opens and everything at its poles stands the trigger. Open for the first number that is not told.
      */
-    public static boolean ableOnOneNode(Judgement j, Spot spot, boolean opens) {
+    public static boolean ableOnOneNode(Judgement j, Spot spot) {
         SecondGuard guard = told(j, spot);
         double trigger = spot.si(PATH + "/trigger-voltage", guard.triggerVoltage());
-        BatteryNumbers battery = j.numbers().battery();
-        boolean stood = opens
+        boolean stood = opens(j)
                 ? BusPart.all(j.design()).stream()
                         .filter(part -> part.node() == BusNode.BATTERY)
                         .allMatch(part -> trigger < spot.si(part.path(), part.rating()))
-                : trigger <= BATTERY_STANDS * battery.chargeVoltageLimit().or(battery.absorptionVoltage());
+                : trigger <= batteryStands(j);
         return stood && able(j, spot, guard);
     }
 
     private static boolean able(Judgement j, Spot spot, SecondGuard guard) {
         double trigger = spot.si(PATH + "/trigger-voltage", guard.triggerVoltage());
-        OptionalDouble weakest = weakest(j, spot, atBattery(j, guard));
         boolean takes = guard.kind() == GuardKind.DEFLECTOR || spot.si(PATH + "/power", guard.power()) >= mostPower(j);
-        return takes
-                && trigger > working(j, atBattery(j, guard))
-                && (weakest.isEmpty() || trigger < weakest.getAsDouble());
+        return takes && trigger > working(j, atBattery(j, guard)) && trigger <= most(j, spot, guard);
     }
 
     /** {@return a deflector that drops in a tenth above what the bridge works at, and that there is a second means} */

@@ -180,8 +180,9 @@ final class DiodeShort {
     private record Lasting(BrokenBridge broken, Devices.@Nullable Placed device, double current) {
 
         static Lasting of(BrokenBridge broken, Devices.@Nullable Placed device) {
-            boolean opens = device != null && broken.phaseCurrent() >= surely(device);
-            return new Lasting(broken, device, opens ? surely(Objects.requireNonNull(device)) : broken.phaseCurrent());
+            boolean opens = device != null && broken.phaseCurrent() >= device.surelyOpens();
+            return new Lasting(
+                    broken, device, opens ? Objects.requireNonNull(device).surelyOpens() : broken.phaseCurrent());
         }
 
         boolean opens() {
@@ -198,24 +199,13 @@ final class DiodeShort {
         return spot(j, device.path() + "/rated-current", lasting.broken())
                 .saying("cleared", "overloaded")
                 .with(device.name())
-                .with("opens", surely(device), CURRENT)
-                .atLeast(lasting.broken().phaseCurrent(), surely(device), CURRENT);
-    }
-
-    private static Stream<Devices.Placed> inTheLeads(Judgement j) {
-        return Devices.all(j.design()).stream()
-                .filter(d -> d.opens() && d.joins(Place.ALTERNATOR) && d.joins(Place.RECTIFIER));
+                .with("opens", device.surelyOpens(), CURRENT)
+                .atLeast(lasting.broken().phaseCurrent(), device.surelyOpens(), CURRENT);
     }
 
     /** The device in the leads that surely opens with the least current. */
     private static Devices.@Nullable Placed opening(Judgement j) {
-        return inTheLeads(j).min(Comparator.comparingDouble(DiodeShort::surely)).orElse(null);
-    }
-
-    /** Current that surely opens a device, A. */
-    private static double surely(Devices.Placed device) {
-        return DeviceRatings.surelyOpens(
-                device.device().kind(), Si.of(device.device().ratedCurrent()));
+        return Devices.firstInLeads(j.design());
     }
 
     private static Spot spot(Judgement j, String path, BrokenBridge broken) {
@@ -286,12 +276,12 @@ final class DiodeShort {
     /** Where no rating fits every set: one that fits some of them, and the others go. */
     private static Stream<Change> fewerNozzles(Judgement j, Outcome.Fail failure) {
         List<BrokenBridge> shorted = j.solved().diodeShorted();
-        if (inTheLeads(j).count() != 1
+        if (Devices.inLeads(j.design()).count() != 1
                 || shorted.size() != j.solved().running().size()
                 || fuses(j).findAny().isPresent()) {
             return Stream.empty();
         }
-        String path = inTheLeads(j).findFirst().orElseThrow().path() + "/rated-current";
+        String path = Devices.inLeads(j.design()).findFirst().orElseThrow().path() + "/rated-current";
         return protecting(j).flatMap(rating -> {
             List<NozzleGroup> kept = IntStream.range(0, shorted.size())
                     .filter(n -> carries(rating, j.solved().running().get(n)))
@@ -305,7 +295,7 @@ final class DiodeShort {
     }
 
     private static Stream<Change> smallerDevice(Judgement j, Outcome.Fail failure) {
-        return inTheLeads(j)
+        return Devices.inLeads(j.design())
                 .limit(1)
                 .flatMap(device -> fuses(j).map(rating ->
                         FieldChanges.rated(device.path() + "/rated-current", rating, "A", ElectricCurrent.class)));
@@ -318,7 +308,8 @@ final class DiodeShort {
     }
 
     private static Stream<Change> newFuse(Judgement j, Outcome.Fail failure) {
-        if (j.design().protection().isEmpty() || inTheLeads(j).findAny().isPresent()) {
+        if (j.design().protection().isEmpty()
+                || Devices.inLeads(j.design()).findAny().isPresent()) {
             return Stream.empty();
         }
         return fuses(j).map(rating -> {

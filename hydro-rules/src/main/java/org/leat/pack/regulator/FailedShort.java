@@ -13,7 +13,6 @@ import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.pack.kit.BusNode;
 import org.leat.pack.kit.BusPart;
-import org.leat.pack.kit.Lead;
 import org.leat.pack.kit.SecondGuards;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.BusSituation.BusHolder;
@@ -67,14 +66,13 @@ final class FailedShort {
         }
         RegulatorFailedShort worst = Worst.most(all, RegulatorFailedShort::lastingVoltage);
         Spot spot = j.at(PATH).during(worst).with("charging", worst.chargingCurrent(), CURRENT);
-        boolean opens = !Lead.is(j) && j.design().battery().management() != null;
-        if (spot.given(SecondGuards.stated(j)) && SecondGuards.ableOnOneNode(j, spot, opens)) {
+        if (spot.given(SecondGuards.stated(j)) && SecondGuards.ableOnOneNode(j, spot)) {
             return spot.says("second-line");
         }
         if (worst.holder() == BusHolder.DUMP_LOAD && !worst.overcharges()) {
             return spot.with("voltage", worst.lastingVoltage(), VOLTAGE).says("held");
         }
-        if (!opens) {
+        if (!SecondGuards.opens(j)) {
             return spot.says("overcharged");
         }
         List<BusPart> parts = BusPart.all(j.design()).stream()

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javax.measure.quantity.ElectricCurrent;
+import org.jspecify.annotations.Nullable;
 import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
@@ -39,9 +40,6 @@ final class ShortCurrent {
                     "currents at the battery's voltage ≤ winding's limit, bridge, cables as laid; or a device in every lead opens")
             .judged("regulator failed short, the nozzle set with the largest current")
             .source(COMMON_PRACTICE)
-            .passes(
-                    "cleared",
-                    "Should the regulator fail short, each lead carries {value}; {device} surely opens from {opens} on.")
             .passes("winding-carries", "Should the regulator fail short, each lead carries {value}.")
             .fails(
                     "winding-overloaded",
@@ -57,6 +55,30 @@ final class ShortCurrent {
                     "cable-overloaded",
                     "Should the regulator fail short, the run {run} carries {value}; as laid it may carry {limit}, and nothing in"
                             + " the leads surely opens.")
+            .passes(
+                    "winding-carries-unopened",
+                    "Should the regulator fail short and a nozzle be partly blocked, each lead carries up to {value} before {device}"
+                            + " surely opens.")
+            .fails(
+                    "winding-overloaded-unopened",
+                    "Should the regulator fail short and a nozzle be partly blocked, each lead carries up to {value} before {device}"
+                            + " surely opens; the winding stands {limit}.")
+            .passes(
+                    "bridge-carries-unopened",
+                    "Should the regulator fail short and a nozzle be partly blocked, the bridge carries up to {value} before"
+                            + " {device} surely opens.")
+            .fails(
+                    "bridge-overloaded-unopened",
+                    "Should the regulator fail short and a nozzle be partly blocked, the bridge carries up to {value} before"
+                            + " {device} surely opens and is made for {limit}.")
+            .passes(
+                    "cable-carries-unopened",
+                    "Should the regulator fail short and a nozzle be partly blocked, the run {run} carries up to {value} before"
+                            + " {device} surely opens.")
+            .fails(
+                    "cable-overloaded-unopened",
+                    "Should the regulator fail short and a nozzle be partly blocked, the run {run} carries up to {value} before"
+                            + " {device} surely opens; as laid it may carry {limit}.")
             .notApplicable("one-node", "Not judged: no tracking or series regulator stands between bridge and battery.")
             .judgeAll(ShortCurrent::judge)
             .leastWayOut("bridge", "A bridge for {rating}.", ShortCurrent::largerBridge)
@@ -71,30 +93,48 @@ final class ShortCurrent {
 
     private ShortCurrent() {}
 
+    /**
+     * What flows for ever on a nozzle set: with a device in the leads no more than just does not open it, for a nozzle partly blocked
+     * makes any current below that of the whole one.
+     *
+     * @param failed on the set
+     * @param device in the leads that opens at the whole flow; null where none does
+     */
+    private record Lasting(RegulatorFailedShort failed, Devices.@Nullable Placed device) {
+
+        static Lasting of(Judgement j, RegulatorFailedShort failed) {
+            Devices.Placed first = Devices.firstInLeads(j.design());
+            return new Lasting(failed, first != null && failed.phaseCurrent() >= first.surelyOpens() ? first : null);
+        }
+
+        double phaseCurrent() {
+            return device == null ? failed.phaseCurrent() : device.surelyOpens();
+        }
+
+        double direct() {
+            return device == null
+                    ? failed.chargingCurrent()
+                    : failed.chargingCurrent() * device.surelyOpens() / failed.phaseCurrent();
+        }
+
+        Spot spot(Spot at, String passes, String fails) {
+            Spot spot = at.during(failed);
+            return device == null
+                    ? spot.saying(passes, fails)
+                    : spot.with(device.name()).saying(passes + "-unopened", fails + "-unopened");
+        }
+    }
+
     private static List<Outcome> judge(Judgement j) {
-        List<RegulatorFailedShort> all = j.solved().regulatorFailedShort();
+        List<Lasting> all = j.solved().regulatorFailedShort().stream()
+                .map(failed -> Lasting.of(j, failed))
+                .toList();
         if (all.isEmpty()) {
             return List.of(j.at("/regulator").says("one-node"));
         }
+        Lasting most = Worst.most(all, Lasting::phaseCurrent);
+        Lasting mostDirect = Worst.most(all, Lasting::direct);
         List<Supplier<Outcome>> questions = new ArrayList<>();
-        List<RegulatorFailedShort> cleared = all.stream()
-                .filter(failed ->
-                        Devices.inLeads(j.design()).anyMatch(device -> failed.phaseCurrent() >= device.surelyOpens()))
-                .toList();
-        if (!cleared.isEmpty()) {
-            questions.add(() -> cleared(j, Worst.least(cleared, RegulatorFailedShort::phaseCurrent)));
-        }
-        List<RegulatorFailedShort> staying =
-                all.stream().filter(failed -> !cleared.contains(failed)).toList();
-        if (!staying.isEmpty()) {
-            staying(j, staying, questions);
-        }
-        return j.all(questions);
-    }
-
-    private static void staying(Judgement j, List<RegulatorFailedShort> staying, List<Supplier<Outcome>> questions) {
-        RegulatorFailedShort most = Worst.most(staying, RegulatorFailedShort::phaseCurrent);
-        RegulatorFailedShort mostDirect = Worst.most(staying, RegulatorFailedShort::chargingCurrent);
         questions.add(() -> winding(j, most));
         questions.add(() -> bridge(j, mostDirect));
         for (CableNumbers cable : j.numbers().cables()) {
@@ -103,57 +143,41 @@ final class ShortCurrent {
             } else if (cable.joins(Place.RECTIFIER, Place.REGULATOR)
                     || cable.joins(Place.RECTIFIER, Place.BATTERY)
                     || cable.joins(Place.REGULATOR, Place.BATTERY)) {
-                questions.add(() -> cable(j, cable, mostDirect, mostDirect.chargingCurrent()));
+                questions.add(() -> cable(j, cable, mostDirect, mostDirect.direct()));
             }
         }
+        return j.all(questions);
     }
 
-    private static Outcome cleared(Judgement j, RegulatorFailedShort failed) {
-        Devices.Placed device = Devices.inLeads(j.design())
-                .filter(one -> failed.phaseCurrent() >= one.surelyOpens())
-                .findFirst()
-                .orElseThrow();
-        return j.at(device.path() + "/rated-current")
-                .during(failed)
-                .saying("cleared", "winding-overloaded")
-                .with(device.name())
-                .with("opens", device.surelyOpens(), CURRENT)
-                .atLeast(failed.phaseCurrent(), device.surelyOpens(), CURRENT);
+    private static Outcome winding(Judgement j, Lasting lasting) {
+        Spot spot = lasting.spot(j.at("/alternator/current-limit"), "winding-carries", "winding-overloaded");
+        return spot.atMost(
+                lasting.phaseCurrent(), spot.known(j.numbers().alternator().currentLimit()), CURRENT);
     }
 
-    private static Outcome winding(Judgement j, RegulatorFailedShort failed) {
-        Spot spot = j.at("/alternator/current-limit").during(failed);
-        return spot.saying("winding-carries", "winding-overloaded")
-                .atMost(
-                        failed.phaseCurrent(),
-                        spot.known(j.numbers().alternator().currentLimit()),
-                        CURRENT);
+    private static Outcome bridge(Judgement j, Lasting lasting) {
+        Spot spot = lasting.spot(j.at("/rectifier/average-current"), "bridge-carries", "bridge-overloaded");
+        return spot.atMost(lasting.direct(), spot.known(j.numbers().rectifier().averageCurrentRating()), CURRENT);
     }
 
-    private static Outcome bridge(Judgement j, RegulatorFailedShort failed) {
-        Spot spot = j.at("/rectifier/average-current").during(failed);
-        return spot.saying("bridge-carries", "bridge-overloaded")
-                .atMost(
-                        failed.chargingCurrent(),
-                        spot.known(j.numbers().rectifier().averageCurrentRating()),
-                        CURRENT);
-    }
-
-    private static Outcome cable(Judgement j, CableNumbers cable, RegulatorFailedShort failed, double current) {
-        Spot spot = j.at(cable.path() + "/conductor/area").during(failed).with(Runs.arg("run", j.design(), cable));
-        CableDuty.Carries carries = new CableDuty.Carries(cable, current, cable.joins(Place.ALTERNATOR), failed.id());
-        return spot.saying("cable-carries", "cable-overloaded")
-                .atMost(current, RunCapacity.capacity(j, spot, carries), CURRENT);
+    private static Outcome cable(Judgement j, CableNumbers cable, Lasting lasting, double current) {
+        Spot spot = lasting.spot(j.at(cable.path() + "/conductor/area"), "cable-carries", "cable-overloaded")
+                .with(Runs.arg("run", j.design(), cable));
+        CableDuty.Carries carries = new CableDuty.Carries(
+                cable, current, cable.joins(Place.ALTERNATOR), lasting.failed().id());
+        return spot.atMost(current, RunCapacity.capacity(j, spot, carries), CURRENT);
     }
 
     private static Stream<Change> largerBridge(Judgement j, Outcome.Fail failure) {
-        return failure.says("bridge-overloaded")
+        return (failure.says("bridge-overloaded") || failure.says("bridge-overloaded-unopened"))
                 ? FieldChanges.raised("A", ElectricCurrent.class, 10, 15, 25, 35, 50, 75, 100, 150, 200, 300)
                         .of(j, failure)
                 : Stream.empty();
     }
 
     private static Stream<Change> thicker(Judgement j, Outcome.Fail failure) {
-        return failure.says("cable-overloaded") ? Conductors.thicker(j.design(), failure.path()) : Stream.empty();
+        return (failure.says("cable-overloaded") || failure.says("cable-overloaded-unopened"))
+                ? Conductors.thicker(j.design(), failure.path())
+                : Stream.empty();
     }
 }
