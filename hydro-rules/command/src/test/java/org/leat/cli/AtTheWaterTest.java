@@ -357,6 +357,12 @@ class AtTheWaterTest {
         Files.writeString(battery, sound.replace("side: bridge", "side: battery"));
         assertThat(stopRules(bridge, "bridge-volts")).contains("dump/own-rating");
         assertThat(stopRules(battery, "bridge-volts")).isNotEmpty().doesNotContain("dump/own-rating");
+        // with no converter between them both are one node
+        String hut = Files.readString(Path.of(HUT));
+        assertThat(hut).contains("side: bridge");
+        Path one = folder.resolve("one-node.yaml");
+        Files.writeString(one, hut.replace("side: bridge", "side: battery"));
+        assertThat(stopRules(one, "bridge-volts")).contains("dump/own-rating");
     }
 
     private static List<String> stopRules(Path design, String what) throws IOException {
