@@ -33,6 +33,7 @@ class EveryNumberIsLookedAtTest {
         "/runner/hub: { shaft-diameter: 20 mm, bolts: 6, bolt-diameter: 6 mm, bolt-circle: 60 mm }",
         "/regulator/standing-power: 2 W",
         "/regulator/equalising-voltage: 29 V",
+        "/safeguards/second-guard: { kind: deflector, trigger-voltage: 60 V, power: 900 W }",
         "/battery/ventilation: { opening-area: 200 cm², spark-distance: 1 m }"
     };
 
