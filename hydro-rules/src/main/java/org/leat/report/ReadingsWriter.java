@@ -27,6 +27,9 @@ import org.leat.readings.TakenReadings;
 public final class ReadingsWriter {
 
     /** In standard uncertainties: what building and instruments leave open. */
+    /** A spread of hand-read volts has no more. */
+    private static final int SHARE_DIGITS = 2;
+
     private static final double EXPECTED = 2;
 
     /** So many standard uncertainties off, a slip of the reader is likelier than chance. */
@@ -101,11 +104,12 @@ public final class ReadingsWriter {
             double value = expected.value(seen.channel());
             double range = EXPECTED * Math.hypot(seen.standard(), expected.uncertainty(seen.channel()));
             double off = off(seen);
+            double least = what == ReadingKind.LEAD_SPREAD ? Math.max(0, value - range) : value - range;
             table.row(
                     "  " + named(seen.channel()),
                     show(seen.value(), value, what.kind()),
                     show(value, value, what.kind()),
-                    FaultWords.ends(show(value - range, value, what.kind()), show(value + range, value, what.kind())),
+                    FaultWords.ends(show(least, value, what.kind()), show(value + range, value, what.kind())),
                     Math.abs(off) < 0.05 ? "0.0 u" : String.format(Locale.ROOT, "%+.1f u", off),
                     Math.abs(off) <= EXPECTED ? "as expected" : Math.abs(off) <= 3 ? "a little off" : "off");
         }
@@ -113,7 +117,9 @@ public final class ReadingsWriter {
     }
 
     private static String show(double value, double like, QuantityKind kind) {
-        return UsualUnits.alike(value, like, kind);
+        return kind == QuantityKind.RATIO
+                ? UsualUnits.show(value, kind, "%", SHARE_DIGITS)
+                : UsualUnits.alike(value, like, kind);
     }
 
     private static String named(Channel channel) {

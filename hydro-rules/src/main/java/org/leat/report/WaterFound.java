@@ -85,6 +85,7 @@ final class WaterFound {
         efficiency();
         pairs();
         winding();
+        battery();
     }
 
     List<Learned.Found> found() {
@@ -478,6 +479,14 @@ final class WaterFound {
                 put(path, Si.quantity(Math.rint(Celsius.of(hottest)), "°C", Temperature.class), "hours on the bus");
             }
         }
+    }
+
+    private void battery() {
+        BatteryFound.Answer answer = new BatteryFound(taken)
+                .resistance(
+                        numbers.battery().internalResistance(), built.battery().internalResistance() != null);
+        answer.found().ifPresent(found::add);
+        answer.stays().ifPresent(why -> stays(BatteryFound.path(), why));
     }
 
     /** The first reading of a kind on the bus whose set has another of a second kind. */

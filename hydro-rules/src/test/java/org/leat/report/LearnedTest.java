@@ -157,4 +157,69 @@ class LearnedTest {
         assertThat(learned(hut(), none).stays())
                 .anySatisfy(s -> assertThat(s.why()).contains("nothing is lost"));
     }
+
+    /** Volts and amps at the battery on the smallest and on the largest set. */
+    private static String battery(Expectations of, double meter, double more) {
+        double small = of.value(new Channel("9 mm", LoadState.BUS, ReadingKind.BATTERY_AMPS));
+        double large = of.value(new Channel("11.5 mm", LoadState.BUS, ReadingKind.BATTERY_AMPS));
+        return String.format(
+                Locale.ROOT,
+                """
+                format: 1
+                day: 2031-06-01
+                sets:
+                  - nozzles: 9 mm
+                    battery-volts: %.5f V ± %.4f V
+                    battery-amps: %.4f A ± 0.05 A
+                  - nozzles: 11.5 mm
+                    battery-volts: %.5f V ± %.4f V
+                    battery-amps: %.4f A ± 0.05 A
+                """,
+                of.value(new Channel("9 mm", LoadState.BUS, ReadingKind.BATTERY_VOLTS)),
+                meter,
+                small,
+                of.value(new Channel("11.5 mm", LoadState.BUS, ReadingKind.BATTERY_VOLTS)) + more,
+                meter,
+                large);
+    }
+
+    @Test
+    void a_batterys_resistance_comes_back_from_two_nozzle_sets() throws IOException {
+        String built = hut().replace("internal-resistance: 12 mΩ", "internal-resistance: 21 mΩ");
+        String read = battery(expected(built), 0.005, 0);
+        Learned.Lesson stated = learned(hut(), read);
+        assertThat(number(stated.text(), "internal-resistance")).isCloseTo(21, within(0.5));
+        Learned.Lesson assumed = learned(hut().replace("  internal-resistance: 12 mΩ\n", ""), read);
+        assertThat(number(assumed.text(), "internal-resistance")).isCloseTo(21, within(0.5));
+        assertThat(assumed.text()).contains("volts and amps at the battery on two nozzle sets, 2031-06-01");
+    }
+
+    @Test
+    void a_batterys_resistance_that_agrees_with_what_is_stated_stays_untold() throws IOException {
+        Learned.Lesson lesson = learned(hut(), battery(expected(hut()), 0.005, 0));
+        assertThat(lesson.values()).isEmpty();
+        assertThat(lesson.stays()).isEmpty();
+    }
+
+    @Test
+    void a_meter_too_coarse_for_a_batterys_resistance_is_told_and_nothing_is_written() throws IOException {
+        String built = hut().replace("internal-resistance: 12 mΩ", "internal-resistance: 21 mΩ");
+        Learned.Lesson lesson =
+                learned(hut().replace("  internal-resistance: 12 mΩ\n", ""), battery(expected(built), 0.1, 0));
+        assertThat(lesson.values()).isEmpty();
+        assertThat(lesson.stays()).singleElement().satisfies(stays -> {
+            assertThat(stays.path()).isEqualTo("/battery/internal-resistance");
+            assertThat(stays.why()).contains("to no better than ± ").contains("read the volts finer");
+        });
+    }
+
+    @Test
+    void a_battery_that_moved_between_two_readings_teaches_nothing() throws IOException {
+        assertThat(learned(hut(), battery(expected(hut()), 0.005, -0.2)).stays())
+                .singleElement()
+                .satisfies(s -> assertThat(s.why()).contains("no more volts at the poles"));
+        assertThat(learned(hut(), battery(expected(hut()), 0.005, 0.9)).stays())
+                .singleElement()
+                .satisfies(s -> assertThat(s.why()).contains("times what is stated"));
+    }
 }
