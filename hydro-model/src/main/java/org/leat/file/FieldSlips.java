@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.BatteryBank;
+import org.leat.design.Pipe;
 
 /** Names that people give to fields, and the fields they mean. They are told, never taken. */
 final class FieldSlips {
@@ -32,6 +33,9 @@ final class FieldSlips {
             "watts",
             "energy",
             "radius",
+            "outsidediameter",
+            "outerdiameter",
+            "externaldiameter",
             "od");
 
     private static final int DEPTH = 2;
@@ -159,6 +163,25 @@ final class FieldSlips {
         return OTHER.contains(bare(key));
     }
 
+    private static final Set<String> INSIDE =
+            Set.of("insidediameter", "innerdiameter", "internaldiameter", "id", "bore", "internalbore");
+    private static final Set<String> OUTSIDE =
+            Set.of("outsidediameter", "outerdiameter", "externaldiameter", "od", "dn");
+
+    /** A pipe by its other diameter: never taken for the one it is stated by. */
+    private static String otherDiameter(Class<?> record, String bare) {
+        if (!Pipe.class.isAssignableFrom(record)) {
+            return "";
+        }
+        boolean byBore = record == Pipe.Hose.class || record == Pipe.OtherPipe.class;
+        if (byBore) {
+            return OUTSIDE.contains(bare)
+                    ? "bore: the inside diameter, that is the outside one less twice the wall"
+                    : "";
+        }
+        return INSIDE.contains(bare) ? "outside-diameter: as marked, that is the inside one and twice the wall" : "";
+    }
+
     /** {@return what to write in place of a field that has another way of being told; empty for most} */
     static String cure(Class<?> record, String key, @Nullable Node value) {
         String bare = bare(key);
@@ -176,7 +199,7 @@ final class FieldSlips {
                     ? "pole-pairs: " + Integer.parseInt(text) / 2 + ", half the poles"
                     : "pole-pairs: half the poles";
         }
-        return "";
+        return otherDiameter(record, bare);
     }
 
     /** {@return how many cells make a battery's usual voltage, as a problem prints it; empty for any other text} */

@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** What people type: read with the right meaning, or refused with the right words. */
@@ -93,5 +94,22 @@ class SlipsTest {
                     .extracting(ProblemText::line)
                     .isEmpty();
         }
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "'{ kind: polyethylene, material: pe100, inside-diameter: 51 mm, sdr: 11 }', 'outside-diameter: as marked, that is the inside one and twice the wall'",
+        "'{ kind: pvc-u, id: 57 mm, wall: 3 mm }', 'outside-diameter: as marked, that is the inside one and twice the wall'",
+        "'{ kind: steel, bore: 57 mm, wall: 3 mm }', 'outside-diameter: as marked, that is the inside one and twice the wall'",
+        "'{ kind: hose, outside-diameter: 57 mm }', 'bore: the inside diameter, that is the outside one less twice the wall'"
+    })
+    void one_diameter_of_a_pipe_is_never_taken_for_the_other_and_the_way_to_it_is_told(String pipe, String words) {
+        String text = SampleFiles.alderBeck().replaceFirst("pipe:\n( {8}.*\n)+", "pipe: " + pipe + "\n");
+        Reading reading = DesignReader.read(text, "f");
+        assertThat(reading.design()).isNull();
+        assertThat(reading.problems())
+                .filteredOn(p -> p.kind() == ProblemKind.UNKNOWN_FIELD)
+                .singleElement()
+                .satisfies(p -> assertThat(p.expected()).isEqualTo(words));
     }
 }

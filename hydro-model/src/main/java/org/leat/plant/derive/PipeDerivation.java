@@ -178,7 +178,11 @@ final class PipeDerivation {
                         rating,
                         rating instanceof Amount.Unknown ? rating : hot,
                         SurgeAllowance.recurring(PipeMaterial.HOSE)),
-                new Stiffness(modulus, modulus, MaterialData.usual(PipeMaterial.HOSE, MaterialProperty.POISSON_RATIO)));
+                new Stiffness(
+                        modulus,
+                        modulus,
+                        modulus,
+                        MaterialData.usual(PipeMaterial.HOSE, MaterialProperty.POISSON_RATIO)));
     }
 
     private PipeNumbers of(Pipe.OtherPipe pipe) {
@@ -199,6 +203,7 @@ final class PipeDerivation {
                 roughness(PipeMaterial.PE100, pipe.roughness()),
                 new Strength(rating, rating instanceof Amount.Unknown ? rating : hot, 1),
                 new Stiffness(
+                        stated(pipe.modulus(), "/modulus", "unknown/modulus-not-stated"),
                         stated(pipe.modulus(), "/modulus", "unknown/modulus-not-stated"),
                         stated(pipe.longTermModulus(), "/long-term-modulus", "unknown/modulus-not-stated"),
                         pipe.poissonRatio() == null ? 0.4 : pipe.poissonRatio()));
@@ -224,7 +229,10 @@ final class PipeDerivation {
 
     private Stiffness stiffness(PipeMaterial material) {
         return new Stiffness(
-                fast(material), standing(material), MaterialData.usual(material, MaterialProperty.POISSON_RATIO));
+                fast(material, coldest, "/site/water-temperature"),
+                fast(material, wallTemperature, "/penstock/highest-wall-temperature"),
+                standing(material),
+                MaterialData.usual(material, MaterialProperty.POISSON_RATIO));
     }
 
     private static double calculated(PipeStandard standard, PipeMaterial material, double outside, double sdr) {
@@ -247,8 +255,8 @@ final class PipeDerivation {
         return standard == PipeStandard.ISO_4427 || standard == PipeStandard.DIN_8074;
     }
 
-    private Amount fast(PipeMaterial material) {
-        return Amount.of(MaterialModulus.dynamic(material, coldest), "/site/water-temperature");
+    private static Amount fast(PipeMaterial material, double temperature, String statedAt) {
+        return Amount.of(MaterialModulus.dynamic(material, temperature), statedAt);
     }
 
     private Amount standing(PipeMaterial material) {

@@ -35,7 +35,8 @@ public final class OutsideLoad {
      * @param creep how much stiffer than under 50 years
      */
     public static Amount modulusOfHours(SectionNumbers section, double creep) {
-        return section.longTermModulus() instanceof Amount.Known years && section.modulus() instanceof Amount.Known now
+        return section.longTermModulus() instanceof Amount.Known years
+                        && section.modulusWhenWarm() instanceof Amount.Known now
                 ? Amount.of(Math.min(now.value(), creep * years.value()))
                 : section.longTermModulus();
     }

@@ -88,7 +88,12 @@ public record SectionNumbers(
         return ratingHot().times(pipe.strength().surgeFactor());
     }
 
-    /** {@return modulus of the wall for a fast change, Pa} */
+    /** {@return modulus of the wall for a fast change in the warmest time, when it folds soonest, Pa} */
+    public Amount modulusWhenWarm() {
+        return pipe.stiffness().whenWarm();
+    }
+
+    /** {@return modulus of the wall for a fast change in cold water, when the wave is fastest, Pa} */
     public Amount modulus() {
         return pipe.stiffness().modulus();
     }
@@ -173,9 +178,10 @@ public record SectionNumbers(
          * Stiffness of the wall.
          *
          * @param modulus for a fast change, in cold water, Pa
+         * @param whenWarm for a fast change, at the highest temperature of the wall, Pa
          * @param longTermModulus under standing load, at the highest temperature of the wall, Pa
          * @param poissonRatio of the wall
          */
-        public record Stiffness(Amount modulus, Amount longTermModulus, double poissonRatio) {}
+        public record Stiffness(Amount modulus, Amount whenWarm, Amount longTermModulus, double poissonRatio) {}
     }
 }

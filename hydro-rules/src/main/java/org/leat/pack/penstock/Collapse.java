@@ -37,7 +37,7 @@ final class Collapse {
                             + " stand that; limit = 2 E/((1 − ν²)(SDR − 1)³) · ovality factor / safety")
             .judged(
                     "running on each nozzle set (E of hours), and every stop of the water, at the nozzles or at the intake (E of a"
-                            + " surge)")
+                            + " surge, of the wall at its warmest)")
             .source("PPI Handbook of PE Pipe, ch. 6; AWWA M55 (safety factor 2); Wylie and Streeter, ch. 2")
             .limit(OutsidePressure.SAFETY)
             .limit(OutsidePressure.OVALITY)
@@ -74,7 +74,7 @@ final class Collapse {
     /** By the bound that costs nothing; by the waves where the wall would not stand that. */
     private static Outcome stop(Judgement j, Spot spot, Closing closing, int index) {
         SectionNumbers section = j.numbers().penstock().sections().get(index);
-        Amount buckling = OutsidePressure.buckling(j, section, section.modulus());
+        Amount buckling = OutsidePressure.buckling(j, section, section.modulusWhenWarm());
         double bound = bound(j, closing, section, spot.known(closing.surgeHead()));
         Outcome cheap = OutsidePressure.stands(j, spot, bound, buckling);
         if (cheap.kind() == Kind.PASS) {
