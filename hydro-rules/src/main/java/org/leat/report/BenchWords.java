@@ -92,7 +92,7 @@ final class BenchWords {
         return switch (fault) {
             case NOTHING -> "";
             case PEAK_FOR_RMS ->
-                "Try the meter on the mains of a licensed socket: it must show 230 V or what is usual there, not 325 V.";
+                "Read the same pair with a meter that says true rms: the first shows 1.41 times as much if it shows the peak.";
             case STAR_POINT_FOR_LEADS -> "Both clips on thick power leads, none on the star point or on a hall lead.";
             case METER_LOSES_WITH_FREQUENCY ->
                 "Read in the manual up to which frequency the meter is good; read again slowly.";
@@ -213,6 +213,21 @@ final class BenchWords {
         return new String[] {
             UsualUnits.show(value, kind, 4), "± " + UsualUnits.alike(2 * c.standard() * times, value, kind)
         };
+    }
+
+    /** {@return what one slip would make of a reading that nothing else explains; "" where none does} */
+    static String slip(Read read) {
+        double times = read.value() / read.expected();
+        String told = times > 400 && times < 2500
+                ? "some thousand times what goes with the others: milli?"
+                : times > 1 / 2500d && times < 1 / 400d
+                        ? "about a thousandth of what goes with the others: milli?"
+                        : times > 8 && times < 12.5
+                                ? "some ten times what goes with the others: look at the point and the range."
+                                : times > 1 / 12.5 && times < 1 / 8d
+                                        ? "about a tenth of what goes with the others: look at the point and the range."
+                                        : "";
+        return told.isEmpty() ? "" : name(read) + " is " + told;
     }
 
     /** {@return why a reading is left out} */

@@ -50,6 +50,9 @@ public final class BenchWriter {
               # - { time: 0 s, speed: 0 rpm }
             """;
 
+    /** Standard uncertainties beyond which a slip of the hand is looked for. */
+    private static final double FAR = 6;
+
     private final Wording wording;
 
     /** Writes in the words of a rulebook. */
@@ -137,6 +140,12 @@ public final class BenchWriter {
         }
         lines.addAll(table.lines());
         if (motor.unexplained()) {
+            motor.read().stream()
+                    .filter(read -> Math.abs(read.off()) > FAR && read.kind() != MotorBench.Kind.DRAG)
+                    .map(read -> BenchWords.slip(read))
+                    .filter(told -> !told.isEmpty())
+                    .distinct()
+                    .forEach(told -> lines.add("  Read again: " + told));
             lines.add("  A reading may be wrong as well: take those that are most off again.");
             return lines;
         }

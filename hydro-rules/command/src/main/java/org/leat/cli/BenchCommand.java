@@ -38,10 +38,13 @@ import picocli.CommandLine.Spec;
 final class BenchCommand implements Callable<Integer> {
 
     @Parameters(
-            arity = "0..1",
+            arity = "0..2",
             paramLabel = "READINGS",
-            description = "The file of readings, YAML, JSON or CSV; --empty-readings writes an empty one.")
-    private String file = "";
+            description = {
+                "The file of readings, YAML, JSON or CSV; --empty-readings writes an empty one.",
+                "Of two files the first is the design."
+            })
+    private List<String> files = List.of();
 
     @Option(names = "--design", paramLabel = "FILE", description = "The design that states something of the motor.")
     private @Nullable Path design;
@@ -70,13 +73,22 @@ final class BenchCommand implements Callable<Integer> {
             BenchWriter.empty(out);
             return ExitCode.NOTHING;
         }
-        if (file.isEmpty()) {
+        if (files.isEmpty()) {
             throw new ParameterException(spec.commandLine(), "say which file of readings");
         }
-        if (write && design == null) {
+        if (files.size() > 2) {
+            throw new ParameterException(
+                    spec.commandLine(), "more than a design and a file of readings: " + files.get(2));
+        }
+        if (files.size() == 2 && design != null) {
+            throw new ParameterException(
+                    spec.commandLine(), "the design is said twice, before the readings and by --design");
+        }
+        Path into = files.size() == 2 ? Path.of(files.get(0)) : design;
+        if (write && into == null) {
             throw new ParameterException(spec.commandLine(), "--write needs --design");
         }
-        Path into = design;
+        String file = files.get(files.size() - 1);
         byte[] content = into != null && Files.isRegularFile(into) ? Files.readAllBytes(into) : new byte[0];
         Reading stated = into == null ? null : PlantFile.read(into.toString());
         Filled<BenchReadings> read = Tables.read(BenchReadings.class, "readings", file);

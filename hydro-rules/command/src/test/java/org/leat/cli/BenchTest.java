@@ -151,4 +151,32 @@ class BenchTest {
             assertThat(said.code()).isIn(1, 3);
         }
     }
+
+    @Test
+    void the_design_may_stand_before_the_readings_as_for_the_other_commands_at_the_water() {
+        String bench = EXAMPLES + "readings/rowan-ghyll-bench.yaml";
+        Said said = leat("bench", HUT, bench);
+        assertThat(said.code()).as(said.err()).isZero();
+        assertThat(said).isEqualTo(leat("bench", bench, "--design", HUT));
+        assertThat(leat("bench", HUT, bench, "third.yaml").err()).contains("more than a design and a file of readings");
+        assertThat(leat("bench", HUT, bench, "--design", HUT).err()).contains("the design is said twice");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "'0.1244 Ω, resistance-bc: 0.1245 Ω, resistance-ca: 0.1248 Ω', '124.4 Ω, resistance-bc: 124.5 Ω, resistance-ca: 124.8 Ω', resistance between leads is some thousand times what goes with the others: milli?",
+        "'amps-a: 18.6 A, amps-b: 18.8 A, amps-c: 18.7 A', 'amps-a: 0.186 A, amps-b: 0.188 A, amps-c: 0.187 A', ''",
+    })
+    void a_slip_in_the_unit_is_told_where_no_fault_explains_it(
+            String right, String typed, String told, @TempDir Path folder) throws IOException {
+        String text = Files.readString(Path.of(EXAMPLES + "readings/rowan-ghyll-bench.yaml"));
+        assertThat(text).contains(right);
+        Path file = folder.resolve("bench.yaml");
+        Files.writeString(file, text.replace(right, typed));
+        Said said = leat("bench", HUT, file.toString());
+        assertThat(said.code()).isEqualTo(1);
+        assertThat(said.out())
+                .contains("No single fault explains these readings")
+                .contains(told);
+    }
 }
