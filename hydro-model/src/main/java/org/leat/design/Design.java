@@ -1,5 +1,6 @@
 package org.leat.design;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
@@ -7,6 +8,14 @@ import org.jspecify.annotations.Nullable;
 /** One stream-powered battery plant, or one being planned. */
 @API(status = API.Status.STABLE, since = "0.1")
 @About("One stream-powered battery plant, or one being planned")
+@RecordBuilder
+@RecordBuilder.Options(
+        enableWither = false,
+        useImmutableCollections = true,
+        allowNullableCollections = true,
+        addStaticBuilder = false,
+        builderMode = RecordBuilder.BuilderMode.STANDARD,
+        fileComment = "Written by the build from the record.")
 public record Design(
         @About("version of the file format") @Limits(atLeast = 1, atMost = 1)
         int format,
@@ -53,7 +62,10 @@ public record Design(
         @About("what is run from the plant") @Limits(mostItems = 500)
         List<Load> loads,
 
-        @About("fuses, breakers and switches") @Limits(mostItems = 200)
+        @About("fuses, breakers and switches; an empty list says that there are none")
+        @Limits(mostItems = 200)
+        @CanBeAbsent
+        @Nullable
         List<ProtectiveDevice> protection,
 
         @About("guards, earthing and means to stop, as built") @CanBeAbsent @Nullable
@@ -73,13 +85,13 @@ public record Design(
     public static final int MOST_PARTS_FILES = 20;
 
     public Design {
-        parts = List.copyOf(parts);
-        cables = List.copyOf(cables);
-        loads = List.copyOf(loads);
-        protection = List.copyOf(protection);
-        onHand = List.copyOf(onHand);
-        alternatives = List.copyOf(alternatives);
-        suppressions = List.copyOf(suppressions);
+        parts = orNone(parts);
+        cables = orNone(cables);
+        loads = orNone(loads);
+        protection = protection == null ? null : List.copyOf(protection);
+        onHand = orNone(onHand);
+        alternatives = orNone(alternatives);
+        suppressions = orNone(suppressions);
         Demand.limits(
                         Design.class,
                         format,
@@ -107,6 +119,11 @@ public record Design(
                 .hold();
     }
 
+    /** {@return fuses, breakers and switches that are told; none both where there are none and where nothing is said of them} */
+    public List<ProtectiveDevice> devices() {
+        return protection == null ? List.of() : protection;
+    }
+
     /** {@return this design with the parts of one of its alternatives, and without alternatives of its own} */
     public Design variant(Alternative a) {
         return new Design(
@@ -132,6 +149,11 @@ public record Design(
                 onHand,
                 List.of(),
                 suppressions);
+    }
+
+    /** A list of this record that its builder was not given is null there, so that a list that can be absent stays so. */
+    private static <T> List<T> orNone(@Nullable List<T> list) {
+        return list == null ? List.of() : List.copyOf(list);
     }
 
     private static <T> T or(@Nullable T other, T own) {

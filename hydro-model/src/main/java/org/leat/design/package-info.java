@@ -20,7 +20,6 @@
     ChargeRegulator.class,
     ClinometerLeg.class,
     Conductor.class,
-    Design.class,
     DumpLoad.class,
     DurationPoint.class,
     ExcusedFinding.class,

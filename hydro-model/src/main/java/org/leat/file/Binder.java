@@ -244,7 +244,7 @@ final class Binder {
                 bound[field.index()] = value;
                 complete &= !(value instanceof Failed);
             } else if (field.type() instanceof ValueType.OfList && !field.required()) {
-                bound[field.index()] = List.of();
+                bound[field.index()] = field.canBeAbsent() ? null : List.of();
             } else if (field.type() instanceof ValueType.OfNames) {
                 bound[field.index()] = Map.of();
             } else if (field.required()) {

@@ -32,7 +32,7 @@ final class DesignTree {
         }
         for (Shape.Field field : shape.fields()) {
             Object value = Shape.get(record, field);
-            if (value != null && !(value instanceof List<?> list && list.isEmpty())) {
+            if (value != null && !(value instanceof List<?> list && list.isEmpty() && !field.canBeAbsent())) {
                 out.set(field.key(), node(field.type(), value));
             }
         }

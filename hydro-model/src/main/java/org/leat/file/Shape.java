@@ -47,6 +47,11 @@ record Shape(Class<?> type, List<Field> fields, Map<String, Field> byKey, Constr
             return about == null ? "" : about.value();
         }
 
+        /** {@return whether it is nothing where a file leaves it out} Of a list that is something else than an empty one. */
+        boolean canBeAbsent() {
+            return component.isAnnotationPresent(CanBeAbsent.class);
+        }
+
         /** {@return what may stand around a number here, see {@link WaysWritten#aroundNumber}; null for nothing} */
         @Nullable
         String around() {

@@ -8,6 +8,7 @@ import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import java.lang.reflect.Method;
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import javax.measure.quantity.Length;
@@ -18,6 +19,9 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.ShrinkingMode;
 import org.junit.jupiter.api.Test;
 import org.leat.arbitraries.Designs;
+import org.leat.file.DesignReader;
+import org.leat.file.DesignWriter;
+import org.leat.plant.Plants;
 import org.leat.quantity.Si;
 
 /** Designs built in code, part by part. */
@@ -59,6 +63,24 @@ class BuildersTest {
                 .build();
         assertThat(section.fittings()).isEmpty();
         assertThat(section.fromElevation()).isNull();
+    }
+
+    @Test
+    void a_design_that_tells_no_devices_says_nothing_of_them_and_an_empty_list_says_there_are_none() {
+        Design design = Plants.least();
+        Design silent = DesignBuilder.builder(design).protection(null).build();
+        Design none = DesignBuilder.builder(design).protection(List.of()).build();
+        assertThat(silent.protection()).isNull();
+        assertThat(none.protection()).isEmpty();
+        assertThat(silent).isNotEqualTo(none);
+        assertThat(silent.devices()).isEmpty();
+        assertThat(none.devices()).isEmpty();
+        assertThat(DesignReader.read(DesignWriter.yaml(silent), "silent.yaml").design())
+                .isEqualTo(silent);
+        assertThat(DesignReader.read(DesignWriter.yaml(none), "none.yaml").design())
+                .isEqualTo(none);
+        assertThat(DesignReader.read(DesignWriter.json(none), "none.yaml").design())
+                .isEqualTo(none);
     }
 
     @Test

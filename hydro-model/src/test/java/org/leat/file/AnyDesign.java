@@ -77,7 +77,7 @@ final class AnyDesign {
             for (Shape.Field field : shape.fields()) {
                 boolean leave = !field.required() && d.share() < (attempt < 20 ? 0.6 : 0.2);
                 values[field.index()] = leave
-                        ? field.type() instanceof ValueType.OfList ? List.of() : null
+                        ? field.type() instanceof ValueType.OfList && !field.canBeAbsent() ? List.of() : null
                         : field.key().equals("parts") ? List.of() : value(d, field.type(), field.limits());
             }
             try {

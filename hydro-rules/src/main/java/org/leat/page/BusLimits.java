@@ -41,7 +41,7 @@ final class BusLimits {
             Cable cable = design.cables().get(i);
             all.add("cable to " + Shown.word(cable.to()), cable.ratedVoltage(), "/cables[" + i + "]/rated-voltage");
         }
-        for (ProtectiveDevice device : design.protection()) {
+        for (ProtectiveDevice device : design.devices()) {
             all.add(device.name(), device.directVoltage(), "/protection[" + device.name() + "]/direct-voltage");
         }
         return List.copyOf(all.limits);

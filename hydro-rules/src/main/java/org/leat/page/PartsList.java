@@ -165,7 +165,7 @@ final class PartsList {
                             quantity("input to ", design.inverter().inputVoltageLimit(), "")),
                     "1");
         }
-        for (ProtectiveDevice device : design.protection()) {
+        for (ProtectiveDevice device : design.devices()) {
             add(
                     Shown.word(device.kind()),
                     joined(

@@ -72,7 +72,7 @@ final class PlantParts {
         for (int i = 0; i < design.cables().size(); i++) {
             cablesLeft.add(i);
         }
-        for (int i = 0; i < design.protection().size(); i++) {
+        for (int i = 0; i < design.devices().size(); i++) {
             devicesLeft.add(i);
         }
     }
@@ -286,7 +286,7 @@ final class PlantParts {
     private void between(Line line, Place one, Place... others) {
         for (Place other : others) {
             for (int i : List.copyOf(devicesLeft)) {
-                ProtectiveDevice device = design.protection().get(i);
+                ProtectiveDevice device = design.devices().get(i);
                 if (joins(device.from(), device.to(), one, other)) {
                     devicesLeft.remove(i);
                     device(device, i, line);
@@ -332,7 +332,7 @@ final class PlantParts {
 
     private void whatIsLeft() {
         for (int i : devicesLeft) {
-            device(design.protection().get(i), i, Line.DIRECT);
+            device(design.devices().get(i), i, Line.DIRECT);
         }
         for (int i : cablesLeft) {
             cable(design.cables().get(i), i, Line.DIRECT);

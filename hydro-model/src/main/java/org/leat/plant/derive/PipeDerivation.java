@@ -133,18 +133,7 @@ final class PipeDerivation {
         double outside = Si.of(pipe.outsideDiameter());
         double wall = Si.of(pipe.wall());
         double least = STEEL_WALL_LEFT * wall;
-        Amount rating;
-        if (pipe.pressureRating() != null) {
-            rating = Amount.of(Si.of(pipe.pressureRating()));
-        } else {
-            double yield = assume.tabled(
-                    pipe.yieldStrength(),
-                    path + "/yield-strength",
-                    QuantityKind.PRESSURE,
-                    spread(PipeMaterial.STEEL, MaterialProperty.YIELD_STRENGTH),
-                    "assumed/material-property");
-            rating = Amount.of(2 * yield / STEEL_SAFETY * least / outside);
-        }
+        Amount rating = Amount.of(steelRating(pipe, 2 / STEEL_SAFETY * least / outside));
         return new PipeNumbers(
                 PipeMaterial.STEEL,
                 outside,
@@ -153,6 +142,27 @@ final class PipeDerivation {
                 roughness(PipeMaterial.STEEL, pipe.roughness()),
                 new Strength(rating, rating, SurgeAllowance.recurring(PipeMaterial.STEEL)),
                 stiffness(PipeMaterial.STEEL));
+    }
+
+    /**
+     * As marked, yet never more than the wall can hold; by the wall alone where nothing is marked. Of a steel that is not told the
+     * weakest that tube is made of counts, and is named as assumed only where the wall and not the mark decides.
+     *
+     * @param wallShare what the wall holds over the yield strength of its steel
+     */
+    private double steelRating(Pipe.Steel pipe, double wallShare) {
+        Spread yields = spread(PipeMaterial.STEEL, MaterialProperty.YIELD_STRENGTH);
+        double marked = Si.of(pipe.pressureRating(), Double.POSITIVE_INFINITY);
+        if (marked <= wallShare * Si.of(pipe.yieldStrength(), yields.low())) {
+            return marked;
+        }
+        double yield = assume.tabled(
+                pipe.yieldStrength(),
+                path + "/yield-strength",
+                QuantityKind.PRESSURE,
+                yields,
+                "assumed/material-property");
+        return Math.min(marked, wallShare * yield);
     }
 
     private PipeNumbers of(Pipe.Hose hose) {

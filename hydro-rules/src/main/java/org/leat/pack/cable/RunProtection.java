@@ -26,6 +26,7 @@ import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.HighestBusVoltage;
 import org.leat.pack.kit.RunCapacity;
 import org.leat.pack.kit.Runs;
+import org.leat.pack.kit.Said;
 import org.leat.plant.cases.CableDuty;
 import org.leat.plant.loads.DeviceRatings;
 import org.leat.plant.numbers.CableNumbers;
@@ -59,6 +60,9 @@ final class RunProtection {
                     "cable-too-thin",
                     "No rating fits the run {run}: {current} flows, and a device that protects the cable has {limit}, not"
                             + " {value}.")
+            .fails(
+                    "loads-none",
+                    "The bus reaches {voltage}, more than extra-low voltage, and the run {run} has neither fuse nor breaker.")
             .open(
                     "loads-unprotected",
                     "Cannot be judged: the bus reaches {voltage}, more than extra-low voltage, and no device in the run {run} is told.")
@@ -66,7 +70,11 @@ final class RunProtection {
             .judgeAll(RunProtection::judge)
             .leastWayOut("other-rating", "A device of {rating}.", RunProtection::otherRating)
             .leastWayOut("thicker", "Conductors of {area:mm²}.", RunProtection::thicker)
-            .wayOut("add-fuse", "A fuse of {rating} at the battery's end.", RunProtection::addFuse)
+            .wayOut("add-fuse", "A fuse of {rating} at the battery's end.", Said.only("none", RunProtection::addFuse))
+            .wayOut(
+                    "add-loads-fuse",
+                    "A fuse of {rating} at the end that feeds it.",
+                    Said.only("loads-none", RunProtection::addFuse))
             .build();
 
     /** V, ripple-free direct. */
@@ -77,8 +85,7 @@ final class RunProtection {
     private static List<Outcome> judge(Judgement j) {
         List<CableDuty> all = j.solved().cableDuties();
         j.at("/cables").given(all.isEmpty() ? null : all);
-        j.at("/protection")
-                .given(j.design().protection().isEmpty() ? null : j.design().protection());
+        j.at("/protection").given(j.design().protection());
         List<CableDuty> duties =
                 all.stream().filter(d -> d.cable().joins(Place.BATTERY)).toList();
         List<Outcome> outcomes = new ArrayList<>(j.each(duties, duty -> judge(j, duty)));
@@ -94,11 +101,16 @@ final class RunProtection {
                 .filter(run -> run.joins(Place.LOADS) && !run.joins(Place.BATTERY))
                 .filter(run -> highest.volts() > EXTRA_LOW
                         && Devices.in(j.design(), j.design().cables().get(run.index())) == null)
-                .map(run -> j.at(run.path())
-                        .during(highest.situation())
-                        .with(Runs.arg("run", j.design(), run))
-                        .with("voltage", highest.volts(), VOLTAGE)
-                        .open("/protection", "loads-unprotected"))
+                .map(run -> {
+                    Spot spot = j.at(run.path())
+                            .during(highest.situation())
+                            .with(Runs.arg("run", j.design(), run))
+                            .with("voltage", highest.volts(), VOLTAGE);
+                    // an empty list says that there are none
+                    return j.design().devices().isEmpty()
+                            ? spot.says("loads-none")
+                            : spot.open("/protection", "loads-unprotected");
+                })
                 .toList();
     }
 
@@ -151,12 +163,9 @@ final class RunProtection {
     }
 
     private static Stream<Change> addFuse(Judgement j, Outcome.Fail failure) {
-        if (!failure.says("none")) {
-            return Stream.empty();
-        }
         Cable cable = Runs.at(j.design(), failure.path());
         return DeviceRatings.standard().stream().map(rating -> {
-            List<ProtectiveDevice> devices = new ArrayList<>(j.design().protection());
+            List<ProtectiveDevice> devices = new ArrayList<>(j.design().devices());
             devices.add(ProtectiveDeviceBuilder.builder()
                     .name("fuse of the run " + Runs.name(cable))
                     .kind(DeviceKind.FUSE)

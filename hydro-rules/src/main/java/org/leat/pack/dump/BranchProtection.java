@@ -25,6 +25,7 @@ import org.leat.check.Spot;
 import org.leat.design.DeviceKind;
 import org.leat.design.DumpLoad;
 import org.leat.design.Place;
+import org.leat.design.ProtectiveDevice;
 import org.leat.pack.kit.BusNode;
 import org.leat.pack.kit.Conductors;
 import org.leat.pack.kit.Devices;
@@ -33,6 +34,7 @@ import org.leat.pack.kit.HighestBusVoltage;
 import org.leat.pack.kit.RunCapacity;
 import org.leat.pack.kit.Runs;
 import org.leat.pack.kit.Said;
+import org.leat.pack.kit.Sold;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.BatteryFull;
 import org.leat.plant.cases.CableDuty;
@@ -73,6 +75,7 @@ final class BranchProtection {
                     "No rating fits the dump load's branch: {current} flows day and night through {device} of {value}, and"
                             + " none that is made is large enough for that and still protects the cable ({protecting}).")
             .fails("too-low", "The bus reaches {value} ({cause}); the fuse of the dump load is made for {limit} d.c.")
+            .fails("unprotected", "The dump load's branch has neither fuse nor breaker: nothing protects its cable.")
             .notApplicable("none", Dumped.NONE)
             .judgeAll(BranchProtection::judge)
             .wayOut("larger", "One of {rating} for direct current.", Said.only("too-small", BranchProtection::larger))
@@ -82,6 +85,10 @@ final class BranchProtection {
                     "One of {rating} for direct current, and conductors of {area:mm²}.",
                     Said.only("cable-too-thin", BranchProtection::withThicker))
             .leastWayOut("higher", "A fuse for {rating} d.c.", Said.only("too-low", VOLTAGES))
+            .wayOut(
+                    "add-fuse",
+                    "A fuse of {rating} for {voltage} d.c.",
+                    Said.only("unprotected", BranchProtection::newFuse))
             .build();
 
     private BranchProtection() {}
@@ -113,6 +120,10 @@ final class BranchProtection {
     }
 
     private static Outcome rating(Judgement j, DumpLoad dump, Devices.@Nullable Placed placed) {
+        List<ProtectiveDevice> told = j.design().protection();
+        if (dump.fuse() == null && told != null && told.isEmpty()) {
+            return j.at("/dump-load/fuse").says("unprotected");
+        }
         Branch branch = branch(j.at("/dump-load/fuse"), dump, placed);
         BatteryFull most = Worst.most(j.solved().batteryFull(), BatteryFull::dumpVoltage);
         double current = Dumped.numbers(j).currentCold(most.dumpVoltage());
@@ -201,6 +212,22 @@ final class BranchProtection {
                         .flatMap(path -> Conductors.thicker(j.design(), path + "/conductor/area"))
                         .map(thicker -> thicker.and(failure.path(), Si.quantity(rating, "A", ElectricCurrent.class))
                                 .with("rating", rating, CURRENT)));
+    }
+
+    private static Stream<Change> newFuse(Judgement j, Outcome.Fail failure) {
+        BatteryFull most = Worst.most(j.solved().batteryFull(), BatteryFull::dumpVoltage);
+        double least = j.limit("factor").value() * Dumped.numbers(j).currentCold(most.dumpVoltage());
+        HighestBusVoltage highest =
+                HighestBusVoltage.of(j.solved(), BusNode.of(j.design().dumpLoad()));
+        return Sold.volts(highest.volts()).stream()
+                .boxed()
+                .flatMap(volts -> DeviceRatings.standard().stream()
+                        .filter(rating -> rating >= least)
+                        .limit(2)
+                        .map(rating -> rated(failure, rating)
+                                .and("/dump-load/fuse-direct-voltage", Si.quantity(volts, "V", ElectricPotential.class))
+                                .with("rating", rating, CURRENT)
+                                .with("voltage", volts, VOLTAGE)));
     }
 
     private static Change rated(Outcome.Fail failure, double rating) {

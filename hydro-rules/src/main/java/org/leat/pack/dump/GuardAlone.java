@@ -29,6 +29,7 @@ final class GuardAlone {
                             + " what that may be charged with")
             .judged("running and battery full, the nozzle set that makes most; of the trigger the side that it watches")
             .source(COMMON_PRACTICE)
+            .source(SecondGuards.SOURCE)
             .passes("takes-all", "The second means takes {value}; the turbine makes {limit}.")
             .fails("too-small", "The second means takes {value} and must take {limit} when the first has failed.")
             .passes("stops-water", "The second means takes the water from the wheel.")

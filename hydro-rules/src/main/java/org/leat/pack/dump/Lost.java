@@ -39,6 +39,7 @@ final class Lost {
             .judged("dump load lost while the battery is full, the nozzle set that runs fastest")
             .source(
                     "US NEC 690.72(B) in issues to 2014, since then article 706: a second, independent means against overcharge with diverted charge (from memory)")
+            .source(SecondGuards.SOURCE)
             .passes(
                     "stands-it",
                     "Should the dump load fail, {event} and the bus reaches {value}; the weakest part, the {part},"
@@ -93,7 +94,7 @@ final class Lost {
         List<ProtectiveDevice> kept = switches(j)
                 .filter(device -> device.path().equals(failure.path()))
                 .findFirst()
-                .map(device -> j.design().protection().stream()
+                .map(device -> j.design().devices().stream()
                         .filter(each -> !each.equals(device.device()))
                         .toList())
                 .orElseThrow();

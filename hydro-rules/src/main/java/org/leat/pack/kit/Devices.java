@@ -54,8 +54,8 @@ public final class Devices {
     /** {@return every device, in the design's order} */
     public static List<Placed> all(Design design) {
         List<Placed> placed = new ArrayList<>();
-        for (int i = 0; i < design.protection().size(); i++) {
-            placed.add(new Placed(design.protection().get(i), ElementPath.item("/protection", design.protection(), i)));
+        for (int i = 0; i < design.devices().size(); i++) {
+            placed.add(new Placed(design.devices().get(i), ElementPath.item("/protection", design.devices(), i)));
         }
         return placed;
     }

@@ -39,9 +39,17 @@ public final class OtherTurns {
 
     /** {@return candidates with fewer turns and the wheel as it is, most first; told with {@code turns}} */
     public static Stream<Change> fewer(Judgement j, Outcome.Fail failure) {
-        return DoubleStream.of(0.9, 0.8, 0.7, 0.6, 0.5, 0.4, 0.3)
-                .mapToObj(turns ->
-                        Change.of(Rewinding.edits(j.design(), turns)).with("turns", turns, QuantityKind.RATIO));
+        return alone(j, DoubleStream.of(0.9, 0.8, 0.7, 0.6, 0.5, 0.4, 0.3));
+    }
+
+    /** {@return as {@link #fewer}, but with more turns, at least so many times those there are, fewest first} */
+    public static Stream<Change> moreAlone(Judgement j, double least) {
+        return alone(j, DoubleStream.of(1.1, 1.25, 1.4, 1.6, 1.8, 2, 2.5, 3).filter(turns -> turns >= least));
+    }
+
+    private static Stream<Change> alone(Judgement j, DoubleStream factors) {
+        return factors.mapToObj(
+                turns -> Change.of(Rewinding.edits(j.design(), turns)).with("turns", turns, QuantityKind.RATIO));
     }
 
     private static Stream<Change> withWheel(Judgement j, double... factors) {

@@ -27,8 +27,13 @@ public final class SecondGuards {
     /** What it is. */
     public static final String PATH = "/safeguards/second-guard";
 
-    /** Over what a battery may be charged to, for the moment until a guard has come in: common practice. */
+    /** Over what a battery may be charged to, for the moment until a guard has come in: common practice, no published source. */
     private static final double BATTERY_STANDS = 1.15;
+
+    /** What a rule that asks whether the second means is able says of where {@code 1.15} is from. */
+    public static final String SOURCE =
+            "common practice, no published source: a battery that does not open by itself stands 1.15"
+                    + " times what it may be charged with until a guard has come in";
 
     private SecondGuards() {}
 

@@ -4,8 +4,10 @@ import static org.leat.check.Level.WARNING;
 import static org.leat.check.RuleCard.COMMON_PRACTICE;
 import static org.leat.quantity.QuantityKind.POWER;
 import static org.leat.quantity.QuantityKind.RATIO;
+import static org.leat.quantity.QuantityKind.VOLTAGE;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.leat.check.Arg;
@@ -14,10 +16,12 @@ import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
+import org.leat.design.RegulatorKind;
 import org.leat.pack.kit.NozzlesOnHand;
 import org.leat.pack.kit.OtherTurns;
 import org.leat.pack.kit.Said;
 import org.leat.pack.kit.Worst;
+import org.leat.plant.cases.LoadLost;
 import org.leat.plant.numbers.NozzleGroup;
 import org.leat.plant.solved.OperatingPoint;
 
@@ -48,7 +52,14 @@ final class Restart {
                     "slips",
                     "On a flat battery the alternator can make only {value} times the torque of the runner on {set} (safe is"
                             + " {limit}): the wheel slips away.")
-            .fails("asleep", "On a flat battery no current flows: the plant does not come back by itself.")
+            .fails(
+                    "asleep",
+                    "On a flat battery no current flows: the turbine does not reach the voltage that the bus asks. The plant does not"
+                            + " come back by itself.")
+            .fails(
+                    "does-not-start",
+                    "On a flat battery no current flows: the jet is too weak to start the wheel. The plant does not come back by"
+                            + " itself.")
             .judge(Restart::judge)
             .leastWayOut("smaller-nozzle", NozzlesOnHand.NONE_LARGER, Said.only("slips", NozzlesOnHand::smaller))
             .leastWayOut(
@@ -56,11 +67,30 @@ final class Restart {
                     OtherTurns.WITH_WHEEL,
                     Said.only("slips", OtherTurns::fewerWithWheel),
                     Said.only("slips", OtherTurns::more))
+            .wayOut(
+                    "more-turns",
+                    "A winding with {turns} times the turns in the same copper space.",
+                    Said.only("asleep", Restart::moreTurns))
             .advice(
-                    "wake",
-                    "A regulator that wakes by the turbine's voltage.",
-                    Said.only("asleep", (j, failure) -> Stream.of(Change.advice())))
+                    "more-volts",
+                    "A machine, or a wheel and jet, that bring more than {asked} behind the bridge with nothing connected; these"
+                            + " bring {made}.",
+                    Said.only("asleep", Restart::moreVolts))
+            .advice(
+                    "lower-window",
+                    "A regulator whose window begins below {made}, what the turbine brings with nothing connected.",
+                    Said.only("asleep", Restart::lowerWindow))
+            .advice(
+                    "more-push",
+                    "A larger nozzle or one jet more, or a machine that is easier to turn.",
+                    Said.only("does-not-start", (j, failure) -> Stream.of(Change.advice())))
             .build();
+
+    /** V that a tracking regulator asks above its battery: common practice. */
+    private static final double HEADROOM = 2;
+
+    /** Voltage with nothing connected over the one at which the wheel gives most of its power: common practice. */
+    private static final double BELOW_RUNAWAY = 1.5;
 
     private Restart() {}
 
@@ -71,14 +101,55 @@ final class Restart {
                 .map(running -> Back.of(j, running.nozzles()))
                 .toList();
         Spot spot = j.at("/battery").during("battery-flat");
-        if (all.stream().anyMatch(back -> !back.flat().loaded())) {
-            return spot.says("asleep");
+        Optional<Back> asleep =
+                all.stream().filter(back -> !back.flat().loaded()).findFirst();
+        if (asleep.isPresent()) {
+            return spot.says(
+                    asleep.get().flat().hold() == OperatingPoint.Hold.DOES_NOT_START ? "does-not-start" : "asleep");
         }
         Back worst = Worst.most(all, back -> back.flat().peak().runnerShare());
         Spot told = spot.with("power", worst.flat().batteryPower(), POWER)
                 .with(Arg.of("set", worst.nozzles().name()));
         OptionalDouble over = worst.flat().peak().overRunner();
         return over.isEmpty() ? told.says("comes-back-freely") : told.atLeast(over.getAsDouble(), j.limit("least"));
+    }
+
+    /** So many that the voltage comes well below the runaway, where the wheel gives power. */
+    private static Stream<Change> moreTurns(Judgement j, Outcome.Fail failure) {
+        return OtherTurns.moreAlone(j, BELOW_RUNAWAY * asked(j) / made(j));
+    }
+
+    /** What the bus asks and the turbine does not reach: nothing in the regulator helps there. */
+    private static Stream<Change> moreVolts(Judgement j, Outcome.Fail failure) {
+        double asked = asked(j);
+        double made = made(j);
+        return made < asked
+                ? Stream.of(Change.advice().with("asked", asked, VOLTAGE).with("made", made, VOLTAGE))
+                : Stream.empty();
+    }
+
+    /** Where the window is what keeps it from charging, and not the battery. */
+    private static Stream<Change> lowerWindow(Judgement j, Outcome.Fail failure) {
+        double made = made(j);
+        return tracks(j)
+                        && made < j.numbers().regulator().windowFrom()
+                        && made > j.numbers().battery().absorptionVoltage() + HEADROOM
+                ? Stream.of(Change.advice().with("made", made, VOLTAGE))
+                : Stream.empty();
+    }
+
+    private static double asked(Judgement j) {
+        return tracks(j)
+                ? j.numbers().regulator().windowFrom()
+                : Back.of(j, j.solved().running().get(0).nozzles()).flat().bus().bridge();
+    }
+
+    private static boolean tracks(Judgement j) {
+        return j.numbers().regulator().kind() == RegulatorKind.TRACKING;
+    }
+
+    private static double made(Judgement j) {
+        return Worst.most(j.solved().loadLost(), LoadLost::directVoltage).directVoltage();
     }
 
     /** One nozzle set on a flat battery. */

@@ -11,6 +11,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.leat.catalogue.rows.PipeMaterial;
 import org.leat.catalogue.rows.PipeStandard;
+import org.leat.catalogue.rows.Spread;
 import org.leat.catalogue.tables.MaterialData;
 import org.leat.catalogue.tables.MaterialProperty;
 import org.leat.catalogue.tables.PipeCatalogue;
@@ -27,7 +28,7 @@ import org.leat.pack.kit.PipeSizes;
 import org.leat.plant.numbers.SectionNumbers;
 import org.leat.quantity.Si;
 
-/** The pressure printed on plastic pipe against what the wall told beside it holds. */
+/** The pressure printed on a pipe against what the wall told beside it holds. */
 final class MarkOverWall {
 
     static final Rule RULE = Rule.of(
@@ -37,11 +38,16 @@ final class MarkOverWall {
                     "A thin wall does not hold what is printed on it. Where mark and wall do not belong together, one was read"
                             + " from another pipe or the wall was measured wrong; whoever believes the mark stands beside a pipe"
                             + " that bursts.")
-            .formula("pressure marked over what the wall holds at 20 °C by the standard, 2 MRS/(C (SDR − 1))")
+            .formula(
+                    "pressure marked over what the wall holds at 20 °C: plastic by its standard, 2 MRS/(C (SDR − 1)); steel by half"
+                            + " its yield strength in the wall that the tolerance leaves, 0.875 R_e e/D")
             .judged(
-                    "each section of plastic pipe with both told, as written; open where only one of the standards of PVC-U would have"
-                            + " it so and none is named. The lower of the two counts in every other rule")
+                    "each section of plastic or steel pipe with both told, as written; open where only one of the standards of PVC-U"
+                            + " would have it so and none is named, and where only a stronger steel would and none is told. The lower of the two counts in every other rule")
             .source("ISO 161-1, ISO 4427-1, ISO 1452-2")
+            .source(
+                    "steel: Barlow; half of yield, less than EN 13480-3 (R_e/1.5) and ASME B31.3 (16 of 30 ksi) allow (from memory);"
+                            + " tolerance of 12.5 %, EN 10216, EN 10217, ASTM A53")
             .source(COMMON_PRACTICE)
             .limit(
                     "rounded",
@@ -55,7 +61,7 @@ final class MarkOverWall {
                     "too-thin",
                     "Section {section}: {marked:bar} is marked on it, but a wall of {wall:mm} holds {holds:bar} at 20 °C. The"
                             + " wall counts.")
-            .notApplicable("one-of-them", "No pipe of plastic has both a mark and a wall told.")
+            .notApplicable("one-of-them", "No pipe of plastic or steel has both a mark and a wall told.")
             .judgeAll(MarkOverWall::judge)
             .advice(
                     "look",
@@ -86,9 +92,12 @@ final class MarkOverWall {
         if (pipe instanceof Pipe.PvcU pvc && holds >= marked && marked > rounded * leastHeld(section)) {
             spot.given(spot.path() + "/standard", pvc.standard());
         }
+        if (pipe instanceof Pipe.Steel steel && marked > rounded * holds && marked <= rounded * strongest(holds)) {
+            spot.given(spot.path() + "/yield-strength", steel.yieldStrength());
+        }
         return spot.with("section", section.name())
                 .with("marked", marked, PRESSURE)
-                .with("wall", section.leastWall(), LENGTH)
+                .with("wall", pipe instanceof Pipe.Steel steel ? Si.of(steel.wall()) : section.leastWall(), LENGTH)
                 .with("holds", holds, PRESSURE)
                 .atMost(marked / holds, j.limit("rounded"));
     }
@@ -101,8 +110,17 @@ final class MarkOverWall {
                 section.outsideDiameter() / section.leastWall());
     }
 
+    /** What a wall of the strongest steel that tube is usually made of holds, where one of the weakest holds that much. */
+    private static double strongest(double holds) {
+        Spread yields = MaterialData.find(PipeMaterial.STEEL, MaterialProperty.YIELD_STRENGTH)
+                .orElseThrow();
+        return holds * yields.high() / yields.low();
+    }
+
     private static boolean wallTold(Pipe pipe) {
-        return pipe instanceof Pipe.Polyethylene || (pipe instanceof Pipe.PvcU pvc && pvc.wall() != null);
+        return pipe instanceof Pipe.Polyethylene
+                || pipe instanceof Pipe.Steel
+                || (pipe instanceof Pipe.PvcU pvc && pvc.wall() != null);
     }
 
     private static Stream<Change> look(Judgement j, Outcome.Fail failure) {

@@ -55,7 +55,7 @@ final class StatedParts {
         battery(design.battery(), all);
         inverter(design.inverter(), all);
         loads(design.loads(), all);
-        protection(design.protection(), all);
+        protection(design.devices(), all);
         secondGuard(design.safeguards(), all);
     }
 

@@ -8,6 +8,7 @@ import static org.leat.quantity.QuantityKind.LENGTH;
 import java.util.List;
 import java.util.stream.Stream;
 import javax.measure.quantity.Length;
+import org.leat.check.Change;
 import org.leat.check.Change.Changes;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
@@ -15,6 +16,7 @@ import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.pack.kit.Devices;
 import org.leat.pack.kit.FieldChanges;
+import org.leat.pack.kit.Said;
 
 /** A fuse within reach of the battery's pole. */
 final class BatteryFuse {
@@ -41,13 +43,21 @@ final class BatteryFuse {
                     "nearer",
                     "The device {rating} from the pole.",
                     (j, failure) -> failure.says("none") ? Stream.empty() : NEARER.of(j, failure))
+            .advice(
+                    "add",
+                    "A fuse or breaker for direct current in each run that leaves the battery's pole, no farther from it than"
+                            + " {distance:mm}.",
+                    Said.only(
+                            "none",
+                            (j, failure) -> Stream.of(Change.advice()
+                                    .with("distance", j.limit("distance").value(), LENGTH))))
             .build();
 
     private BatteryFuse() {}
 
     private static List<Outcome> judge(Judgement j) {
         Spot all = j.at("/protection");
-        all.given(j.design().protection().isEmpty() ? null : j.design().protection());
+        all.given(j.design().protection());
         List<Devices.Placed> devices = Devices.atBattery(j.design());
         return devices.isEmpty()
                 ? List.of(all.says("none"))

@@ -308,12 +308,12 @@ final class DiodeShort {
     }
 
     private static Stream<Change> newFuse(Judgement j, Outcome.Fail failure) {
-        if (j.design().protection().isEmpty()
+        if (j.design().protection() == null
                 || Devices.inLeads(j.design()).findAny().isPresent()) {
             return Stream.empty();
         }
         return fuses(j).map(rating -> {
-            List<ProtectiveDevice> devices = new ArrayList<>(j.design().protection());
+            List<ProtectiveDevice> devices = new ArrayList<>(j.design().devices());
             devices.add(ProtectiveDeviceBuilder.builder()
                     .name("fuse in each lead")
                     .kind(DeviceKind.FUSE)
@@ -327,7 +327,7 @@ final class DiodeShort {
 
     /** Where no device is told at all: to tell one makes every other that is missing a failure, so that it cannot be tried alone. */
     private static Stream<Change> firstFuse(Judgement j, Outcome.Fail failure) {
-        return j.design().protection().isEmpty()
+        return j.design().protection() == null
                 ? fuses(j).limit(1).map(rating -> Change.advice().with("rating", rating, CURRENT))
                 : Stream.empty();
     }

@@ -35,6 +35,7 @@ final class FailedShort {
                             + " the battery")
             .judged("regulator failed short, the nozzle set with the highest voltage")
             .source(COMMON_PRACTICE)
+            .source(SecondGuards.SOURCE)
             .passes("second-line", "Should the regulator fail short, a second means holds the voltage.")
             .passes("held", "Should the regulator fail short, the dump load holds the battery at {voltage}.")
             .passes(
