@@ -3,6 +3,9 @@ package org.leat.check;
 /** What a pack did wrong, in words for the report. */
 class PackFault extends RuntimeException {
 
+    /** Characters that are told of what it says. */
+    private static final int LONGEST = 500;
+
     private static final long serialVersionUID = 1;
 
     private final boolean thrown;
@@ -30,7 +33,8 @@ class PackFault extends RuntimeException {
             if (said == null) {
                 return type;
             }
-            return thrown instanceof PackFault ? said : type + ": " + said;
+            String told = said.length() > LONGEST ? said.substring(0, LONGEST) + "…" : said;
+            return thrown instanceof PackFault ? told : type + ": " + told;
         } catch (RuntimeException | StackOverflowError | LinkageError e) {
             return type;
         }

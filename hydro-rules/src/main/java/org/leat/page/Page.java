@@ -92,6 +92,7 @@ final class Page {
         page.close();
         page.open("footer");
         Sheet.caution(page, wording, Sheet.AGAIN);
+        Sheet.loosened(page, rulebook);
         page.close();
         return Sheet.end(page);
     }

@@ -66,6 +66,7 @@ public final class PageIndex {
         page.open("header").leaf("h1", "Designs checked").close();
         page.open("main");
         Sheet.caution(page, wording, Sheet.FIRST);
+        Sheet.loosenedFirst(page, rulebook);
         page.open("div", "class", "table", "tabindex", "0", "role", "region", "aria-label", "Designs checked");
         page.open("table").leaf("caption", "Designs checked");
         page.open("thead").open("tr");
@@ -86,6 +87,7 @@ public final class PageIndex {
         page.close();
         page.open("footer");
         Sheet.caution(page, wording, Sheet.AGAIN);
+        Sheet.loosened(page, rulebook);
         page.close();
         return Sheet.end(page);
     }

@@ -14,12 +14,14 @@ import org.leat.report.Wording;
 @API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class PartsPage {
 
+    private final Rulebook rulebook;
     private final Wording wording;
     private final PartsWriter words;
     private final PartsWriter.Subject subject;
 
     /** Words it with a rulebook. */
     public PartsPage(Rulebook rulebook, PartsWriter.Subject subject) {
+        this.rulebook = rulebook;
         this.wording = new Wording(rulebook);
         this.words = new PartsWriter(rulebook, subject);
         this.subject = subject;
@@ -40,6 +42,7 @@ public final class PartsPage {
         page.close();
         page.open("main");
         Sheet.caution(page, wording, Sheet.FIRST);
+        Sheet.loosenedFirst(page, rulebook);
         head(page, front);
         if (!front.points().isEmpty()) {
             front(page, front);
@@ -50,6 +53,7 @@ public final class PartsPage {
         page.close();
         page.open("footer");
         Sheet.caution(page, wording, Sheet.AGAIN);
+        Sheet.loosened(page, rulebook);
         page.close();
         return Sheet.end(page);
     }

@@ -7,6 +7,9 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
+import java.util.List;
+import org.leat.check.Rulebook;
+import org.leat.report.SettingsText;
 import org.leat.report.Wording;
 
 /** A page of our own begun and ended: its head, its looks, what it may load (nothing), and the caution at both ends. */
@@ -66,6 +69,25 @@ final class Sheet {
         page.leaf("h2", heading);
         page.leaf("p", wording.phrase("caution").replace('\n', ' '));
         page.close();
+    }
+
+    /** Writes at the head of a page what settings loosen of what protects people; nothing where they loosen nothing. */
+    static void loosenedFirst(Markup page, Rulebook rulebook) {
+        List<String> lines = SettingsText.playedDown(rulebook);
+        if (!lines.isEmpty()) {
+            page.open("section", "class", "danger").leaf("h2", SettingsText.LOOSENED);
+            page.open("ul");
+            lines.forEach(line -> page.leaf("li", line));
+            page.close().close();
+        }
+    }
+
+    /** Writes, as the last line of a page, what settings loosen of what protects people; nothing where they loosen nothing. */
+    static void loosened(Markup page, Rulebook rulebook) {
+        String said = SettingsText.inOneLine(rulebook);
+        if (!said.isEmpty()) {
+            page.leaf("p", said, "class", "loosened");
+        }
     }
 
     private static String hash(String rules) {

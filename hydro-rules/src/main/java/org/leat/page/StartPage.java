@@ -40,6 +40,7 @@ public final class StartPage {
         page.close().close();
         page.open("main", "class", "start");
         Sheet.caution(page, wording, Sheet.FIRST);
+        Sheet.loosenedFirst(page, rulebook);
         hindered(page, report);
         page.leaf("p", StartSheet.STOPPING, "class", "stopping");
         StartSteps.write(page, StartSheet.told(steps), "h2", true);
@@ -47,6 +48,7 @@ public final class StartPage {
         page.close();
         page.open("footer");
         Sheet.caution(page, wording, Sheet.AGAIN);
+        Sheet.loosened(page, rulebook);
         page.close();
         out.append(Sheet.end(page));
     }

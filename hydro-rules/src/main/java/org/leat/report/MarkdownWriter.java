@@ -103,7 +103,7 @@ public final class MarkdownWriter implements ReportWriter {
         text.always("## Design check\n\n" + MarkdownText.of(tally.line()) + "\n");
         List<String> loosened = SettingsText.playedDown(rulebook);
         if (!loosened.isEmpty()) {
-            text.ifFits("\n### Off, played down or loosened by settings, and can hurt someone\n\n");
+            text.ifFits("\n### " + SettingsText.LOOSENED + "\n\n");
             loosened.forEach(line -> text.ifFits("- " + MarkdownText.of(line) + "\n"));
         }
         section(text, "Cannot be meant", meaningless, line -> "- " + MarkdownText.of(line) + "\n");

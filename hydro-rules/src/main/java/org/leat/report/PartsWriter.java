@@ -28,6 +28,7 @@ public final class PartsWriter {
     /** Points that a person is shown of those with fewest warnings, and of the rest: together one screen. */
     private static final int ON_ONE_SCREEN = 7;
 
+    private final Rulebook rulebook;
     private final Wording wording;
     private final Subject subject;
 
@@ -43,13 +44,14 @@ public final class PartsWriter {
 
     /** Writes in the words of a rulebook. */
     public PartsWriter(Rulebook rulebook, Subject subject) {
+        this.rulebook = rulebook;
         this.wording = new Wording(rulebook);
         this.subject = subject;
     }
 
     /** Writes a front for a person. */
     public void text(PartsFront front, Appendable out) throws IOException {
-        List<String> lines = new ArrayList<>();
+        List<String> lines = new ArrayList<>(loosened());
         lines.addAll(Columns.wrapped(subject.design() + ": parts from " + subject.prices(), WIDTH, LABEL));
         lines.add("");
         lines.addAll(entry("Choices", choices(front.sets())));
@@ -71,6 +73,7 @@ public final class PartsWriter {
         }
         lines.add("");
         lines.addAll(caution());
+        lines.addAll(last());
         write(lines, out);
     }
 
@@ -206,7 +209,7 @@ public final class PartsWriter {
     /** Writes one set of the front for a person. */
     public void text(PartsFront front, int number, Appendable out) throws IOException {
         PartsFront.Point point = front.points().get(number - 1);
-        List<String> lines = new ArrayList<>();
+        List<String> lines = new ArrayList<>(loosened());
         lines.add(subject.design() + ": set " + number + " of " + front.points().size());
         lines.add("");
         lines.addAll(entry("Price", money(point.price()) + " " + subject.list().currency() + "."));
@@ -215,12 +218,13 @@ public final class PartsWriter {
         warnings(point, lines);
         lines.add("");
         lines.addAll(caution());
+        lines.addAll(last());
         write(lines, out);
     }
 
     /** Writes the cheapest change after which no error is left, or that there is none, for a person. */
     public void mended(PartsFront front, Appendable out) throws IOException {
-        List<String> lines = new ArrayList<>();
+        List<String> lines = new ArrayList<>(loosened());
         lines.addAll(Columns.wrapped(
                 subject.design() + ": the cheapest change without an error, parts from " + subject.prices(),
                 WIDTH,
@@ -257,6 +261,7 @@ public final class PartsWriter {
         }
         lines.add("");
         lines.addAll(caution());
+        lines.addAll(last());
         write(lines, out);
     }
 
@@ -321,6 +326,22 @@ public final class PartsWriter {
                         lines.addAll(Columns.wrapped("  " + warning.rule() + ": " + wording.of(warning), WIDTH, 4)));
     }
 
+    /** {@return what settings loosen of what protects people: before everything} */
+    private List<String> loosened() {
+        List<String> lines = new ArrayList<>();
+        SettingsText.playedDown(rulebook).forEach(line -> lines.addAll(Columns.wrapped("  " + line, WIDTH, 6)));
+        if (!lines.isEmpty()) {
+            lines.add(0, SettingsText.LOOSENED);
+            lines.add("");
+        }
+        return lines;
+    }
+
+    private List<String> last() {
+        String said = SettingsText.inOneLine(rulebook);
+        return said.isEmpty() ? List.of() : Columns.wrapped(said, WIDTH, 0);
+    }
+
     private List<String> caution() {
         return Columns.wrapped(wording.phrase("caution").replace('\n', ' '), WIDTH, 0);
     }
@@ -365,6 +386,7 @@ public final class PartsWriter {
             List<WarningRow> warnings) {}
 
     private record Whole(
+            List<String> loosened,
             String design,
             String prices,
             String currency,
@@ -391,6 +413,7 @@ public final class PartsWriter {
         }
         double possible = front.possible().orElse(Double.POSITIVE_INFINITY);
         Whole whole = new Whole(
+                SettingsText.playedDown(rulebook),
                 subject.design(),
                 subject.prices(),
                 subject.list().currency(),

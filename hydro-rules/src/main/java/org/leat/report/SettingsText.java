@@ -15,6 +15,9 @@ import org.leat.check.Settings.Switch;
 @API(status = API.Status.INTERNAL, since = "0.1")
 public final class SettingsText {
 
+    /** Over the lines of {@link #playedDown}. */
+    public static final String LOOSENED = "Off, played down or loosened by settings, and can hurt someone";
+
     private static final int DIGITS = 6;
 
     private SettingsText() {}
@@ -38,8 +41,8 @@ public final class SettingsText {
         return lines;
     }
 
-    /** {@return the rules that settings switch off, play down or loosen although they can hurt someone, in a sentence} */
-    static String inOneLine(Rulebook rulebook) {
+    /** {@return the rules that settings switch off, play down or loosen although they can hurt someone, in a sentence; "" for none} */
+    public static String inOneLine(Rulebook rulebook) {
         List<String> ids = rulebook.rules().stream()
                 .filter(RuleInForce::playsDownDanger)
                 .map(rule -> rule.card().id())

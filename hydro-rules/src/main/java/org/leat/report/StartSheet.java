@@ -40,7 +40,7 @@ public final class StartSheet {
 
     /** Writes for a person. */
     public void text(Report report, List<StartStep> steps, Appendable out) throws IOException {
-        List<String> lines = new ArrayList<>();
+        List<String> lines = new ArrayList<>(loosened());
         lines.add("First start: " + Plainly.of(report.design()));
         lines.add("date ____________  by ____________________  instruments ___________________________");
         lines.addAll(notBefore(report));
@@ -61,9 +61,29 @@ public final class StartSheet {
         lines.addAll(wrapped(STOPPING, ""));
         lines.add("");
         lines.addAll(wrapped(wording.phrase("caution").replace('\n', ' '), ""));
+        String last = SettingsText.inOneLine(rulebook);
+        if (!last.isEmpty()) {
+            lines.add("");
+            lines.addAll(wrapped(last, ""));
+        }
         for (String line : lines) {
             out.append(line.stripTrailing()).append('\n');
         }
+    }
+
+    /** {@return what settings loosen of what protects people: before everything} */
+    private List<String> loosened() {
+        List<String> lines = new ArrayList<>();
+        for (String line : SettingsText.playedDown(rulebook)) {
+            List<String> said = wrapped(line, "      ");
+            said.set(0, "  " + said.get(0).strip());
+            lines.addAll(said);
+        }
+        if (!lines.isEmpty()) {
+            lines.add(0, SettingsText.LOOSENED);
+            lines.add("");
+        }
+        return lines;
     }
 
     private List<String> notBefore(Report report) {
@@ -317,6 +337,7 @@ public final class StartSheet {
     public void json(Report report, List<StartStep> steps, Appendable out) throws IOException {
         try (JsonGenerator json = JsonLines.to(out)) {
             json.writeStartObject();
+            json.writePOJOField("loosened", SettingsText.playedDown(rulebook));
             json.writeStringField("design", report.design());
             json.writePOJOField("fails", unsettled(StopLimits.failing(report)));
             json.writePOJOField("unsettled", unsettled(StopLimits.unsettled(report, rulebook)));

@@ -186,9 +186,7 @@ public final class TextWriter implements ReportWriter {
     }
 
     private List<String> playedDown() {
-        return titled(
-                "Off, played down or loosened by settings, and can hurt someone",
-                bounded(SettingsText.playedDown(rulebook), "rules"));
+        return titled(SettingsText.LOOSENED, bounded(SettingsText.playedDown(rulebook), "rules"));
     }
 
     private List<String> changed() {

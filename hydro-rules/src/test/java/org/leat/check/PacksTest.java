@@ -118,6 +118,18 @@ class PacksTest {
         assertThat(checked(nothing).get("odd/one")).contains("NullPointerException");
     }
 
+    @Test
+    void of_what_a_rule_says_when_it_breaks_no_more_than_some_lines_are_told() {
+        Odd pack = new Odd();
+        pack.judge = j -> {
+            throw new AssertionError("x".repeat(50_000_000));
+        };
+        assertThat(checked(pack).get("odd/one"))
+                .startsWith("it broke: AssertionError: xxx")
+                .endsWith("x…")
+                .hasSizeLessThan(2000);
+    }
+
     private static List<Outcome> deep(Judgement j) {
         return new ArrayList<>(deep(j));
     }

@@ -42,6 +42,9 @@ import picocli.CommandLine.Spec;
         description = "Checks design files and reports.")
 final class CheckCommand implements Callable<Integer> {
 
+    /** Characters that are told of what an error says of itself. */
+    private static final int LONGEST_CAUSE = 500;
+
     @Mixin
     private DesignArguments designs = new DesignArguments();
 
@@ -194,7 +197,10 @@ final class CheckCommand implements Callable<Integer> {
     /** {@return what broke, without where} */
     static String cause(Throwable e) {
         String said = e.getMessage();
-        return e.getClass().getSimpleName() + (said == null ? "" : ": " + said);
+        return e.getClass().getSimpleName()
+                + (said == null
+                        ? ""
+                        : ": " + (said.length() > LONGEST_CAUSE ? said.substring(0, LONGEST_CAUSE) + "…" : said));
     }
 
     private Map<Path, Format> files(List<DesignSource> sources) {

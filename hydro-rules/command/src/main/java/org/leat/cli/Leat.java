@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.leat.report.Plainly;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -63,6 +64,9 @@ public final class Leat implements Runnable {
     /** Runs the command and ends the process with its exit code. */
     public static void main(String[] args) {
         int code = ExitCode.NOT_JUDGED;
+        // a pack that ends the process while designs are judged must not make them look judged
+        Thread unfinished = new Thread(Leat::endedInside, "ended from inside");
+        Runtime.getRuntime().addShutdownHook(unfinished);
         try {
             code = whole(args);
         } catch (Throwable e) {
@@ -71,7 +75,29 @@ public final class Leat implements Runnable {
             err.print("leat: " + e.getClass().getSimpleName() + "\n");
             err.flush();
         } finally {
+            removed(unfinished);
             System.exit(code);
+        }
+    }
+
+    private static void endedInside() {
+        boolean called = Thread.getAllStackTraces().values().stream()
+                .flatMap(Stream::of)
+                .anyMatch(at -> at.getClassName().equals("java.lang.Runtime")
+                        && at.getMethodName().equals("exit"));
+        if (called) { // and no signal from outside, which has an exit code of its own
+            PrintWriter err = utf8(new FileOutputStream(FileDescriptor.err));
+            err.print("leat: a pack ended the program before everything was judged\n");
+            err.flush();
+            Runtime.getRuntime().halt(ExitCode.NOT_JUDGED);
+        }
+    }
+
+    private static void removed(Thread hook) {
+        try {
+            Runtime.getRuntime().removeShutdownHook(hook);
+        } catch (IllegalStateException e) {
+            // the process is ending already, and the hook with it
         }
     }
 

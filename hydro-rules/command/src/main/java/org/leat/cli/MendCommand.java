@@ -77,6 +77,7 @@ final class MendCommand implements Callable<Integer> {
         }
         PrintWriter out = spec.commandLine().getOut();
         MendedText text = new MendedText(checker.rulebook(), out, Terminals.width());
+        text.begin();
         int code = ExitCode.NOTHING;
         int changes = 0;
         for (DesignSource source : sources) {
@@ -94,8 +95,9 @@ final class MendCommand implements Callable<Integer> {
                             ? changes + (changes == 1 ? " value changed." : " values changed.")
                             : "Nothing is written yet: --write writes "
                                     + (changes == 1 ? "this change." : "these " + changes + " changes."));
-            text.end();
+            text.caution();
         }
+        text.end();
         return code;
     }
 

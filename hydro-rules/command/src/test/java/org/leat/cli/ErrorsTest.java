@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.io.Writer;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -40,5 +41,26 @@ class ErrorsTest {
         int code = Leat.run(new String[] {"rules"}, new PrintWriter(failing), new PrintWriter(err));
         assertThat(code).isEqualTo(4);
         assertThat(err.toString()).startsWith("leat: ").contains(kind.getSimpleName());
+    }
+
+    @Test
+    void what_an_error_says_is_cut() {
+        Writer failing = new Writer() {
+            @Override
+            public void write(char[] text, int from, int length) {
+                throw new OutOfMemoryError("x".repeat(50_000_000));
+            }
+
+            @Override
+            public void flush() {}
+
+            @Override
+            public void close() {}
+        };
+        StringWriter err = new StringWriter();
+        int code = Leat.run(new String[] {"rules"}, new PrintWriter(failing), new PrintWriter(err));
+        assertThat(code).isEqualTo(4);
+        assertThat(err.toString()).contains("OutOfMemoryError: xxx").endsWith("x…\n");
+        assertThat(err.toString().length()).isLessThan(2000);
     }
 }

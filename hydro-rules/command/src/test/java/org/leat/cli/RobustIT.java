@@ -17,6 +17,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.leat.check.PackJar;
 import org.leat.check.Samples;
 
@@ -172,6 +174,39 @@ class RobustIT {
         RealJar.Ran ran = leat.run("check", "--pack", jar.toString(), "--format", "json", "a.yaml");
         assertThat(new ObjectMapper().readTree(ran.out()).path("designs")).hasSize(1);
         assertThat(ran.err()).contains("good morning");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"name", "judge"})
+    void a_pack_that_ends_the_program_makes_nothing_look_judged(String where) throws Exception {
+        String source = """
+                package example;
+
+                import java.util.List;
+                import java.util.Map;
+                import org.leat.check.Level;
+                import org.leat.check.Outcome;
+                import org.leat.check.Rule;
+                import org.leat.check.RulePack;
+
+                public final class Leaver implements RulePack {
+                    private static final Rule RULE = Rule.of("leaver/leaves", Level.ERROR, "leaves")
+                            .why("none").formula("none").judged("never").source("none")
+                            .passes("stays", "It stays.")
+                            .judge(j -> { /*judge*/ return j.at("/").says("stays"); })
+                            .build();
+                    public String name() { /*name*/ return "leaver"; }
+                    public List<Rule> rules() { return List.of(RULE); }
+                    public Map<String, String> texts() { return Map.of(); }
+                }
+                """;
+        Path jar = PackJar.jar(
+                Files.createDirectory(folder.resolve("leaving")),
+                "example.Leaver",
+                source.replace("/*" + where + "*/", "System.exit(0);"));
+        RealJar.Ran ran = leat.run("check", "--pack", jar.toString(), "a.yaml");
+        assertThat(ran.code()).isEqualTo(4);
+        assertThat(ran.err()).contains("leat: a pack ended the program before everything was judged\n");
     }
 
     @Test

@@ -1,6 +1,7 @@
 package org.leat.report.mending;
 
 import java.io.IOException;
+import java.util.List;
 import java.util.OptionalDouble;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
@@ -8,6 +9,7 @@ import org.leat.check.Rulebook;
 import org.leat.check.WayOut;
 import org.leat.file.ProblemText;
 import org.leat.report.Plainly;
+import org.leat.report.SettingsText;
 import org.leat.report.TextWriter;
 import org.leat.report.Wording;
 import org.leat.report.Wrapping;
@@ -16,6 +18,7 @@ import org.leat.report.Wrapping;
 public final class MendedText {
 
     private final Appendable out;
+    private final Rulebook rulebook;
     private final Wording wording;
     private final int width;
 
@@ -31,8 +34,21 @@ public final class MendedText {
      */
     public MendedText(Rulebook rulebook, Appendable out, int width) {
         this.out = out;
+        this.rulebook = rulebook;
         this.width = width;
         this.wording = new Wording(rulebook);
+    }
+
+    /** Begins with what settings loosen of what protects people; with nothing where they loosen nothing. */
+    public void begin() throws IOException {
+        List<String> loosened = SettingsText.playedDown(rulebook);
+        if (!loosened.isEmpty()) {
+            line(SettingsText.LOOSENED);
+            for (String one : loosened) {
+                line("  " + one);
+            }
+            line("");
+        }
     }
 
     /** Shows one file's changes. */
@@ -78,8 +94,16 @@ public final class MendedText {
         line(sentence);
     }
 
-    /** Ends with the caution: a value in a file is not the plant. */
+    /** Adds, as the last line of all, what settings loosen of what protects people; nothing where they loosen nothing. */
     public void end() throws IOException {
+        String loosened = SettingsText.inOneLine(rulebook);
+        if (!loosened.isEmpty()) {
+            line(loosened);
+        }
+    }
+
+    /** Warns: a value in a file is not the plant. */
+    public void caution() throws IOException {
         line("A value in a file is not the plant: what is changed here must be built so.");
         line(wording.phrase("caution").replace('\n', ' '));
     }
