@@ -284,7 +284,7 @@ final class Binder {
             return "";
         }
         problems.add(ProblemKind.UNKNOWN_FIELD, at, ElementPath.field(path, key), key, cure, nearest, known);
-        return FieldSlips.other(key) ? "" : nearest;
+        return FieldSlips.other(key, nearest) ? "" : nearest;
     }
 
     private void missing(Shape.Field field, Node.Fields map, String path) {

@@ -92,6 +92,7 @@ final class FieldSlips {
         put(all, "power-rating", "watts", "rating", "power");
         put(all, "buckets", "cups", "blades", "spoons");
         put(all, "length", "distance", "run");
+        put(all, "day", "date", "timestamp", "datetime", "when", "dateandtime");
         return Map.copyOf(all);
     }
 
@@ -158,9 +159,9 @@ final class FieldSlips {
         return found;
     }
 
-    /** {@return whether what stands under a name is no value of the field that is meant} */
-    static boolean other(String key) {
-        return OTHER.contains(bare(key));
+    /** {@return whether what stands under a name is no value of the field that is meant} The same in other signs is. */
+    static boolean other(String key, String meant) {
+        return OTHER.contains(bare(key)) && !bare(key).equals(bare(meant));
     }
 
     private static final Set<String> INSIDE =

@@ -45,9 +45,18 @@ final class Problems {
                         .limit(MOST_CHOICES)
                         .map(c -> shortened(c, LONGEST))
                         .toList());
-        if (!list.contains(problem)) {
+        if (list.stream().noneMatch(told -> same(told, problem))) {
             list.add(problem);
         }
+    }
+
+    /** Told before: the same, or the same name at the head of a column, which each of its rows has. */
+    private static boolean same(Problem told, Problem problem) {
+        boolean name = problem.kind() == ProblemKind.UNKNOWN_FIELD
+                && told.kind() == problem.kind()
+                && told.position().equals(problem.position())
+                && told.found().equals(problem.found());
+        return name || told.equals(problem);
     }
 
     /** {@return whether no more are listed, so that nothing need be thought of to say about them} */

@@ -3,9 +3,11 @@ package org.leat.file;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.leat.quantity.QuantityKind;
@@ -19,7 +21,10 @@ final class Scalars {
 
     private static final Pattern DECIMAL_COMMA = Pattern.compile("[+-]?\\d+,\\d+.{0,20}");
     private static final Pattern ENDLESS = Pattern.compile("[+-]?(\\.?inf(inity)?|\\.?nan)\\b.{0,20}");
-    private static final Pattern DAY = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
+    /** A day, or the moment that a logger writes, of which the day counts. */
+    private static final Pattern DAY = Pattern.compile(
+            "(\\d{4}-\\d{2}-\\d{2})(?:[T ](\\d{2}:\\d{2}(?::\\d{2}(?:[.]\\d{1,9})?)?) ?(?:Z|[+-]\\d{2}:?\\d{2})?)?");
+
     private static final Pattern WHOLE = Pattern.compile("[+-]?\\d{1,9}\\.0+");
     private static final CoreScalarResolver TYPES = new CoreScalarResolver(false);
     private static final int LONGEST_NUMBER = 40;
@@ -137,11 +142,15 @@ final class Scalars {
 
     private Object day(Node.Scalar node, String path) {
         try {
-            if (DAY.matcher(node.text()).matches()) {
-                return LocalDate.parse(node.text());
+            Matcher written = DAY.matcher(node.text());
+            if (written.matches()) {
+                if (written.group(2) != null) {
+                    LocalTime.parse(written.group(2));
+                }
+                return LocalDate.parse(written.group(1));
             }
         } catch (DateTimeParseException e) {
-            // no such day in the calendar
+            // no such day in the calendar, or no such time of it
         }
         return fail(ProblemKind.NOT_A_DAY, node, path, ValueType.Simple.DAY);
     }

@@ -14,6 +14,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class AtTheWaterTest {
 
@@ -386,5 +388,46 @@ class AtTheWaterTest {
         Path read = folder.resolve("readings.csv");
         Files.writeString(read, "speed,battery-amps\n1165 rpm,14.7 A\n");
         assertThat(leat("readings", plant.toString(), read.toString()).err()).isEmpty();
+    }
+
+    @Test
+    void a_loggers_moments_are_days_of_a_log(@TempDir Path folder) throws IOException {
+        String[] lines = Files.readString(Path.of(EXAMPLES + "readings/rowan-ghyll-log.csv"))
+                .split("\n", -1);
+        StringBuilder hours = new StringBuilder(lines[1] + "\n");
+        for (int i = 2; i < lines.length; i++) {
+            if (!lines[i].isEmpty()) {
+                String day = lines[i].substring(0, 10);
+                String rest = lines[i].substring(10);
+                hours.append(day).append("T09:00:00Z").append(rest).append('\n');
+                hours.append(day).append(" 10:00").append(rest).append('\n');
+            }
+        }
+        Path file = folder.resolve("logger.csv");
+        Files.writeString(file, hours);
+        Said twice = leat("log", HUT, file.toString());
+        Said once = leat("log", HUT, EXAMPLES + "readings/rowan-ghyll-log.csv");
+        assertThat(twice.err()).isEqualTo(once.err());
+        assertThat(twice.out().lines().findFirst()).isEqualTo(once.out().lines().findFirst());
+        assertThat(twice.out()).contains("nozzle worn: now ");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "'day,speed [rpm]', 2031-01-04T25:00, /entries[0]/day",
+        "'day,speed [rpm]', 2031-02-30 10:00, /entries[0]/day",
+        "'timestamp,speed [rpm]', 2031-01-04T09:00, did you mean \"day\"?",
+    })
+    void a_moment_that_is_none_and_a_column_of_another_name_are_told_once(
+            String head, String moment, String told, @TempDir Path folder) throws IOException {
+        Path file = folder.resolve("logger.csv");
+        Files.writeString(file, head + "\n" + (moment + ",1160\n").repeat(3));
+        Said said = leat("log", HUT, file.toString());
+        assertThat(said.code()).isEqualTo(3);
+        assertThat(said.err()).contains(told);
+        if (head.startsWith("timestamp")) {
+            assertThat(said.err().lines().filter(line -> line.contains("timestamp")))
+                    .hasSize(1);
+        }
     }
 }
