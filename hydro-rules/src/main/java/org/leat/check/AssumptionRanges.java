@@ -85,6 +85,9 @@ final class AssumptionRanges {
         low.forEach(all::putIfAbsent);
         high.forEach(all::putIfAbsent);
         all.forEach((id, any) -> {
+            if (!base.containsKey(id) && failsInAnotherCase(base, id)) {
+                return; // the worst case of a failure is another there
+            }
             Verdict lowVerdict = low.get(id);
             Verdict highVerdict = high.get(id);
             Kind now = kind(base.get(id));
@@ -97,6 +100,13 @@ final class AssumptionRanges {
                 open(id, now, failing, assumption);
             }
         });
+    }
+
+    private static boolean failsInAnotherCase(Map<Identity, Verdict> base, Identity id) {
+        return base.entrySet().stream()
+                .anyMatch(other -> other.getKey().rule().equals(id.rule())
+                        && other.getKey().path().equals(id.path())
+                        && kind(other.getValue()) == Kind.FAIL);
     }
 
     /** What would fail, or could no longer be judged: a pass that hangs on luck is none. A question answered well is not. */

@@ -23,6 +23,9 @@ import org.leat.quantity.Si;
 @API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class Spot {
 
+    /** m², above which an area is no conductor's. */
+    private static final double LARGEST_CONDUCTOR = 0.01;
+
     private final RuleInForce rule;
     private final String path;
     private final String during;
@@ -286,14 +289,17 @@ public final class Spot {
     }
 
     Outcome.Open outside(Answer.Outside outside) {
+        // conductors are told in the unit of the trade
+        boolean conductor = outside.unit().equals("m²") && outside.high() < LARGEST_CONDUCTOR;
+        double scale = conductor ? 1e6 : 1;
         Message message = Message.of(
                 CommonMessages.OUTSIDE_LAW,
                 Arg.of("law", outside.law()),
                 Arg.of("input", outside.input()),
-                Arg.of("found", outside.value(), QuantityKind.RATIO),
-                Arg.of("low", outside.low(), QuantityKind.RATIO),
-                Arg.of("high", outside.high(), QuantityKind.RATIO),
-                Arg.of("unit", outside.unit()));
+                Arg.of("found", scale * outside.value(), QuantityKind.RATIO),
+                Arg.of("low", scale * outside.low(), QuantityKind.RATIO),
+                Arg.of("high", scale * outside.high(), QuantityKind.RATIO),
+                Arg.of("unit", conductor ? "mm²" : outside.unit()));
         return open(null, message);
     }
 

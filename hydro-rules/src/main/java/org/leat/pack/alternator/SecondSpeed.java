@@ -1,8 +1,10 @@
 package org.leat.pack.alternator;
 
 import static org.leat.check.Level.ERROR;
+import static org.leat.check.Level.NOTE;
 import static org.leat.check.RuleCard.COMMON_PRACTICE;
 import static org.leat.quantity.QuantityKind.CURRENT;
+import static org.leat.quantity.QuantityKind.FREQUENCY;
 import static org.leat.quantity.QuantityKind.POWER;
 import static org.leat.quantity.QuantityKind.ROTATIONAL_SPEED;
 import static org.leat.quantity.QuantityKind.TEMPERATURE;
@@ -12,6 +14,8 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
+import javax.measure.Quantity;
+import javax.measure.quantity.Frequency;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
@@ -28,6 +32,7 @@ import org.leat.plant.cases.Running;
 import org.leat.plant.duties.SettledWinding;
 import org.leat.plant.numbers.CableNumbers;
 import org.leat.plant.solved.OperatingPoint.StableSpeed;
+import org.leat.quantity.Si;
 
 /** A second speed at which the wheel may run for ever, against every limit on the way. */
 final class SecondSpeed {
@@ -40,7 +45,7 @@ final class SecondSpeed {
                             + " amperes, other heat, another frequency than those the plant was chosen by.")
             .formula(
                     "at each further stable crossing of the torques: lead current ≤ winding's limit, direct current ≤ bridge and"
-                            + " regulator, currents ≤ cables as laid, speed ≤ limit, settled temperature ≤ class of the insulation")
+                            + " regulator, currents ≤ cables as laid, speed and frequency ≤ limits, settled temperature ≤ class of the insulation")
             .judged("running, each nozzle set on hand, each stable speed but the first")
             .source("three-mode bridge model, held against circuit simulation")
             .source(COMMON_PRACTICE)
@@ -66,6 +71,10 @@ final class SecondSpeed {
                     "At {speed:rpm}, where it can also run, the run {run} carries {value}; as laid it may carry {limit}.")
             .passes("slow-enough", "The fastest of its speeds is {value}.")
             .fails("too-fast", "It can also run at {value} for ever; the alternator stands {limit}.")
+            .passes("low-frequency", "At {speed:rpm}, where it can also run, the frequency is {value}.")
+            .fails(
+                    "high-frequency",
+                    "At {speed:rpm}, where it can also run, the frequency is {value}; the laminations are made for {limit}.")
             .passes("cool-enough", "At {speed:rpm}, where it can also run, the winding settles at {value}.")
             .fails(
                     "too-hot",
@@ -112,6 +121,10 @@ final class SecondSpeed {
             questions.add(() -> regulator(j, mostDirect));
         }
         questions.add(() -> speed(j, most(all, StableSpeed::alternatorSpeed)));
+        Quantity<Frequency> frequencyLimit = j.design().alternator().frequencyLimit();
+        if (frequencyLimit != null) {
+            questions.add(() -> frequency(j, most(all, StableSpeed::frequency), Si.of(frequencyLimit)));
+        }
         if (j.design().alternator().insulationClass() != null
                 && j.design().alternator().thermalResistance() != null) {
             questions.add(() -> heat(j, most(all, StableSpeed::copperLoss)));
@@ -171,6 +184,13 @@ final class SecondSpeed {
                         fast.speed().alternatorSpeed(),
                         spot.known(j.numbers().alternator().speedLimit()),
                         ROTATIONAL_SPEED);
+    }
+
+    private static Outcome frequency(Judgement j, Fast fast, double limit) {
+        return fast.spot(j.at("/alternator/frequency-limit"))
+                .as(NOTE)
+                .saying("low-frequency", "high-frequency")
+                .atMost(fast.speed().frequency(), limit, FREQUENCY);
     }
 
     private static Outcome heat(Judgement j, Fast fast) {
