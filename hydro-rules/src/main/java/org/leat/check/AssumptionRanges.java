@@ -85,11 +85,11 @@ final class AssumptionRanges {
         low.forEach(all::putIfAbsent);
         high.forEach(all::putIfAbsent);
         all.forEach((id, any) -> {
-            if (!base.containsKey(id) && failsInAnotherCase(base, id)) {
-                return; // the worst case of a failure is another there
-            }
             Verdict lowVerdict = low.get(id);
             Verdict highVerdict = high.get(id);
+            if (!base.containsKey(id) && failsInAnotherCase(base, id, worseOf(lowVerdict, highVerdict))) {
+                return; // the worst case of a failure is another there
+            }
             Kind now = kind(base.get(id));
             Kind atLow = kind(lowVerdict);
             Kind atHigh = kind(highVerdict);
@@ -102,11 +102,14 @@ final class AssumptionRanges {
         });
     }
 
-    private static boolean failsInAnotherCase(Map<Identity, Verdict> base, Identity id) {
-        return base.entrySet().stream()
-                .anyMatch(other -> other.getKey().rule().equals(id.rule())
-                        && other.getKey().path().equals(id.path())
-                        && kind(other.getValue()) == Kind.FAIL);
+    /** Whether the same rule fails already at the same place, and as badly as it would there. */
+    private static boolean failsInAnotherCase(Map<Identity, Verdict> base, Identity id, @Nullable Verdict there) {
+        return there != null
+                && base.entrySet().stream()
+                        .anyMatch(other -> other.getKey().rule().equals(id.rule())
+                                && other.getKey().path().equals(id.path())
+                                && other.getValue().outcome() instanceof Outcome.Fail fails
+                                && fails.level().compareTo(there.outcome().level()) >= 0);
     }
 
     /** What would fail, or could no longer be judged: a pass that hangs on luck is none. A question answered well is not. */

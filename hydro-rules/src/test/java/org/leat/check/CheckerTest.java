@@ -2,6 +2,7 @@ package org.leat.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.util.List;
 import java.util.Map;
@@ -184,5 +185,26 @@ class CheckerTest {
     void a_finding_stands_where_its_value_stands() {
         Rule rule = made("a/bore", j -> openBoreAtMost(j, 0.009), List.of());
         assertThat(check(rule).findings().get(0).position()).hasToString("sample.yaml:11:10");
+    }
+
+    /** Fails in one case for the value assumed, and in another, as badly as said, for a rougher pipe. */
+    private static Rule failsElsewhere(Level there) {
+        return MadeRule.of("a/worst", Level.ERROR, Level.ERROR, j -> {
+            boolean rough = j.plant().numbers().penstock().last().roughness() > 0.04e-3;
+            return List.of(j.at("/penstock")
+                    .during(rough ? "rough" : "smooth")
+                    .as(rough ? there : Level.WARNING)
+                    .says("no"));
+        });
+    }
+
+    @Test
+    void a_failure_is_no_question_for_its_other_case_at_an_end_of_a_range_unless_that_is_worse() {
+        assertThat(check(failsElsewhere(Level.WARNING)).findings())
+                .extracting(f -> f.outcome().kind())
+                .containsExactly(Kind.FAIL);
+        assertThat(check(failsElsewhere(Level.ERROR)).findings())
+                .extracting(f -> f.outcome().kind(), f -> f.outcome().level())
+                .containsExactlyInAnyOrder(tuple(Kind.FAIL, Level.WARNING), tuple(Kind.OPEN, Level.ERROR));
     }
 }
