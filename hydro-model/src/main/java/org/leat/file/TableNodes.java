@@ -15,7 +15,7 @@ import org.snakeyaml.engine.v2.resolver.CoreScalarResolver;
 /**
  * A table of comma-separated values, or of values parted by semicolons or tabs, as a list of mappings: the first line names the
  * fields, each further line is one item. A unit in brackets behind a name counts for all numbers below it. Cells left empty are left
- * out, lines that begin with {@code #} too.
+ * out, lines that begin with {@code #} too. Between semicolons a table may be written with decimal commas throughout.
  */
 final class TableNodes {
 
@@ -25,8 +25,17 @@ final class TableNodes {
     private static final Pattern DECIMALS = Pattern.compile("\\d{1,6}");
     private static final CoreScalarResolver TYPES = new CoreScalarResolver(false);
 
+    /** A number with a decimal comma, and one that is no group of thousands. */
+    private static final Pattern COMMA = Pattern.compile("([+-]?\\d+),(\\d+(?:[eE][+-]?\\d+)?)");
+
+    private static final Pattern SURELY_DECIMAL = Pattern.compile("[+-]?\\d+,(?:\\d{1,2}|\\d{4,})");
+    private static final Pattern POINT = Pattern.compile("[+-]?\\d+\\.\\d+");
+
     private final String file;
     private final Problems problems;
+
+    /** Whether the table is written with decimal commas, as a spreadsheet of many countries writes it between semicolons. */
+    private boolean decimalCommas;
 
     private TableNodes(String file, Problems problems) {
         this.file = file;
@@ -61,6 +70,7 @@ final class TableNodes {
                 parting = parting(lines[i]);
                 columns = columns(cells(lines[i], i + 1, parting));
                 columns.forEach(column -> keys.put(column.name(), column.at()));
+                decimalCommas = parting == ';' && decimalCommas(lines, i + 1);
             } else {
                 rows.add(row(cells(lines[i], i + 1, parting), columns, keys, i + 1, parting));
             }
@@ -73,6 +83,26 @@ final class TableNodes {
         fields.put("format", new Node.Scalar("1", Tag.INT, false, start));
         fields.put(list, new Node.Items(rows, start));
         return new Node.Fields(fields, Map.of(), start);
+    }
+
+    /** Only where some number cannot be thousands and none has a point: one comma or the other would be read wrong. */
+    private static boolean decimalCommas(String[] lines, int from) {
+        boolean decimals = false;
+        for (int i = from; i < lines.length; i++) {
+            for (String cell : lines[i].startsWith("#") ? new String[0] : lines[i].split(";", -1)) {
+                String text = cell.replace('"', ' ').strip();
+                if (POINT.matcher(text).matches()) {
+                    return false;
+                }
+                decimals |= SURELY_DECIMAL.matcher(text).matches();
+            }
+        }
+        return decimals;
+    }
+
+    private String pointed(String text) {
+        Matcher number = COMMA.matcher(text);
+        return decimalCommas && number.matches() ? number.group(1) + "." + number.group(2) : text;
     }
 
     private static char parting(String line) {
@@ -154,9 +184,9 @@ final class TableNodes {
                 break;
             }
             Column column = columns.get(i);
-            boolean bare =
-                    !column.unit().isEmpty() && NUMBER.matcher(cell.text()).matches();
-            String text = bare ? cell.text() + " " + column.unit() : cell.text();
+            String value = pointed(cell.text());
+            boolean bare = !column.unit().isEmpty() && NUMBER.matcher(value).matches();
+            String text = bare ? value + " " + column.unit() : value;
             // a number with its unit is nothing but text
             Tag tag = bare ? Tag.STR : TYPES.resolve(text, true);
             fields.put(column.name(), new Node.Scalar(text, tag, false, cell.at()));

@@ -430,4 +430,28 @@ class AtTheWaterTest {
                     .hasSize(1);
         }
     }
+
+    private static Said european(String rows, Path folder) throws IOException {
+        Path file = folder.resolve("log.csv");
+        Files.writeString(file, "day;running-pressure [bar];speed [rpm]\n" + rows);
+        return leat("log", HUT, file.toString());
+    }
+
+    @Test
+    void a_table_between_semicolons_may_have_decimal_commas_where_they_can_be_nothing_else(@TempDir Path folder)
+            throws IOException {
+        String points = "2031-01-04;2.92;1160\n2031-01-11;2.915;1161.5\n";
+        Said pointed = european(points, folder);
+        assertThat(pointed.err()).isEmpty();
+        Said commas = european(points.replace('.', ','), folder);
+        assertThat(commas).isEqualTo(pointed);
+        // thousands, or three decimals: nobody can know
+        assertThat(european("2031-01-04;2,923;1,160\n", folder).err())
+                .contains("found \"2,923\"")
+                .contains("a decimal point belongs there, no comma");
+        // both in one table
+        assertThat(european("2031-01-04;2,92;1160\n2031-01-11;2.91;1161\n", folder)
+                        .err())
+                .contains("found \"2,92\"");
+    }
 }
