@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import javax.measure.Quantity;
 import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
@@ -118,10 +119,11 @@ public final class Demand {
             String expected = Texts.expected(field, text);
             return expected == null ? List.of() : List.of(new Fault(field, Texts.shown(text), expected));
         }
-        Double si = si(value);
-        if (si == null) {
+        OptionalDouble number = si(value);
+        if (number.isEmpty()) {
             return List.of();
         }
+        double si = number.getAsDouble();
         String expected = limits == null ? null : beyond(limits, si, value);
         if (expected == null) {
             expected = outOfReach(si, limits, value);
@@ -184,14 +186,14 @@ public final class Demand {
         return value instanceof Measured<?> m ? m.value() : value instanceof Quantity<?> q ? q : null;
     }
 
-    private static @Nullable Double si(Object value) {
+    private static OptionalDouble si(Object value) {
         if (value instanceof Quantity<?> q) {
-            return Si.of(q);
+            return OptionalDouble.of(Si.of(q));
         }
         if (value instanceof Measured<?> m) {
-            return m.si();
+            return OptionalDouble.of(m.si());
         }
-        return value instanceof Number n ? n.doubleValue() : null;
+        return value instanceof Number n ? OptionalDouble.of(n.doubleValue()) : OptionalDouble.empty();
     }
 
     /** A limit in the unit in which the value was given. */

@@ -48,7 +48,7 @@ final class OverlappingPulses {
         if (open > 0) {
             return null;
         }
-        double mu = i0 > 0 ? Roots.between(d -> u.at(d) - w.at(d), 0, 2 * i0, gap, open, 1e-11) : 0;
+        double mu = Roots.between(d -> u.at(d) - w.at(d), 0, 2 * i0, gap, open, 1e-11);
         Arc last = Arc.pair(e, Math.sin(begin - gap + mu), Math.cos(begin - gap + mu), v, rt, x, u.at(mu));
         if (last.at(gap - mu) > 0) {
             return null;

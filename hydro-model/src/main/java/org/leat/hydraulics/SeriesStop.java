@@ -21,29 +21,23 @@ public final class SeriesStop {
      * {@return rise in each section, from the tank down, as the wave first passes, m}
      *
      * @param flowStopped m³/s, at once
-     */
-    public static List<Double> firstPass(SurgeLine line, double flowStopped) {
-        return firstPass(line.sections(), flowStopped);
-    }
-
-    /**
-     * {@return the same, a piece whose wave returns sooner than a time, s, taken with its neighbour} It has the rise of the one it
-     * goes with. See {@link SurgeLine#withoutPieces}.
+     * @param leastReturnTime s; a piece whose wave returns sooner is taken with its neighbour and has the rise of the one it goes with,
+     *     see {@link SurgeLine#withoutPieces}
      */
     public static List<Double> firstPass(SurgeLine line, double flowStopped, double leastReturnTime) {
+        Physical.notNegative("flowStopped", flowStopped);
         ShortPieces pieces =
                 new ShortPieces(line.sections(), Physical.notNegative("leastReturnTime", leastReturnTime) / 2);
-        List<Double> lasting = firstPass(pieces.lasting, flowStopped);
+        double[] lasting = firstPass(pieces.lasting, flowStopped);
         List<Double> rises = new ArrayList<>();
         for (int host : pieces.host) {
-            rises.add(lasting.get(host));
+            rises.add(lasting[host]);
         }
         return List.copyOf(rises);
     }
 
-    private static List<Double> firstPass(List<SurgeSection> sections, double flowStopped) {
-        Physical.notNegative("flowStopped", flowStopped);
-        Double[] rises = new Double[sections.size()];
+    private static double[] firstPass(List<SurgeSection> sections, double flowStopped) {
+        double[] rises = new double[sections.size()];
         int last = rises.length - 1;
         double rise = impedance(sections.get(last)) * flowStopped;
         rises[last] = rise;
@@ -51,7 +45,7 @@ public final class SeriesStop {
             rise *= JointTransmission.transmitted(impedance(sections.get(i + 1)), impedance(sections.get(i)));
             rises[i] = rise;
         }
-        return List.of(rises);
+        return rises;
     }
 
     private static double impedance(SurgeSection s) {

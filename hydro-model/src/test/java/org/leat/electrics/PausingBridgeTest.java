@@ -89,6 +89,9 @@ class PausingBridgeTest {
                 .isNull();
         assertThat(OverlappingPulses.solve(EMF, 1, 0.02, 1.52 * EMF, 0)).isNull();
         assertThat(OverlappingPulses.solve(EMF, 1, 0.02, 1.52 * EMF, 3)).isNull();
+        // still flows after a sixth, and the next phase is not drawn on: neither overlapping nor isolated
+        assertThat(OverlappingPulses.solve(EMF, 0.42, 0.0104, 1.5157 * EMF, 0.763))
+                .isNull();
     }
 
     @ParameterizedTest

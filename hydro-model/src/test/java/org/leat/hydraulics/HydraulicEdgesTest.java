@@ -111,6 +111,9 @@ class HydraulicEdgesTest {
     void an_even_slope_falls_with_the_length_and_ends_at_the_nozzle() {
         List<PenstockSection> sections = List.of(pipe(30), pipe(70), pipe(100));
         assertThat(Elevations.evenSlope(sections, 40)).containsExactly(40, 34, 20, 0);
+        assertThat(Elevations.evenSlope(List.of(pipe(0.1), pipe(0.7), pipe(0.2)), 40)[3])
+                .as("whatever rounding leaves of the length")
+                .isZero();
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Elevations.check(sections, new double[] {1, 0}))
                 .withMessageContaining("needs 4 elevations for 3 sections");

@@ -54,7 +54,7 @@ class ShortPiecesTest {
                 List.of(new SurgeSection(100, upper, 500, 0, 0, 0), new SurgeSection(100, lower, 500, 0, 0, 0)), 200);
         HeadEnvelope waves = Characteristics.run(
                 line, 0.001, new UpperEnd.Open(), new LowerEnd.Nozzles(NozzleOpening.step(0)), 80, 0.39);
-        List<Double> rises = SeriesStop.firstPass(line, 0.001);
+        List<Double> rises = SeriesStop.firstPass(line, 0.001, 0);
         assertThat(waves.highestAt(1, 1)).isCloseTo(200 + rises.get(1), within(1e-6));
         assertThat(waves.highestAt(0, 0.5)).isCloseTo(200 + rises.get(0), within(1e-6));
     }

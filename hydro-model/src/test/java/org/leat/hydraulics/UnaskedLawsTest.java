@@ -103,4 +103,30 @@ class UnaskedLawsTest {
         assertThat(estimate.value()).isEqualTo(7.5);
         assertThat(estimate.plusMinus()).isCloseTo(12.706 / 2, within(1e-3));
     }
+
+    /** Readings 3, 5, 10 about their mean of 6: s² = (9 + 1 + 16)/2 = 13, t(0.975, 2) = 4.3027 (the same tables). */
+    @Test
+    void the_half_width_of_a_mean_of_three_readings_is_t_times_s_over_root_three() {
+        Estimate estimate = StudentT.mean(3, 5, 10);
+        assertThat(estimate.value()).isEqualTo(6);
+        assertThat(estimate.plusMinus()).isCloseTo(4.3027 * Math.sqrt(13.0 / 3), within(1e-3));
+    }
+
+    /** As the nozzle's Javadoc and handbooks have them: a sharp hole contracts, a tube that runs full does not. */
+    @Test
+    void a_sharp_hole_contracts_and_a_short_tube_runs_full() {
+        assertThat(NozzleKind.SHARP_HOLE.contractionCoefficient()).isEqualTo(0.62);
+        assertThat(NozzleKind.SHORT_TUBE.contractionCoefficient()).isEqualTo(1);
+        assertThat(NozzleKind.SHORT_TUBE.dischargeCoefficient()).isEqualTo(0.82);
+    }
+
+    @Test
+    void a_wall_is_at_most_half_the_outside_diameter() {
+        assertThat(HeldThermalForce.greatest(800e6, 1.8e-4, 10, 0.06, 0.03))
+                .as("a solid rod")
+                .isCloseTo(800e6 * 1.8e-4 * 10 * Math.PI / 4 * 0.06 * 0.06, within(1e-6));
+        assertThatThrownBy(() -> HeldThermalForce.greatest(800e6, 1.8e-4, 10, 0.06, 0.031))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("wall");
+    }
 }

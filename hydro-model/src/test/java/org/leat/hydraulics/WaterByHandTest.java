@@ -58,13 +58,13 @@ class WaterByHandTest {
         double third = impedance[2] * 0.004;
         double second = third * 2 * impedance[1] / (impedance[1] + impedance[2]);
         double first = second * 2 * impedance[0] / (impedance[0] + impedance[1]);
-        List<Double> rises = SeriesStop.firstPass(line, 0.004);
+        List<Double> rises = SeriesStop.firstPass(line, 0.004, 0);
         assertThat(rises).hasSize(3);
         assertThat(rises.get(2)).isCloseTo(third, within(1e-9));
         assertThat(rises.get(1)).isCloseTo(second, within(1e-9));
         assertThat(rises.get(0)).isCloseTo(first, within(1e-9));
         SurgeSection whole = line.sections().get(0);
-        assertThat(SeriesStop.firstPass(new SurgeLine(List.of(whole), 50), 0.004))
+        assertThat(SeriesStop.firstPass(new SurgeLine(List.of(whole), 50), 0.004, 0))
                 .containsExactly(impedance[0] * 0.004);
     }
 

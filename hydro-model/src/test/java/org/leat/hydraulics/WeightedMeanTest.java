@@ -29,6 +29,15 @@ class WeightedMeanTest {
     }
 
     @Test
+    void of_three_that_contradict_each_other_the_spread_is_divided_by_two() {
+        // 10, 20 and 30 ± 1.96: mean 20, χ² = 200, Birge ratio √(200/2) = 10, half-width 10 · 1.96/√3
+        Estimate mean =
+                WeightedMean.of(List.of(new Estimate(10, 1.96), new Estimate(20, 1.96), new Estimate(30, 1.96)));
+        assertThat(mean.value()).isCloseTo(20, within(1e-12));
+        assertThat(mean.plusMinus()).isCloseTo(19.6 / Math.sqrt(3), within(1e-9));
+    }
+
+    @Test
     void one_measurement_stands_as_it_is_and_none_or_one_without_half_width_is_refused() {
         assertThat(WeightedMean.of(List.of(new Estimate(3, 0.2)))).isEqualTo(new Estimate(3, 0.2));
         assertThatIllegalArgumentException().isThrownBy(() -> WeightedMean.of(List.of()));

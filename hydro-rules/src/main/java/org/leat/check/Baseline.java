@@ -85,12 +85,12 @@ public final class Baseline {
         boolean fails = now.kind() == Kind.FAIL && was.kind() == Kind.FAIL;
         return now.kind().compareTo(was.kind()) < 0
                 || now.level().compareTo(was.level()) > 0
-                || (fails && finding.margin() < margin(was) - LEEWAY);
+                || (fails && finding.rank() < margin(was) - LEEWAY);
     }
 
     private static boolean beyond(Accepted was, Finding finding, double leeway) {
         double then = margin(was);
-        double now = finding.margin();
+        double now = finding.rank();
         return was.kind() == Kind.FAIL && then != now && !(Math.abs(then - now) <= leeway);
     }
 

@@ -50,7 +50,7 @@ public final class Dangers {
         Map<Place, Worst> all = new HashMap<>();
         for (Finding finding : report.findings()) {
             if (finding.endangers()) {
-                all.merge(place(finding), new Worst(rank(finding), 1, finding.margin()), Worst::and);
+                all.merge(place(finding), new Worst(rank(finding), 1, finding.rank()), Worst::and);
             }
         }
         return all;

@@ -3,6 +3,7 @@ package org.leat.check;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.OptionalDouble;
 import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.AssumedValue.SensitiveVerdict;
@@ -27,8 +28,12 @@ public final class Finding implements Comparable<Finding> {
     public static final Comparator<Finding> WORST_FIRST = Comparator.comparing((Finding f) -> !f.doubtsInput())
             .thenComparing(f -> f.outcome().kind())
             .thenComparing(f -> f.outcome().level(), Comparator.reverseOrder())
-            .thenComparingDouble(Finding::margin)
+            .thenComparingDouble(Finding::rank)
             .thenComparing(Comparator.naturalOrder());
+
+    /** What has least to spare first; what compares nothing last, but for a failure. */
+    public static final Comparator<Finding> TIGHTEST_FIRST =
+            Comparator.comparingDouble(Finding::rank).thenComparing(Comparator.naturalOrder());
 
     private record About(
             List<WayOut> waysOut,
@@ -184,13 +189,15 @@ public final class Finding implements Comparable<Finding> {
                 && (baseline == BaselineState.UNCHANGED || baseline == BaselineState.UPDATED);
     }
 
-    /** {@return margin as a share of the limit; −infinity for a failure without comparison, infinity for the rest} */
-    public double margin() {
+    /** {@return margin as a share of the limit; empty for an answer without comparison} */
+    public OptionalDouble margin() {
         Comparison comparison = outcome.comparison();
-        if (comparison != null) {
-            return comparison.margin();
-        }
-        return outcome.kind() == Kind.FAIL ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
+        return comparison == null ? OptionalDouble.empty() : OptionalDouble.of(comparison.margin());
+    }
+
+    /** Least first; before all others a failure that compares nothing, behind all others what else compares nothing. */
+    double rank() {
+        return margin().orElse(outcome.kind() == Kind.FAIL ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY);
     }
 
     /** {@return whether it is a failure at that level or a worse one, and counts} */

@@ -1,6 +1,5 @@
 package org.leat.page;
 
-import java.util.Comparator;
 import java.util.List;
 import org.leat.check.Comparison;
 import org.leat.check.Finding;
@@ -26,7 +25,7 @@ final class MarginsPicture {
     static Station of(Report report, Wording wording) {
         List<Finding> holding = report.findings().stream()
                 .filter(f -> f.outcome().kind() == Kind.PASS && f.outcome().comparison() != null)
-                .sorted(Comparator.comparingDouble(Finding::margin).thenComparing(Comparator.naturalOrder()))
+                .sorted(Finding.TIGHTEST_FIRST)
                 .toList();
         if (holding.isEmpty()) {
             return Station.without(Topic.MARGINS, "Nothing with a limit was judged and holds.");
@@ -57,7 +56,7 @@ final class MarginsPicture {
         for (int i = 0; i < tightest.size(); i++) {
             Finding finding = tightest.get(i);
             double y = 4 + ROW * i;
-            double share = 100 * Math.max(0, Math.min(1, finding.margin()));
+            double share = 100 * Math.max(0, Math.min(1, finding.margin().orElse(1)));
             on.text(12, y + 12, Drawing.shortened(title(finding), 58), "label");
             on.rectangle(8, y + 16, Math.max(2, x.at(share) - 8), 8, share < 10 ? "room-small" : "room");
         }

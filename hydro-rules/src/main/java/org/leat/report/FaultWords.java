@@ -1,8 +1,8 @@
 package org.leat.report;
 
 import java.util.Locale;
+import java.util.OptionalDouble;
 import javax.measure.Quantity;
-import org.jspecify.annotations.Nullable;
 import org.leat.design.Design;
 import org.leat.design.Intake;
 import org.leat.design.Screen;
@@ -94,12 +94,13 @@ final class FaultWords {
         String set = ranked.nozzles().isEmpty() ? "" : ", set " + Plainly.of(ranked.nozzles());
         return switch (ranked.kind()) {
             case SCREEN_BLOCKED -> {
-                Double now = blocked(ranked.size());
-                Double low = blocked(ranked.low());
-                Double high = blocked(ranked.high());
-                yield (now == null || low == null || high == null
+                OptionalDouble now = blocked(ranked.size());
+                OptionalDouble low = blocked(ranked.low());
+                OptionalDouble high = blocked(ranked.high());
+                yield (now.isEmpty() || low.isEmpty() || high.isEmpty()
                                 ? ""
-                                : "blocked to " + share(now) + " (" + ends(share(low), share(high)) + "), ")
+                                : "blocked to " + share(now.getAsDouble()) + " ("
+                                        + ends(share(low.getAsDouble()), share(high.getAsDouble())) + "), ")
                         + "takes " + metres(ranked);
             }
             case PIPE_PINCHED -> "takes " + metres(ranked);
@@ -145,14 +146,14 @@ final class FaultWords {
         return (once ? low.substring(0, low.lastIndexOf(' ')) : low) + " to " + high;
     }
 
-    /** Share of the screen that is blocked, from the loss it makes at the flow of the sound plant; null without a screen. */
-    private @Nullable Double blocked(double size) {
+    /** Share of the screen that is blocked, from the loss it makes at the flow of the sound plant; empty without a screen. */
+    private OptionalDouble blocked(double size) {
         Design design = plant.design();
         Intake intake = design.intake();
         Screen screen = intake == null ? null : intake.screen();
         double sound = plant.numbers().penstock().screenLoss();
         if (screen == null || sound <= 0) {
-            return null;
+            return OptionalDouble.empty();
         }
         double flow = built();
         double now = sound + size * plant.numbers().site().grossHead() / (flow * flow);
@@ -160,7 +161,7 @@ final class FaultWords {
                 ? holes.blockedShare()
                 : screen instanceof Screen.Mesh mesh ? mesh.blockedShare() : ((Screen.Bars) screen).blockedShare();
         double before = told == null ? 0 : Si.of(told);
-        return 1 - (1 - before) * Math.sqrt(sound / now);
+        return OptionalDouble.of(1 - (1 - before) * Math.sqrt(sound / now));
     }
 
     private static String shares(Ranked ranked) {

@@ -1,7 +1,6 @@
 package org.leat.report;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -142,7 +141,7 @@ final class FindingText {
     List<String> tightest(Report report, int most) {
         return report.findings().stream()
                 .filter(f -> f.outcome().kind() == Kind.PASS && f.outcome().comparison() != null)
-                .sorted(Comparator.comparingDouble(Finding::margin).thenComparing(Comparator.naturalOrder()))
+                .sorted(Finding.TIGHTEST_FIRST)
                 .limit(most)
                 .map(this::holding)
                 .toList();

@@ -157,11 +157,10 @@ public final class YearWriter {
                 + " charged at its lowest; the longest run of hours in which it has to give is "
                 + year.longestOnBattery() + "; " + UsualUnits.show(year.fullCycles(), QuantityKind.RATIO)
                 + " turns of the whole bank";
-        double lasts = life.isEmpty() ? Double.MAX_VALUE : years / life.getAsDouble();
         return turns
-                + (lasts > WORN_BY_AGE
+                + (life.isEmpty() || years / life.getAsDouble() > WORN_BY_AGE
                         ? ", so few that age ends it, not use."
-                        : ", by which it would last " + UsualUnits.show(lasts, QuantityKind.RATIO)
+                        : ", by which it would last " + UsualUnits.show(years / life.getAsDouble(), QuantityKind.RATIO)
                                 + " years; age ends it too, whatever its turns.");
     }
 

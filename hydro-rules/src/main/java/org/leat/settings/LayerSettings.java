@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Level;
@@ -89,12 +90,11 @@ final class LayerSettings {
                         known));
                 return;
             }
-            Double si = si(limit, value, at);
-            if (si != null) {
+            si(limit, value, at).ifPresent(si -> {
                 Grounds grounds = grounds(change, layer.key(at));
                 allowed(card, limit, si, grounds, value, at);
                 limits.put(name, new LimitChange(si, grounds));
-            }
+            });
         });
         return new RuleSettings(limits, level(card, change, path), off(card, change, path));
     }
@@ -125,20 +125,20 @@ final class LayerSettings {
         problem(ProblemKind.MISSING_FIELD, layer.positions().of(path), path, "", expected, "");
     }
 
-    private @Nullable Double si(NamedLimit limit, PlainValue value, String path) {
+    private OptionalDouble si(NamedLimit limit, PlainValue value, String path) {
         Position at = layer.positions().of(path);
         PlainValue.Taken taken = value.as(limit.kind(), at, path);
         if (taken instanceof PlainValue.Refused refused) {
             problems.add(refused.problem());
-            return null;
+            return OptionalDouble.empty();
         }
         double si = Si.of(((PlainValue.Understood) taken).quantity());
         boolean signed = limit.kind() == QuantityKind.TEMPERATURE || limit.standard() < 0;
         if (si < 0 && !signed) {
             problem(ProblemKind.IMPOSSIBLE_VALUE, at, path, value.text(), "no less than nothing", "");
-            return null;
+            return OptionalDouble.empty();
         }
-        return si;
+        return OptionalDouble.of(si);
     }
 
     private @Nullable LevelChange level(RuleCard card, RuleChange change, String path) {

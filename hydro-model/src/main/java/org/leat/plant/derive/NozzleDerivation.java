@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.OptionalDouble;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.jspecify.annotations.Nullable;
 import org.leat.design.NozzleChoice;
 import org.leat.design.NozzleForm;
 import org.leat.design.NozzleSet;
@@ -25,10 +24,12 @@ final class NozzleDerivation {
 
     static NozzleNumbers of(NozzleSet set, Assume assume) {
         NozzleForm form = set.form() == null ? NozzleForm.SMOOTH : set.form();
-        double velocity =
-                coefficient(set.velocityCoefficient(), "velocity-coefficient", assume, Coefficients.velocity(form));
-        double contraction = coefficient(
-                set.contractionCoefficient(), "contraction-coefficient", assume, Coefficients.contraction(form));
+        double velocity = set.velocityCoefficient() != null
+                ? set.velocityCoefficient()
+                : coefficient("velocity-coefficient", assume, Coefficients.velocity(form));
+        double contraction = set.contractionCoefficient() != null
+                ? set.contractionCoefficient()
+                : coefficient("contraction-coefficient", assume, Coefficients.contraction(form));
         OptionalDouble branchBore =
                 set.branchBore() == null ? OptionalDouble.empty() : OptionalDouble.of(Si.of(set.branchBore()));
         double branchLoss = set.branchLoss() == null ? 0 : set.branchLoss();
@@ -42,18 +43,16 @@ final class NozzleDerivation {
         return new NozzleNumbers(groups(set), velocity, contraction, branchBore, branchLoss, shutOff);
     }
 
-    private static double coefficient(@Nullable Double stated, String field, Assume assume, Coefficients usual) {
-        return stated != null
-                ? stated
-                : assume.value(
-                        "/nozzles/" + field,
-                        QuantityKind.RATIO,
-                        usual.value(),
-                        usual.low(),
-                        usual.high(),
-                        "assumed/nozzle-form",
-                        Coefficients.SOURCE,
-                        Assumption.Weight.SOUND_DEFAULT);
+    private static double coefficient(String field, Assume assume, Coefficients usual) {
+        return assume.value(
+                "/nozzles/" + field,
+                QuantityKind.RATIO,
+                usual.value(),
+                usual.low(),
+                usual.high(),
+                "assumed/nozzle-form",
+                Coefficients.SOURCE,
+                Assumption.Weight.SOUND_DEFAULT);
     }
 
     private static List<NozzleGroup> groups(NozzleSet set) {

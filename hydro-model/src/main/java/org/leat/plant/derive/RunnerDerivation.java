@@ -1,5 +1,6 @@
 package org.leat.plant.derive;
 
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.Runner;
 import org.leat.design.RunnerKind;
@@ -35,7 +36,7 @@ final class RunnerDerivation {
                 ? Si.of(runner.measuredEfficiency())
                 : efficiency(type, assume);
         RunnerParameters known = new RunnerParameters(1, 1, type.returnFactor(), angle, 0, 0, 0, 1000);
-        ImpulseRunner wheel = wheel(known, efficiency, runner == null ? null : runner.runawayFactor(), type, assume);
+        ImpulseRunner wheel = wheel(known, efficiency, measuredRunaway(runner), type, assume);
         double usual = 2 * wheel.bestSpeedRatio() * jetVelocity / matching;
         double pitch = runner != null
                 ? Si.of(runner.pitchDiameter())
@@ -76,14 +77,16 @@ final class RunnerDerivation {
                 "assumed/runner-kind");
     }
 
+    private static OptionalDouble measuredRunaway(@Nullable Runner runner) {
+        return runner == null || runner.runawayFactor() == null
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(runner.runawayFactor());
+    }
+
     /** The wheel that shows both numbers; what contradicts momentum is replaced, and said. */
     private static ImpulseRunner wheel(
-            RunnerParameters known,
-            double efficiency,
-            @Nullable Double measuredRunaway,
-            RunnerType type,
-            Assume assume) {
-        double runaway = measuredRunaway != null ? measuredRunaway : runaway(type, false, assume);
+            RunnerParameters known, double efficiency, OptionalDouble measuredRunaway, RunnerType type, Assume assume) {
+        double runaway = measuredRunaway.orElseGet(() -> runaway(type, false, assume));
         FittedRunner fit = FittedRunner.fit(known, 1, 1, efficiency, runaway);
         if (fit instanceof FittedRunner.Unfit unfit && unfit.reason().input().equals("runawayFactor")) {
             runaway = runaway(type, true, assume);

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.Design;
@@ -79,11 +80,12 @@ public final class Route {
                     + String.join(", ", sections.stream().map(Section::name).toList()));
         }
         Section section = sections.get(index);
-        Double top = top(design, sections, index);
-        if (top == null) {
+        OptionalDouble told = top(design, sections, index);
+        if (told.isEmpty()) {
             return new Impossible("tell from-elevation of section " + section.name()
                     + ": a track does not say how high above" + " the nozzle it begins");
         }
+        double top = told.getAsDouble();
         double bottom = section.toElevation() == null ? 0 : Si.of(section.toElevation());
         List<Stretch> stretches = new ArrayList<>();
         List<Track.Stretch> shape = track.shape(noise);
@@ -113,16 +115,16 @@ public final class Route {
         return index;
     }
 
-    private static @Nullable Double top(Design design, List<Section> sections, int index) {
+    private static OptionalDouble top(Design design, List<Section> sections, int index) {
         Section section = sections.get(index);
         if (section.fromElevation() != null) {
-            return Si.of(section.fromElevation());
+            return OptionalDouble.of(Si.of(section.fromElevation()));
         }
         if (index == 0) {
-            return cm(Plant.of(design).numbers().site().grossHead());
+            return OptionalDouble.of(cm(Plant.of(design).numbers().site().grossHead()));
         }
         Section above = sections.get(index - 1);
-        return above.toElevation() == null ? null : Si.of(above.toElevation());
+        return above.toElevation() == null ? OptionalDouble.empty() : OptionalDouble.of(Si.of(above.toElevation()));
     }
 
     private static double cm(double metres) {

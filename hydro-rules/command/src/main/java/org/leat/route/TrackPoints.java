@@ -4,6 +4,7 @@ import java.io.ByteArrayInputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.OptionalDouble;
 import javax.xml.stream.Location;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
@@ -79,8 +80,8 @@ record TrackPoints(List<Integer> lines, @Nullable String fault) {
         if (text == null) {
             return field + " is missing";
         }
-        Double value = number(text);
-        return value == null || Math.abs(value) > most
+        OptionalDouble value = number(text);
+        return value.isEmpty() || Math.abs(value.getAsDouble()) > most
                 ? "found " + field + " \"" + shortened(text) + "\"; expected degrees from -" + (int) most + " to "
                         + (int) most
                 : null;
@@ -90,17 +91,17 @@ record TrackPoints(List<Integer> lines, @Nullable String fault) {
         Location location = xml.getLocation();
         String place = at(name, location);
         String text = xml.getElementText();
-        return number(text) == null
+        return number(text).isEmpty()
                 ? place + "track point: found ele \"" + shortened(text) + "\"; expected a height in metres"
                 : null;
     }
 
-    private static @Nullable Double number(String text) {
+    private static OptionalDouble number(String text) {
         try {
             double value = Double.parseDouble(Objects.requireNonNull(text).strip());
-            return Double.isFinite(value) ? value : null;
+            return Double.isFinite(value) ? OptionalDouble.of(value) : OptionalDouble.empty();
         } catch (NumberFormatException e) {
-            return null;
+            return OptionalDouble.empty();
         }
     }
 

@@ -42,6 +42,7 @@ final class BatteryAutonomy {
                     "too-short-often",
                     "With the turbine stopped the loads run {value} or longer in {often:%} of the year's hours ({mean} in the"
                             + " mean); wanted are {limit}.")
+            .notApplicable("nothing-taken", "Not judged: the loads take nothing.")
             .judge(BatteryAutonomy::judge)
             .wayOut("larger", "A bank of {capacity:Ah}.", BankSizes::larger)
             .build();
@@ -52,6 +53,9 @@ final class BatteryAutonomy {
         Spot spot = j.at("/battery/autonomy-wanted");
         double wanted = spot.si(j.design().battery().autonomyWanted());
         double mean = Lean.use(j, spot).meanPower();
+        if (mean == 0) {
+            return spot.says("nothing-taken");
+        }
         BatteryNumbers battery = j.numbers().battery();
         Optional<DesignYear.Told> year = j.year();
         double full = battery.usualDepthOfDischarge();
@@ -67,6 +71,6 @@ final class BatteryAutonomy {
         Spot told =
                 spot.with("mean", mean, POWER).with("often", j.limit("often").value(), RATIO);
         return (year.isEmpty() ? told : told.during(SolvedYear.CASE).saying("long-enough-often", "too-short-often"))
-                .atLeast(mean > 0 ? usable / mean : Double.MAX_VALUE, wanted, TIME);
+                .atLeast(usable / mean, wanted, TIME);
     }
 }

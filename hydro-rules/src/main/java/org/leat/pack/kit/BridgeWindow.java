@@ -37,7 +37,12 @@ public record BridgeWindow(double working, Running during) {
     }
 
     /** A part at the bridge and what it stands, V. */
-    public record Standing(Part part, Amount rating) {}
+    public record Standing(Part part, Amount rating) {
+
+        boolean stands(double voltage) {
+            return !(rating instanceof Amount.Known known) || voltage < known.value();
+        }
+    }
 
     /** {@return what hangs on the bridge, before the regulator} */
     public static List<Standing> parts(PlantNumbers numbers) {
@@ -52,13 +57,10 @@ public record BridgeWindow(double working, Running during) {
 
     /** {@return triggers in the window, V, the best first} Ratings that are not known do not count. */
     public List<Double> triggers(PlantNumbers numbers) {
-        double limit = parts(numbers).stream()
-                .mapToDouble(part -> part.rating().or(Double.MAX_VALUE))
-                .min()
-                .orElse(Double.MAX_VALUE);
+        List<Standing> parts = parts(numbers);
         return ABOVE.stream()
                 .map(factor -> Math.ceil(factor * working - ROUNDING))
-                .filter(trigger -> trigger > working && trigger < limit)
+                .filter(trigger -> trigger > working && parts.stream().allMatch(part -> part.stands(trigger)))
                 .toList();
     }
 }

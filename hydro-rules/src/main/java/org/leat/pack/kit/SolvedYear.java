@@ -34,7 +34,7 @@ public final class SolvedYear {
     public record LoadsOfMonth(Month month, double wanted, double there) {
 
         double ratio() {
-            return wanted > 0 ? there / wanted : Double.MAX_VALUE;
+            return there / wanted;
         }
     }
 
@@ -47,7 +47,9 @@ public final class SolvedYear {
                     return new LoadsOfMonth(m, (m.used() + m.missing()) / m.days(), (m.used() + left) / m.days());
                 })
                 .toList();
-        return Worst.least(months, LoadsOfMonth::ratio);
+        List<LoadsOfMonth> wanting =
+                months.stream().filter(month -> month.wanted() > 0).toList();
+        return wanting.isEmpty() ? months.get(0) : Worst.least(wanting, LoadsOfMonth::ratio);
     }
 
     /** {@return what people call a month; of a duration curve only the season is known} */

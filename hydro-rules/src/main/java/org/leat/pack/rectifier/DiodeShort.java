@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
-import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.measure.quantity.ElectricCurrent;
@@ -136,7 +135,9 @@ final class DiodeShort {
             .leastWayOut(
                     "bridge",
                     "A bridge of {rating}.",
-                    Said.only("bridge-overloaded-unopened", DiodeShort::largerBridge))
+                    Said.only(
+                            "bridge-overloaded-unopened",
+                            FieldChanges.raised("A", ElectricCurrent.class, 35, 60, 100, 150, 200, 300, 400)))
             .advice(
                     "first-fuse",
                     "A fuse of {rating} in each lead between alternator and bridge: it carries what the turbine gives, and"
@@ -299,12 +300,6 @@ final class DiodeShort {
                 .limit(1)
                 .flatMap(device -> fuses(j).map(rating ->
                         FieldChanges.rated(device.path() + "/rated-current", rating, "A", ElectricCurrent.class)));
-    }
-
-    private static Stream<Change> largerBridge(Judgement j, Outcome.Fail failure) {
-        return DoubleStream.of(35, 60, 100, 150, 200, 300, 400)
-                .filter(rating -> rating >= failure.value())
-                .mapToObj(rating -> FieldChanges.rated(failure.path(), rating, "A", ElectricCurrent.class));
     }
 
     private static Stream<Change> newFuse(Judgement j, Outcome.Fail failure) {
