@@ -31,6 +31,11 @@ public record WayOut(Message message, List<Edit> edits, OptionalDouble gain, Lis
         return new WayOut(message, edits, gain, parts);
     }
 
+    /** {@return the same, told by other edits} */
+    public WayOut with(List<Edit> others) {
+        return new WayOut(message, others, gain, onHand);
+    }
+
     /**
      * A way out that takes a failure away and brings another as bad: no way out, but worth knowing where there is no other.
      *

@@ -44,23 +44,6 @@ record Candidate(
         return places.stream().filter(calms::contains).count();
     }
 
-    /** {@return whether both can be carried out: neither replaces what the other changes} */
-    boolean goesWith(Candidate other) {
-        return goTogether(edits(), other.edits());
-    }
-
-    /** {@return whether no edit of the one replaces what one of the other changes} */
-    static boolean goTogether(List<Edit> some, List<Edit> others) {
-        for (Edit mine : some) {
-            for (Edit its : others) {
-                if (covers(mine.path(), its.path()) || covers(its.path(), mine.path())) {
-                    return false;
-                }
-            }
-        }
-        return true;
-    }
-
     /** {@return the same, not to be used against those places} */
     Candidate notAgainst(Set<FindingPlace> places) {
         Set<FindingPlace> clearsStill = new LinkedHashSet<>(clears);
@@ -68,12 +51,5 @@ record Candidate(
         Set<FindingPlace> calmsStill = new LinkedHashSet<>(calms);
         calmsStill.removeAll(places);
         return new Candidate(step, clearsStill, calmsStill, brings, gain);
-    }
-
-    private static boolean covers(String outer, String inner) {
-        return inner.startsWith(outer)
-                && (inner.length() == outer.length()
-                        || inner.charAt(outer.length()) == '/'
-                        || inner.charAt(outer.length()) == '[');
     }
 }

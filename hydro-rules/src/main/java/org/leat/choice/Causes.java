@@ -103,7 +103,9 @@ final class Causes {
     private Candidate candidate(Step step) {
         List<Edit> edits = step.way().edits();
         return bench.candidates().stream()
-                .filter(c -> c.edits().equals(edits))
+                .filter(c -> c.edits().equals(edits)
+                        || (c.step().of().equals(step.of())
+                                && c.step().way().message().equals(step.way().message())))
                 .findFirst()
                 .orElseGet(() ->
                         new Candidate(step, Set.of(), Set.of(), null, step.way().gain()));

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.function.BiPredicate;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -21,16 +22,26 @@ final class Covers {
     private final Set<SortedSet<Integer>> found = new LinkedHashSet<>();
     private int searched;
 
-    private Covers(List<Candidate> candidates) {
+    private final BiPredicate<Candidate, Candidate> goTogether;
+
+    private Covers(List<Candidate> candidates, BiPredicate<Candidate, Candidate> goTogether) {
         this.candidates = candidates;
+        this.goTogether = goTogether;
     }
 
     /**
      * {@return sets of exactly that many changes that go together: first those without a change that brings an error, among
      * these those of most power}
+     *
+     * @param goTogether whether two changes can both be carried out
      */
-    static List<List<Candidate>> of(List<Candidate> candidates, Collection<FindingPlace> places, int size, int most) {
-        Covers covers = new Covers(candidates);
+    static List<List<Candidate>> of(
+            List<Candidate> candidates,
+            BiPredicate<Candidate, Candidate> goTogether,
+            Collection<FindingPlace> places,
+            int size,
+            int most) {
+        Covers covers = new Covers(candidates, goTogether);
         if (!places.isEmpty()) {
             covers.extend(new TreeSet<>(), new LinkedHashSet<>(places), size);
         }
@@ -81,7 +92,7 @@ final class Covers {
             for (int i = 0; i < candidates.size(); i++) {
                 Candidate candidate = candidates.get(i);
                 if (candidate.calms().contains(place)
-                        && chosen.stream().allMatch(c -> candidate.goesWith(candidates.get(c)))) {
+                        && chosen.stream().allMatch(c -> goTogether.test(candidate, candidates.get(c)))) {
                     clearing.add(i);
                 }
             }

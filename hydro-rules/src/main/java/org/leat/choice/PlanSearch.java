@@ -81,7 +81,8 @@ final class PlanSearch {
         consider(new Attempt(List.of(), bench.trial(), wanted, watts(bench.trial())));
         boolean covered = false;
         for (int size = 1; size <= MOST_STEPS && size < stepsToBeat() && !covered; size++) {
-            for (List<Candidate> set : Covers.of(helpingAny(coverable), coverable, size, SETS_OF_A_SIZE)) {
+            for (List<Candidate> set :
+                    Covers.of(helpingAny(coverable), bench::goTogether, coverable, size, SETS_OF_A_SIZE)) {
                 covered = true;
                 trySet(set);
             }
@@ -117,7 +118,7 @@ final class PlanSearch {
         Set<FindingPlace> uncovered = new LinkedHashSet<>(coverable);
         while (!uncovered.isEmpty()) {
             Candidate most = bench.candidates().stream()
-                    .filter(c -> chosen.stream().allMatch(c::goesWith))
+                    .filter(c -> chosen.stream().allMatch(o -> bench.goTogether(c, o)))
                     .filter(c -> c.calmedOf(uncovered) > 0)
                     .max(Comparator.comparing((Candidate c) -> !c.bringsError())
                             .thenComparingLong(c -> c.calmedOf(uncovered))
@@ -196,10 +197,12 @@ final class PlanSearch {
     private @Nullable Attempt repairedOf(Attempt attempt, Outcome.Fail failure) {
         Attempt better = null;
         List<WayOut> ways = attempt.trial().changesAgainst(failure);
-        for (WayOut way : ways.subList(0, Math.min(WAYS_OF_A_REPAIR, ways.size()))) {
+        for (WayOut found : ways.subList(0, Math.min(WAYS_OF_A_REPAIR, ways.size()))) {
+            WayOut way = found.with(
+                    bench.added().ofBase(found.edits(), attempt.trial().design()));
             List<Step> steps = new ArrayList<>(attempt.steps());
             // a field has one value: a change that says it anew stands in place of the one before
-            steps.removeIf(s -> !Candidate.goTogether(s.way().edits(), way.edits()));
+            steps.removeIf(s -> !bench.added().goTogether(s.way().edits(), way.edits()));
             steps.add(new Step(way, failure));
             Attempt more = attempt(steps);
             if (more != null
@@ -240,7 +243,26 @@ final class PlanSearch {
                 .map(e -> new Plan.Staying(e, why(e)))
                 .toList();
         OptionalDouble power = best.trial().batteryPower();
-        return new Plan(result, best.steps(), stays, openAfter.applyAsLong(best.trial()), power, tried(), BUDGET);
+        return new Plan(
+                result,
+                oneAfterTheOther(best.steps()),
+                stays,
+                openAfter.applyAsLong(best.trial()),
+                power,
+                tried(),
+                BUDGET);
+    }
+
+    /** As the steps are carried out in their order, each on the design that those before it have left. */
+    private List<Step> oneAfterTheOther(List<Step> steps) {
+        List<Edit> before = new ArrayList<>();
+        List<Step> told = new ArrayList<>();
+        for (Step step : steps) {
+            WayOut way = step.way();
+            told.add(new Step(way.with(bench.added().after(before, way.edits())), step.of()));
+            before.addAll(way.edits());
+        }
+        return told;
     }
 
     private Plan.Why why(GroupedFailure error) {

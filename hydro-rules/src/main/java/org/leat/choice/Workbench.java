@@ -26,6 +26,7 @@ final class Workbench {
     private static final double MOST = 0.5;
 
     private final Trial trial;
+    private final AddedItems added;
     private final List<GroupedFailure> groups;
     private final State before;
     private final Failures failingBefore;
@@ -41,6 +42,7 @@ final class Workbench {
      */
     Workbench(Trial trial, List<Finding> failures, Set<FindingPlace> uncounted) {
         this.trial = trial;
+        this.added = new AddedItems(trial.design());
         List<Outcome> outcomes = trial.outcomes();
         this.before = State.of(outcomes);
         this.failingBefore = Failures.of(outcomes);
@@ -157,10 +159,20 @@ final class Workbench {
     @Nullable
     Trial changed(List<Edit> edits) {
         try {
-            return trial.with(edits);
+            return trial.with(added.together(edits));
         } catch (IllegalArgumentException e) {
             return null; // the changes do not go together, or the design so changed can never be
         }
+    }
+
+    /** {@return what changes add to lists of the design} */
+    AddedItems added() {
+        return added;
+    }
+
+    /** {@return whether both changes can be carried out} */
+    boolean goTogether(Candidate one, Candidate other) {
+        return added.goTogether(one.edits(), other.edits());
     }
 
     OptionalDouble gain(Trial changed) {

@@ -2,9 +2,11 @@ package org.leat.choice;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
 import org.leat.check.Change;
@@ -23,7 +25,11 @@ import org.leat.check.RulePack;
 import org.leat.check.Samples;
 import org.leat.choice.Overview.GroupedFailure;
 import org.leat.choice.Plan.Step;
+import org.leat.design.Cable;
+import org.leat.design.CableBuilder;
+import org.leat.design.ConductorBuilder;
 import org.leat.design.Design;
+import org.leat.design.Place;
 import org.leat.quantity.Si;
 
 /** The search for the least plan, on rules made up so that the smallest set is known beforehand. */
@@ -234,8 +240,9 @@ class LeastPlanTest {
         List<Step> steps = found.overview().plan().steps();
         for (int i = 1; i < steps.size(); i++) {
             for (Step before : steps.subList(0, i)) {
-                assertThat(Candidate.goTogether(
-                                before.way().edits(), steps.get(i).way().edits()))
+                assertThat(new AddedItems(Samples.design())
+                                .goTogether(
+                                        before.way().edits(), steps.get(i).way().edits()))
                         .isTrue();
             }
         }
@@ -281,5 +288,75 @@ class LeastPlanTest {
     void without_an_error_nothing_is_planned() {
         assertThat(found(holdsIf("a/one", d -> true)).overview().plan().result())
                 .isEqualTo(Plan.Result.NOTHING_NEEDED);
+    }
+
+    private static Cable run(Place from, Place to, double metres) {
+        return CableBuilder.builder()
+                .from(from)
+                .to(to)
+                .length(Si.quantity(metres, "m", Length.class))
+                .conductor(ConductorBuilder.builder()
+                        .area(Si.quantity(4, "mm²", Area.class))
+                        .build())
+                .build();
+    }
+
+    private static boolean has(Design design, Cable run) {
+        return design.cables().contains(run);
+    }
+
+    /** Holds where there is a run; its way out adds it behind those that are there. */
+    private static Rule wants(String id, Cable run, Predicate<Design> from) {
+        return rule(id).judge(j -> j.at("/battery").holds(!from.test(j.design()) || has(j.design(), run)))
+                .wayOut("add", "Lay it for " + id + ".", (j, failure) -> {
+                    List<Cable> more = new ArrayList<>(j.design().cables());
+                    more.add(run);
+                    return Stream.of(Change.of("/cables", more));
+                })
+                .build();
+    }
+
+    private static List<String> told(Overview overview) {
+        return overview.plan().steps().stream()
+                .map(step -> step.of().rule() + " " + step.way().message().id())
+                .toList();
+    }
+
+    @Test
+    void what_two_changes_add_to_a_list_is_told_twice_and_carried_out_together() {
+        Cable leads = run(Place.ALTERNATOR, Place.RECTIFIER, 3);
+        Cable bus = run(Place.RECTIFIER, Place.BATTERY, 2);
+        Found found = found(wants("a/one", leads, d -> true), wants("a/two", bus, d -> true));
+        Plan plan = found.overview().plan();
+        assertThat(plan.result()).isEqualTo(Plan.Result.FOUND);
+        assertThat(told(found.overview())).containsExactly("a/one add", "a/two add");
+        assertThat(found.anew().failures(Level.ERROR)).isZero();
+        assertThat(edits(plan)).last().satisfies(e -> assertThat(e.value()).isEqualTo(List.of(leads, bus)));
+        assertThat(found.overview().causes())
+                .extracting(c ->
+                        c.clears().stream().map(g -> g.worst().outcome().rule()).toList())
+                .containsExactly(List.of("a/one"), List.of("a/two"));
+    }
+
+    /** Were the second told alone, whoever carries it out would leave the first away. */
+    @Test
+    void what_a_changed_design_wants_added_on_top_leaves_the_step_before_it_told() {
+        Cable leads = run(Place.ALTERNATOR, Place.RECTIFIER, 3);
+        Cable bus = run(Place.RECTIFIER, Place.BATTERY, 2);
+        Found found = found(wants("a/one", leads, d -> true), wants("a/then", bus, d -> has(d, leads)));
+        assertThat(found.overview().plan().result()).isEqualTo(Plan.Result.FOUND);
+        assertThat(told(found.overview())).containsExactly("a/one add", "a/then add");
+        assertThat(found.anew().failures(Level.ERROR)).isZero();
+    }
+
+    @Test
+    void two_that_add_another_thing_in_the_same_place_do_not_go_together() {
+        Cable thin = run(Place.ALTERNATOR, Place.RECTIFIER, 3);
+        Cable other = run(Place.RECTIFIER, Place.ALTERNATOR, 4);
+        Plan plan = found(wants("a/one", thin, d -> true), wants("a/two", other, d -> true))
+                .overview()
+                .plan();
+        assertThat(plan.result()).isEqualTo(Plan.Result.SOME_STAY);
+        assertThat(plan.steps()).hasSize(1);
     }
 }

@@ -70,15 +70,21 @@ final class RunProtection {
             .judgeAll(RunProtection::judge)
             .leastWayOut("other-rating", "A device of {rating}.", RunProtection::otherRating)
             .leastWayOut("thicker", "Conductors of {area:mm²}.", RunProtection::thicker)
-            .wayOut("add-fuse", "A fuse of {rating} at the battery's end.", Said.only("none", RunProtection::addFuse))
+            .wayOut(
+                    "add-fuse",
+                    "A fuse of {rating} in the run {run}, at the battery's end.",
+                    Said.only("none", RunProtection::addFuse))
             .wayOut(
                     "add-loads-fuse",
-                    "A fuse of {rating} at the end that feeds it.",
+                    "A fuse of {rating} in the run {run}, at the end that feeds it.",
                     Said.only("loads-none", RunProtection::addFuse))
             .build();
 
     /** V, ripple-free direct. */
     private static final double EXTRA_LOW = 60;
+
+    /** Of what flows for ever, for a device that does not tire: NEC 210.20(A) and 215.3. */
+    private static final double LASTING = 1.25;
 
     private RunProtection() {}
 
@@ -162,18 +168,34 @@ final class RunProtection {
         return placed != null && rating.equals(placed.path() + "/rated-current");
     }
 
+    /** Ratings that carry for ever what flows come first: a fuse at its limit day and night tires. */
     private static Stream<Change> addFuse(Judgement j, Outcome.Fail failure) {
         Cable cable = Runs.at(j.design(), failure.path());
-        return DeviceRatings.standard().stream().map(rating -> {
-            List<ProtectiveDevice> devices = new ArrayList<>(j.design().devices());
-            devices.add(ProtectiveDeviceBuilder.builder()
-                    .name("fuse of the run " + Runs.name(cable))
-                    .kind(DeviceKind.FUSE)
-                    .from(cable.from())
-                    .to(cable.to())
-                    .ratedCurrent(Si.quantity(rating, "A", ElectricCurrent.class))
-                    .build());
-            return Change.of("/protection", devices).with("rating", rating, CURRENT);
-        });
+        double lasting = LASTING * carried(j, failure.path());
+        List<Double> ratings = DeviceRatings.standard();
+        return Stream.concat(
+                        ratings.stream().filter(rating -> rating >= lasting),
+                        ratings.stream().filter(rating -> rating < lasting))
+                .map(rating -> {
+                    List<ProtectiveDevice> devices = new ArrayList<>(j.design().devices());
+                    devices.add(ProtectiveDeviceBuilder.builder()
+                            .name("fuse of the run " + Runs.name(cable))
+                            .kind(DeviceKind.FUSE)
+                            .from(cable.from())
+                            .to(cable.to())
+                            .ratedCurrent(Si.quantity(rating, "A", ElectricCurrent.class))
+                            .build());
+                    return Change.of("/protection", devices)
+                            .with("rating", rating, CURRENT)
+                            .with(Runs.arg("run", cable));
+                });
+    }
+
+    private static double carried(Judgement j, String path) {
+        return j.solved().cableDuties().stream()
+                .filter(duty -> duty.cable().path().equals(path) && duty instanceof CableDuty.Carries)
+                .mapToDouble(duty -> ((CableDuty.Carries) duty).current())
+                .max()
+                .orElse(0);
     }
 }
