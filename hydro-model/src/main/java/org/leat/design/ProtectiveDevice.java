@@ -30,6 +30,13 @@ public record ProtectiveDevice(
 
         @About("of a breaker") @Fact @CanBeAbsent @Nullable TripCurve tripCurve,
 
+        @About(
+                "of a fuse: whether it breaks every current that melts it, as gG, gPV and classes J and T do; one for back-up alone, aM or aR, does not")
+        @Fact
+        @CanBeAbsent
+        @Nullable
+        Boolean fullRange,
+
         @About("whether a switch may be opened while current flows") @Fact @CanBeAbsent @Nullable
         Boolean breaksLoad,
 
@@ -61,6 +68,7 @@ public record ProtectiveDevice(
                         breakingCapacity,
                         distanceFromBattery,
                         tripCurve,
+                        fullRange,
                         breaksLoad,
                         polarised,
                         listedAtFullLoad,

@@ -274,6 +274,7 @@ final class ElectricParts {
                 null,
                 d.maybe(() -> d.quantity(0, 3, "m", Length.class)),
                 kind == DeviceKind.BREAKER ? d.maybe(() -> d.of(TripCurve.class)) : null,
+                kind == DeviceKind.FUSE ? d.maybe(d::yes) : null,
                 kind == DeviceKind.SWITCH ? d.maybe(d::yes) : null,
                 kind == DeviceKind.BREAKER ? d.maybe(d::yes) : null,
                 d.maybe(d::yes),

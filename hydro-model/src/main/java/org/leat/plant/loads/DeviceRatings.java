@@ -2,6 +2,7 @@ package org.leat.plant.loads;
 
 import java.util.List;
 import org.leat.design.DeviceKind;
+import org.leat.electrics.FuseClass;
 import org.leat.electrics.ProtectiveDeviceCoordination;
 import org.leat.electrics.StandardFuseRatings;
 
@@ -23,6 +24,11 @@ public final class DeviceRatings {
      */
     public static double surelyOpens(DeviceKind kind, double rating) {
         return rating * ratio(kind, rating);
+    }
+
+    /** {@return the least current, A, that a back-up link of a rating, A, surely breaks: that of the class which breaks least} */
+    public static double backUpBreaks(double rating) {
+        return rating * Math.max(FuseClass.AM.leastBreaking(), FuseClass.AR.leastBreaking());
     }
 
     private static double ratio(DeviceKind kind, double rating) {

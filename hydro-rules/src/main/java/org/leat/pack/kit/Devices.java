@@ -36,14 +36,27 @@ public final class Devices {
                     || (device.from() == cable.to() && device.to() == cable.from());
         }
 
+        /** {@return whether it sits in the same run} */
+        public boolean sharesRun(Placed other) {
+            ProtectiveDevice that = other.device();
+            return (device.from() == that.from() && device.to() == that.to())
+                    || (device.from() == that.to() && device.to() == that.from());
+        }
+
         /** {@return whether it opens by itself} */
         public boolean opens() {
             return device.kind() != DeviceKind.SWITCH;
         }
 
-        /** {@return current that surely opens it, A} */
+        /** {@return whether it is a fuse for back-up alone, which does not break every current that melts it} */
+        public boolean backUp() {
+            return device.kind() == DeviceKind.FUSE && Boolean.FALSE.equals(device.fullRange());
+        }
+
+        /** {@return current that surely opens it, A} Of a fuse of which nothing is told, as if it broke every current that melts it. */
         public double surelyOpens() {
-            return DeviceRatings.surelyOpens(device.kind(), Si.of(device.ratedCurrent()));
+            double rating = Si.of(device.ratedCurrent());
+            return backUp() ? DeviceRatings.backUpBreaks(rating) : DeviceRatings.surelyOpens(device.kind(), rating);
         }
 
         public Arg name() {

@@ -19,6 +19,7 @@ public final class ProtectionRules {
                 ContinuousCurrent.RULE,
                 DcRated.RULE,
                 Earthing.RULE,
+                FullRangeFuse.RULE,
                 Isolator.RULE,
                 Selectivity.RULE,
                 ShortCircuitBrake.RULE,

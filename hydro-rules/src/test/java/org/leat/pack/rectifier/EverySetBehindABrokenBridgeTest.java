@@ -26,7 +26,7 @@ class EverySetBehindABrokenBridgeTest {
     private static final Path SOUND = Path.of("../hydro-examples/designs/rowan-ghyll.yaml");
     private static final Checker CHECKER = Checker.of(List.of(new BuiltInPack()));
     private static final String LEAD_FUSE = "  - { name: lead fuse, kind: fuse, from: alternator, to: rectifier,"
-            + " rated-current: 16 A, direct-voltage: 160 V }\n";
+            + " rated-current: 16 A, direct-voltage: 160 V, full-range: true }\n";
 
     private static Design design(String from, String to) throws IOException {
         String text = Files.readString(SOUND);
