@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import javax.measure.quantity.ElectricCurrent;
+import org.jspecify.annotations.Nullable;
 import org.leat.check.Change;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
@@ -92,8 +93,10 @@ final class RunProtection {
         List<CableDuty> all = j.solved().cableDuties();
         j.at("/cables").given(all.isEmpty() ? null : all);
         j.at("/protection").given(j.design().protection());
-        List<CableDuty> duties =
-                all.stream().filter(d -> d.cable().joins(Place.BATTERY)).toList();
+        List<CableDuty> duties = all.stream()
+                .filter(d -> d.cable().joins(Place.BATTERY)
+                        || (d.cable().joins(Place.LOADS) && device(j, d.cable()) != null))
+                .toList();
         List<Outcome> outcomes = new ArrayList<>(j.each(duties, duty -> judge(j, duty)));
         outcomes.addAll(ofLoads(j, all));
         return outcomes.isEmpty() ? List.of(j.at("/cables").says("none-at-battery")) : outcomes;
@@ -105,8 +108,7 @@ final class RunProtection {
         return all.stream()
                 .map(CableDuty::cable)
                 .filter(run -> run.joins(Place.LOADS) && !run.joins(Place.BATTERY))
-                .filter(run -> highest.volts() > EXTRA_LOW
-                        && Devices.in(j.design(), j.design().cables().get(run.index())) == null)
+                .filter(run -> highest.volts() > EXTRA_LOW && device(j, run) == null)
                 .map(run -> {
                     Spot spot = j.at(run.path())
                             .during(highest.situation())
@@ -120,9 +122,13 @@ final class RunProtection {
                 .toList();
     }
 
+    private static Devices.@Nullable Placed device(Judgement j, CableNumbers run) {
+        return Devices.in(j.design(), j.design().cables().get(run.index()));
+    }
+
     private static Outcome judge(Judgement j, CableDuty duty) {
         CableNumbers run = duty.cable();
-        Devices.Placed placed = Devices.in(j.design(), j.design().cables().get(run.index()));
+        Devices.Placed placed = device(j, run);
         if (placed == null) {
             return j.at(run.path()).with(Runs.arg("run", j.design(), run)).says("none");
         }
@@ -164,7 +170,7 @@ final class RunProtection {
     }
 
     private static boolean isBehind(Judgement j, CableNumbers run, String rating) {
-        Devices.Placed placed = Devices.in(j.design(), j.design().cables().get(run.index()));
+        Devices.Placed placed = device(j, run);
         return placed != null && rating.equals(placed.path() + "/rated-current");
     }
 
