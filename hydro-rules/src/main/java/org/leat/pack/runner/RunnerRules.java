@@ -19,6 +19,7 @@ public final class RunnerRules {
                 PitchAgainstJet.RULE,
                 PrintedMaterial.RULE,
                 RunawayStrength.RULE,
+                Shaft.RULE,
                 BucketSpeedRatio.RULE,
                 TailwaterHeight.RULE);
     }
