@@ -127,9 +127,9 @@ class HydraulicEdgesTest {
     }
 
     @Test
-    void frazil_is_to_be_reckoned_with_below_minus_six_degrees() {
-        assertThat(FrazilIce.possible(273.15 - 6)).isFalse();
-        assertThat(FrazilIce.possible(Math.nextDown(273.15 - 6))).isTrue();
+    void frazil_is_to_be_reckoned_with_at_minus_six_degrees_and_below() {
+        assertThat(FrazilIce.possible(273.15 - 6)).isTrue();
+        assertThat(FrazilIce.possible(Math.nextUp(273.15 - 6))).isFalse();
         assertThat(FrazilIce.possible(273.15)).isFalse();
     }
 

@@ -22,7 +22,7 @@ final class Icing {
             .why(
                     "On clear cold nights open, turbulent water cools a little below its freezing point, less than a common thermometer"
                             + " shows. Ice then grows on whatever it touches, and shuts a screen within an hour.")
-            .formula("lowest air temperature ≥ −6 °C, or lowest water temperature above the limit, or ice kept off")
+            .formula("lowest air temperature above −6 °C, or lowest water temperature above the limit, or ice kept off")
             .judged("the coldest night")
             .source("frazil ice: an encyclopaedia's article (read)")
             .source(COMMON_PRACTICE)

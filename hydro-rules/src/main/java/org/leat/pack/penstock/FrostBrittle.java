@@ -57,7 +57,8 @@ final class FrostBrittle {
         if (!j.numbers().site().frost()) {
             return spot.says("mild");
         }
-        if (penstock.sunlight() == Sunlight.BURIED || Boolean.FALSE.equals(penstock.exposed())) {
+        boolean belowFrost = penstock.sunlight() == null && Boolean.FALSE.equals(penstock.exposed());
+        if (penstock.sunlight() == Sunlight.BURIED || belowFrost) {
             return spot.says("covered");
         }
         j.at("/penstock").given("/penstock/sunlight", penstock.sunlight());

@@ -10,7 +10,7 @@ public final class PlausibilityRules {
 
     /** {@return every one} */
     public static List<Rule> all() {
-        return List.of(
+        return List.of(AtOdds.RULE, 
                 ElementLabel.RULE,
                 MarkOverWall.RULE,
                 OutsideOrInside.RULE,
