@@ -20,13 +20,16 @@ final class IsolatedPulses {
         double sine = v / (ROOT3 * e);
         Arc pulse = Arc.of(ROOT3 * e / 2, sine, Math.sqrt(1 - sine * sine), v / 2, rt, x, 0);
         // at a sixth of a period the next pair takes over
-        double end = pulse.at(SIXTH) > 0 ? SIXTH : end(pulse, SIXTH);
+        double end = end(pulse, SIXTH);
         double square = Math.max(0, pulse.integralOfSquare(end));
         return BridgeCurrents.of(Math.max(0, pulse.integral(end)), square, 2 * square, ConductionMode.ISOLATED_PULSES);
     }
 
-    /** {@return where a current that is not above nil at the far side ends, rad} */
+    /** {@return where a current ends, rad; the far side where it still flows there} */
     static double end(Arc pulse, double far) {
+        if (pulse.at(far) > 0) {
+            return far;
+        }
         double low = 0;
         double high = far;
         double d = high;

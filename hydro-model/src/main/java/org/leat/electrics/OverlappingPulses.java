@@ -31,7 +31,7 @@ final class OverlappingPulses {
         double begin = Math.asin(v / (ROOT3 * e)) - Math.PI / 6;
         double rt = r + rho / 2;
         Arc pulse = Arc.pair(e, Math.sin(begin), Math.cos(begin), v, rt, x, 0);
-        double end = pulse.at(SIXTH) > 0 ? SIXTH : IsolatedPulses.end(pulse, SIXTH);
+        double end = IsolatedPulses.end(pulse, SIXTH);
         double atEnd = drawn(e, v, rho, begin, pulse, end);
         if (atEnd <= 0) {
             return end < SIXTH ? IsolatedPulses.solve(e, x, r, v, rho) : null;
