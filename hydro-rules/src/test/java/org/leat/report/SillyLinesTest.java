@@ -17,6 +17,9 @@ import org.leat.check.Report;
 import org.leat.check.WayOut;
 import org.leat.file.DesignReader;
 import org.leat.pack.BuiltInPack;
+import org.leat.plant.cases.BusSituation;
+import org.leat.plant.cases.LoadLost;
+import org.leat.plant.numbers.Amount;
 import org.leat.quantity.QuantityKind;
 import org.leat.report.TextWriter.Colours;
 
@@ -144,5 +147,45 @@ class SillyLinesTest {
                 .singleElement()
                 .asString()
                 .contains("too weak to start the wheel");
+    }
+
+    @Test
+    void a_nozzle_below_cut_in_idles_at_a_speed_and_runs_away_faster() throws IOException {
+        Report report = check(base("sound").replace("open: [ 11 mm ]", "open: [ 2 mm ]"));
+        double idle = report.running().get(0).operatingPoint().speed();
+        assertThat(report.running().get(0).operatingPoint().batteryPower()).isZero();
+        assertThat(idle).isGreaterThan(50);
+        assertThat(report.bus().list())
+                .filteredOn(s -> s instanceof LoadLost)
+                .isNotEmpty()
+                .allMatch(s -> s.runnerSpeed() >= idle);
+        StringBuilder out = new StringBuilder();
+        new TextWriter(CHECKER.rulebook(), out, Colours.NONE).add(report);
+        assertThat(out.toString()).contains("below cut-in").doesNotContain(" 0 rpm");
+    }
+
+    @Test
+    void a_voltage_of_a_moment_is_told_only_where_it_is_above_the_one_that_lasts() throws IOException {
+        int below = 0;
+        for (String name : List.of("bare", "sound", "sound-lead", "vague")) {
+            Report report = check(base(name));
+            StringBuilder out = new StringBuilder();
+            new TextWriter(CHECKER.rulebook(), out, Colours.NONE, 100, true).add(report);
+            List<String> rows = out.toString()
+                    .lines()
+                    .dropWhile(line -> !line.startsWith("What each case makes of the bus"))
+                    .takeWhile(line -> !line.isEmpty())
+                    .toList();
+            assertThat(rows).hasSizeGreaterThan(5).noneMatch(row -> row.contains(" 0 mV"));
+            for (BusSituation situation : report.bus().list()) {
+                if (situation.momentVoltage() instanceof Amount.Known moment
+                        && moment.value() < 0.99 * situation.lastingVoltage()) {
+                    below++;
+                    String lower = " " + UsualUnits.show(moment.value(), QuantityKind.VOLTAGE) + " ";
+                    assertThat(rows).as(name).noneMatch(row -> row.contains(lower));
+                }
+            }
+        }
+        assertThat(below).isPositive();
     }
 }

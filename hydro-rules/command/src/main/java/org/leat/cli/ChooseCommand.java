@@ -2,9 +2,10 @@ package org.leat.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -241,7 +242,16 @@ final class ChooseCommand implements Callable<Integer> {
                         + ": a field that they set stands in another file\n");
                 return ExitCode.NOT_JUDGED;
             }
-            Files.writeString(Objects.requireNonNull(write), text.get(), StandardCharsets.UTF_8);
+            Path target = Objects.requireNonNull(write);
+            try {
+                NewFiles.write(Map.of(target, text.get()));
+            } catch (FileAlreadyExistsException e) {
+                err.print("leat: --write makes a new file; " + Plainly.of(target.toString()) + " is there already\n");
+                return ExitCode.CALL_WRONG;
+            } catch (Outputs.CannotWriteException e) {
+                err.print("leat: " + Plainly.of(String.valueOf(e.getMessage())) + "\n");
+                return ExitCode.NOT_JUDGED;
+            }
         }
         PartsWriter writer = new PartsWriter(rulebook, subject);
         if (format == Format.HTML) {

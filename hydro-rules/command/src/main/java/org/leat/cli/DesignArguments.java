@@ -60,8 +60,8 @@ final class DesignArguments {
             }
         }
         List<DesignSource> sources = new ArrayList<>(once.values());
-        sources.sort(Comparator.comparing((DesignSource s) -> s.file() != null)
-                .thenComparing(s -> Path.of(s.name()), DesignFiles.BY_NAME));
+        // by the path as it was found: a name that the locale's charset does not hold makes no path again
+        sources.sort(Comparator.comparing(DesignSource::file, Comparator.nullsFirst(DesignFiles.BY_NAME)));
         return sources;
     }
 

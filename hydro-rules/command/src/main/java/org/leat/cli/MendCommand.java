@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
@@ -81,7 +82,7 @@ final class MendCommand implements Callable<Integer> {
         int code = ExitCode.NOTHING;
         int changes = 0;
         for (DesignSource source : sources) {
-            Path file = Path.of(source.name());
+            Path file = Objects.requireNonNull(source.file());
             Outcome outcome = mend(checker, file, text);
             code = Math.max(code, outcome.code());
             changes += outcome.changes();

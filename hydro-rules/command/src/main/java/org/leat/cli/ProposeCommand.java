@@ -2,14 +2,13 @@ package org.leat.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Checker;
@@ -84,6 +83,9 @@ final class ProposeCommand implements Callable<Integer> {
                 files = write(folder, survey.name(), found);
             } catch (FileAlreadyExistsException e) {
                 return refused(Path.of(String.valueOf(e.getMessage())), err);
+            } catch (Outputs.CannotWriteException e) {
+                err.print("leat: " + Plainly.of(String.valueOf(e.getMessage())) + "\n");
+                return ExitCode.NOT_JUDGED;
             } catch (IOException e) {
                 err.print("leat: the folder cannot be written: " + Plainly.of(folder.toString()) + "\n");
                 return ExitCode.CALL_WRONG;
@@ -106,19 +108,14 @@ final class ProposeCommand implements Callable<Integer> {
 
     private static List<String> write(Path folder, String name, Proposals.Found found) throws IOException {
         Files.createDirectories(folder);
-        List<Path> paths = new ArrayList<>();
+        Map<Path, String> texts = new LinkedHashMap<>();
         for (int i = 0; i < found.best().size(); i++) {
-            Path path = folder.resolve(fileName(name, i + 1));
-            if (Files.exists(path)) {
-                throw new FileAlreadyExistsException(path.toString());
-            }
-            paths.add(path);
+            texts.put(folder.resolve(fileName(name, i + 1)), found.best().get(i).text());
         }
-        for (int i = 0; i < paths.size(); i++) {
-            Files.writeString(
-                    paths.get(i), found.best().get(i).text(), StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
-        }
-        return paths.stream().map(path -> path.toString().replace('\\', '/')).toList();
+        NewFiles.write(texts);
+        return texts.keySet().stream()
+                .map(path -> path.toString().replace('\\', '/'))
+                .toList();
     }
 
     /** Letters and digits of the name, a dash for what is between them, and a number. */

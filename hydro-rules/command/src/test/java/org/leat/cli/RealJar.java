@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.leat.check.Samples;
 import org.leat.lazy.Once;
 
@@ -29,6 +30,11 @@ public record RealJar(Path folder) {
     }
 
     Ran run(List<String> jvm, String input, String... arguments) throws IOException, InterruptedException {
+        return run(jvm, Map.of(), input, arguments);
+    }
+
+    Ran run(List<String> jvm, Map<String, String> environment, String input, String... arguments)
+            throws IOException, InterruptedException {
         Path out = Files.createTempFile("leat", "out");
         Path err = Files.createTempFile("leat", "err");
         Path in = Files.createTempFile("leat", "in");
@@ -40,6 +46,7 @@ public record RealJar(Path folder) {
                     .redirectOutput(out.toFile())
                     .redirectError(err.toFile());
             builder.environment().remove("JAVA_TOOL_OPTIONS");
+            builder.environment().putAll(environment);
             int code = builder.start().waitFor();
             return new Ran(
                     code, Files.readString(out, StandardCharsets.UTF_8), Files.readString(err, StandardCharsets.UTF_8));

@@ -11,7 +11,9 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.TimeUnit;
+import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -153,11 +155,46 @@ class RobustIT {
     }
 
     @Test
+    void a_file_name_that_the_locale_cannot_write_stops_nothing() throws Exception {
+        Path designs = Files.createDirectory(folder.resolve("designs"));
+        Files.move(folder.resolve("a.yaml"), designs.resolve("a.yaml"));
+        String copy = "cp " + designs + "/a.yaml " + designs + "/\"$(printf 'b\\377\\303.yaml')\"";
+        Assumptions.assumeTrue(ran("sh", "-c", copy) == 0, "names are text here");
+        RealJar.Ran ran = leat.run(
+                List.of(),
+                Map.of("LC_ALL", "C"),
+                "",
+                "check",
+                "--also",
+                "json=o.json",
+                "--also",
+                "sarif=o.sarif",
+                "--also",
+                "junit=o.xml",
+                "designs");
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.code()).isIn(0, 1);
+        assertThat(ran.out()).contains("\n2 files checked, ");
+        ObjectMapper json = new ObjectMapper();
+        assertThat(json.readTree(folder.resolve("o.json").toFile()).path("designs"))
+                .hasSize(2);
+        assertThat(json.readTree(folder.resolve("o.sarif").toFile()).path("runs"))
+                .hasSize(1);
+        assertThat(DocumentBuilderFactory.newInstance()
+                        .newDocumentBuilder()
+                        .parse(folder.resolve("o.xml").toFile())
+                        .getDocumentElement()
+                        .getTagName())
+                .isEqualTo("testsuites");
+    }
+
+    @Test
     void what_a_pack_prints_stays_out_of_the_report() throws Exception {
         Path jar = PackJar.jar(folder, "example.Chatter", """
                 package example;
 
                 import java.util.List;
+import java.util.Map;
                 import java.util.Map;
                 import org.leat.check.Rule;
                 import org.leat.check.RulePack;
@@ -183,6 +220,7 @@ class RobustIT {
                 package example;
 
                 import java.util.List;
+import java.util.Map;
                 import java.util.Map;
                 import org.leat.check.Level;
                 import org.leat.check.Outcome;
