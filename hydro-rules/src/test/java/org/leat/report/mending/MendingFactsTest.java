@@ -7,19 +7,32 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import javax.measure.quantity.ElectricPotential;
 import org.junit.jupiter.api.Test;
+import org.leat.check.Change;
 import org.leat.check.Checker;
 import org.leat.check.Finding;
+import org.leat.check.Judgement;
 import org.leat.check.Kind;
 import org.leat.check.Level;
 import org.leat.check.OnHand;
 import org.leat.check.Report;
+import org.leat.check.Rule;
+import org.leat.check.RuleBuilder;
+import org.leat.check.RulePack;
 import org.leat.check.WayOut;
+import org.leat.design.ChargeRegulator;
 import org.leat.design.PlantPart;
 import org.leat.file.DesignReader;
 import org.leat.file.Reading;
 import org.leat.pack.BuiltInPack;
+import org.leat.quantity.QuantityKind;
+import org.leat.quantity.Si;
 import org.leat.report.FileChange;
 import org.leat.report.TextWriter;
 import org.leat.report.TextWriter.Colours;
@@ -133,5 +146,86 @@ class MendingFactsTest {
                             .filter(f -> f.endangers() && f.outcome().kind() == Kind.FAIL)
                             .count());
         }
+    }
+
+    /** Wants a voltage of the regulator half a volt lower; a danger grows with each that is. */
+    private record Creeping(double each) implements RulePack {
+
+        private static final Map<String, Double> WANTED =
+                Map.of("absorption-voltage", 27.5, "float-voltage", 26.5, "cut-off-voltage", 23.5);
+
+        @Override
+        public String name() {
+            return "creeping";
+        }
+
+        private static double voltage(Judgement j, String field) {
+            ChargeRegulator regulator = Objects.requireNonNull(j.design().regulator());
+            return Si.of(
+                    switch (field) {
+                        case "absorption-voltage" -> regulator.absorptionVoltage();
+                        case "float-voltage" -> regulator.floatVoltage();
+                        default -> regulator.cutOffVoltage();
+                    },
+                    0);
+        }
+
+        private static RuleBuilder begun(String id, Level level) {
+            return Rule.of("creeping/" + id, level, id)
+                    .why("made")
+                    .formula("made")
+                    .judged("made")
+                    .source("made")
+                    .passes("holds", "It holds.")
+                    .fails("does-not", "It is {value}, {limit}.");
+        }
+
+        private static Rule wants(String field, double wanted) {
+            String path = "/regulator/" + field;
+            return begun(field, Level.WARNING)
+                    .judge(j -> j.at(path).atMost(voltage(j, field), wanted, QuantityKind.VOLTAGE))
+                    .wayOut(
+                            "lower",
+                            "Lower.",
+                            (j, f) -> Stream.of(Change.of(path, Si.quantity(wanted, "V", ElectricPotential.class))))
+                    .build();
+        }
+
+        @Override
+        public List<Rule> rules() {
+            List<Rule> rules = new ArrayList<>();
+            new TreeMap<>(WANTED).forEach((field, wanted) -> rules.add(wants(field, wanted)));
+            rules.add(begun("danger", Level.ERROR)
+                    .judge(j -> {
+                        long lowered = WANTED.entrySet().stream()
+                                .filter(w -> voltage(j, w.getKey()) <= w.getValue())
+                                .count();
+                        return j.at("/regulator").atMost(1.2 + each * lowered, 1, QuantityKind.RATIO);
+                    })
+                    .build());
+            return rules;
+        }
+    }
+
+    private static Mended creeping(double each) throws IOException {
+        Checker checker = Checker.of(List.of(new Creeping(each)));
+        return Mending.of(checker, demo("rowan-ghyll"), MendingFactsTest::read, Level.WARNING, Set.of());
+    }
+
+    @Test
+    void where_no_change_alone_but_all_together_make_a_danger_worse_none_is_written() throws IOException {
+        assertThat(creeping(0.002).steps()).as("0.6 % of the limit together").hasSize(3);
+        Mended mended = creeping(0.006);
+        assertThat(mended.steps()).isEmpty();
+        assertThat(mended.text()).isEqualTo(demo("rowan-ghyll"));
+        assertThat(mended.left())
+                .filteredOn(l -> l.finding().outcome().level() == Level.WARNING)
+                .hasSize(3)
+                .allMatch(l -> l.why() == Mended.Why.WORSE_TOGETHER);
+        assertThat(creeping(0.02).left())
+                .filteredOn(l -> l.finding().outcome().level() == Level.WARNING)
+                .as("each by itself is too much")
+                .hasSize(3)
+                .noneMatch(l -> l.why() == Mended.Why.WORSE_TOGETHER);
     }
 }
