@@ -73,7 +73,7 @@ public record TakenReadings(List<Observation> readings, List<ImpossibleReading> 
         for (int i = 0; i < file.sets().size(); i++) {
             collector.set(file.sets().get(i), "/sets[" + i + "]");
         }
-        return new TakenReadings(collector.readings, collector.impossible, collector.misplaced);
+        return collector.taken();
     }
 
     /** {@return readings of nozzle sets, taken with usual instruments, each with its place on the plant} */
@@ -82,7 +82,7 @@ public record TakenReadings(List<Observation> readings, List<ImpossibleReading> 
         for (int i = 0; i < sets.size(); i++) {
             collector.set(sets.get(i), "/sets[" + i + "]");
         }
-        return new TakenReadings(collector.readings, collector.impossible, collector.misplaced);
+        return collector.taken();
     }
 
     /** {@return the nozzle set meant by a name or by bores; null where there is none} */
@@ -125,6 +125,20 @@ public record TakenReadings(List<Observation> readings, List<ImpossibleReading> 
                 misplaced.add(new Misplaced("/gauge-above-nozzle", Why.GAUGE_ABOVE_FALL, List.of()));
             }
             this.gaugeHead = beyond ? 0 : weight * head;
+        }
+
+        /** What was collected; what changed places with another of its line is left out. */
+        TakenReadings taken() {
+            List<Observation> all = new ArrayList<>(readings);
+            impossible.forEach(one -> all.add(one.reading()));
+            List<Observation> changed = new ChangedPlaces(expected).certain(all);
+            readings.removeAll(changed);
+            impossible.removeIf(one -> changed.contains(one.reading()));
+            for (Observation one : changed) {
+                impossible.add(new ImpossibleReading(
+                        one, ImpossibleReading.Why.CHANGED_PLACES, 0, ImpossibleReading.Slip.NONE));
+            }
+            return new TakenReadings(readings, impossible, misplaced);
         }
 
         void standing(@Nullable Measured<?> read) {
@@ -327,6 +341,12 @@ public record TakenReadings(List<Observation> readings, List<ImpossibleReading> 
             if (negative) {
                 return new ImpossibleReading(seen, ImpossibleReading.Why.BELOW_NIL, 0, slip(seen, expected));
             }
+            boolean milli = seen.channel().what() == ReadingKind.BATTERY_VOLTS
+                    && slip(seen, expected) == ImpossibleReading.Slip.A_THOUSANDTH;
+            if (milli) {
+                return new ImpossibleReading(
+                        seen, ImpossibleReading.Why.DEAD_BATTERY, 0, ImpossibleReading.Slip.A_THOUSANDTH);
+            }
             if (seen.value() < 0
                     && seen.channel().what() == ReadingKind.BATTERY_AMPS
                     && slip(seen, expected) == ImpossibleReading.Slip.SIGN) {
@@ -383,6 +403,15 @@ public record TakenReadings(List<Observation> readings, List<ImpossibleReading> 
                 case WINDING_TEMPERATURE, LEAD_SPREAD -> ImpossibleReading.Why.NO_SUCH_VALUE;
             };
         }
+    }
+
+    /**
+     * {@return the reading of the same line that is what was expected of this one, as this is what was expected of that; null where
+     * there is none} Far enough apart such readings are left out; nearer, a fault might move two numbers so, and they are only told.
+     */
+    public static @Nullable Observation changedPlaces(
+            Observation seen, List<Observation> readings, Expectations expected) {
+        return new ChangedPlaces(expected).with(seen, readings);
     }
 
     /** {@return the slip that would make a reading what is expected, within a twentieth} */

@@ -51,6 +51,63 @@ class AtTheWaterTest {
                 .contains("cable/ampacity");
     }
 
+    private static Said readings(Path folder, String text) throws IOException {
+        Path file = folder.resolve("water.yaml");
+        Files.writeString(file, "format: 1\n" + text);
+        Said said = leat("readings", HUT, file.toString());
+        // lines are wrapped where the folder's name has them
+        return new Said(said.code(), said.out().replaceAll("\\s+", " "), said.err());
+    }
+
+    @Test
+    void a_sheet_with_nothing_filled_in_or_left_is_no_all_clear(@TempDir Path folder) throws IOException {
+        Said empty = leat("start", "--empty-readings", HUT);
+        Path file = folder.resolve("readings.yaml");
+        Files.writeString(file, empty.out());
+        Said said = leat("readings", HUT, file.toString());
+        assertThat(said.code()).isEqualTo(4);
+        assertThat(said.out()).contains("Not known: no reading is here").doesNotContain("nothing wrong");
+        JsonNode json = new ObjectMapper()
+                .readTree(leat("readings", "--format", "json", HUT, file.toString())
+                        .out());
+        assertThat(json.at("/judged").asBoolean(true)).isFalse();
+        assertThat(json.at("/faults").isEmpty()).isTrue();
+        Said left = readings(folder, "sets: [ { nozzles: 11 mm, speed: 11650 rpm } ]\n");
+        assertThat(left.code()).isEqualTo(1);
+        assertThat(left.out()).contains("It is what was expected times ten").contains("Not known: no reading");
+    }
+
+    @Test
+    void columns_that_changed_places_are_told_and_nobody_is_sent_to_the_bridge(@TempDir Path folder)
+            throws IOException {
+        Said far = readings(
+                folder,
+                "sets: [ { nozzles: 11 mm, running-pressure: 2.93 bar, speed: 14.4 rpm, battery-amps: 1158 A } ]\n");
+        assertThat(far.code()).isEqualTo(1);
+        assertThat(far.out()).contains("water.yaml:2:").contains("did they change places? It is left out.");
+        assertThat(far.out()).doesNotContain("diode shorted?");
+        Said near = readings(
+                folder, "sets: [ { nozzles: 11 mm, speed: 1158 rpm, battery-amps: 26.3 A, battery-volts: 14.4 V } ]\n");
+        assertThat(near.out()).containsOnlyOnce("each what was expected of the other: did they change places?");
+    }
+
+    /** Values of the plant as solved with the battery away, and with leads open. */
+    @Test
+    void a_blown_fuse_and_a_lead_that_is_off_are_told_as_what_they_are(@TempDir Path folder) throws IOException {
+        Said sheet = leat("start", HUT);
+        assertThat(sheet.out()).contains("1166 rpm").contains("28.4 V");
+        Said fuse = readings(
+                folder, "sets: [ { nozzles: 9 mm, speed: 1170 rpm, bridge-volts: 28.4 V, battery-amps: 0 A } ]\n");
+        assertThat(fuse.out()).contains("is the battery's fuse blown, its breaker or switch open?");
+        Said open = readings(folder, "sets: [ { nozzles: 9 mm, speed: 2160 rpm, battery-amps: 0 A } ]\n");
+        assertThat(open.out()).contains("the rest as with leads open: shut the water");
+        Said clamp = readings(
+                folder, "sets: [ { nozzles: 9 mm, speed: 1109 rpm, bridge-volts: 26.7 V, battery-amps: 0 A } ]\n");
+        assertThat(clamp.out()).doesNotContain("fuse blown");
+        Said stands = readings(folder, "sets: [ { nozzles: 9 mm, speed: 0 rpm, battery-amps: 0 A } ]\n");
+        assertThat(stands.out()).contains("The wheel stands");
+    }
+
     @Test
     void the_empty_file_of_readings_can_be_read_once_something_is_filled_in(@TempDir Path folder) throws IOException {
         Said said = leat("start", "--empty-readings", HUT);
