@@ -12,7 +12,7 @@ import org.leat.readings.Channel.ReadingKind;
 final class ChangedPlaces {
 
     /** Standard uncertainties from which a reading is far off. */
-    private static final double FAR = 6;
+    static final double FAR = 6;
     /** How near what was expected of the other, a share beside three standard uncertainties. */
     private static final double NEAR = 0.05;
     /** So many times apart, no fault of a plant moves two numbers to each other's place. Common practice. */

@@ -36,6 +36,8 @@ public record ImpossibleReading(Observation reading, Why why, double most, Slip 
         TURNED_ROUND,
         /** this and another of its line are each what was expected of the other, and far from what was expected of itself. */
         CHANGED_PLACES,
+        /** far off by the slip that another reading of the same kind, which cannot be, was taken with. */
+        SAME_SLIP,
         /** a battery that is charged has no volts as low. */
         DEAD_BATTERY,
         /** no such value. */

@@ -138,7 +138,30 @@ public record TakenReadings(List<Observation> readings, List<ImpossibleReading> 
                 impossible.add(new ImpossibleReading(
                         one, ImpossibleReading.Why.CHANGED_PLACES, 0, ImpossibleReading.Slip.NONE));
             }
+            sameSlip();
             return new TakenReadings(readings, impossible, misplaced);
+        }
+
+        /** A counter that shows two marks shows them in all its readings, also in those that could be. */
+        private void sameSlip() {
+            List<ImpossibleReading> known = impossible.stream()
+                    .filter(one -> one.slip() != ImpossibleReading.Slip.NONE
+                            && one.slip() != ImpossibleReading.Slip.SIGN
+                            && one.slip() != ImpossibleReading.Slip.PEAK_FOR_RMS)
+                    .toList();
+            for (Observation seen : List.copyOf(readings)) {
+                ImpossibleReading.Slip slip = slip(seen, expected);
+                double standard = Math.hypot(seen.standard(), expected.uncertainty(seen.channel()));
+                boolean far = Math.abs(seen.value() - expected.value(seen.channel())) > ChangedPlaces.FAR * standard;
+                boolean same = known.stream()
+                        .anyMatch(one -> one.slip() == slip
+                                && one.reading().channel().what()
+                                        == seen.channel().what());
+                if (far && same) {
+                    readings.remove(seen);
+                    impossible.add(new ImpossibleReading(seen, ImpossibleReading.Why.SAME_SLIP, 0, slip));
+                }
+            }
         }
 
         void standing(@Nullable Measured<?> read) {

@@ -87,6 +87,21 @@ class TakenReadingsTest {
                 .isNull();
     }
 
+    /** 4330 rpm with open leads cannot be; 2330 rpm on the bus could, were the magnets nearly gone. */
+    @Test
+    void a_counter_that_shows_two_marks_where_it_cannot_be_shows_them_elsewhere_too() {
+        String onBus = "  - { nozzles: 11 mm, speed: 2330 rpm, battery-amps: 14.5 A }\n";
+        TakenReadings taken = taken("sets:\n  - { nozzles: 9 mm, leads: open, speed: 4330 rpm }\n" + onBus);
+        assertThat(taken.impossible())
+                .extracting(one -> one.reading().path() + " " + one.why() + " " + one.slip())
+                .containsExactly("/sets[0]/speed ABOVE_RUNAWAY TWO_MARKS", "/sets[1]/speed SAME_SLIP TWO_MARKS");
+        assertThat(taken.readings())
+                .singleElement()
+                .satisfies(seen -> assertThat(seen.channel().what()).isEqualTo(ReadingKind.BATTERY_AMPS));
+        // without the one that cannot be it may have run away, and counts
+        assertThat(taken("sets:\n" + onBus).impossible()).isEmpty();
+    }
+
     @Test
     void millivolts_of_a_battery_cannot_be_and_litres_a_minute_are_known() {
         TakenReadings taken = taken("sets: [ { nozzles: 11 mm, battery-volts: 26.3 mV, flow: 2.2 L/min } ]");

@@ -168,6 +168,7 @@ public final class ReadingsWriter {
             case ABOVE_STANDING -> "standing water was read to press no more than " + most(cannot);
             case TURNED_ROUND ->
                 "the battery would give just what it should take: the clamp or the shunt is turned round";
+            case SAME_SLIP -> "another of the same meter cannot be, by the same slip";
             case DEAD_BATTERY -> "no battery has volts as low";
             case CHANGED_PLACES ->
                 "this and another of its line are each what was expected of the other: did they change places?";
