@@ -3,6 +3,7 @@ package org.leat.readings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import javax.measure.Quantity;
 import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
@@ -76,12 +77,10 @@ public record TakenReadings(List<Observation> readings, List<ImpossibleReading> 
         return collector.taken();
     }
 
-    /** {@return readings of nozzle sets, taken with usual instruments, each with its place on the plant} */
-    static TakenReadings of(List<SetReadings> sets, Expectations expected) {
+    /** {@return readings of nozzle sets by their path in a file, taken with usual instruments, each with its place on the plant} */
+    static TakenReadings of(Map<String, SetReadings> sets, Expectations expected) {
         Collector collector = new Collector(null, null, expected);
-        for (int i = 0; i < sets.size(); i++) {
-            collector.set(sets.get(i), "/sets[" + i + "]");
-        }
+        sets.forEach((path, set) -> collector.set(set, path));
         return collector.taken();
     }
 

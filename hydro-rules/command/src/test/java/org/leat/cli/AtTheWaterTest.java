@@ -488,6 +488,42 @@ class AtTheWaterTest {
         }
     }
 
+    @Test
+    void a_log_tells_where_what_it_leaves_out_stands_and_one_day_is_no_all_clear(@TempDir Path folder)
+            throws IOException {
+        String head = "day,nozzles,running-pressure [bar],speed [rpm],battery-amps [A]\n";
+        String day = "2031-01-04,11 mm,2.92,1160,14.6\n";
+        Path file = folder.resolve("log.csv");
+        Files.writeString(file, head + day);
+        Said one = leat("log", HUT, file.toString());
+        assertThat(one.code()).isEqualTo(4);
+        assertThat(one.out()).contains("one day alone tells no change").doesNotContain("Nothing changes");
+        Files.writeString(
+                file,
+                head + day + "2031-01-11,10 mm,2.92,1160,14.6\n2031-01-18,11 mm,2.91,14.5,1159\n"
+                        + "2031-01-25,11 mm,2.91,1160,14.5\n2031-01-26,10 mm,2.91,1160,14.5\n");
+        Said more = leat("log", HUT, file.toString());
+        assertThat(more.code()).isZero();
+        assertThat(more.err().lines())
+                .hasSize(3)
+                .anyMatch(line -> line.contains("log.csv:3:12: the design has no such nozzle set"))
+                .anyMatch(line -> line.contains("log.csv:4:23: This reading cannot be: speed"))
+                .anyMatch(line -> line.contains("log.csv:4:28: This reading cannot be: amps"));
+        Files.writeString(file, head + day.replace("11 mm", "10 mm"));
+        Said none = leat("log", HUT, file.toString());
+        assertThat(none.code()).isEqualTo(4);
+        assertThat(none.err()).contains("log.csv:2:12: the design has no such nozzle set; it has 11 mm");
+    }
+
+    @Test
+    void nothing_is_learned_of_a_sheet_with_nothing_in_it(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("readings.yaml");
+        Files.writeString(file, leat("start", "--empty-readings", HUT).out());
+        Said said = leat("learn", HUT, file.toString());
+        assertThat(said.code()).isEqualTo(4);
+        assertThat(said.err()).contains("no reading is here, or left").doesNotContain("wrong");
+    }
+
     private static Said european(String rows, Path folder) throws IOException {
         Path file = folder.resolve("log.csv");
         Files.writeString(file, "day;running-pressure [bar];speed [rpm]\n" + rows);
