@@ -302,7 +302,8 @@ final class BenchStudy {
     }
 
     MotorBench result() {
-        if (task.terms().isEmpty() || terms.isEmpty()) {
+        boolean drag = task.terms().stream().anyMatch(t -> t.kind() == Kind.DRAG);
+        if (terms.isEmpty() && !drag) {
             return new MotorBench(
                     slowing(),
                     List.of(),
@@ -474,10 +475,12 @@ final class BenchStudy {
             What what, java.util.function.Function<BenchReadings.Row, double[]> of, List<Constant> constants) {
         double[] sums = new double[3];
         int rows = 0;
-        for (BenchReadings.Row row : file.readings()) {
-            double[] three = of.apply(row);
+        for (int i = 0; i < file.readings().size(); i++) {
+            double[] three = of.apply(file.readings().get(i));
+            String here = "/readings[" + i + "]/";
             double mean = (three[0] + three[1] + three[2]) / 3;
             if (mean > 0
+                    && cannot.stream().noneMatch(c -> c.path().startsWith(here))
                     && cannot.stream()
                             .noneMatch(c -> c.path().contains("-ab")
                                     || c.path().contains("-bc")

@@ -45,6 +45,11 @@ final class BenchTerms {
     /** Of the live pair, what a meter may still show across a lead that carries nothing. */
     private static final double NEARLY_DEAD = 0.15;
 
+    /** Frequency over speed beyond which there is no such machine, unless somebody counted as many. Common practice. */
+    private static final double MOST_POLE_PAIRS = 100;
+    /** Volts between leads at an angular speed, V·s: five volts a turn in a minute. Common practice: slow ring generators make four. */
+    private static final double MOST_VOLTS = 5 * 30 / Math.PI;
+
     private static final double LEAST_VOLTS = 0.02;
     private static final double LEAST_AMPS = 0.02;
     private static final double LEAST_OHMS = 1e-4;
@@ -149,6 +154,9 @@ final class BenchTerms {
             cannot.add(new Cannot(path + "/frequency", Why.NO_POLE_PAIRS, periods == null ? 0 : periods.si()));
             return;
         }
+        if (read != null && noSuchMachine(row, read.si(), path)) {
+            return;
+        }
         ToDoubleFunction<BenchMotor> at;
         double ownSpeed;
         if (read != null) {
@@ -181,6 +189,12 @@ final class BenchTerms {
                     m -> m.bridgeVolts(at.applyAsDouble(m))));
         }
         double[] shorted = row.amps();
+        slips(shorted, path + "/amps-");
+        if (present(shorted) == 3 && noTriangle(shorted, false)) {
+            int most = largest(shorted);
+            cannot.add(new Cannot(path + "/amps-" + "abc".charAt(most), Why.NO_SUCH_AMPS, shorted[most]));
+            return;
+        }
         for (int x = 0; x < 3; x++) {
             if (!Double.isNaN(shorted[x])) {
                 int lead = x;
@@ -196,6 +210,28 @@ final class BenchTerms {
                         m -> m.amps(at.applyAsDouble(m), 1)[lead]));
             }
         }
+    }
+
+    /** Columns changed with each other give hundreds of pole pairs, or thousands of volts: neither speed nor reading is to be believed. */
+    private boolean noSuchMachine(BenchReadings.Row row, double speed, String path) {
+        Measured<?> periods = row.frequency();
+        double pairs = periods == null ? 0 : 2 * Math.PI * periods.si() / speed;
+        if (pairs > MOST_POLE_PAIRS && (counted == null || pairs > 2.0 * counted)) {
+            cannot.add(new Cannot(path + "/frequency", Why.NO_SUCH_POLE_PAIRS, pairs));
+            return true;
+        }
+        double[] read = row.volts();
+        int most = largest(read);
+        if (read[most] > MOST_VOLTS * speed) {
+            cannot.add(new Cannot(path + "/volts-" + pair(most), Why.NO_SUCH_VOLTS_AT_SPEED, read[most]));
+            return true;
+        }
+        Measured<?> bridge = row.bridgeVolts();
+        if (bridge != null && bridge.si() > Math.sqrt(2) * MOST_VOLTS * speed) {
+            cannot.add(new Cannot(path + "/bridge-volts", Why.NO_SUCH_VOLTS_AT_SPEED, bridge.si()));
+            return true;
+        }
+        return false;
     }
 
     private static double told(@Nullable Measured<?> read, double usual) {
@@ -319,7 +355,8 @@ final class BenchTerms {
             if (present(read) == 3 && Math.abs(one - other) < 0.1 * Math.max(one, other)) {
                 Why why = slip(read[p] / one);
                 if (why != Why.ALONE) {
-                    cannot.add(new Cannot(path + pair(p), why, read[p]));
+                    String which = path.endsWith("amps-") ? "abc".substring(p, p + 1) : pair(p);
+                    cannot.add(new Cannot(path + which, why, read[p]));
                     read[p] = Double.NaN;
                     return;
                 }

@@ -34,6 +34,12 @@ public record ImpossibleReading(Observation reading, Why why, double most, Slip 
         ABOVE_STANDING,
         /** a battery that would give just what it should take: the clamp or the shunt is turned round. */
         TURNED_ROUND,
+        /** this and another of its line are each what was expected of the other, and far from what was expected of itself. */
+        CHANGED_PLACES,
+        /** far off by the slip that another reading of the same kind, which cannot be, was taken with. */
+        SAME_SLIP,
+        /** a battery that is charged has no volts as low. */
+        DEAD_BATTERY,
         /** no such value. */
         NO_SUCH_VALUE
     }
@@ -64,6 +70,8 @@ public record ImpossibleReading(Observation reading, Why why, double most, Slip 
         BAR_FOR_KILOPASCAL(0.01),
         /** litres a minute written as litres a second. */
         MINUTE_FOR_SECOND(60),
+        /** litres a second written as litres a minute. */
+        SECOND_FOR_MINUTE(1 / 60d),
         /** a counter that counted several marks. */
         TWO_MARKS(2),
         /** a clamp round two turns. */
@@ -87,7 +95,8 @@ public record ImpossibleReading(Observation reading, Why why, double most, Slip 
                 case PEAK_FOR_RMS -> what == ReadingKind.LEAD_VOLTS || what == ReadingKind.LEAD_AMPS;
                 case PSI_FOR_BAR, METRES_FOR_BAR, BAR_FOR_PSI, BAR_FOR_KILOPASCAL ->
                     what.kind() == ReadingKind.STANDING_PRESSURE.kind();
-                case MINUTE_FOR_SECOND -> what == ReadingKind.FLOW || what == ReadingKind.INTAKE_FLOW;
+                case MINUTE_FOR_SECOND, SECOND_FOR_MINUTE ->
+                    what == ReadingKind.FLOW || what == ReadingKind.INTAKE_FLOW;
                 case TWO_MARKS -> what == ReadingKind.SPEED;
                 case TWO_TURNS -> what.kind() == ReadingKind.LEAD_AMPS.kind();
             };

@@ -5,12 +5,14 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
+import org.leat.plant.numbers.NozzleGroup;
 
 /**
  * A log of readings over months: the readings of a day and a nozzle set are taken together, each is told as a change since the first
@@ -74,6 +76,11 @@ public final class LogStudy {
             impossible = List.copyOf(impossible);
         }
 
+        /** {@return whether there are days to compare: one alone tells no change} */
+        public boolean judged() {
+            return days > 1;
+        }
+
         /** {@return the fault that explains the changes, if any grows; null where nothing does} */
         public @Nullable Drift growing() {
             Drift best = drifts.get(0);
@@ -96,14 +103,33 @@ public final class LogStudy {
         return new LogStudy(table).told(log);
     }
 
+    /** {@return the nozzle sets that a log names and the design has not, each where it is named first; their readings are left out} */
+    public static List<TakenReadings.Misplaced> unknownSets(FaultTable table, PlantLog log) {
+        List<NozzleGroup> sets = table.expectations().sets();
+        Map<String, TakenReadings.Misplaced> unknown = new LinkedHashMap<>();
+        for (int i = 0; i < log.entries().size(); i++) {
+            String name = log.entries().get(i).nozzles();
+            if (name != null && TakenReadings.meant(name, sets) == null) {
+                unknown.putIfAbsent(
+                        name,
+                        new TakenReadings.Misplaced(
+                                "/entries[" + i + "]/nozzles",
+                                TakenReadings.Why.NO_SUCH_SET,
+                                sets.stream().map(NozzleGroup::name).toList()));
+            }
+        }
+        return List.copyOf(unknown.values());
+    }
+
     private Optional<Told> told(PlantLog log) {
         Map<LocalDate, Map<Channel, Mean>> days = new TreeMap<>();
         List<ImpossibleReading> impossible = new ArrayList<>();
-        Map<LocalDate, List<SetReadings>> byDay = new TreeMap<>();
-        for (SetReadings entry : log.entries()) {
+        Map<LocalDate, Map<String, SetReadings>> byDay = new TreeMap<>();
+        for (int i = 0; i < log.entries().size(); i++) {
+            SetReadings entry = log.entries().get(i);
             LocalDate day = entry.day();
             if (day != null) {
-                byDay.computeIfAbsent(day, d -> new ArrayList<>()).add(entry);
+                byDay.computeIfAbsent(day, d -> new LinkedHashMap<>()).put("/entries[" + i + "]", entry);
             }
         }
         byDay.forEach((day, sets) -> {

@@ -53,6 +53,14 @@ public record MotorBench(
         return ranked.get(0);
     }
 
+    /**
+     * {@return whether anything is left that could show a fault} Where not, the answer that nothing is wrong rests on nothing: readings
+     * were left out, or the rotor only coasted and nobody states a torque.
+     */
+    public boolean judged() {
+        return !read.isEmpty();
+    }
+
     /** {@return a constant; null where the readings do not determine it} */
     public @Nullable Constant constant(What what) {
         return constants.stream().filter(c -> c.what() == what).findFirst().orElse(null);
@@ -131,7 +139,7 @@ public record MotorBench(
         JOINT_BAD(Lies.IN_THE_MOTOR, 0.8, 0.4),
         /** magnets weaker than stated; size: share lost. */
         MAGNETS_WEAK(Lies.IN_THE_MOTOR, 0.8, 0.08),
-        /** connected in delta where star is stated, or in star where delta is; size: 1 for delta, −1 for star. */
+        /** connected in delta where the numbers stated are of star, or the other way round; size: 1 for delta, −1 for star. */
         STAR_FOR_DELTA(Lies.IN_WHAT_IS_STATED, 0.7, 0),
         /** bearing or seal drags; size: share of what is stated on top. */
         BEARING_DRAGS(Lies.IN_THE_MOTOR, 0.7, 1),
@@ -271,6 +279,12 @@ public record MotorBench(
         NO_SUCH_VOLTS,
         /** no three phases give these resistances. */
         NO_SUCH_RESISTANCES,
+        /** no three shorted leads carry these amperes: one has more than the other two together. */
+        NO_SUCH_AMPS,
+        /** more pole pairs than any such machine has. */
+        NO_SUCH_POLE_PAIRS,
+        /** more volts at this speed than any such machine makes. */
+        NO_SUCH_VOLTS_AT_SPEED,
         /** ten times what the others say. */
         TEN_TIMES,
         /** a tenth of what the others say. */

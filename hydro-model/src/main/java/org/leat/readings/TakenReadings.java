@@ -3,6 +3,7 @@ package org.leat.readings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import javax.measure.Quantity;
 import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
@@ -73,16 +74,14 @@ public record TakenReadings(List<Observation> readings, List<ImpossibleReading> 
         for (int i = 0; i < file.sets().size(); i++) {
             collector.set(file.sets().get(i), "/sets[" + i + "]");
         }
-        return new TakenReadings(collector.readings, collector.impossible, collector.misplaced);
+        return collector.taken();
     }
 
-    /** {@return readings of nozzle sets, taken with usual instruments, each with its place on the plant} */
-    static TakenReadings of(List<SetReadings> sets, Expectations expected) {
+    /** {@return readings of nozzle sets by their path in a file, taken with usual instruments, each with its place on the plant} */
+    static TakenReadings of(Map<String, SetReadings> sets, Expectations expected) {
         Collector collector = new Collector(null, null, expected);
-        for (int i = 0; i < sets.size(); i++) {
-            collector.set(sets.get(i), "/sets[" + i + "]");
-        }
-        return new TakenReadings(collector.readings, collector.impossible, collector.misplaced);
+        sets.forEach((path, set) -> collector.set(set, path));
+        return collector.taken();
     }
 
     /** {@return the nozzle set meant by a name or by bores; null where there is none} */
@@ -125,6 +124,43 @@ public record TakenReadings(List<Observation> readings, List<ImpossibleReading> 
                 misplaced.add(new Misplaced("/gauge-above-nozzle", Why.GAUGE_ABOVE_FALL, List.of()));
             }
             this.gaugeHead = beyond ? 0 : weight * head;
+        }
+
+        /** What was collected; what changed places with another of its line is left out. */
+        TakenReadings taken() {
+            List<Observation> all = new ArrayList<>(readings);
+            impossible.forEach(one -> all.add(one.reading()));
+            List<Observation> changed = new ChangedPlaces(expected).certain(all);
+            readings.removeAll(changed);
+            impossible.removeIf(one -> changed.contains(one.reading()));
+            for (Observation one : changed) {
+                impossible.add(new ImpossibleReading(
+                        one, ImpossibleReading.Why.CHANGED_PLACES, 0, ImpossibleReading.Slip.NONE));
+            }
+            sameSlip();
+            return new TakenReadings(readings, impossible, misplaced);
+        }
+
+        /** A counter that shows two marks shows them in all its readings, also in those that could be. */
+        private void sameSlip() {
+            List<ImpossibleReading> known = impossible.stream()
+                    .filter(one -> one.slip() != ImpossibleReading.Slip.NONE
+                            && one.slip() != ImpossibleReading.Slip.SIGN
+                            && one.slip() != ImpossibleReading.Slip.PEAK_FOR_RMS)
+                    .toList();
+            for (Observation seen : List.copyOf(readings)) {
+                ImpossibleReading.Slip slip = slip(seen, expected);
+                double standard = Math.hypot(seen.standard(), expected.uncertainty(seen.channel()));
+                boolean far = Math.abs(seen.value() - expected.value(seen.channel())) > ChangedPlaces.FAR * standard;
+                boolean same = known.stream()
+                        .anyMatch(one -> one.slip() == slip
+                                && one.reading().channel().what()
+                                        == seen.channel().what());
+                if (far && same) {
+                    readings.remove(seen);
+                    impossible.add(new ImpossibleReading(seen, ImpossibleReading.Why.SAME_SLIP, 0, slip));
+                }
+            }
         }
 
         void standing(@Nullable Measured<?> read) {
@@ -327,6 +363,12 @@ public record TakenReadings(List<Observation> readings, List<ImpossibleReading> 
             if (negative) {
                 return new ImpossibleReading(seen, ImpossibleReading.Why.BELOW_NIL, 0, slip(seen, expected));
             }
+            boolean milli = seen.channel().what() == ReadingKind.BATTERY_VOLTS
+                    && slip(seen, expected) == ImpossibleReading.Slip.A_THOUSANDTH;
+            if (milli) {
+                return new ImpossibleReading(
+                        seen, ImpossibleReading.Why.DEAD_BATTERY, 0, ImpossibleReading.Slip.A_THOUSANDTH);
+            }
             if (seen.value() < 0
                     && seen.channel().what() == ReadingKind.BATTERY_AMPS
                     && slip(seen, expected) == ImpossibleReading.Slip.SIGN) {
@@ -383,6 +425,15 @@ public record TakenReadings(List<Observation> readings, List<ImpossibleReading> 
                 case WINDING_TEMPERATURE, LEAD_SPREAD -> ImpossibleReading.Why.NO_SUCH_VALUE;
             };
         }
+    }
+
+    /**
+     * {@return the reading of the same line that is what was expected of this one, as this is what was expected of that; null where
+     * there is none} Far enough apart such readings are left out; nearer, a fault might move two numbers so, and they are only told.
+     */
+    public static @Nullable Observation changedPlaces(
+            Observation seen, List<Observation> readings, Expectations expected) {
+        return new ChangedPlaces(expected).with(seen, readings);
     }
 
     /** {@return the slip that would make a reading what is expected, within a twentieth} */

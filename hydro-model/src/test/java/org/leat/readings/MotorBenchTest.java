@@ -220,6 +220,67 @@ class MotorBenchTest {
         assertThat(value(motor, What.VOLTS_PER_SPEED)).isCloseTo(0.32, within(0.003));
     }
 
+    /** A motor of ten pole pairs and 30 V at 1000 rpm, its columns changed with each other. */
+    @Test
+    void columns_that_changed_places_make_no_machine() {
+        String line = "  - { speed: %s rpm, frequency: %s Hz, volts-ab: %s V, volts-bc: 6.01 V, volts-ca: 6 V }\n";
+        MotorBench right =
+                MotorBench.of(file("readings:\n" + String.format(Locale.ROOT, line, "200", "33.3", "6")), null);
+        assertThat(right.cannot()).isEmpty();
+        assertThat(value(right, What.POLE_PAIRS)).isEqualTo(10);
+        MotorBench hertz =
+                MotorBench.of(file("readings:\n" + String.format(Locale.ROOT, line, "33.3", "200", "6")), null);
+        assertThat(hertz.cannot())
+                .extracting(c -> c.path() + " " + c.why() + " " + Math.round(c.value()))
+                .containsExactly("/readings[0]/frequency " + Why.NO_SUCH_POLE_PAIRS + " 360");
+        assertThat(hertz.constants()).isEmpty();
+        assertThat(hertz.judged()).isFalse();
+        MotorBench volts = MotorBench.of(
+                file("readings:\n  - { speed: 6 rpm, volts-ab: 200 V }\n  - { speed: 15 rpm, volts-ab: 500 V }\n"
+                        + "  - { speed: 6 rpm, bridge-volts: 280 V }\n"),
+                null);
+        assertThat(volts.cannot())
+                .extracting(c -> c.path() + " " + c.why())
+                .containsExactly(
+                        "/readings[0]/volts-ab " + Why.NO_SUCH_VOLTS_AT_SPEED,
+                        "/readings[1]/volts-ab " + Why.NO_SUCH_VOLTS_AT_SPEED,
+                        "/readings[2]/bridge-volts " + Why.NO_SUCH_VOLTS_AT_SPEED);
+        // a slow ring of many magnets is one, and so is what somebody counted
+        assertThat(MotorBench.of(file("readings: [ { speed: 100 rpm, frequency: 160 Hz, volts-ab: 400 V } ]"), null)
+                        .cannot())
+                .isEmpty();
+        assertThat(MotorBench.of(file("pole-pairs: 120\nreadings: [ { speed: 60 rpm, frequency: 120 Hz } ]"), null)
+                        .cannot())
+                .isEmpty();
+    }
+
+    @Test
+    void three_shorted_leads_carry_no_more_in_one_than_in_the_other_two() {
+        String sound = "readings:\n  - { speed: 300 rpm, volts-ab: 9 V, volts-bc: 9 V, volts-ca: 9 V }\n";
+        MotorBench motor = MotorBench.of(
+                file(sound + "  - { speed: 60 rpm, amps-a: 2000 A, amps-b: 20 A, amps-c: 20.1 A }\n"
+                        + "  - { speed: 60 rpm, amps-a: 20 A, amps-b: 20 A, amps-c: 200 A }\n"
+                        + "  - { speed: 60 rpm, amps-a: 20 A, amps-b: 0 A, amps-c: 20.2 A }\n"),
+                null);
+        assertThat(motor.cannot())
+                .extracting(c -> c.path() + " " + c.why())
+                .containsExactly("/readings[1]/amps-a " + Why.NO_SUCH_AMPS, "/readings[2]/amps-c " + Why.TEN_TIMES);
+    }
+
+    /** The hut's plant states 18 W at 1000 rpm. */
+    @Test
+    void a_drag_shows_by_coasting_alone_where_a_torque_is_stated() {
+        String coasting = "inertia: 0.012 kg·m²\nreadings:\n  - { time: 0 s, speed: 1000 rpm }\n"
+                + "  - { time: 1 s, speed: 600 rpm }\n  - { time: 1.8 s, speed: 300 rpm }\n";
+        MotorBench against =
+                MotorBench.of(file(coasting), DemoPlants.of("rowan-ghyll").design());
+        assertThat(against.judged()).isTrue();
+        assertThat(against.first().fault()).isEqualTo(Fault.BEARING_DRAGS);
+        MotorBench alone = MotorBench.of(file(coasting), null);
+        assertThat(alone.judged()).isFalse();
+        assertThat(value(alone, What.CONSTANT_TORQUE)).isGreaterThan(0.3);
+    }
+
     @Test
     void a_frequency_tells_no_speed_without_pole_pairs() {
         MotorBench motor = MotorBench.of(file("readings: [ { frequency: 125 Hz, volts-ab: 16.8 V } ]"), null);

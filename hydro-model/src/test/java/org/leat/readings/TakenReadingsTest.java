@@ -53,6 +53,75 @@ class TakenReadingsTest {
     }
 
     @Test
+    void two_columns_that_changed_places_are_left_out_and_accuse_nothing() {
+        TakenReadings taken = taken("""
+                sets:
+                  - { nozzles: 11 mm, running-pressure: 2.93 bar, speed: 14.4 rpm, battery-amps: 1158 A, battery-volts: 26.3 V }
+                  - { nozzles: 9 mm, running-pressure: 3.02 bar, speed: 147 rpm, frequency: 1109 Hz }
+                """);
+        assertThat(taken.impossible())
+                .extracting(one -> one.reading().path() + " " + one.why())
+                .containsExactlyInAnyOrder(
+                        "/sets[0]/speed CHANGED_PLACES",
+                        "/sets[0]/battery-amps CHANGED_PLACES",
+                        "/sets[1]/speed CHANGED_PLACES",
+                        "/sets[1]/frequency CHANGED_PLACES");
+        assertThat(taken.readings()).hasSize(3);
+        assertThat(Diagnosis.of(FaultTable.of(EXPECTED), taken.readings()).dangers())
+                .isEmpty();
+    }
+
+    /** 26.3 A at 14.4 V is what a battery of half the volts would take: it is told, and stays a reading. */
+    @Test
+    void what_a_battery_of_other_volts_would_show_is_not_left_out() {
+        TakenReadings taken =
+                taken("sets: [ { nozzles: 11 mm, speed: 1158 rpm, battery-amps: 26.3 A, battery-volts: 14.4 V } ]");
+        assertThat(taken.impossible()).isEmpty();
+        Observation volts = taken.readings().get(1);
+        Observation amps = taken.readings().get(2);
+        assertThat(TakenReadings.changedPlaces(volts, taken.readings(), EXPECTED))
+                .isEqualTo(amps);
+        assertThat(TakenReadings.changedPlaces(amps, taken.readings(), EXPECTED))
+                .isEqualTo(volts);
+        assertThat(TakenReadings.changedPlaces(taken.readings().get(0), taken.readings(), EXPECTED))
+                .isNull();
+    }
+
+    /** 4330 rpm with open leads cannot be; 2330 rpm on the bus could, were the magnets nearly gone. */
+    @Test
+    void a_counter_that_shows_two_marks_where_it_cannot_be_shows_them_elsewhere_too() {
+        String onBus = "  - { nozzles: 11 mm, speed: 2330 rpm, battery-amps: 14.5 A }\n";
+        TakenReadings taken = taken("sets:\n  - { nozzles: 9 mm, leads: open, speed: 4330 rpm }\n" + onBus);
+        assertThat(taken.impossible())
+                .extracting(one -> one.reading().path() + " " + one.why() + " " + one.slip())
+                .containsExactly("/sets[0]/speed ABOVE_RUNAWAY TWO_MARKS", "/sets[1]/speed SAME_SLIP TWO_MARKS");
+        assertThat(taken.readings())
+                .singleElement()
+                .satisfies(seen -> assertThat(seen.channel().what()).isEqualTo(ReadingKind.BATTERY_AMPS));
+        // without the one that cannot be it may have run away, and counts
+        assertThat(taken("sets:\n" + onBus).impossible()).isEmpty();
+    }
+
+    @Test
+    void millivolts_of_a_battery_cannot_be_and_litres_a_minute_are_known() {
+        TakenReadings taken = taken("sets: [ { nozzles: 11 mm, battery-volts: 26.3 mV, flow: 2.2 L/min } ]");
+        assertThat(taken.impossible()).singleElement().satisfies(cannot -> {
+            assertThat(cannot.why()).isEqualTo(ImpossibleReading.Why.DEAD_BATTERY);
+            assertThat(cannot.slip()).isEqualTo(ImpossibleReading.Slip.A_THOUSANDTH);
+        });
+        assertThat(TakenReadings.slip(taken.readings().get(0), EXPECTED))
+                .isEqualTo(ImpossibleReading.Slip.SECOND_FOR_MINUTE);
+    }
+
+    /** One number that is the other's by chance, the other as it should be. */
+    @Test
+    void one_reading_that_is_what_another_should_be_changed_no_place() {
+        TakenReadings taken = taken("sets: [ { nozzles: 11 mm, speed: 14.4 rpm, battery-amps: 14.5 A } ]");
+        assertThat(taken.impossible()).isEmpty();
+        assertThat(taken.readings()).hasSize(2);
+    }
+
+    @Test
     void volts_above_what_the_runaway_speed_gives_cannot_be_and_are_not_fitted() {
         TakenReadings taken = taken("sets: [ { leads: open, volts-between-leads: [64.5 V, 64.4 V, 64.6 V] } ]");
         assertThat(taken.readings()).extracting(r -> r.channel().what()).containsExactly(ReadingKind.LEAD_SPREAD);

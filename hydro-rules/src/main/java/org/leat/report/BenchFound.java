@@ -167,12 +167,10 @@ final class BenchFound {
                 put(path, stated, now, "shorted leads on the bench");
             }
         }
-        if (motor.first().fault() == Fault.STAR_FOR_DELTA
-                && alternator.winding().connection() != null) {
-            put(
-                    WINDING + "/connection",
-                    motor.first().size() > 0 ? Connection.DELTA : Connection.STAR,
-                    "volts and resistance on the bench");
+        Connection connected = alternator.winding().connection();
+        Connection seen = motor.first().size() > 0 ? Connection.DELTA : Connection.STAR;
+        if (motor.first().fault() == Fault.STAR_FOR_DELTA && connected != null && connected != seen) {
+            put(WINDING + "/connection", seen, "volts and resistance on the bench");
         }
         share(What.SPREAD_OF_VOLTAGES, "spread-of-voltages", "three pairs on the bench");
         share(What.SPREAD_OF_RESISTANCES, "spread-of-resistances", "three pairs on the bench");

@@ -31,8 +31,8 @@ final class BenchWords {
         return switch (ranked.fault()) {
             case STAR_FOR_DELTA ->
                 ranked.size() > 0
-                        ? "connected in delta where star is stated"
-                        : "connected in star where delta is stated";
+                        ? "connected in delta, and what is stated are the numbers of star"
+                        : "connected in star, and what is stated are the numbers of delta";
             case SPEED_TWICE_OR_HALF ->
                 ranked.size() > 0 ? "the counter shows twice the speed" : "the counter shows half the speed";
             case PHASE_WEAK, SHORTED_TURNS, PHASE_REVERSED, PHASE_OPEN, JOINT_BAD ->
@@ -44,7 +44,7 @@ final class BenchWords {
     /** {@return what may be wrong} */
     static String name(Fault fault) {
         return switch (fault) {
-            case NOTHING -> "nothing is wrong";
+            case NOTHING -> "nothing wrong that these readings show";
             case PEAK_FOR_RMS -> "the meter shows peak, not rms";
             case STAR_POINT_FOR_LEADS -> "volts to the star point taken for volts between leads";
             case METER_LOSES_WITH_FREQUENCY -> "the meter loses volts as the frequency rises";
@@ -247,6 +247,13 @@ final class BenchWords {
                 "no three phases give these volts: this pair has more than the other two together; left out";
             case NO_SUCH_RESISTANCES ->
                 "no winding has these resistances: this pair has more than the other two together; left out";
+            case NO_SUCH_AMPS ->
+                "no three shorted leads carry these amps: this one has more than the other two together; left out";
+            case NO_SUCH_POLE_PAIRS ->
+                "with this speed it would be a machine of " + Math.round(cannot.value())
+                        + " pole pairs: did speed and frequency, or another column, change places? The line is left out";
+            case NO_SUCH_VOLTS_AT_SPEED ->
+                "no such machine makes these volts at this speed: did speed and volts change places? The line is left out";
             case TEN_TIMES -> "ten times what the others say: look at the point and the range; left out";
             case A_TENTH -> "a tenth of what the others say: look at the point and the range; left out";
             case THOUSAND_TIMES -> "a thousand times what the others say: milli? left out";

@@ -130,6 +130,11 @@ public final class BenchWriter {
 
     private static List<String> wrong(MotorBench motor) {
         List<String> lines = new ArrayList<>();
+        if (!motor.judged()) {
+            lines.add("What is wrong");
+            lines.add("  Not known: no reading is here, or left, that would show a fault.");
+            return lines;
+        }
         lines.add(motor.unexplained() ? "No single fault explains these readings. The nearest:" : "What is wrong");
         Table table = new Table();
         for (Ranked ranked : motor.ranked()) {
@@ -220,8 +225,12 @@ public final class BenchWriter {
             json.writePOJOField(
                     "readings", motor.read().stream().map(BenchWriter::reading).toList());
             json.writePOJOField(
-                    "faults", motor.ranked().stream().map(BenchWriter::wrong).toList());
-            json.writeBooleanField("singleFaultExplains", !motor.unexplained());
+                    "faults",
+                    motor.judged()
+                            ? motor.ranked().stream().map(BenchWriter::wrong).toList()
+                            : List.of());
+            json.writeBooleanField("judged", motor.judged());
+            json.writeBooleanField("singleFaultExplains", motor.judged() && !motor.unexplained());
             json.writePOJOField(
                     "notShown", motor.unseen().stream().map(BenchWriter::word).toList());
             json.writePOJOField(

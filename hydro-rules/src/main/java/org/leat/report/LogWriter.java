@@ -78,7 +78,9 @@ public final class LogWriter {
     public List<String> verdict(Told told) {
         List<String> lines = new ArrayList<>();
         Drift growing = told.growing();
-        if (growing == null) {
+        if (!told.judged()) {
+            lines.add("Whether anything changes is not known: one day alone tells no change.");
+        } else if (growing == null) {
             lines.add("Nothing changes that the readings show.");
         } else {
             lines.add(FaultWords.name(growing.kind()) + ": now " + range(growing.now(), growing.nowStandard()) + ", "
@@ -155,6 +157,7 @@ public final class LogWriter {
             json.writeStringField("first", told.first().toString());
             json.writeStringField("last", told.last().toString());
             json.writeNumberField("days", told.days());
+            json.writeBooleanField("judged", told.judged());
             json.writeStringField("nextVisit", told.nextVisit().toString());
             json.writePOJOField("squaresWithNothingChanging", Numbers.of(told.still()));
             Drift growing = told.growing();

@@ -4,8 +4,10 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Rulebook;
@@ -34,6 +36,8 @@ public final class ReadingsWriter {
 
     /** So many standard uncertainties off, a slip of the reader is likelier than chance. */
     private static final double FAR = 6;
+    /** Share of what was expected below which a wheel stands. */
+    private static final double STANDS = 0.005;
 
     private final Expectations expected;
     private final FaultWords words;
@@ -73,21 +77,38 @@ public final class ReadingsWriter {
     public void text(TakenReadings taken, Diagnosis diagnosis, Appendable out) throws IOException {
         List<String> lines = new ArrayList<>();
         for (Diagnosis.Ranked danger : diagnosis.dangers()) {
+            // where no single fault explains the readings, how likely this one is of the single ones says nothing
             lines.add("FIRST, because it can hurt: " + FaultWords.name(danger.kind()) + "? "
-                    + FaultWords.probability(danger.probability()) + " likely. " + FaultWords.look(danger.kind()));
+                    + (diagnosis.unexplained()
+                            ? "Not excluded. "
+                            : FaultWords.probability(danger.probability()) + " likely. ")
+                    + FaultWords.look(danger.kind()));
         }
         if (!diagnosis.dangers().isEmpty()) {
             lines.add("");
         }
         lines.add("Readings against what was expected");
-        lines.addAll(table(taken).lines(Columns.MOST));
+        if (taken.readings().isEmpty()) {
+            lines.add("  None is here, or left.");
+        } else {
+            lines.addAll(table(taken).lines(Columns.MOST));
+        }
         for (ImpossibleReading cannot : taken.impossible()) {
             lines.add("  " + place(cannot.reading()) + ": " + cannot(cannot));
         }
         lines.addAll(slips(taken));
+        OtherState other = new OtherState(expected);
+        taken.readings()
+                .forEach(seen -> other.told(seen, taken.readings())
+                        .ifPresent(told -> lines.add("  " + place(seen) + ": " + told)));
         lines.add("");
-        lines.addAll(wrong(diagnosis));
-        lines.addAll(hidden(diagnosis));
+        if (taken.readings().isEmpty()) {
+            lines.add("What is wrong");
+            lines.add("  Not known: no reading is here, or left, that would show anything.");
+        } else {
+            lines.addAll(wrong(diagnosis));
+            lines.addAll(hidden(diagnosis));
+        }
         lines.addAll(next(diagnosis));
         lines.add("");
         lines.add(wording.phrase("caution").replace('\n', ' '));
@@ -147,10 +168,16 @@ public final class ReadingsWriter {
             case ABOVE_STANDING -> "standing water was read to press no more than " + most(cannot);
             case TURNED_ROUND ->
                 "the battery would give just what it should take: the clamp or the shunt is turned round";
+            case SAME_SLIP -> "another of the same meter cannot be, by the same slip";
+            case DEAD_BATTERY -> "no battery has volts as low";
+            case CHANGED_PLACES ->
+                "this and another of its line are each what was expected of the other: did they change places?";
             case NO_SUCH_VALUE -> "there is no such value";
         };
-        return "This reading cannot be: " + named(seen.channel()) + " of " + UsualUnits.show(seen.value(), kind) + "; "
-                + because + "." + slip(cannot.slip()) + " It is left out.";
+        double like = cannot.most() > 0 ? cannot.most() : kind == QuantityKind.PRESSURE ? 1e5 : seen.value();
+        boolean asked = because.endsWith("?");
+        return "This reading cannot be: " + named(seen.channel()) + " of " + UsualUnits.alike(seen.value(), like, kind)
+                + "; " + because + (asked ? "" : ".") + slip(cannot.slip()) + " It is left out.";
     }
 
     private static String slip(ImpossibleReading.Slip slip) {
@@ -166,6 +193,7 @@ public final class ReadingsWriter {
             case PSI_FOR_BAR -> " In psi it would be as expected.";
             case METRES_FOR_BAR -> " In metres of water it would be as expected.";
             case MINUTE_FOR_SECOND -> " In litres a minute it would be as expected.";
+            case SECOND_FOR_MINUTE -> " In litres a second it would be as expected.";
             case TWO_MARKS -> " It is what was expected times two: two marks on the wheel?";
             case TWO_TURNS -> " It is what was expected times two: two turns through the clamp?";
         };
@@ -174,13 +202,36 @@ public final class ReadingsWriter {
     /** What a reading that is far off would be by one slip: it is worth to be read again. */
     private List<String> slips(TakenReadings taken) {
         List<String> lines = new ArrayList<>();
+        Set<Observation> told = new HashSet<>();
+        taken.readings().stream()
+                .filter(this::stands)
+                .findFirst()
+                .ifPresent(
+                        seen -> lines.add(
+                                "  " + place(seen)
+                                        + ": The wheel stands: is the water on, a deflector in the jet, the wheel stuck? What follows is of one that turns."));
         for (Observation seen : taken.readings()) {
+            Observation changed = TakenReadings.changedPlaces(seen, taken.readings(), expected);
             ImpossibleReading.Slip slip = TakenReadings.slip(seen, expected);
-            if (Math.abs(off(seen)) > FAR && slip != ImpossibleReading.Slip.NONE) {
+            if (changed != null && told.contains(seen)) {
+                continue;
+            }
+            if (changed != null) {
+                told.add(changed);
+                lines.add("  " + place(seen) + ": Read again: " + named(seen.channel()) + " and "
+                        + named(changed.channel())
+                        + " are each what was expected of the other: did they change places?");
+            } else if (Math.abs(off(seen)) > FAR && slip != ImpossibleReading.Slip.NONE) {
                 lines.add("  " + place(seen) + ": Read again: " + named(seen.channel()) + "." + slip(slip));
             }
         }
         return lines;
+    }
+
+    /** Whether the wheel does not turn, on a plant whose wheel should. */
+    private boolean stands(Observation seen) {
+        return seen.channel().what() == ReadingKind.SPEED
+                && Math.abs(seen.value()) < STANDS * expected.value(seen.channel());
     }
 
     private Position place(Observation seen) {
@@ -332,12 +383,15 @@ public final class ReadingsWriter {
                             .toList());
             json.writePOJOField(
                     "dangers", diagnosis.dangers().stream().map(this::fault).toList());
+            boolean judged = !taken.readings().isEmpty();
+            json.writeBooleanField("judged", judged);
             json.writePOJOField(
-                    "faults", diagnosis.ranked().stream().map(this::fault).toList());
+                    "faults",
+                    judged ? diagnosis.ranked().stream().map(this::fault).toList() : List.of());
             json.writePOJOField(
                     "notShown",
                     diagnosis.unseen().stream().map(ReadingsWriter::hidden).toList());
-            json.writeBooleanField("singleFaultExplains", !diagnosis.unexplained());
+            json.writeBooleanField("singleFaultExplains", judged && !diagnosis.unexplained());
             json.writePOJOField(
                     "pairs",
                     diagnosis.pairs().stream()

@@ -33,7 +33,7 @@ import picocli.CommandLine.Spec;
         description = {
             "Tells a motor's constants from readings on the bench, and what is wrong with it.",
             "Each constant with its uncertainty; what is wrong may lie in the readings. With --design against what a design states, and what would go into",
-            "its file, which --write writes. Exits with 1 where something is wrong."
+            "its file, which --write writes. Exits with 1 where something is wrong, with 4 where nothing is there that would show it."
         })
 final class BenchCommand implements Callable<Integer> {
 
@@ -114,6 +114,9 @@ final class BenchCommand implements Callable<Integer> {
         }
         if (into != null && stated != null && (!json || write)) {
             Lessons.tell(into, Learned.of(stated, readings, motor), content, write, json ? err : out, err);
+        }
+        if (!motor.judged() && motor.cannot().isEmpty()) {
+            return ExitCode.NOT_JUDGED;
         }
         boolean sound = motor.first().fault() == MotorBench.Fault.NOTHING
                 && !motor.unexplained()

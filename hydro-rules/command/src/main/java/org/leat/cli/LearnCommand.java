@@ -69,6 +69,10 @@ final class LearnCommand implements Callable<Integer> {
             err.print(
                     read.file().positions().of(cannot.reading().path()) + ": " + ReadingsWriter.cannot(cannot) + "\n");
         }
+        if (taken.readings().isEmpty()) {
+            err.print("leat: no reading is here, or left, that a design could learn from\n");
+            return taken.impossible().isEmpty() ? ExitCode.NOT_JUDGED : ExitCode.FOUND;
+        }
         String fault = fault(Diagnosis.of(FaultTable.of(read.expected()), taken.readings()));
         boolean wrong = !fault.isEmpty();
         if (wrong) {

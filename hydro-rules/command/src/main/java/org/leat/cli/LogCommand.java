@@ -14,9 +14,12 @@ import org.leat.page.LogPage;
 import org.leat.plant.Plant;
 import org.leat.readings.Expectations;
 import org.leat.readings.FaultTable;
+import org.leat.readings.ImpossibleReading;
 import org.leat.readings.LogStudy;
 import org.leat.readings.PlantLog;
+import org.leat.readings.TakenReadings;
 import org.leat.report.LogWriter;
+import org.leat.report.ReadingsWriter;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -35,6 +38,9 @@ import picocli.CommandLine.Spec;
             "How fast it does, when its limit is met, and by which day somebody should look. Exits with 1 where something grows."
         })
 final class LogCommand implements Callable<Integer> {
+
+    /** Readings that cannot be that are told each. */
+    private static final int MOST = 20;
 
     @Parameters(index = "0", paramLabel = "DESIGN", description = "The design file.")
     private String design = "";
@@ -74,10 +80,20 @@ final class LogCommand implements Callable<Integer> {
             return ExitCode.NOT_JUDGED;
         }
         FaultTable table = FaultTable.of(Expectations.of(plant));
+        for (TakenReadings.Misplaced one : LogStudy.unknownSets(table, log)) {
+            err.print(read.positions().of(one.path()) + ": " + PlantFile.said(one) + "; left out\n");
+        }
         LogStudy.Told told = LogStudy.of(table, log).orElse(null);
         if (told == null) {
             err.print("leat: the log holds no reading of this plant\n");
             return ExitCode.NOT_JUDGED;
+        }
+        for (ImpossibleReading cannot :
+                told.impossible().subList(0, Math.min(MOST, told.impossible().size()))) {
+            err.print(read.positions().of(cannot.reading().path()) + ": " + ReadingsWriter.cannot(cannot) + "\n");
+        }
+        if (told.impossible().size() > MOST) {
+            err.print("leat: and " + (told.impossible().size() - MOST) + " more that cannot be\n");
         }
         Rulebook rulebook = Checker.of(List.of(new BuiltInPack())).rulebook();
         PrintWriter out = spec.commandLine().getOut();
@@ -85,6 +101,9 @@ final class LogCommand implements Callable<Integer> {
             case HTML -> out.append(new LogPage(rulebook).written(told, name(built), file));
             case JSON -> new LogWriter(rulebook).json(told, out);
             default -> new LogWriter(rulebook).text(told, out);
+        }
+        if (!told.judged()) {
+            return ExitCode.NOT_JUDGED;
         }
         return told.growing() == null ? ExitCode.NOTHING : ExitCode.FOUND;
     }

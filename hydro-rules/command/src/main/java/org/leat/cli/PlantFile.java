@@ -75,7 +75,7 @@ final class PlantFile {
         }
     }
 
-    private static String said(TakenReadings.Misplaced one) {
+    static String said(TakenReadings.Misplaced one) {
         return switch (one.why()) {
             case NO_SUCH_SET -> "the design has no such nozzle set; it has " + String.join(", ", one.choices());
             case NOT_IN_THAT_STATE -> "that is not read with the leads like that; left out";

@@ -26,7 +26,7 @@ import picocli.CommandLine.Spec;
         description = {
             "Tells what is wrong with a running plant by what was read on it.",
             "Sets it against what the design lets one expect, tells how sure that is, and what to read",
-            "next. Exits with 1 where something is."
+            "next. Exits with 1 where something is, with 4 where nothing was read that tells."
         })
 final class ReadingsCommand implements Callable<Integer> {
 
@@ -65,6 +65,9 @@ final class ReadingsCommand implements Callable<Integer> {
             writer.json(taken, diagnosis, out);
         } else {
             writer.text(taken, diagnosis, out);
+        }
+        if (taken.readings().isEmpty() && taken.impossible().isEmpty()) {
+            return ExitCode.NOT_JUDGED;
         }
         boolean sound = diagnosis.ranked().get(0).kind() == FaultKind.NOTHING
                 && !diagnosis.unexplained()

@@ -51,6 +51,63 @@ class AtTheWaterTest {
                 .contains("cable/ampacity");
     }
 
+    private static Said readings(Path folder, String text) throws IOException {
+        Path file = folder.resolve("water.yaml");
+        Files.writeString(file, "format: 1\n" + text);
+        Said said = leat("readings", HUT, file.toString());
+        // lines are wrapped where the folder's name has them
+        return new Said(said.code(), said.out().replaceAll("\\s+", " "), said.err());
+    }
+
+    @Test
+    void a_sheet_with_nothing_filled_in_or_left_is_no_all_clear(@TempDir Path folder) throws IOException {
+        Said empty = leat("start", "--empty-readings", HUT);
+        Path file = folder.resolve("readings.yaml");
+        Files.writeString(file, empty.out());
+        Said said = leat("readings", HUT, file.toString());
+        assertThat(said.code()).isEqualTo(4);
+        assertThat(said.out()).contains("Not known: no reading is here").doesNotContain("nothing wrong");
+        JsonNode json = new ObjectMapper()
+                .readTree(leat("readings", "--format", "json", HUT, file.toString())
+                        .out());
+        assertThat(json.at("/judged").asBoolean(true)).isFalse();
+        assertThat(json.at("/faults").isEmpty()).isTrue();
+        Said left = readings(folder, "sets: [ { nozzles: 11 mm, speed: 11650 rpm } ]\n");
+        assertThat(left.code()).isEqualTo(1);
+        assertThat(left.out()).contains("It is what was expected times ten").contains("Not known: no reading");
+    }
+
+    @Test
+    void columns_that_changed_places_are_told_and_nobody_is_sent_to_the_bridge(@TempDir Path folder)
+            throws IOException {
+        Said far = readings(
+                folder,
+                "sets: [ { nozzles: 11 mm, running-pressure: 2.93 bar, speed: 14.4 rpm, battery-amps: 1158 A } ]\n");
+        assertThat(far.code()).isEqualTo(1);
+        assertThat(far.out()).contains("water.yaml:2:").contains("did they change places? It is left out.");
+        assertThat(far.out()).doesNotContain("diode shorted?");
+        Said near = readings(
+                folder, "sets: [ { nozzles: 11 mm, speed: 1158 rpm, battery-amps: 26.3 A, battery-volts: 14.4 V } ]\n");
+        assertThat(near.out()).containsOnlyOnce("each what was expected of the other: did they change places?");
+    }
+
+    /** Values of the plant as solved with the battery away, and with leads open. */
+    @Test
+    void a_blown_fuse_and_a_lead_that_is_off_are_told_as_what_they_are(@TempDir Path folder) throws IOException {
+        Said sheet = leat("start", HUT);
+        assertThat(sheet.out()).contains("1166 rpm").contains("28.4 V");
+        Said fuse = readings(
+                folder, "sets: [ { nozzles: 9 mm, speed: 1170 rpm, bridge-volts: 28.4 V, battery-amps: 0 A } ]\n");
+        assertThat(fuse.out()).contains("is the battery's fuse blown, its breaker or switch open?");
+        Said open = readings(folder, "sets: [ { nozzles: 9 mm, speed: 2160 rpm, battery-amps: 0 A } ]\n");
+        assertThat(open.out()).contains("the rest as with leads open: shut the water");
+        Said clamp = readings(
+                folder, "sets: [ { nozzles: 9 mm, speed: 1109 rpm, bridge-volts: 26.7 V, battery-amps: 0 A } ]\n");
+        assertThat(clamp.out()).doesNotContain("fuse blown");
+        Said stands = readings(folder, "sets: [ { nozzles: 9 mm, speed: 0 rpm, battery-amps: 0 A } ]\n");
+        assertThat(stands.out()).contains("The wheel stands");
+    }
+
     @Test
     void the_empty_file_of_readings_can_be_read_once_something_is_filled_in(@TempDir Path folder) throws IOException {
         Said said = leat("start", "--empty-readings", HUT);
@@ -429,6 +486,42 @@ class AtTheWaterTest {
             assertThat(said.err().lines().filter(line -> line.contains("timestamp")))
                     .hasSize(1);
         }
+    }
+
+    @Test
+    void a_log_tells_where_what_it_leaves_out_stands_and_one_day_is_no_all_clear(@TempDir Path folder)
+            throws IOException {
+        String head = "day,nozzles,running-pressure [bar],speed [rpm],battery-amps [A]\n";
+        String day = "2031-01-04,11 mm,2.92,1160,14.6\n";
+        Path file = folder.resolve("log.csv");
+        Files.writeString(file, head + day);
+        Said one = leat("log", HUT, file.toString());
+        assertThat(one.code()).isEqualTo(4);
+        assertThat(one.out()).contains("one day alone tells no change").doesNotContain("Nothing changes");
+        Files.writeString(
+                file,
+                head + day + "2031-01-11,10 mm,2.92,1160,14.6\n2031-01-18,11 mm,2.91,14.5,1159\n"
+                        + "2031-01-25,11 mm,2.91,1160,14.5\n2031-01-26,10 mm,2.91,1160,14.5\n");
+        Said more = leat("log", HUT, file.toString());
+        assertThat(more.code()).isZero();
+        assertThat(more.err().lines())
+                .hasSize(3)
+                .anyMatch(line -> line.contains("log.csv:3:12: the design has no such nozzle set"))
+                .anyMatch(line -> line.contains("log.csv:4:23: This reading cannot be: speed"))
+                .anyMatch(line -> line.contains("log.csv:4:28: This reading cannot be: amps"));
+        Files.writeString(file, head + day.replace("11 mm", "10 mm"));
+        Said none = leat("log", HUT, file.toString());
+        assertThat(none.code()).isEqualTo(4);
+        assertThat(none.err()).contains("log.csv:2:12: the design has no such nozzle set; it has 11 mm");
+    }
+
+    @Test
+    void nothing_is_learned_of_a_sheet_with_nothing_in_it(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("readings.yaml");
+        Files.writeString(file, leat("start", "--empty-readings", HUT).out());
+        Said said = leat("learn", HUT, file.toString());
+        assertThat(said.code()).isEqualTo(4);
+        assertThat(said.err()).contains("no reading is here, or left").doesNotContain("wrong");
     }
 
     private static Said european(String rows, Path folder) throws IOException {

@@ -37,7 +37,7 @@ class BenchTest {
         Said shown = leat("bench", bench, "--design", design.toString());
         assertThat(shown.code()).as(shown.err()).isZero();
         assertThat(shown.out())
-                .contains("nothing is wrong")
+                .contains("nothing wrong that these readings show")
                 .contains("Not excluded where four wires were not used: the ohmmeter's own leads were counted.")
                 .contains("Nothing is written yet");
         assertThat(Files.readString(design)).isEqualTo(before);
@@ -103,7 +103,57 @@ class BenchTest {
                         .replace(": 0 V", ": 10 V"));
         Said read = leat("bench", file.toString());
         assertThat(read.err()).isEmpty();
-        assertThat(read.out()).contains("nothing is wrong").contains("pole pairs");
+        assertThat(read.out())
+                .contains("nothing wrong that these readings show")
+                .contains("pole pairs");
+    }
+
+    /** Constants of a coasting rotor are no judgement, and a design that says star is not told to say star. */
+    @Test
+    void what_was_not_judged_is_no_all_clear(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("bench.yaml");
+        Files.writeString(file, """
+                format: 1
+                inertia: 0.012 kg·m²
+                readings:
+                  - { time: 0 s, speed: 1198 rpm }
+                  - { time: 2 s, speed: 919 rpm }
+                  - { time: 4 s, speed: 643 rpm }
+                """);
+        Said coasting = leat("bench", file.toString());
+        assertThat(coasting.code()).isEqualTo(4);
+        assertThat(coasting.out()).contains("torque of iron and friction").contains("Not known");
+        assertThat(coasting.out()).doesNotContain("nothing wrong");
+        JsonNode json = new ObjectMapper()
+                .readTree(leat("bench", "--format", "json", file.toString()).out());
+        assertThat(json.at("/judged").asBoolean(true)).isFalse();
+        assertThat(json.at("/faults").isEmpty()).isTrue();
+        Files.writeString(
+                file, "format: 1\nreadings: [ { speed: 500 rpm, volts-ab: 0 V, volts-bc: 0 V, volts-ca: 0 V } ]\n");
+        Said dead = leat("bench", file.toString());
+        assertThat(dead.code()).isEqualTo(1);
+        assertThat(dead.out()).contains("Not known").doesNotContain("nothing wrong");
+        assertThat(dead.err()).contains("bench.yaml:2:");
+    }
+
+    @Test
+    void what_is_stated_of_the_other_connection_leaves_the_word_that_is_right(@TempDir Path folder) throws IOException {
+        // the hut's motor is stated as star with 21.3 V at 1000 rpm and 0.125 Ω: √3 and 3 times as much here
+        Path file = folder.resolve("bench.yaml");
+        Files.writeString(file, """
+                format: 1
+                temperature: 20 °C
+                readings:
+                  - { resistance-ab: 0.375 Ω, resistance-bc: 0.376 Ω, resistance-ca: 0.374 Ω }
+                  - { speed: 500 rpm, frequency: 66.7 Hz, volts-ab: 18.45 V, volts-bc: 18.43 V, volts-ca: 18.46 V }
+                  - { speed: 1000 rpm, frequency: 133.4 Hz, volts-ab: 36.9 V, volts-bc: 36.85 V, volts-ca: 36.91 V }
+                """);
+        Said said = leat("bench", file.toString(), "--design", HUT);
+        assertThat(said.code()).isEqualTo(1);
+        assertThat(said.out())
+                .contains("connected in star, and what is stated are the numbers of delta")
+                .doesNotContain("connection: star")
+                .contains("+ resistance-between-leads: 0.37");
     }
 
     /** One slip in a file that was right, and where it is told. */
