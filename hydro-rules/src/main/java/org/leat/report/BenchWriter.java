@@ -141,7 +141,7 @@ public final class BenchWriter {
             String size = BenchWords.size(ranked);
             table.row(
                     "  " + BenchWords.name(ranked) + (size.isEmpty() ? "" : ": " + size),
-                    FaultWords.share(ranked.probability()));
+                    FaultWords.probability(ranked.probability()));
         }
         lines.addAll(table.lines());
         if (motor.unexplained()) {

@@ -79,7 +79,11 @@ class BenchTest {
     @Test
     void a_table_of_a_scrap_motor_names_the_weak_phase_in_text_and_json() throws IOException {
         String bench = EXAMPLES + "readings/hub-motor-bench.csv";
-        assertThat(leat("bench", bench).out()).contains("a phase weak, that of lead B");
+        // what is told by readings is never sure
+        assertThat(leat("bench", bench).out())
+                .contains("a phase weak, that of lead B")
+                .contains("over 99.9 %")
+                .doesNotContain("  100 %");
         JsonNode root = new ObjectMapper()
                 .readTree(leat("bench", "--format", "json", bench).out());
         assertThat(root.at("/faults/0/fault").asText()).isEqualTo("phase-weak");
