@@ -173,6 +173,11 @@ class OnlyItsRuleTest {
                         .containsAll(TIED.getOrDefault(example.id(), Set.of())));
     }
 
+    /** {@return the rules that fail with that of an example, and may} */
+    static Set<String> tied(Example example) {
+        return TIED.getOrDefault(example.id(), Set.of());
+    }
+
     /** {@return the rules that an example fails, but for notes on what it says nothing of} */
     static Set<String> failed(RuleTestKit kit, Example example) throws IOException {
         boolean water = WATER.contains(component(example.rule()));
