@@ -21,11 +21,7 @@ public final class MeanSection {
      * @param velocities mean on each vertical, m/s; negative where water runs back
      */
     public static double flow(double[] distances, double[] depths, double[] velocities) {
-        int n = distances.length;
-        if (n < 2 || depths.length != n || velocities.length != n) {
-            throw new IllegalArgumentException(n + " distances, " + depths.length + " depths, " + velocities.length
-                    + " velocities: at least two of each");
-        }
+        int n = MidSection.verticals(distances, depths, velocities);
         double sum = 0;
         for (int i = 0; i + 1 < n; i++) {
             double width = Physical.positive("step", distances[i + 1] - distances[i]);

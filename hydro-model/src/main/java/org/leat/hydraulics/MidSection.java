@@ -20,11 +20,7 @@ public final class MidSection {
      * @param velocities mean on each vertical, m/s; negative where water runs back
      */
     public static double flow(double[] distances, double[] depths, double[] velocities) {
-        int n = distances.length;
-        if (n < 2 || depths.length != n || velocities.length != n) {
-            throw new IllegalArgumentException(n + " distances, " + depths.length + " depths, " + velocities.length
-                    + " velocities: at least two of each");
-        }
+        int n = verticals(distances, depths, velocities);
         double sum = 0;
         for (int i = 0; i < n; i++) {
             double left = i > 0 ? Physical.positive("step", distances[i] - distances[i - 1]) : 0;
@@ -35,6 +31,16 @@ public final class MidSection {
                     / 2;
         }
         return sum;
+    }
+
+    /** {@return on how many verticals it was gauged} At least two, with a depth and a velocity on each. */
+    static int verticals(double[] distances, double[] depths, double[] velocities) {
+        int n = distances.length;
+        if (n < 2 || depths.length != n || velocities.length != n) {
+            throw new IllegalArgumentException(n + " distances, " + depths.length + " depths, " + velocities.length
+                    + " velocities: at least two of each");
+        }
+        return n;
     }
 
     /**

@@ -27,11 +27,11 @@ public final class SurgeStudy {
      */
     public static SurgeResult shut(SurgeLine line, double flow, double closingTime) {
         Physical.notNegative("closingTime", closingTime);
-        double joukowsky = line.joukowskyHead(flow);
-        double rise = closingTime <= line.returnTime()
-                ? joukowsky
-                : Math.min(joukowsky, 2 * line.inertia() * flow / closingTime);
-        return run(line, flow, NozzleOpening.linear(1, 0, closingTime), line.tankHead() + rise);
+        return run(
+                line,
+                flow,
+                NozzleOpening.linear(1, 0, closingTime),
+                line.tankHead() + closedForm(line, flow, closingTime));
     }
 
     /**
@@ -47,11 +47,18 @@ public final class SurgeStudy {
     public static SurgeResult shutBy(ValveKind kind, SurgeLine line, double flow, double bore, double closingTime) {
         double gross = ValveClosing.headShare(kind, flow, bore, line.workingHead(flow), line.tankHead());
         double effective = ValveClosing.effectiveTime(kind, gross, closingTime, line.returnTime());
-        double joukowsky = line.joukowskyHead(flow);
-        double rise =
-                effective <= line.returnTime() ? joukowsky : Math.min(joukowsky, 2 * line.inertia() * flow / effective);
         double net = ValveClosing.headShare(kind, flow, bore, line.workingHead(flow), line.workingHead(flow));
-        return run(line, flow, ValveClosing.opening(kind, net, closingTime, 0), line.tankHead() + rise);
+        return run(
+                line,
+                flow,
+                ValveClosing.opening(kind, net, closingTime, 0),
+                line.tankHead() + closedForm(line, flow, effective));
+    }
+
+    /** Rise of a stop that takes a time, m: {@link LinePacking} within the return time, {@link Michaud} beyond. */
+    private static double closedForm(SurgeLine line, double flow, double time) {
+        double joukowsky = line.joukowskyHead(flow);
+        return time <= line.returnTime() ? joukowsky : Math.min(joukowsky, 2 * line.inertia() * flow / time);
     }
 
     /**

@@ -68,6 +68,21 @@ class WaterByHandTest {
                 .containsExactly(impedance[0] * 0.004);
     }
 
+    /** A piece of 1 m sends its wave back in 2 · 1/1000 s. */
+    @Test
+    void a_piece_whose_wave_is_back_sooner_than_asked_rises_with_its_neighbour() {
+        SurgeLine line = new SurgeLine(
+                List.of(
+                        new SurgeSection(100, 0.1, 1000, 0, 0, 0),
+                        new SurgeSection(1, 0.05, 1000, 0, 0, 0),
+                        new SurgeSection(100, 0.08, 1000, 0, 0, 0)),
+                50);
+        List<Double> each = SeriesStop.firstPass(line, 0.004, 0.0019);
+        assertThat(each.get(1)).isNotEqualTo(each.get(0)).isNotEqualTo(each.get(2));
+        List<Double> joined = SeriesStop.firstPass(line, 0.004, 0.0021);
+        assertThat(joined.get(1)).isIn(joined.get(0), joined.get(2));
+    }
+
     /** The finest grain sinks its depth in the time the water takes: w = Q/(L B). */
     @Test
     void the_finest_grain_that_a_basin_catches_sinks_as_fast_as_the_water_passes_over_its_floor() {

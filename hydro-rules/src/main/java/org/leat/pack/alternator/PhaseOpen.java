@@ -15,7 +15,6 @@ import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Frequency;
 import org.leat.check.Arg;
-import org.leat.check.Arg.Worded;
 import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
@@ -70,6 +69,10 @@ final class PhaseOpen {
                     (j, failure) -> Stream.of(Change.advice()))
             .build();
 
+    private static final Arg PHASE = new Arg("fault", new Arg.Phrase("fault.phase-open", "one phase open"));
+
+    private static final Arg DIODE = new Arg("fault", new Arg.Phrase("fault.diode-open", "one diode open"));
+
     private PhaseOpen() {}
 
     private static List<Outcome> judge(Judgement j) {
@@ -95,7 +98,7 @@ final class PhaseOpen {
     private static Spot spot(Judgement j, String path, BrokenBridge broken) {
         return j.at(path)
                 .during(broken)
-                .with(Arg.phrase("fault", Fault.of(broken)))
+                .with(broken.fault() == BrokenBridge.Fault.PHASE_OPEN ? PHASE : DIODE)
                 .with(Arg.of("set", broken.nozzles().name()))
                 .with("speed", broken.runnerSpeed(), ROTATIONAL_SPEED);
     }
@@ -133,33 +136,5 @@ final class PhaseOpen {
         return SettledWinding.burns(settled)
                 ? spot.says("burns")
                 : spot.atMost(settled.getAsDouble(), limit, TEMPERATURE);
-    }
-
-    /** What is open. */
-    private enum Fault implements Worded {
-        PHASE("fault.phase-open", "one phase open"),
-        DIODE("fault.diode-open", "one diode open");
-
-        private final String key;
-        private final String text;
-
-        Fault(String key, String text) {
-            this.key = key;
-            this.text = text;
-        }
-
-        static Fault of(BrokenBridge broken) {
-            return broken.fault() == BrokenBridge.Fault.PHASE_OPEN ? PHASE : DIODE;
-        }
-
-        @Override
-        public String key() {
-            return key;
-        }
-
-        @Override
-        public String text() {
-            return text;
-        }
     }
 }

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.leat.check.Arg;
-import org.leat.check.Arg.Worded;
 import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
@@ -68,6 +67,12 @@ final class Lost {
                     Said.only("switched", Lost::withoutSwitch))
             .build();
 
+    private static final Arg BATTERY_OPENS =
+            new Arg("event", new Arg.Phrase("event.battery-opens", "the battery opens"));
+
+    private static final Arg REGULATOR_LETS_GO =
+            new Arg("event", new Arg.Phrase("event.regulator-lets-go", "the regulator lets go of the turbine"));
+
     private Lost() {}
 
     private static List<Outcome> judgeAll(Judgement j) {
@@ -121,31 +126,7 @@ final class Lost {
         }
         BusPart weakest = Worst.least(parts, part -> spot.si(part.path(), part.rating()));
         return spot.with(Arg.phrase("part", weakest.part()))
-                .with(Arg.phrase("event", opens ? Event.BATTERY_OPENS : Event.REGULATOR_LETS_GO))
+                .with(opens ? BATTERY_OPENS : REGULATOR_LETS_GO)
                 .atMost(worst.lastingVoltage(), spot.si(weakest.path(), weakest.rating()), VOLTAGE);
-    }
-
-    /** What follows. */
-    private enum Event implements Worded {
-        BATTERY_OPENS("event.battery-opens", "the battery opens"),
-        REGULATOR_LETS_GO("event.regulator-lets-go", "the regulator lets go of the turbine");
-
-        private final String key;
-        private final String text;
-
-        Event(String key, String text) {
-            this.key = key;
-            this.text = text;
-        }
-
-        @Override
-        public String key() {
-            return key;
-        }
-
-        @Override
-        public String text() {
-            return text;
-        }
     }
 }

@@ -16,7 +16,7 @@ import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /**
- * An element at the bridge, before a tracking regulator, that takes all the turbine gives at a trigger of its own.
+ * An element on the bridge's side of the battery's fuse that takes all the turbine gives, at a trigger of its own.
  *
  * @param trigger V
  * @param resistance cold, Ω
@@ -29,7 +29,7 @@ public record BridgeElement(double trigger, double resistance, double power) {
 
     private static final double SWITCH = 1.25;
 
-    /** {@return elements for triggers inside the bridge's window, the best first; the plant is solved} */
+    /** {@return elements before a tracking regulator, for triggers inside the bridge's window, the best first; the plant is solved} */
     public static List<BridgeElement> in(Cases cases) {
         double power = cases.running().stream()
                 .mapToDouble(r -> r.operatingPoint().energy().at(Stage.DIRECT_CURRENT))

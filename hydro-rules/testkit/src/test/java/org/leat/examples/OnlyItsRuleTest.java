@@ -151,12 +151,7 @@ class OnlyItsRuleTest {
                 .filter(example -> !component(example.rule()).equals("plausibility"))
                 .toList();
         for (Example example : failing) {
-            boolean water = WATER.contains(component(example.rule()));
-            Set<String> failed = kit.check(example).findings().stream()
-                    .filter(finding -> finding.outcome().kind() == Kind.FAIL)
-                    .filter(finding -> isOf(example, finding) || counts(finding, water))
-                    .map(finding -> finding.outcome().rule())
-                    .collect(Collectors.toCollection(TreeSet::new));
+            Set<String> failed = failed(kit, example);
             assertThat(failed.remove(example.rule())).as(example.id()).isTrue();
             if (!failed.isEmpty()) {
                 neighbours.put(example.id(), failed);
@@ -176,6 +171,21 @@ class OnlyItsRuleTest {
                 .forEach(example -> assertThat(example.listed())
                         .as(example.id())
                         .containsAll(TIED.getOrDefault(example.id(), Set.of())));
+    }
+
+    /** {@return the rules that fail with that of an example, and may} */
+    static Set<String> tied(Example example) {
+        return TIED.getOrDefault(example.id(), Set.of());
+    }
+
+    /** {@return the rules that an example fails, but for notes on what it says nothing of} */
+    static Set<String> failed(RuleTestKit kit, Example example) throws IOException {
+        boolean water = WATER.contains(component(example.rule()));
+        return kit.check(example).findings().stream()
+                .filter(finding -> finding.outcome().kind() == Kind.FAIL)
+                .filter(finding -> isOf(example, finding) || counts(finding, water))
+                .map(finding -> finding.outcome().rule())
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     private static boolean isOf(Example example, Finding finding) {
