@@ -22,6 +22,12 @@ public record BridgeCurrents(
      */
     static BridgeCurrents of(double integral, double square, double phases, ConductionMode mode) {
         double sixth = Math.PI / 3;
-        return new BridgeCurrents(integral / sixth, Math.sqrt(square / sixth), Math.sqrt(phases / (3 * sixth)), mode);
+        // of next to no current the integrals of squares are what rounding leaves, and may end below nil; no mean of
+        // squares
+        // is less than the square of the mean, nor that of three leads than half of it
+        double mean = integral / sixth;
+        double direct = Math.max(square / sixth, mean * mean);
+        double phase = Math.max(phases / (3 * sixth), mean * mean / 2);
+        return new BridgeCurrents(mean, Math.sqrt(direct), Math.sqrt(phase), mode);
     }
 }

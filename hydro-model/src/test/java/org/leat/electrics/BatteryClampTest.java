@@ -50,4 +50,15 @@ class BatteryClampTest {
             assertThat(clamp.at(speed).directVoltage()).isEqualTo(BUS);
         }
     }
+
+    /** A dump load stated at a gigaohm: what rounding leaves of squares of nanoamperes is no root of something below nil. */
+    @Test
+    void behind_a_resistance_that_lets_nothing_through_every_speed_has_a_torque() {
+        BatteryClamp clamp = new BatteryClamp(MACHINE, LEAD, DIODE, 0, 1e9);
+        for (double speed = 0; speed < 500; speed += 0.1) {
+            BridgeOperatingPoint point = clamp.at(speed);
+            assertThat(point.torque()).as("at %s", speed).isNotNaN().isNotNegative();
+            assertThat(point.phaseCurrentRms()).isLessThan(1e-4);
+        }
+    }
 }

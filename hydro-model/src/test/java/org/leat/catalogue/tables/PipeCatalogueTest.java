@@ -121,6 +121,16 @@ class PipeCatalogueTest {
         assertThat(k.source()).isNotBlank();
     }
 
+    /** 8 and 340 friction factors of full turbulence: another bore has another coefficient. */
+    @ParameterizedTest
+    @CsvSource({"GATE_VALVE, 0.2, 8", "GLOBE_VALVE, 8, 340"})
+    void valves_whose_loss_goes_by_friction_name_the_bore_they_are_of(FittingKind kind, double usual, double lengths) {
+        Spread k = FittingLoss.of(kind);
+        assertThat(k.usual()).isEqualTo(usual);
+        assertThat(lengths * 0.023).as("f of a bore of 25 mm").isBetween(k.low(), k.high());
+        assertThat(k.source()).contains("bore 25 mm", "fT 0.023");
+    }
+
     @Test
     void a_loss_coefficient_carried_to_a_larger_bore_grows_with_the_fourth_power() {
         assertThat(org.leat.hydraulics.LossCoefficient.onBore(0.8, 0.042, 0.0514))

@@ -34,6 +34,16 @@ class RunnerMaterialTest {
     }
 
     @Test
+    void a_row_of_two_series_of_tests_says_which_value_is_whose() {
+        assertThat(RunnerMaterial.all().stream()
+                        .filter(row -> row.name().equals("PLA"))
+                        .map(RunnerMaterial::source))
+                .singleElement()
+                .asString()
+                .contains("across 22.8 MPa", "along: ", "the two are not one series");
+    }
+
+    @Test
     void metals_have_no_heat_deflection_and_take_no_water() {
         assertThat(RunnerMaterial.find("bronze-cast")).hasValueSatisfying(row -> {
             assertThat(row.deflectionLow()).isNull();

@@ -4,14 +4,15 @@ import static org.leat.check.Level.ERROR;
 import static org.leat.check.Level.WARNING;
 import static org.leat.check.RuleCard.COMMON_PRACTICE;
 import static org.leat.quantity.QuantityKind.LENGTH;
+import static org.leat.quantity.QuantityKind.RATIO;
 import static org.leat.quantity.QuantityKind.TEMPERATURE;
+import static org.leat.quantity.QuantityKind.VOLTAGE;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
-import org.jspecify.annotations.Nullable;
 import org.leat.check.Arg;
 import org.leat.check.Change;
 import org.leat.check.Judgement;
@@ -21,10 +22,14 @@ import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.Buckets;
 import org.leat.design.Hub;
+import org.leat.design.Intake;
+import org.leat.design.Inverter;
 import org.leat.design.Penstock;
 import org.leat.design.Runner;
+import org.leat.design.Screen;
 import org.leat.design.Site;
 import org.leat.design.Sunlight;
+import org.leat.design.TemperatureRange;
 import org.leat.quantity.Si;
 
 /** Numbers of a design of which each alone is usual, and which cannot be right together. */
@@ -39,7 +44,9 @@ final class AtOdds {
             .formula(
                     "count · neck thickness ≤ π (pitch diameter − 2 lever arms); neck width ≤ 1.5 bucket widths; bolts · bolt diameter"
                             + " ≤ π · bolt circle; shaft + bolt diameter ≤ bolt circle; wall at its hottest ≥ hottest air in the open"
-                            + " sun, else ≥ hottest water (a warning); clearance in flood ≤ usual clearance (a warning)")
+                            + " sun; bolt circle ≤ pitch diameter; warnings: wall ≥ hottest water; clearance in flood ≤ usual clearance; bucket"
+                            + " length ≤ pitch radius; holes ≤ 0.907 of the plate; winding as it runs ≥ hottest air;"
+                            + " what an inverter stands ≥ what it accepts")
             .judged("the numbers as written, where both are told")
             .source("geometry")
             .source(COMMON_PRACTICE)
@@ -50,6 +57,19 @@ final class AtOdds {
             .fails("neck-width", "A neck {value} wide does not carry a bucket of this width; it is {limit} wide.")
             .fails("bolts", "Bolts of {value} on this circle would cut into each other: it has room for {limit}.")
             .fails("shaft", "A circle of {value} does not clear shaft and bolts, which take {limit}.")
+            .fails("hub-over-wheel", "A bolt circle of {value} is wider than the wheel; on this one it is {limit}.")
+            .fails(
+                    "bucket-over-wheel",
+                    "A bucket {value} long reaches past the middle of this wheel; on it one is {limit} long.")
+            .fails(
+                    "holes",
+                    "Together the holes have {value} times the surface of the plate; circles cover {limit} of one.")
+            .fails(
+                    "cool-winding",
+                    "A winding that runs at {value} is cooler than the air round it, which reaches {air:°C}.")
+            .fails(
+                    "stands",
+                    "An inverter that stands {value} at its input accepts no more; by what is stated for that it stands {limit}.")
             .fails(
                     "cooler-than-air",
                     "A wall that is at most {value} while water stands in the open sun is cooler than the air, which reaches"
@@ -64,6 +84,9 @@ final class AtOdds {
 
     private static final double NECK_OVER_BUCKET = 1.5;
 
+    /** Share of a plane that circles cover at most, π/(2 √3). */
+    private static final double CLOSEST = Math.PI / (2 * Math.sqrt(3));
+
     /** So that sums of what is written in tens are not beyond it by their last bit. */
     private static final double ROUNDED = 1 - 1e-9;
 
@@ -75,9 +98,11 @@ final class AtOdds {
         if (runner != null) {
             clearances(j, runner, pairs);
             buckets(j, runner, pairs);
-            hub(j, runner.hub(), pairs);
+            hub(j, runner, pairs);
         }
         wall(j, pairs);
+        screen(j, pairs);
+        electrics(j, pairs);
         List<Outcome> odd =
                 j.all(pairs).stream().filter(o -> o.kind() != Kind.PASS).toList();
         return odd.isEmpty() ? List.of(j.at("/").says("agree")) : odd;
@@ -108,18 +133,26 @@ final class AtOdds {
             all.add(() -> at(j, path + "/root-thickness", "necks")
                     .atMost(Si.of(buckets.rootThickness()), Math.max(0, around) / buckets.count(), LENGTH));
         }
+        if (buckets.length() != null) {
+            all.add(() -> at(j, path + "/length", "bucket-over-wheel")
+                    .as(WARNING)
+                    .atMost(Si.of(buckets.length()), Si.of(runner.pitchDiameter()) / 2, LENGTH));
+        }
         if (buckets.rootWidth() != null && buckets.width() != null) {
             all.add(() -> at(j, path + "/root-width", "neck-width")
                     .atMost(Si.of(buckets.rootWidth()), NECK_OVER_BUCKET * Si.of(buckets.width()), LENGTH));
         }
     }
 
-    private static void hub(Judgement j, @Nullable Hub hub, List<Supplier<Outcome>> all) {
+    private static void hub(Judgement j, Runner runner, List<Supplier<Outcome>> all) {
+        Hub hub = runner.hub();
         if (hub == null || hub.boltDiameter() == null || hub.boltCircle() == null) {
             return;
         }
         double bolt = Si.of(hub.boltDiameter());
         double circle = Si.of(hub.boltCircle());
+        all.add(() -> at(j, "/runner/hub/bolt-circle", "hub-over-wheel")
+                .atMost(circle, Si.of(runner.pitchDiameter()), LENGTH));
         if (hub.bolts() != null) {
             all.add(() ->
                     at(j, "/runner/hub/bolt-diameter", "bolts").atMost(bolt, Math.PI * circle / hub.bolts(), LENGTH));
@@ -153,6 +186,40 @@ final class AtOdds {
                     .as(WARNING)
                     .with("water", water, TEMPERATURE)
                     .atLeast(Si.of(wall), water, TEMPERATURE));
+        }
+    }
+
+    private static void screen(Judgement j, List<Supplier<Outcome>> all) {
+        Intake intake = j.design().intake();
+        if (intake != null && intake.screen() instanceof Screen.DrilledHoles drilled && drilled.surface() != null) {
+            double diameter = Si.of(drilled.holeDiameter());
+            all.add(() -> at(j, "/intake/screen/holes", "holes")
+                    .as(WARNING)
+                    .atMost(
+                            drilled.holes() * Math.PI / 4 * diameter * diameter / Si.of(drilled.surface()),
+                            CLOSEST,
+                            RATIO));
+        }
+    }
+
+    private static void electrics(Judgement j, List<Supplier<Outcome>> all) {
+        Quantity<?> winding = j.design().alternator().winding().temperature();
+        TemperatureRange air = j.design().site().airTemperature();
+        if (winding != null && air != null) {
+            double hottest = Si.of(air.highest());
+            all.add(() -> at(j, "/alternator/winding/temperature", "cool-winding")
+                    .as(WARNING)
+                    .with("air", hottest, TEMPERATURE)
+                    .atLeast(Si.of(winding), hottest, TEMPERATURE));
+        }
+        Inverter inverter = j.design().inverter();
+        if (inverter != null && inverter.inputVoltageLimit() != null && inverter.inputVoltage() != null) {
+            all.add(() -> at(j, "/inverter/input-voltage-limit", "stands")
+                    .as(WARNING)
+                    .atLeast(
+                            Si.of(inverter.inputVoltageLimit()),
+                            Si.of(inverter.inputVoltage().to()),
+                            VOLTAGE));
         }
     }
 
