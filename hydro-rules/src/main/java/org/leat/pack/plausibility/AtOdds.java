@@ -115,10 +115,11 @@ final class AtOdds {
     private static void clearances(Judgement j, Runner runner, List<Supplier<Outcome>> all) {
         if (runner.floodClearance() != null && runner.tailwaterClearance() != null) {
             double usual = Si.of(runner.tailwaterClearance());
+            double flood = Si.of(runner.floodClearance());
             all.add(() -> at(j, "/runner/flood-clearance", "flood-below")
                     .as(WARNING)
                     .with("usual", usual, LENGTH)
-                    .atMost(Si.of(runner.floodClearance()), usual, LENGTH));
+                    .atMost(flood, usual, LENGTH));
         }
     }
 
@@ -130,17 +131,20 @@ final class AtOdds {
         String path = "/runner/buckets";
         if (buckets.rootThickness() != null && buckets.count() != null && buckets.leverArm() != null) {
             double around = Math.PI * (Si.of(runner.pitchDiameter()) - 2 * Si.of(buckets.leverArm()));
-            all.add(() -> at(j, path + "/root-thickness", "necks")
-                    .atMost(Si.of(buckets.rootThickness()), Math.max(0, around) / buckets.count(), LENGTH));
+            double thickness = Si.of(buckets.rootThickness());
+            double room = Math.max(0, around) / buckets.count();
+            all.add(() -> at(j, path + "/root-thickness", "necks").atMost(thickness, room, LENGTH));
         }
         if (buckets.length() != null) {
+            double length = Si.of(buckets.length());
             all.add(() -> at(j, path + "/length", "bucket-over-wheel")
                     .as(WARNING)
-                    .atMost(Si.of(buckets.length()), Si.of(runner.pitchDiameter()) / 2, LENGTH));
+                    .atMost(length, Si.of(runner.pitchDiameter()) / 2, LENGTH));
         }
         if (buckets.rootWidth() != null && buckets.width() != null) {
-            all.add(() -> at(j, path + "/root-width", "neck-width")
-                    .atMost(Si.of(buckets.rootWidth()), NECK_OVER_BUCKET * Si.of(buckets.width()), LENGTH));
+            double neck = Si.of(buckets.rootWidth());
+            double width = Si.of(buckets.width());
+            all.add(() -> at(j, path + "/root-width", "neck-width").atMost(neck, NECK_OVER_BUCKET * width, LENGTH));
         }
     }
 
@@ -154,12 +158,12 @@ final class AtOdds {
         all.add(() -> at(j, "/runner/hub/bolt-circle", "hub-over-wheel")
                 .atMost(circle, Si.of(runner.pitchDiameter()), LENGTH));
         if (hub.bolts() != null) {
-            all.add(() ->
-                    at(j, "/runner/hub/bolt-diameter", "bolts").atMost(bolt, Math.PI * circle / hub.bolts(), LENGTH));
+            double apart = Math.PI * circle / hub.bolts();
+            all.add(() -> at(j, "/runner/hub/bolt-diameter", "bolts").atMost(bolt, apart, LENGTH));
         }
         if (hub.shaftDiameter() != null) {
-            all.add(() -> at(j, "/runner/hub/bolt-circle", "shaft")
-                    .atLeast(circle, (Si.of(hub.shaftDiameter()) + bolt) * ROUNDED, LENGTH));
+            double shaft = Si.of(hub.shaftDiameter());
+            all.add(() -> at(j, "/runner/hub/bolt-circle", "shaft").atLeast(circle, (shaft + bolt) * ROUNDED, LENGTH));
         }
     }
 
@@ -193,12 +197,8 @@ final class AtOdds {
         Intake intake = j.design().intake();
         if (intake != null && intake.screen() instanceof Screen.DrilledHoles drilled && drilled.surface() != null) {
             double diameter = Si.of(drilled.holeDiameter());
-            all.add(() -> at(j, "/intake/screen/holes", "holes")
-                    .as(WARNING)
-                    .atMost(
-                            drilled.holes() * Math.PI / 4 * diameter * diameter / Si.of(drilled.surface()),
-                            CLOSEST,
-                            RATIO));
+            double share = drilled.holes() * Math.PI / 4 * diameter * diameter / Si.of(drilled.surface());
+            all.add(() -> at(j, "/intake/screen/holes", "holes").as(WARNING).atMost(share, CLOSEST, RATIO));
         }
     }
 
@@ -214,12 +214,10 @@ final class AtOdds {
         }
         Inverter inverter = j.design().inverter();
         if (inverter != null && inverter.inputVoltageLimit() != null && inverter.inputVoltage() != null) {
-            all.add(() -> at(j, "/inverter/input-voltage-limit", "stands")
-                    .as(WARNING)
-                    .atLeast(
-                            Si.of(inverter.inputVoltageLimit()),
-                            Si.of(inverter.inputVoltage().to()),
-                            VOLTAGE));
+            double stands = Si.of(inverter.inputVoltageLimit());
+            double accepts = Si.of(inverter.inputVoltage().to());
+            all.add(() ->
+                    at(j, "/inverter/input-voltage-limit", "stands").as(WARNING).atLeast(stands, accepts, VOLTAGE));
         }
     }
 

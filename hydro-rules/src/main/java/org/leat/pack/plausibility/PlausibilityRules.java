@@ -10,7 +10,8 @@ public final class PlausibilityRules {
 
     /** {@return every one} */
     public static List<Rule> all() {
-        return List.of(AtOdds.RULE, 
+        return List.of(
+                AtOdds.RULE,
                 ElementLabel.RULE,
                 MarkOverWall.RULE,
                 OutsideOrInside.RULE,
