@@ -130,7 +130,7 @@ class ArchiveIT {
         String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
         Path script = Files.writeString(
                 trimmed.resolve("java"),
-                "#!/bin/sh\nexec '" + java + "' -XX:SharedArchiveFile=/nowhere/classes.jsa \"$@\"\n");
+                "#!/bin/sh\nexec '" + java + "' -Xlog:disable -XX:SharedArchiveFile=/nowhere/classes.jsa \"$@\"\n");
         assertThat(script.toFile().setExecutable(true)).isTrue();
         Path cache = folder.resolve("none of its own");
         Map<String, String> there =
