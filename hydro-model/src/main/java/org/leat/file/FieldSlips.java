@@ -38,6 +38,11 @@ final class FieldSlips {
             "externaldiameter",
             "od");
 
+    private static final Set<String> INSIDE =
+            Set.of("insidediameter", "innerdiameter", "internaldiameter", "id", "bore", "internalbore");
+    private static final Set<String> OUTSIDE =
+            Set.of("outsidediameter", "outerdiameter", "externaldiameter", "od", "dn");
+
     private static final int DEPTH = 2;
 
     private FieldSlips() {}
@@ -163,11 +168,6 @@ final class FieldSlips {
     static boolean other(String key, String meant) {
         return OTHER.contains(bare(key)) && !bare(key).equals(bare(meant));
     }
-
-    private static final Set<String> INSIDE =
-            Set.of("insidediameter", "innerdiameter", "internaldiameter", "id", "bore", "internalbore");
-    private static final Set<String> OUTSIDE =
-            Set.of("outsidediameter", "outerdiameter", "externaldiameter", "od", "dn");
 
     /** A pipe by its other diameter: never taken for the one it is stated by. */
     private static String otherDiameter(Class<?> record, String bare) {

@@ -1,8 +1,8 @@
 package org.leat.choice;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -73,7 +73,7 @@ final class AddedItems {
     /** What an item joins, in either direction. */
     private static Set<Place> joined(Object item) {
         return item instanceof ProtectiveDevice device
-                ? Set.copyOf(new LinkedHashSet<>(List.of(device.from(), device.to())))
+                ? EnumSet.of(device.from(), device.to())
                 : item instanceof Cable run ? Set.of(run.from(), run.to()) : Set.of();
     }
 

@@ -42,11 +42,11 @@ final class CableDutySolver {
         if (cable.joins(Place.DUMP_LOAD)) {
             return dumped(cable);
         }
-        if (cable.joins(Place.INVERTER)) {
-            return inverted(cable);
-        }
         if (cable.joins(Place.LOADS)) {
             return loads(cable);
+        }
+        if (cable.joins(Place.INVERTER)) {
+            return inverted(cable);
         }
         return cable.joins(Place.REGULATOR, Place.BATTERY)
                 ? running(cable, r -> r.operatingPoint().batteryCurrent(), false)
@@ -78,7 +78,16 @@ final class CableDutySolver {
         }
         double volts = Si.of(inverter.cutOffVoltage(), numbers.battery().restingVoltage());
         double current = Si.of(inverter.continuousPower()) / (Si.of(inverter.efficiency()) * volts);
-        return new CableDuty.Carries(cable, current, false, "inverter at its continuous power, battery nearly empty");
+        // loads that are clamped to the inverter's input are fed by the same run
+        boolean both = numbers.cables().stream().anyMatch(run -> run.joins(Place.INVERTER, Place.LOADS));
+        return both && loads(cable) instanceof CableDuty.Carries fed
+                ? new CableDuty.Carries(
+                        cable,
+                        current + fed.current(),
+                        false,
+                        "inverter at its continuous power and all direct-current loads at once, battery nearly empty")
+                : new CableDuty.Carries(
+                        cable, current, false, "inverter at its continuous power, battery nearly empty");
     }
 
     private CableDuty loads(CableNumbers cable) {

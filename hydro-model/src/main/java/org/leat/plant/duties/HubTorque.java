@@ -1,5 +1,8 @@
 package org.leat.plant.duties;
 
+import java.util.Collections;
+import java.util.Comparator;
+import org.leat.plant.cases.Cases;
 import org.leat.plant.cases.Running;
 import org.leat.plant.numbers.AlternatorNumbers;
 import org.leat.plant.numbers.PlantNumbers;
@@ -11,6 +14,34 @@ import org.leat.turbine.JetForce;
 public final class HubTorque {
 
     private HubTorque() {}
+
+    /**
+     * The greatest of all: the wheel held fast in the strongest jets of the sets on hand, or the leads shorted all at once.
+     *
+     * @param strongest nozzle set whose jets pull most on a wheel held fast
+     * @param held that of its jets, N·m
+     * @param shorted that of the leads, N·m
+     */
+    public record Greatest(Running strongest, double held, double shorted) {
+
+        /** {@return the greater of the two, N·m} */
+        public double torque() {
+            return Math.max(held, shorted);
+        }
+
+        /** {@return the case that makes it} */
+        public String during() {
+            return held >= shorted ? "jammed/" + strongest.nozzles().name() : "leads-shorted-at-once";
+        }
+    }
+
+    /** {@return the greatest; the plant is solved} */
+    public static Greatest greatest(Cases cases) {
+        PlantNumbers numbers = cases.numbers();
+        Running strongest =
+                Collections.max(cases.running(), Comparator.comparingDouble(running -> jammed(numbers, running)));
+        return new Greatest(strongest, jammed(numbers, strongest), shorted(numbers));
+    }
 
     /** {@return that of all jets of a set on the wheel held fast} */
     public static double jammed(PlantNumbers numbers, Running running) {

@@ -1,32 +1,29 @@
 package org.leat.plant.duties;
 
 import org.leat.law.Gravity;
-import org.leat.plant.cases.Running;
 import org.leat.plant.numbers.PlantNumbers;
 import org.leat.turbine.OverhungBearings;
 import org.leat.turbine.ShaftStress;
 
 /**
- * What the shaft beside the wheel bears for a moment: the wheel held fast in the jets of a set, or the leads shorted all at once.
+ * What the shaft beside the wheel bears for a moment: the wheel held fast in its jets, or the leads shorted all at once.
  *
  * @param torque the greater of the two, N·m
- * @param jammed whether it is that of the wheel held fast
  * @param pull of all jets on the wheel held fast, taken as if they came from one side, and of its weight, N
  * @param moment of the pull at the near bearing, N·m
  */
-public record ShaftStrain(double torque, boolean jammed, double pull, double moment) {
+public record ShaftStrain(double torque, double pull, double moment) {
 
     /**
-     * {@return the strain on one nozzle set}
+     * {@return the strain}
      *
+     * @param torque of the joint of wheel and shaft
      * @param mass of the wheel, kg
      * @param overhang of the wheel beyond the near bearing, m
      */
-    public static ShaftStrain of(PlantNumbers numbers, Running running, double mass, double overhang) {
-        double held = HubTorque.jammed(numbers, running);
-        double shorted = HubTorque.shorted(numbers);
-        double pull = held / (numbers.runner().pitchDiameter() / 2) + mass * Gravity.STANDARD;
-        return new ShaftStrain(Math.max(held, shorted), held >= shorted, pull, OverhungBearings.moment(pull, overhang));
+    public static ShaftStrain of(PlantNumbers numbers, HubTorque.Greatest torque, double mass, double overhang) {
+        double pull = torque.held() / (numbers.runner().pitchDiameter() / 2) + mass * Gravity.STANDARD;
+        return new ShaftStrain(torque.torque(), pull, OverhungBearings.moment(pull, overhang));
     }
 
     /**

@@ -145,4 +145,22 @@ class CableDutyTest {
         Cases none = cases("loads: [ { name: kettle, power: 900 W } ]\ncables:" + run("battery", "loads"));
         assertThat(only(none)).isInstanceOf(CableDuty.NotLoaded.class);
     }
+
+    /** What is clamped to the inverter's input is fed by the battery's run to it, and carries its own loads only. */
+    @Test
+    void loads_at_the_inverters_input_flow_through_the_batterys_run_too() {
+        String inverter = "inverter: { continuous-power: 1000 W, efficiency: 90 %, cut-off-voltage: 22 V }\n";
+        String loads = "loads: [ { name: pump, power: 120 W, hours-per-day: 1 h, supply: bus } ]\n";
+        Cases both = cases(inverter + loads + "cables:" + run("battery", "inverter") + run("inverter", "loads"));
+        CableDuty.Carries feeding = (CableDuty.Carries) both.cableDuties().get(0);
+        CableDuty.Carries fed = (CableDuty.Carries) both.cableDuties().get(1);
+        double direct = 120 / both.numbers().battery().restingVoltage();
+        assertThat(fed.current()).isEqualTo(direct);
+        assertThat(feeding.current()).isCloseTo(1000 / (0.9 * 22) + direct, within(1e-9));
+        assertThat(feeding.during()).contains("all direct-current loads at once");
+        Cases alone = cases(inverter + "cables:" + run("battery", "inverter") + run("inverter", "loads"));
+        assertThat(alone.cableDuties().get(1)).isInstanceOf(CableDuty.NotLoaded.class);
+        assertThat(((CableDuty.Carries) alone.cableDuties().get(0)).current())
+                .isCloseTo(1000 / (0.9 * 22), within(1e-9));
+    }
 }

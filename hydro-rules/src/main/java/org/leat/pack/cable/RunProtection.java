@@ -59,11 +59,11 @@ final class RunProtection {
                     "The {device} of {value} lets the run {run} burn before it opens ({limit} would fit, {current} flows).")
             .fails(
                     "cable-too-thin",
-                    "No rating fits the run {run}: {current} flows, and a device that protects the cable has {limit}, not"
-                            + " {value}.")
+                    "No rating fits the run {run}: {current} flows, and a device that protects the cable has {limit}.")
             .fails(
                     "loads-none",
                     "The bus reaches {voltage}, more than extra-low voltage, and the run {run} has neither fuse nor breaker.")
+            .open("not-loaded", RunCapacity.NOT_LOADED)
             .open(
                     "loads-unprotected",
                     "Cannot be judged: the bus reaches {voltage}, more than extra-low voltage, and no device in the run {run} is told.")
@@ -79,6 +79,14 @@ final class RunProtection {
                     "add-loads-fuse",
                     "A fuse of {rating} in the run {run}, at the end that feeds it.",
                     Said.only("loads-none", RunProtection::addFuse))
+            .lastAdvice(
+                    "device-of-run",
+                    "A fuse or breaker for direct current in the run {run}, at the end that feeds it, for no more than its"
+                            + " conductors carry.",
+                    Said.only(
+                            "loads-none",
+                            (j, failure) -> Stream.of(
+                                    Change.advice().with(Runs.arg("run", Runs.at(j.design(), failure.path()))))))
             .build();
 
     /** V, ripple-free direct. */
@@ -133,6 +141,9 @@ final class RunProtection {
             return j.at(run.path()).with(Runs.arg("run", j.design(), run)).says("none");
         }
         Spot at = j.at(placed.path() + "/rated-current");
+        if (duty instanceof CableDuty.NotLoaded) {
+            return at.says("not-loaded");
+        }
         CableDuty.Carries carries = RunCapacity.carries(at, duty);
         Spot spot = at.during(carries.during());
         double current = carries.current();
@@ -145,7 +156,7 @@ final class RunProtection {
                 .saying("protected", thin ? "cable-too-thin" : rating < current ? "too-small" : "too-large")
                 .compare(
                         thin
-                                ? Comparison.atMost(rating, greatest, CURRENT)
+                                ? Comparison.atMost(current, greatest, CURRENT)
                                 : Comparison.within(rating, current, greatest, CURRENT));
     }
 

@@ -18,7 +18,8 @@ public final class RunCapacity {
 
     /** What {@link #each} says of a run whose loads are not told, under {@code not-loaded}. */
     public static final String NOT_LOADED =
-            "Cannot be judged: no load is told that this run feeds. Tell it, with supply: bus.";
+            "Cannot be judged: no load is told that this run feeds. Tell it, with supply: bus; what leads from an"
+                    + " inverter's sockets is no run of a design.";
 
     private RunCapacity() {}
 

@@ -19,8 +19,6 @@ import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.Hub;
 import org.leat.design.Runner;
-import org.leat.pack.kit.Worst;
-import org.leat.plant.cases.Running;
 import org.leat.plant.duties.HubTorque;
 import org.leat.quantity.Si;
 
@@ -63,16 +61,13 @@ final class HubFastening {
         int bolts = spot.given(PATH + "/bolts", hub.bolts());
         double diameter = spot.si(PATH + "/bolt-diameter", hub.boltDiameter());
         double circle = spot.si(PATH + "/bolt-circle", hub.boltCircle());
-        Running strongest = Worst.most(j.solved().running(), running -> HubTorque.jammed(j.numbers(), running));
-        double jammed = HubTorque.jammed(j.numbers(), strongest);
-        double shorted = HubTorque.shorted(j.numbers());
-        double torque = Math.max(jammed, shorted);
+        HubTorque.Greatest torque = HubTorque.greatest(j.solved());
         double may = j.limit("share").value()
                 * j.limit("strength").value()
                 / j.limit("factor").value();
-        return spot.during(jammed >= shorted ? "jammed/" + strongest.nozzles().name() : "leads-shorted-at-once")
-                .with("torque", torque, TORQUE)
-                .atMost(HubTorque.shear(torque, bolts, diameter, circle), may, PRESSURE);
+        return spot.during(torque.during())
+                .with("torque", torque.torque(), TORQUE)
+                .atMost(HubTorque.shear(torque.torque(), bolts, diameter, circle), may, PRESSURE);
     }
 
     private static Stream<Change> thicker(Judgement j, Outcome.Fail failure) {

@@ -24,8 +24,6 @@ import org.leat.design.Bearings;
 import org.leat.design.Hub;
 import org.leat.design.Runner;
 import org.leat.pack.kit.Wheel;
-import org.leat.pack.kit.Worst;
-import org.leat.plant.cases.Running;
 import org.leat.plant.duties.HubTorque;
 import org.leat.plant.duties.ShaftStrain;
 import org.leat.quantity.Si;
@@ -43,7 +41,8 @@ final class Shaft {
             .formula(
                     "16 √(4 M² + 3 T²)/(π d³) ≤ R_e/factor; T the greater of all jets on the jammed wheel and 1.5 p ψ²/L of leads"
                             + " shorted all at once, M the force of all jets on the jammed wheel and its weight, at the near bearing")
-            .judged("the wheel jammed, on the nozzle set with the strongest jets; the leads shorted at speed")
+            .judged(
+                    "a solid shaft, one that is bored for leads holds less; the wheel jammed, on the nozzle set with the strongest jets; the leads shorted at speed")
             .source("Shigley, Mechanical Engineering Design: shafts by distortion energy (from memory)")
             .source("EN 10025-2: S235 yields at 235 MPa, the weakest steel that shafts are made of (from memory)")
             .source(COMMON_PRACTICE)
@@ -69,13 +68,13 @@ final class Shaft {
         Bearings bearings = j.at("/").given("/runner/bearings", Wheel.bearings(j));
         double mass = spot.si("/runner/mass", Objects.requireNonNull(runner).mass());
         double overhang = spot.si("/runner/bearings/overhang", bearings.overhang());
-        Running strongest = Worst.most(j.solved().running(), running -> HubTorque.jammed(j.numbers(), running));
-        ShaftStrain strain = ShaftStrain.of(j.numbers(), strongest, mass, overhang);
+        HubTorque.Greatest torque = HubTorque.greatest(j.solved());
+        ShaftStrain strain = ShaftStrain.of(j.numbers(), torque, mass, overhang);
         double factor = j.limit("factor").value();
         double may = j.limit("yield").value() / factor;
         double stress = strain.stress(diameter);
         return spot.as(stress > may * factor ? ERROR : WARNING)
-                .during(strain.jammed() ? "jammed/" + strongest.nozzles().name() : "leads-shorted-at-once")
+                .during(torque.during())
                 .with("torque", strain.torque(), TORQUE)
                 .with("pull", strain.pull(), FORCE)
                 .atMost(stress, may, PRESSURE);
