@@ -73,11 +73,11 @@ final class RunProtection {
             .leastWayOut("thicker", "Conductors of {area:mm²}.", RunProtection::thicker)
             .wayOut(
                     "add-fuse",
-                    "A fuse of {rating} in the run {run}, at the battery's end.",
+                    "A fuse for direct current of {rating} in the run {run}, at the battery's end.",
                     Said.only("none", RunProtection::addFuse))
             .wayOut(
                     "add-loads-fuse",
-                    "A fuse of {rating} in the run {run}, at the end that feeds it.",
+                    "A fuse for direct current of {rating} in the run {run}, at the end that feeds it.",
                     Said.only("loads-none", RunProtection::addFuse))
             .lastAdvice(
                     "device-of-run",
