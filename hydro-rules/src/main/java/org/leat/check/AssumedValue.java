@@ -6,7 +6,7 @@ import org.leat.file.Position;
 import org.leat.plant.numbers.Assumption;
 
 /**
- * An assumption of the plant and what hangs on it.
+ * An assumption of the plant and the verdicts sensitive to it.
  *
  * @param assumption value and range
  * @param position where the field would stand in the file
@@ -18,7 +18,7 @@ public record AssumedValue(Assumption assumption, Position position, List<Identi
         turns = List.copyOf(turns);
     }
 
-    /** {@return ids of the rules that hang on it, each once} */
+    /** {@return ids of the rules sensitive to it, each once} */
     public List<String> rules() {
         return turns.stream().map(Identity::rule).distinct().toList();
     }

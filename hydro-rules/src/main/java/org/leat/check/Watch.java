@@ -49,7 +49,7 @@ final class Watch {
             return said.given();
         } catch (TimeoutException e) {
             answer.cancel(true);
-            throw new TookTooLong(what + " did not end within " + limit.toMillis() + " ms");
+            throw new PackTimeout(what + " did not end within " + limit.toMillis() + " ms");
         } catch (InterruptedException e) {
             answer.cancel(true);
             Thread.currentThread().interrupt();

@@ -13,7 +13,7 @@ final class WatchedRule {
 
     private final RuleCard card;
     private final Watch watch;
-    private final AtomicReference<@Nullable TookTooLong> stuck = new AtomicReference<>();
+    private final AtomicReference<@Nullable PackTimeout> stuck = new AtomicReference<>();
 
     private WatchedRule(RuleCard card, Watch watch) {
         this.card = card;
@@ -37,13 +37,13 @@ final class WatchedRule {
     }
 
     private <T> T ask(Supplier<T> question) {
-        TookTooLong before = stuck.get();
+        PackTimeout before = stuck.get();
         if (before != null) {
             throw before;
         }
         try {
             return watch.ask("it", question);
-        } catch (TookTooLong e) {
+        } catch (PackTimeout e) {
             stuck.set(e);
             throw e;
         }

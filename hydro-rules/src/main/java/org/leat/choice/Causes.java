@@ -21,22 +21,22 @@ final class Causes {
             .thenComparing(Cause::inPlan, Comparator.reverseOrder())
             .thenComparing(c -> c.count(Level.ERROR), Comparator.reverseOrder());
 
-    private final Workbench bench;
+    private final CandidateChanges bench;
     private final Map<FindingPlace, GroupedFailure> left = new LinkedHashMap<>();
     private final List<Cause> causes = new ArrayList<>();
 
-    private Causes(Workbench bench) {
+    private Causes(CandidateChanges bench) {
         this.bench = bench;
         bench.groups().forEach(g -> left.put(FindingPlace.of(g.worst().outcome()), g));
     }
 
     /** {@return every failure that counts, under what clears it; worst first} */
-    static List<Cause> of(Workbench bench, Plan plan) {
+    static List<Cause> of(CandidateChanges bench, Plan plan) {
         return new Causes(bench).of(plan);
     }
 
     private List<Cause> of(Plan plan) {
-        List<Candidate> steps = plan.steps().stream().map(this::candidate).toList();
+        List<CandidateChange> steps = plan.steps().stream().map(this::candidate).toList();
         Set<FindingPlace> alone = new LinkedHashSet<>();
         steps.forEach(c -> alone.addAll(c.calms()));
         Set<FindingPlace> stays = new LinkedHashSet<>();
@@ -59,7 +59,7 @@ final class Causes {
             }
             take(steps.get(i).step(), steps.get(i).clears(), calms, true);
         }
-        for (Candidate next = most(); next != null; next = most()) {
+        for (CandidateChange next = most(); next != null; next = most()) {
             take(next.step(), fairly(next), Set.of(), false);
         }
         untried();
@@ -100,20 +100,20 @@ final class Causes {
     }
 
     /** A change that the plan's search found on the way has no entry of its own: it clears nothing alone. */
-    private Candidate candidate(Step step) {
+    private CandidateChange candidate(Step step) {
         List<Edit> edits = step.way().edits();
         return bench.candidates().stream()
                 .filter(c -> c.edits().equals(edits)
                         || (c.step().of().equals(step.of())
                                 && c.step().way().message().equals(step.way().message())))
                 .findFirst()
-                .orElseGet(() ->
-                        new Candidate(step, Set.of(), Set.of(), null, step.way().gain()));
+                .orElseGet(() -> new CandidateChange(
+                        step, Set.of(), Set.of(), null, step.way().gain()));
     }
 
-    private @Nullable Candidate most() {
-        Candidate most = null;
-        for (Candidate candidate : bench.candidates()) {
+    private @Nullable CandidateChange most() {
+        CandidateChange most = null;
+        for (CandidateChange candidate : bench.candidates()) {
             if (left.keySet().stream().anyMatch(fairly(candidate)::contains)
                     && (most == null || isMore(candidate, most))) {
                 most = candidate;
@@ -122,7 +122,7 @@ final class Causes {
         return most;
     }
 
-    private boolean isMore(Candidate one, Candidate other) {
+    private boolean isMore(CandidateChange one, CandidateChange other) {
         for (Level level : List.of(Level.ERROR, Level.WARNING, Level.NOTE)) {
             int difference = findings(one, level) - findings(other, level);
             if (difference != 0) {
@@ -132,7 +132,7 @@ final class Causes {
         return one.gain().orElse(0) > other.gain().orElse(0);
     }
 
-    private int findings(Candidate candidate, Level level) {
+    private int findings(CandidateChange candidate, Level level) {
         return left.entrySet().stream()
                 .filter(e -> fairly(candidate).contains(e.getKey()))
                 .map(Map.Entry::getValue)
@@ -142,7 +142,7 @@ final class Causes {
     }
 
     /** {@return what a change clears without bringing a failure as bad as it} */
-    private Set<FindingPlace> fairly(Candidate candidate) {
+    private Set<FindingPlace> fairly(CandidateChange candidate) {
         Set<FindingPlace> fairly = new LinkedHashSet<>();
         for (GroupedFailure group : bench.groups()) {
             FindingPlace place = FindingPlace.of(group.worst().outcome());

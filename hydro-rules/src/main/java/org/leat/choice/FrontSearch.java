@@ -18,7 +18,7 @@ import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The exact front of a {@link Puzzle}: every set for which no other costs no more, gains no less and has no more faults, one of
+ * The exact front of a {@link SelectionProblem}: every set for which no other costs no more, gains no less and has no more faults, one of
  * these being better.
  *
  * <p>Sets come cheapest first, by best-first branch and bound over the choices in their order. A set is checked only if it gains
@@ -34,7 +34,7 @@ final class FrontSearch {
     /** Checks begun together, before the first of them is known to be needed: fixed, whatever the threads. */
     private static final int TOGETHER = 4;
 
-    private final Puzzle puzzle;
+    private final SelectionProblem puzzle;
     private final int portion;
     private final int[] options;
     private final Map<List<Integer>, Double> gains = new HashMap<>();
@@ -47,7 +47,7 @@ final class FrontSearch {
      *
      * @param portion sets whose gain is looked at together
      */
-    FrontSearch(Puzzle puzzle, int portion) {
+    FrontSearch(SelectionProblem puzzle, int portion) {
         this.puzzle = puzzle;
         this.portion = portion;
         this.options = puzzle.options().clone();
@@ -147,10 +147,10 @@ final class FrontSearch {
             .thenComparing(Comparator.comparingInt(Node::known).reversed())
             .thenComparing(Node::set, Arrays::compare);
 
-    private record Candidate(List<Integer> set, long cost, double gain) {}
+    private record CandidateSet(List<Integer> set, long cost, double gain) {}
 
-    private static final Comparator<Candidate> BEST_FIRST = Comparator.comparingLong(Candidate::cost)
-            .thenComparing(Comparator.comparingDouble(Candidate::gain).reversed());
+    private static final Comparator<CandidateSet> BEST_FIRST = Comparator.comparingLong(CandidateSet::cost)
+            .thenComparing(Comparator.comparingDouble(CandidateSet::gain).reversed());
 
     /** One search among sets with no more faults than allowed. */
     private static final class Level {
@@ -230,7 +230,7 @@ final class FrontSearch {
             taken.clear();
             take(level, taken);
             if (taken.isEmpty()) {
-                level.reached = Puzzle.NONE;
+                level.reached = SelectionProblem.NONE;
                 return level;
             }
             level.reached = taken.get(0).least();
@@ -239,12 +239,12 @@ final class FrontSearch {
                 level.open.addAll(taken);
                 return level;
             }
-            List<Candidate> candidates = solved(taken, threads);
+            List<CandidateSet> candidates = solved(taken, threads);
             int to = check(level, candidates, faults, threads, () -> isEnded(extent, level, limited));
             if (to < candidates.size()) {
                 level.stopped = true;
                 level.reached = candidates.get(to).cost();
-                for (Candidate left : candidates.subList(to, candidates.size())) {
+                for (CandidateSet left : candidates.subList(to, candidates.size())) {
                     level.open.add(new Node(array(left.set()), options.length, left.cost(), level.best));
                 }
                 return level;
@@ -263,7 +263,7 @@ final class FrontSearch {
             if (node.given() < level.best) {
                 // told for less than must be exceeded by now
                 long least = puzzle.leastCost(node.set(), node.known(), level.best);
-                if (least == Puzzle.NONE) {
+                if (least == SelectionProblem.NONE) {
                     continue;
                 }
                 if (least > node.least()) {
@@ -285,12 +285,12 @@ final class FrontSearch {
 
     private void push(Level level, int[] set, int known) {
         long least = puzzle.leastCost(set, known, level.best);
-        if (least != Puzzle.NONE) {
+        if (least != SelectionProblem.NONE) {
             level.open.add(new Node(set, known, least, level.best));
         }
     }
 
-    private List<Candidate> solved(List<Node> nodes, ExecutorService threads) {
+    private List<CandidateSet> solved(List<Node> nodes, ExecutorService threads) {
         List<List<Integer>> sets = new ArrayList<>();
         for (Node node : nodes) {
             sets.add(Arrays.stream(node.set()).boxed().toList());
@@ -301,11 +301,11 @@ final class FrontSearch {
         for (int i = 0; i < unknown.size(); i++) {
             gains.put(unknown.get(i), found.get(i));
         }
-        List<Candidate> candidates = new ArrayList<>();
+        List<CandidateSet> candidates = new ArrayList<>();
         for (List<Integer> set : sets) {
             double gain = gains.getOrDefault(set, Double.NaN);
             if (!Double.isNaN(gain)) {
-                candidates.add(new Candidate(set, puzzle.cost(array(set)), gain));
+                candidates.add(new CandidateSet(set, puzzle.cost(array(set)), gain));
             }
         }
         candidates.sort(BEST_FIRST);
@@ -314,37 +314,37 @@ final class FrontSearch {
 
     /** {@return how many of the candidates are settled; not all where it was told to end before} */
     private int check(
-            Level level, List<Candidate> candidates, int faults, ExecutorService threads, BooleanSupplier ended) {
+            Level level, List<CandidateSet> candidates, int faults, ExecutorService threads, BooleanSupplier ended) {
         int at = 0;
         while (at < candidates.size()) {
             if (at > 0 && ended.getAsBoolean()) {
                 return at;
             }
-            List<Candidate> next = new ArrayList<>();
+            List<CandidateSet> next = new ArrayList<>();
             double foreseen = level.best;
             int to = at;
             for (; to < candidates.size() && next.size() < TOGETHER; to++) {
-                Candidate candidate = candidates.get(to);
+                CandidateSet candidate = candidates.get(to);
                 if (candidate.gain() > foreseen) {
                     next.add(candidate);
                 }
             }
             List<List<Integer>> unknown = next.stream()
-                    .map(Candidate::set)
+                    .map(CandidateSet::set)
                     .filter(set -> !checks.containsKey(set))
                     .toList();
             List<Double> found = all(unknown, set -> puzzle.check(array(set)), threads);
             for (int i = 0; i < unknown.size(); i++) {
                 int verdict = (int) (double) found.get(i);
                 checks.put(unknown.get(i), verdict);
-                if (verdict == Puzzle.FORBIDDEN) {
+                if (verdict == SelectionProblem.FORBIDDEN) {
                     forbidden++;
                     refused = unknown.get(i);
                 }
             }
-            for (Candidate candidate : next) {
-                int verdict = checks.getOrDefault(candidate.set(), Puzzle.FORBIDDEN);
-                if (candidate.gain() > level.best && verdict != Puzzle.FORBIDDEN && verdict <= faults) {
+            for (CandidateSet candidate : next) {
+                int verdict = checks.getOrDefault(candidate.set(), SelectionProblem.FORBIDDEN);
+                if (candidate.gain() > level.best && verdict != SelectionProblem.FORBIDDEN && verdict <= faults) {
                     keep(level, candidate, verdict);
                 }
             }
@@ -353,7 +353,7 @@ final class FrontSearch {
         return at;
     }
 
-    private static void keep(Level level, Candidate candidate, int faults) {
+    private static void keep(Level level, CandidateSet candidate, int faults) {
         int last = level.kept.size() - 1;
         if (last >= 0 && level.kept.get(last).cost() == candidate.cost()) {
             level.kept.remove(last);

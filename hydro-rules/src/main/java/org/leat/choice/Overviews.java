@@ -45,13 +45,13 @@ final class Overviews {
                 .map(f -> FindingPlace.of(f.outcome()))
                 .filter(p -> !counted.contains(p))
                 .collect(Collectors.toSet());
-        Workbench bench = new Workbench(trial, failures, uncounted);
+        CandidateChanges bench = new CandidateChanges(trial, failures, uncounted);
         Plan plan = PlanSearch.find(bench, changed -> open(changed, rulebook));
         return new Overview(
                 verdict,
                 report.running().stream().map(Overviews::given).toList(),
                 Causes.of(bench, plan),
-                Inputs.of(report, trial.design()),
+                MissingInputs.of(report, trial.design()),
                 UnderstoodNumbers.of(trial.plant()),
                 plan);
     }

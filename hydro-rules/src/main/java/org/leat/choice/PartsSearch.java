@@ -94,7 +94,7 @@ public final class PartsSearch {
 
     /** {@return the sets worth choosing from} */
     public PartsFront front(Extent extent) {
-        PartsPuzzle puzzle = new PartsPuzzle(list, trial, flows, uncounted);
+        PartsSelection puzzle = new PartsSelection(list, trial, flows, uncounted);
         FrontSearch.Front front = new FrontSearch(puzzle, PORTION)
                 .search(new FrontSearch.Extent(
                         extent.threads(), extent.warnings(), extent.checks(), goOn(extent, list.sets())));
@@ -111,7 +111,7 @@ public final class PartsSearch {
                 front.counts().solved(),
                 front.counts().checked(),
                 front.counts().forbidden(),
-                front.reached() == Puzzle.NONE ? null : PartsPuzzle.price(front.reached()),
+                front.reached() == SelectionProblem.NONE ? null : PartsSelection.price(front.reached()),
                 front.possible() == Double.NEGATIVE_INFINITY
                         ? OptionalDouble.empty()
                         : OptionalDouble.of(front.possible()),
@@ -125,10 +125,10 @@ public final class PartsSearch {
      * will do, which is proven, or where {@link Extent#checks()} sets were judged or the search was stopped before.
      */
     public PartsFront mend(Extent extent) {
-        PriceList staying = MendPuzzle.withStaying(list);
-        PartsPuzzle puzzle = new PartsPuzzle(staying, trial, flows, uncounted);
+        PriceList staying = MendSelection.withStaying(list);
+        PartsSelection puzzle = new PartsSelection(staying, trial, flows, uncounted);
         Predicate<FrontSearch.Counts> goOn = goOn(extent, staying.sets());
-        FrontSearch.Front front = new FrontSearch(new MendPuzzle(puzzle), PORTION_OF_ONE)
+        FrontSearch.Front front = new FrontSearch(new MendSelection(puzzle), PORTION_OF_ONE)
                 .search(new FrontSearch.Extent(
                         extent.threads(),
                         Integer.MAX_VALUE,
@@ -143,13 +143,15 @@ public final class PartsSearch {
                 0,
                 front.counts().checked(),
                 front.counts().forbidden(),
-                front.reached() == Puzzle.NONE ? null : PartsPuzzle.price(front.reached() / MendPuzzle.A_CHANGE_IN),
+                front.reached() == SelectionProblem.NONE
+                        ? null
+                        : PartsSelection.price(front.reached() / MendSelection.A_CHANGE_IN),
                 OptionalDouble.empty(),
                 0,
                 refused(puzzle, staying, front));
     }
 
-    private static PartsFront.@Nullable Refused refused(PartsPuzzle puzzle, PriceList of, FrontSearch.Front front) {
+    private static PartsFront.@Nullable Refused refused(PartsSelection puzzle, PriceList of, FrontSearch.Front front) {
         if (!front.points().isEmpty() || front.refused().isEmpty()) {
             return null;
         }
@@ -158,7 +160,7 @@ public final class PartsSearch {
         return new PartsFront.Refused(parts, puzzle.forbidding(edits));
     }
 
-    private static List<PriceList.Part> parts(PartsPuzzle puzzle, PriceList of, List<Integer> set) {
+    private static List<PriceList.Part> parts(PartsSelection puzzle, PriceList of, List<Integer> set) {
         Map<String, PriceList.Part> byChoice = puzzle.parts(set);
         return of.choices().stream()
                 .map(choice -> Objects.requireNonNull(byChoice.get(choice.name())))
@@ -170,7 +172,7 @@ public final class PartsSearch {
     }
 
     /** A set of a list's parts, with its energy where that is known already. */
-    private static PartsFront.Point point(PartsPuzzle puzzle, PriceList of, List<Integer> set, double known) {
+    private static PartsFront.Point point(PartsSelection puzzle, PriceList of, List<Integer> set, double known) {
         List<PriceList.Part> parts = parts(puzzle, of, set);
         List<Edit> edits = parts.stream().flatMap(part -> part.edits().stream()).toList();
         BigDecimal price = parts.stream().map(PriceList.Part::price).reduce(BigDecimal.ZERO, BigDecimal::add);

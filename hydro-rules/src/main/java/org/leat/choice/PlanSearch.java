@@ -32,7 +32,7 @@ final class PlanSearch {
     private static final int MOST_REPAIRS = 3;
     private static final int WAYS_OF_A_REPAIR = 4;
 
-    private final Workbench bench;
+    private final CandidateChanges bench;
     private final List<GroupedFailure> errors;
     private final Set<FindingPlace> wanted = new LinkedHashSet<>();
     private final ToLongFunction<Trial> openAfter;
@@ -52,7 +52,7 @@ final class PlanSearch {
         }
     }
 
-    private PlanSearch(Workbench bench, ToLongFunction<Trial> openAfter) {
+    private PlanSearch(CandidateChanges bench, ToLongFunction<Trial> openAfter) {
         this.bench = bench;
         this.openAfter = openAfter;
         this.errors = bench.groups().stream()
@@ -68,7 +68,7 @@ final class PlanSearch {
      *
      * @param openAfter counts what is open and can hurt someone in a changed design
      */
-    static Plan find(Workbench bench, ToLongFunction<Trial> openAfter) {
+    static Plan find(CandidateChanges bench, ToLongFunction<Trial> openAfter) {
         return new PlanSearch(bench, openAfter).find();
     }
 
@@ -81,8 +81,8 @@ final class PlanSearch {
         consider(new Attempt(List.of(), bench.trial(), wanted, watts(bench.trial())));
         boolean covered = false;
         for (int size = 1; size <= MOST_STEPS && size < stepsToBeat() && !covered; size++) {
-            for (List<Candidate> set :
-                    Covers.of(helpingAny(coverable), bench::goTogether, coverable, size, SETS_OF_A_SIZE)) {
+            for (List<CandidateChange> set :
+                    SetCovers.of(helpingAny(coverable), bench::goTogether, coverable, size, SETS_OF_A_SIZE)) {
                 covered = true;
                 trySet(set);
             }
@@ -103,24 +103,24 @@ final class PlanSearch {
         return best.left().isEmpty() ? best.steps().size() : Integer.MAX_VALUE;
     }
 
-    private List<Candidate> helping(FindingPlace place) {
+    private List<CandidateChange> helping(FindingPlace place) {
         return bench.candidates().stream()
                 .filter(c -> c.calms().contains(place))
                 .toList();
     }
 
-    private List<Candidate> helpingAny(Set<FindingPlace> places) {
+    private List<CandidateChange> helpingAny(Set<FindingPlace> places) {
         return bench.candidates().stream().filter(c -> c.calmedOf(places) > 0).toList();
     }
 
-    private List<Candidate> greedy(Set<FindingPlace> coverable) {
-        List<Candidate> chosen = new ArrayList<>();
+    private List<CandidateChange> greedy(Set<FindingPlace> coverable) {
+        List<CandidateChange> chosen = new ArrayList<>();
         Set<FindingPlace> uncovered = new LinkedHashSet<>(coverable);
         while (!uncovered.isEmpty()) {
-            Candidate most = bench.candidates().stream()
+            CandidateChange most = bench.candidates().stream()
                     .filter(c -> chosen.stream().allMatch(o -> bench.goTogether(c, o)))
                     .filter(c -> c.calmedOf(uncovered) > 0)
-                    .max(Comparator.comparing((Candidate c) -> !c.bringsError())
+                    .max(Comparator.comparing((CandidateChange c) -> !c.bringsError())
                             .thenComparingLong(c -> c.calmedOf(uncovered))
                             .thenComparingDouble(c -> c.gain().orElse(0)))
                     .orElse(null);
@@ -133,8 +133,8 @@ final class PlanSearch {
         return chosen;
     }
 
-    private void trySet(List<Candidate> set) {
-        Attempt attempt = attempt(set.stream().map(Candidate::step).toList());
+    private void trySet(List<CandidateChange> set) {
+        Attempt attempt = attempt(set.stream().map(CandidateChange::step).toList());
         if (attempt != null) {
             consider(attempt);
         }
@@ -159,7 +159,7 @@ final class PlanSearch {
         }
         Set<FindingPlace> left = new LinkedHashSet<>();
         bench.errors(changed).forEach(e -> left.add(FindingPlace.of(e)));
-        State after = State.of(changed.outcomes());
+        DesignState after = DesignState.of(changed.outcomes());
         wanted.stream().filter(p -> after.isMoreUndecided(p, bench.before())).forEach(left::add);
         return new Attempt(List.copyOf(steps), changed, left, watts(changed));
     }
@@ -269,9 +269,9 @@ final class PlanSearch {
         if (error.onlyForSome()) {
             return Plan.Why.ONLY_FOR_SOME;
         }
-        List<Candidate> helping = helping(FindingPlace.of(error.worst().outcome()));
+        List<CandidateChange> helping = helping(FindingPlace.of(error.worst().outcome()));
         if (!helping.isEmpty()) {
-            return helping.stream().allMatch(Candidate::bringsError)
+            return helping.stream().allMatch(CandidateChange::bringsError)
                     ? Plan.Why.BRINGS_ANOTHER
                     : Plan.Why.AGAINST_OTHERS;
         }

@@ -18,7 +18,7 @@ import org.leat.check.Checker;
 import org.leat.check.Level;
 import org.leat.check.Outcome;
 import org.leat.check.Report;
-import org.leat.choice.UsualSearch.Candidate;
+import org.leat.choice.UsualSearch.CandidatePlant;
 import org.leat.design.Design;
 import org.leat.law.Gravity;
 import org.leat.plant.Plant;
@@ -227,10 +227,10 @@ public final class Proposals {
 
         private final SurveyNumbers numbers;
         private final UsualSearch search;
-        private final Map<Candidate, Design> sound = new LinkedHashMap<>();
-        private final Set<Candidate> judged = new LinkedHashSet<>();
+        private final Map<CandidatePlant, Design> sound = new LinkedHashMap<>();
+        private final Set<CandidatePlant> judged = new LinkedHashSet<>();
         private final Map<String, Integer> errors = new TreeMap<>();
-        private final Map<Candidate, Report> reports = new LinkedHashMap<>();
+        private final Map<CandidatePlant, Report> reports = new LinkedHashMap<>();
 
         Sifting(SiteSurvey survey, SurveyNumbers numbers) {
             this.numbers = numbers;
@@ -238,17 +238,17 @@ public final class Proposals {
         }
 
         Answer answer() {
-            List<Candidate> all = search.candidates();
-            Candidate most = first(all, each -> true);
+            List<CandidatePlant> all = search.candidates();
+            CandidatePlant most = first(all, each -> true);
             if (most == null) {
                 return new Wrong(List.of(new Reason(Cause.NO_PARTS, search.solved(), 0)), search.solved(), errors);
             }
-            Map<Candidate, List<Merit>> chosen = new LinkedHashMap<>();
+            Map<CandidatePlant, List<Merit>> chosen = new LinkedHashMap<>();
             add(chosen, most, Merit.GIVES_MOST);
             double enough = NEARLY_AS_MUCH * most.mean();
-            List<Candidate> narrow = new ArrayList<>(all);
-            narrow.sort(
-                    Comparator.comparingDouble((Candidate each) -> each.parts().outside()));
+            List<CandidatePlant> narrow = new ArrayList<>(all);
+            narrow.sort(Comparator.comparingDouble(
+                    (CandidatePlant each) -> each.parts().outside()));
             add(
                     chosen,
                     first(narrow, e -> e.parts().outside() < most.parts().outside() && e.mean() >= enough),
@@ -266,24 +266,25 @@ public final class Proposals {
         }
 
         Optional<Proposal> most() {
-            Candidate most = first(search.candidates(), each -> true);
+            CandidatePlant most = first(search.candidates(), each -> true);
             return most == null ? Optional.empty() : Optional.of(proposal(most, List.of(Merit.GIVES_MOST)));
         }
 
-        private static double size(Candidate candidate) {
+        private static double size(CandidatePlant candidate) {
             return Si.of(candidate.parts().machine().size());
         }
 
-        private static void add(Map<Candidate, List<Merit>> chosen, @Nullable Candidate candidate, Merit merit) {
+        private static void add(
+                Map<CandidatePlant, List<Merit>> chosen, @Nullable CandidatePlant candidate, Merit merit) {
             if (candidate != null) {
                 chosen.computeIfAbsent(candidate, key -> new ArrayList<>()).add(merit);
             }
         }
 
         /** The first of its kind that has no error, within so many tries. */
-        private @Nullable Candidate first(List<Candidate> all, Predicate<Candidate> kind) {
+        private @Nullable CandidatePlant first(List<CandidatePlant> all, Predicate<CandidatePlant> kind) {
             int tries = 0;
-            for (Candidate each : all) {
+            for (CandidatePlant each : all) {
                 if (!kind.test(each)) {
                     continue;
                 }
@@ -300,7 +301,7 @@ public final class Proposals {
             return null;
         }
 
-        private boolean sound(Candidate candidate) {
+        private boolean sound(CandidatePlant candidate) {
             if (!judged.add(candidate)) {
                 return false; // judged before, and found wanting
             }
@@ -330,7 +331,7 @@ public final class Proposals {
             return !failed.isEmpty();
         }
 
-        private Proposal proposal(Candidate candidate, List<Merit> merits) {
+        private Proposal proposal(CandidatePlant candidate, List<Merit> merits) {
             Design design = Objects.requireNonNull(sound.get(candidate));
             Plant whole = Plant.of(design);
             double mean = Screening.near(whole).meanPower(design).orElse(0);

@@ -92,7 +92,7 @@ final class UsualSearch {
      * @param power with the widest nozzles and the most water, W
      * @param mean power of the year, W
      */
-    record Candidate(MainParts parts, Duties duties, double power, double mean) {}
+    record CandidatePlant(MainParts parts, Duties duties, double power, double mean) {}
 
     UsualSearch(UsualParts parts, UsualPlant plant, SiteSurvey survey, SurveyNumbers numbers) {
         this.parts = parts;
@@ -172,16 +172,16 @@ final class UsualSearch {
     }
 
     /** {@return every set worth judging, that which gives most in the year first} */
-    List<Candidate> candidates() {
-        List<Candidate> all = new ArrayList<>();
+    List<CandidatePlant> candidates() {
+        List<CandidatePlant> all = new ArrayList<>();
         for (MainParts water : waters()) {
             all.addAll(turned(water));
         }
-        all.sort(Comparator.comparingDouble(Candidate::power).reversed());
-        List<Candidate> kept = new ArrayList<>();
+        all.sort(Comparator.comparingDouble(CandidatePlant::power).reversed());
+        List<CandidatePlant> kept = new ArrayList<>();
         Map<MainParts, Plant> waters = new LinkedHashMap<>();
         Map<String, Integer> alike = new TreeMap<>();
-        for (Candidate each : all) {
+        for (CandidatePlant each : all) {
             MainParts main = each.parts();
             String kind = main.outside() + " " + main.cells() + " "
                     + Si.of(main.machine().size());
@@ -193,9 +193,9 @@ final class UsualSearch {
             PlantNumbers whole = whole(near, each.parts());
             OptionalDouble mean = Screening.near(near).meanPower(whole);
             solved++;
-            kept.add(new Candidate(each.parts(), each.duties(), each.power(), mean.orElse(0)));
+            kept.add(new CandidatePlant(each.parts(), each.duties(), each.power(), mean.orElse(0)));
         }
-        kept.sort(Comparator.comparingDouble(Candidate::mean).reversed());
+        kept.sort(Comparator.comparingDouble(CandidatePlant::mean).reversed());
         return kept;
     }
 
@@ -337,7 +337,7 @@ final class UsualSearch {
         return new Duties(flow, power, power / volts, LEAD * power / volts, 2.2 * volts, power / volts);
     }
 
-    private List<Candidate> turned(MainParts water) {
+    private List<CandidatePlant> turned(MainParts water) {
         Plant near = plant(water);
         double widest = water.widest();
         Running full = near.solve().running().stream()
@@ -351,7 +351,7 @@ final class UsualSearch {
                 .max()
                 .orElse(velocity);
         double jetPower = full.water().jetPower();
-        List<Candidate> found = new ArrayList<>();
+        List<CandidatePlant> found = new ArrayList<>();
         for (double pitch : parts.wheels().stream().map(Si::of).toList()) {
             if (pitch < 9 * widest || pitch > 90 * widest) {
                 continue;
@@ -375,12 +375,12 @@ final class UsualSearch {
     }
 
     /** The two or three windings about the one that reaches the bus at the speed at which the wheel turns best. */
-    private List<Candidate> wound(Plant near, MainParts main, double speed, double jetPower) {
+    private List<CandidatePlant> wound(Plant near, MainParts main, double speed, double jetPower) {
         double reached = (3.35 * main.cells() + 1.9) * BRIDGE;
         double atListed =
                 Si.of(main.machine().voltage()) * speed / Si.of(main.machine().speed());
         double wanted = 1.08 * reached / atListed;
-        List<Candidate> found = new ArrayList<>();
+        List<CandidatePlant> found = new ArrayList<>();
         for (double turns : parts.turns().stream().map(Si::of).toList()) {
             double current = TURNED * jetPower / (3.35 * main.cells());
             if (turns < 0.82 * wanted
@@ -389,7 +389,7 @@ final class UsualSearch {
                 continue;
             }
             MainParts whole = main.withWheel(main.pitch(), main.machine(), turns, main.cells());
-            Candidate candidate = solved(near, whole);
+            CandidatePlant candidate = solved(near, whole);
             if (candidate != null) {
                 found.add(candidate);
             }
@@ -397,7 +397,7 @@ final class UsualSearch {
         return found;
     }
 
-    private @Nullable Candidate solved(Plant near, MainParts main) {
+    private @Nullable CandidatePlant solved(Plant near, MainParts main) {
         solved++;
         if (!(Screening.near(near).solve(whole(near, main)) instanceof Screening.Solved solved)) {
             return null;
@@ -414,7 +414,7 @@ final class UsualSearch {
                 LEAD * best.directCurrent(),
                 2.2 * best.bridgeVoltage(),
                 best.directCurrent());
-        return new Candidate(main, duties, best.batteryPower(), 0);
+        return new CandidatePlant(main, duties, best.batteryPower(), 0);
     }
 
     /** The water of one plant with the electric side of another. */

@@ -39,7 +39,7 @@ final class BusLimits {
         all.add(design.inverter());
         for (int i = 0; i < design.cables().size(); i++) {
             Cable cable = design.cables().get(i);
-            all.add("cable to " + Shown.word(cable.to()), cable.ratedVoltage(), "/cables[" + i + "]/rated-voltage");
+            all.add("cable to " + ShownText.word(cable.to()), cable.ratedVoltage(), "/cables[" + i + "]/rated-voltage");
         }
         for (ProtectiveDevice device : design.devices()) {
             all.add(device.name(), device.directVoltage(), "/protection[" + device.name() + "]/direct-voltage");

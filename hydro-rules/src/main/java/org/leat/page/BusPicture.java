@@ -28,7 +28,7 @@ final class BusPicture {
     /** A name and a voltage at the axis. */
     private record Mark(String name, double volts, boolean bad) {
         String label() {
-            return Shown.volts(volts) + " " + name;
+            return ShownText.volts(volts) + " " + name;
         }
     }
 
@@ -49,7 +49,7 @@ final class BusPicture {
         this.badPlaces = failing.stream().map(f -> f.outcome().path()).collect(Collectors.toSet());
     }
 
-    static Station of(Report report, Design design) {
+    static Figure of(Report report, Design design) {
         Map<String, BusSituation> worst = new LinkedHashMap<>();
         for (BusSituation situation : report.bus().list()) {
             worst.merge(
@@ -61,7 +61,7 @@ final class BusPicture {
                 .sorted(Comparator.comparingDouble(BusLimits.Limit::volts))
                 .toList();
         BusPicture picture = new BusPicture(List.copyOf(worst.values()), limits, report);
-        return new Station(
+        return new Figure(
                 Topic.BUS,
                 "A case on the left must stay below what it meets on the right. Look at the highest of the left, and at what on the"
                         + " right stands lower; each case is shown on the nozzle set that makes the most of it. The axis grows"
@@ -129,7 +129,7 @@ final class BusPicture {
         labels(on, left, y, -1, height);
         labels(on, right, y, 1, height);
         on.end();
-        new Key()
+        new Legend()
                 .mark("dot", "a case, or a limit")
                 .mark("dot-bad", "one that an error or a warning is about")
                 .write(page);
@@ -182,12 +182,12 @@ final class BusPicture {
             table.row(cells(
                     CaseWords.of(situation),
                     situation.nozzles().name(),
-                    Shown.volts(situation.lastingVoltage()),
-                    Shown.volts(situation.batteryVoltage()),
+                    ShownText.volts(situation.lastingVoltage()),
+                    ShownText.volts(situation.batteryVoltage()),
                     situation.momentVoltage() instanceof Amount.Known known
-                            ? Shown.volts(known.value())
-                            : Shown.UNKNOWN,
-                    Shown.speed(situation.runnerSpeed()),
+                            ? ShownText.volts(known.value())
+                            : ShownText.UNKNOWN,
+                    ShownText.speed(situation.runnerSpeed()),
                     CaseWords.of(situation.holder())));
         }
         return table;
@@ -205,7 +205,7 @@ final class BusPicture {
     private DataTable stands() {
         DataTable table = new DataTable("What each part stands, as the design states it", "part", "stands");
         for (BusLimits.Limit limit : limits) {
-            table.row(limit.name(), Shown.volts(limit.volts()));
+            table.row(limit.name(), ShownText.volts(limit.volts()));
         }
         return table;
     }

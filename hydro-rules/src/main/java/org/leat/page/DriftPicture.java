@@ -165,14 +165,14 @@ final class DriftPicture {
         return ticks;
     }
 
-    private Key key(boolean ranges) {
-        Key key = new Key();
+    private Legend key(boolean ranges) {
+        Legend key = new Legend();
         key.mark("joint", ranges ? "size that suits a day, the line its 95 %" : "size that suits a day");
         if (!Double.isInfinite(drift.perDayStandard())) {
             key.line("line s-water", "its trend" + (drift.since().equals(first) ? "" : " since " + drift.since()));
             key.line("line s-set2", "carried on");
             key.line("line s-set1", "as fast as it may be, 95 %");
         }
-        return key.line("line s-limit", "its limit, " + Shown.percent(drift.limit()) + ", common practice");
+        return key.line("line s-limit", "its limit, " + ShownText.percent(drift.limit()) + ", common practice");
     }
 }

@@ -131,7 +131,7 @@ final class FindingCards {
                             "span",
                             "(" + gain(way.gain().getAsDouble()) + ")",
                             "class",
-                            Shown.gainClass(gain(way.gain().getAsDouble())));
+                            ShownText.gainClass(gain(way.gain().getAsDouble())));
         }
         page.close();
     }

@@ -49,7 +49,7 @@ final class FrontPicture {
             }
         }
         on.end();
-        Key key = new Key().mark("dot", fewest == 0 ? "without a warning" : "with " + told(fewest));
+        Legend key = new Legend().mark("dot", fewest == 0 ? "without a warning" : "with " + told(fewest));
         if (points.stream().anyMatch(p -> p.warnings().size() > fewest)) {
             key.mark("dot-bad", fewest == 0 ? "with warnings" : "with more warnings");
         }

@@ -24,10 +24,15 @@ final class Lists {
         this.wording = wording;
     }
 
-    /** {@return what was assumed, with its range and what hangs on it} */
+    /** {@return what was assumed, with its range and the verdicts sensitive to it} */
     DataTable assumptions() {
         DataTable table = new DataTable(
-                "Assumed, because the file does not say", "field", "taken as", "could be", "because", "hanging on it");
+                "Assumed, because the file does not say",
+                "field",
+                "taken as",
+                "could be",
+                "because",
+                "sensitive to it");
         for (AssumedValue assumed : report.assumptions()) {
             Assumption a = assumed.assumption();
             table.row(
@@ -74,8 +79,8 @@ final class Lists {
                 Long.toString(of.failures(Level.WARNING)),
                 Long.toString(of.count(Kind.OPEN)),
                 of.running().isEmpty()
-                        ? Shown.UNKNOWN
-                        : Shown.watts(of.running().get(0).operatingPoint().batteryPower()));
+                        ? ShownText.UNKNOWN
+                        : ShownText.watts(of.running().get(0).operatingPoint().batteryPower()));
     }
 
     /** {@return where the limits of what was judged come from, each once} */

@@ -38,12 +38,12 @@ record LogOnPage(LogStudy.@Nullable Told told, String file, Rulebook rulebook) {
             return;
         }
         LogWriter words = new LogWriter(rulebook);
-        words.verdict(told).forEach(line -> page.leaf("p", DriftStation.capital(line)));
+        words.verdict(told).forEach(line -> page.leaf("p", DriftFigure.capital(line)));
         page.leaf("p", LogWriter.span(told) + ". Told as a change since the first days.");
         if (!told.impossible().isEmpty()) {
             page.leaf("p", told.impossible().size() + " readings that cannot be are left out.");
         }
         page.close();
-        new DriftStation(words).write(page, told, 0);
+        new DriftFigure(words).write(page, told, 0);
     }
 }

@@ -7,7 +7,7 @@ import org.leat.readings.Drift;
 import org.leat.readings.ImpossibleReading;
 import org.leat.readings.LogStudy;
 import org.leat.report.LogWriter;
-import org.leat.report.Plainly;
+import org.leat.report.PlainText;
 import org.leat.report.Wording;
 
 /** A log as a page: what changes, and a picture of each fault that comes slowly over time, with its numbers beside it. */
@@ -16,13 +16,13 @@ public final class LogPage {
 
     private final Wording wording;
     private final LogWriter words;
-    private final DriftStation pictures;
+    private final DriftFigure pictures;
 
     /** Words it with a rulebook. */
     public LogPage(Rulebook rulebook) {
         this.wording = new Wording(rulebook);
         this.words = new LogWriter(rulebook);
-        this.pictures = new DriftStation(words);
+        this.pictures = new DriftFigure(words);
     }
 
     /**
@@ -34,14 +34,14 @@ public final class LogPage {
      */
     public String written(LogStudy.Told told, String design, String file) {
         String name = design + ", over time";
-        Markup page = Sheet.begin(name);
+        Markup page = PageFrame.begin(name);
         page.leaf("a", "To the pictures", "href", "#drift-0-station", "class", "skip");
         page.open("header");
         page.leaf("p", file, "class", "file");
         page.leaf("h1", name);
         page.close();
         page.open("main");
-        Sheet.caution(page, wording, Sheet.FIRST);
+        PageFrame.caution(page, wording, PageFrame.FIRST);
         head(page, told);
         contents(page, told.drifts());
         for (int i = 0; i < told.drifts().size(); i++) {
@@ -50,9 +50,9 @@ public final class LogPage {
         impossible(page, told.impossible());
         page.close();
         page.open("footer");
-        Sheet.caution(page, wording, Sheet.AGAIN);
+        PageFrame.caution(page, wording, PageFrame.AGAIN);
         page.close();
-        return Sheet.end(page);
+        return PageFrame.end(page);
     }
 
     private void head(Markup page, LogStudy.Told told) {
@@ -60,7 +60,7 @@ public final class LogPage {
         page.open("section", "class", "head", "aria-label", "What changes");
         page.leaf(
                 "p",
-                DriftStation.capital(lines.get(0)),
+                DriftFigure.capital(lines.get(0)),
                 "class",
                 "verdict is-" + (told.growing() == null ? "none" : "warning"));
         lines.subList(1, lines.size()).forEach(line -> page.leaf("p", line));
@@ -72,7 +72,7 @@ public final class LogPage {
         page.open("nav", "aria-label", "On this page").open("ol");
         for (int i = 0; i < drifts.size(); i++) {
             page.open("li")
-                    .leaf("a", DriftStation.capital(LogWriter.name(drifts.get(i))), "href", "#drift-" + i + "-station")
+                    .leaf("a", DriftFigure.capital(LogWriter.name(drifts.get(i))), "href", "#drift-" + i + "-station")
                     .close();
         }
         page.close().close();
@@ -84,7 +84,7 @@ public final class LogPage {
             page.leaf(
                     "p",
                     impossible.size() + " readings cannot be on this plant, whatever is wrong with it: "
-                            + Plainly.of(impossible.get(0).reading().path())
+                            + PlainText.of(impossible.get(0).reading().path())
                             + (impossible.size() > 1 ? " and others." : "."));
             page.close();
         }

@@ -22,17 +22,17 @@ final class MarginsPicture {
         this.wording = wording;
     }
 
-    static Station of(Report report, Wording wording) {
+    static Figure of(Report report, Wording wording) {
         List<Finding> holding = report.findings().stream()
                 .filter(f -> f.outcome().kind() == Kind.PASS && f.outcome().comparison() != null)
                 .sorted(Finding.TIGHTEST_FIRST)
                 .toList();
         if (holding.isEmpty()) {
-            return Station.without(Topic.MARGINS, "Nothing with a limit was judged and holds.");
+            return Figure.without(Topic.MARGINS, "Nothing with a limit was judged and holds.");
         }
         MarginsPicture picture = new MarginsPicture(holding.subList(0, Math.min(MOST, holding.size())), wording);
         int rest = holding.size() - picture.tightest.size();
-        return new Station(
+        return new Figure(
                 Topic.MARGINS,
                 "The short bars: what passes there would be the first to fail if a number is not as stated."
                         + (rest > 0 ? " " + rest + " more hold with more room." : ""),

@@ -5,7 +5,7 @@ import java.util.Set;
 import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
-import org.leat.report.Plainly;
+import org.leat.report.PlainText;
 
 /**
  * HTML and SVG put together element by element by the JDK's XML writer. Whatever text it is given is text in the page: it
@@ -101,7 +101,7 @@ final class Markup {
 
     /** Writes text, on one line, with what cannot be seen as its code. */
     Markup text(String said) {
-        return written(Plainly.of(said));
+        return written(PlainText.of(said));
     }
 
     /** Writes an element that holds a text. */
@@ -135,7 +135,7 @@ final class Markup {
     private void attributes(String... attributes) throws XMLStreamException {
         for (int i = 0; i < attributes.length; i += 2) {
             if (!attributes[i + 1].isEmpty()) {
-                xml.writeAttribute(attributes[i], Plainly.of(attributes[i + 1]));
+                xml.writeAttribute(attributes[i], PlainText.of(attributes[i + 1]));
             }
         }
     }

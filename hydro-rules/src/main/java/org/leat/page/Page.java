@@ -56,21 +56,21 @@ final class Page {
 
     /** {@return the page of a file over which the program broke} */
     static String broken(String file, String cause, Wording wording) {
-        Markup page = Sheet.begin(file);
+        Markup page = PageFrame.begin(file);
         page.open("header").leaf("h1", file).close();
         page.open("main");
         page.leaf("p", "Not checked: this program broke over it: " + cause, "class", "verdict is-error");
         page.close();
         page.open("footer");
-        Sheet.caution(page, wording, Sheet.AGAIN);
+        PageFrame.caution(page, wording, PageFrame.AGAIN);
         page.close();
-        return Sheet.end(page);
+        return PageFrame.end(page);
     }
 
     /** {@return the page} */
     String written() {
         String name = report.design().isEmpty() ? report.file() : report.design();
-        Markup page = Sheet.begin(name);
+        Markup page = PageFrame.begin(name);
         page.leaf(
                 "a",
                 "To the pictures",
@@ -83,7 +83,7 @@ final class Page {
         page.leaf("h1", name);
         page.close();
         page.open("main");
-        Sheet.caution(page, wording, Sheet.FIRST);
+        PageFrame.caution(page, wording, PageFrame.FIRST);
         if (report.readable()) {
             body(page);
         } else {
@@ -91,10 +91,10 @@ final class Page {
         }
         page.close();
         page.open("footer");
-        Sheet.caution(page, wording, Sheet.AGAIN);
-        Sheet.loosened(page, rulebook);
+        PageFrame.caution(page, wording, PageFrame.AGAIN);
+        PageFrame.loosened(page, rulebook);
         page.close();
-        return Sheet.end(page);
+        return PageFrame.end(page);
     }
 
     private void unreadable(Markup page) {
@@ -107,11 +107,11 @@ final class Page {
     }
 
     private void body(Markup page) {
-        List<Station> stations = stations();
+        List<Figure> stations = stations();
         verdict(page);
         danger(page);
         contents(page, stations);
-        for (Station station : stations) {
+        for (Figure station : stations) {
             write(page, station);
         }
         if (log != null) {
@@ -154,29 +154,28 @@ final class Page {
         page.close();
     }
 
-    private List<Station> stations() {
-        List<Station> stations = new ArrayList<>();
+    private List<Figure> stations() {
+        List<Figure> stations = new ArrayList<>();
         Plant plant = design == null ? null : Plant.of(design);
         boolean solved = report.unsolved().isEmpty() && !report.running().isEmpty();
         for (Topic topic : Topic.values()) {
             stations.add(
                     switch (topic) {
-                        case PLANT ->
-                            plant == null ? Station.without(topic, NO_DESIGN) : PlantPicture.of(report, plant);
+                        case PLANT -> plant == null ? Figure.without(topic, NO_DESIGN) : PlantPicture.of(report, plant);
                         case PRESSURE ->
-                            solved ? PressurePicture.of(report, plant, wording) : Station.without(topic, unsolved());
+                            solved ? PressurePicture.of(report, plant, wording) : Figure.without(topic, unsolved());
                         case TORQUE, POWER, YEAR, BUS ->
                             !solved
-                                    ? Station.without(topic, unsolved())
-                                    : plant == null ? Station.without(topic, NO_DESIGN) : ofThePlant(topic, plant);
-                        case WATTS -> solved ? WattsPicture.of(report) : Station.without(topic, unsolved());
+                                    ? Figure.without(topic, unsolved())
+                                    : plant == null ? Figure.without(topic, NO_DESIGN) : ofThePlant(topic, plant);
+                        case WATTS -> solved ? WattsPicture.of(report) : Figure.without(topic, unsolved());
                         case MARGINS -> MarginsPicture.of(report, wording);
                     });
         }
         return stations;
     }
 
-    private Station ofThePlant(Topic topic, Plant plant) {
+    private Figure ofThePlant(Topic topic, Plant plant) {
         return switch (topic) {
             case TORQUE -> TorquePicture.of(plant);
             case POWER -> PowerPicture.of(plant);
@@ -192,9 +191,9 @@ final class Page {
         return "No picture: the plant cannot be solved" + (fields.isEmpty() ? "." : " without " + fields + ".");
     }
 
-    private void contents(Markup page, List<Station> stations) {
+    private void contents(Markup page, List<Figure> stations) {
         page.open("nav", "aria-label", "On this page").open("ol");
-        for (Station station : stations) {
+        for (Figure station : stations) {
             long here = failures(station.topic()).stream()
                     .mapToLong(GroupedFailure::size)
                     .sum();
@@ -227,7 +226,7 @@ final class Page {
                 .toList();
     }
 
-    private void write(Markup page, Station station) {
+    private void write(Markup page, Figure station) {
         String id = station.topic().id();
         page.open("section", "class", "station", "id", id + "-station", "aria-labelledby", id + "-title");
         page.leaf("h2", station.topic().title(), "id", id + "-title");
@@ -261,7 +260,7 @@ final class Page {
                 page,
                 "assumed",
                 "Assumed",
-                "Taken from practice where the file does not say. What hangs on it turns at an end of the range.",
+                "Taken from practice where the file does not say. A verdict sensitive to it turns at an end of the range.",
                 List.of(lists.assumptions()));
         section(
                 page,

@@ -55,7 +55,7 @@ final class PageHead {
         for (OverviewWords.ToDo step : words.first()) {
             page.open("li").leaf("span", step.what(), "class", "lead-in");
             if (!step.gain().isEmpty()) {
-                page.text(" ").leaf("span", "(" + step.gain() + ")", "class", Shown.gainClass(step.gain()));
+                page.text(" ").leaf("span", "(" + step.gain() + ")", "class", ShownText.gainClass(step.gain()));
             }
             page.leaf("p", step.effect(), "class", "where");
             page.close();

@@ -46,7 +46,7 @@ public final class PageIndex {
                 List.of(
                         OverviewWords.shortly(SafetyVerdict.of(report, rulebook)),
                         report.running().isEmpty()
-                                ? Shown.UNKNOWN
+                                ? ShownText.UNKNOWN
                                 : UsualUnits.show(
                                         report.running().get(0).operatingPoint().batteryPower(), QuantityKind.POWER),
                         Long.toString(report.failures(Level.ERROR)),
@@ -62,11 +62,11 @@ public final class PageIndex {
 
     /** {@return the index} */
     public String written() {
-        Markup page = Sheet.begin("Designs checked");
+        Markup page = PageFrame.begin("Designs checked");
         page.open("header").leaf("h1", "Designs checked").close();
         page.open("main");
-        Sheet.caution(page, wording, Sheet.FIRST);
-        Sheet.loosenedFirst(page, rulebook);
+        PageFrame.caution(page, wording, PageFrame.FIRST);
+        PageFrame.loosenedFirst(page, rulebook);
         page.open("div", "class", "table", "tabindex", "0", "role", "region", "aria-label", "Designs checked");
         page.open("table").leaf("caption", "Designs checked");
         page.open("thead").open("tr");
@@ -86,9 +86,9 @@ public final class PageIndex {
         page.close().close().close();
         page.close();
         page.open("footer");
-        Sheet.caution(page, wording, Sheet.AGAIN);
-        Sheet.loosened(page, rulebook);
+        PageFrame.caution(page, wording, PageFrame.AGAIN);
+        PageFrame.loosened(page, rulebook);
         page.close();
-        return Sheet.end(page);
+        return PageFrame.end(page);
     }
 }

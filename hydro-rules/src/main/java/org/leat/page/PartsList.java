@@ -50,20 +50,20 @@ final class PartsList {
             }
         }
         for (Section section : design.penstock().sections()) {
-            add("pipe, " + section.name(), of(section.pipe()), Shown.stated(section.length()));
+            add("pipe, " + section.name(), of(section.pipe()), ShownText.stated(section.length()));
         }
         Map<String, Integer> fittings = new LinkedHashMap<>();
         for (Section section : design.penstock().sections()) {
             for (Fitting fitting : section.fittings()) {
-                String what = Shown.word(fitting.kind()) + quantity(", ", fitting.bore(), " bore") + " for "
+                String what = ShownText.word(fitting.kind()) + quantity(", ", fitting.bore(), " bore") + " for "
                         + of(section.pipe());
                 fittings.merge(what, fitting.count() == null ? 1 : fitting.count(), Integer::sum);
             }
         }
         fittings.forEach((what, count) -> add("fitting", what, Integer.toString(count)));
         Map<String, Integer> open = new LinkedHashMap<>();
-        design.nozzles().open().forEach(bore -> open.merge(Shown.stated(bore), 1, Integer::sum));
-        design.nozzles().available().forEach(bore -> open.merge(Shown.stated(bore), 0, Integer::sum));
+        design.nozzles().open().forEach(bore -> open.merge(ShownText.stated(bore), 1, Integer::sum));
+        design.nozzles().available().forEach(bore -> open.merge(ShownText.stated(bore), 0, Integer::sum));
         open.forEach(
                 (bore, count) -> add("nozzle", bore + " bore", count == 0 ? "1 on hand" : Integer.toString(count)));
     }
@@ -116,7 +116,7 @@ final class PartsList {
         }
         for (Cable cable : design.cables()) {
             add(
-                    "cable, " + Shown.word(cable.from()) + " to " + Shown.word(cable.to()),
+                    "cable, " + ShownText.word(cable.from()) + " to " + ShownText.word(cable.to()),
                     joined(of(cable.conductor()), quantity("rated ", cable.ratedVoltage(), "")),
                     quantity("a run of ", cable.length(), ""));
         }
@@ -124,7 +124,7 @@ final class PartsList {
             add(
                     "charge regulator",
                     joined(
-                            Shown.word(design.regulator().kind()),
+                            ShownText.word(design.regulator().kind()),
                             quantity("input to ", design.regulator().inputVoltageLimit(), ""),
                             quantity("", design.regulator().currentRating(), "")),
                     "1");
@@ -150,7 +150,7 @@ final class PartsList {
         add(
                 "battery",
                 joined(
-                        Shown.word(battery.chemistry()),
+                        ShownText.word(battery.chemistry()),
                         battery.cellsInSeries() + " cells in series",
                         quantity("", battery.capacity(), " in all")),
                 battery.strings() == null
@@ -167,7 +167,7 @@ final class PartsList {
         }
         for (ProtectiveDevice device : design.devices()) {
             add(
-                    Shown.word(device.kind()),
+                    ShownText.word(device.kind()),
                     joined(
                             device.name(),
                             quantity("", device.ratedCurrent(), ""),
@@ -181,7 +181,7 @@ final class PartsList {
     static String of(Pipe pipe) {
         if (pipe instanceof Pipe.Polyethylene pe) {
             return joined(
-                    "polyethylene " + Shown.word(pe.material()).toUpperCase(java.util.Locale.ROOT),
+                    "polyethylene " + ShownText.word(pe.material()).toUpperCase(java.util.Locale.ROOT),
                     quantity("", pe.outsideDiameter(), ""),
                     pe.sdr() == null ? quantity("wall ", pe.wall(), "") : "SDR " + plain(pe.sdr()));
         }
@@ -219,10 +219,10 @@ final class PartsList {
     /** {@return a screen in words} */
     static String of(Screen screen) {
         if (screen instanceof Screen.DrilledHoles drilled) {
-            return "screen of " + drilled.holes() + " holes of " + Shown.stated(drilled.holeDiameter());
+            return "screen of " + drilled.holes() + " holes of " + ShownText.stated(drilled.holeDiameter());
         }
         if (screen instanceof Screen.Mesh mesh) {
-            return "mesh of " + Shown.stated(mesh.area()) + quantity(", openings of ", mesh.opening(), "");
+            return "mesh of " + ShownText.stated(mesh.area()) + quantity(", openings of ", mesh.opening(), "");
         }
         Screen.Bars bars = (Screen.Bars) screen;
         return "bars" + quantity(", gaps of ", bars.spacing(), "") + quantity(", ", bars.area(), "");
@@ -232,11 +232,11 @@ final class PartsList {
     static String of(Conductor conductor) {
         return joined(
                 (conductor.parallel() == null || conductor.parallel() == 1 ? "" : conductor.parallel() + " \u00d7 ")
-                        + Shown.stated(conductor.area()),
+                        + ShownText.stated(conductor.area()),
                 conductor.material() == null || conductor.material() == ConductorMaterial.COPPER
                         ? ""
-                        : Shown.word(conductor.material()),
-                conductor.stranding() == null ? "" : Shown.word(conductor.stranding()));
+                        : ShownText.word(conductor.material()),
+                conductor.stranding() == null ? "" : ShownText.word(conductor.stranding()));
     }
 
     private static String plain(double number) {
@@ -244,7 +244,7 @@ final class PartsList {
     }
 
     private static String quantity(String before, @Nullable Quantity<?> quantity, String after) {
-        return quantity == null ? "" : before + Shown.stated(quantity) + after;
+        return quantity == null ? "" : before + ShownText.stated(quantity) + after;
     }
 
     private static String joined(String... said) {

@@ -34,15 +34,15 @@ public final class PartsPage {
      */
     public String written(PartsFront front, String design) {
         String name = design + ", which parts";
-        Markup page = Sheet.begin(name);
+        Markup page = PageFrame.begin(name);
         page.leaf("a", "To the sets", "href", "#sets", "class", "skip");
         page.open("header");
         page.leaf("p", subject.design() + " with " + subject.prices(), "class", "file");
         page.leaf("h1", name);
         page.close();
         page.open("main");
-        Sheet.caution(page, wording, Sheet.FIRST);
-        Sheet.loosenedFirst(page, rulebook);
+        PageFrame.caution(page, wording, PageFrame.FIRST);
+        PageFrame.loosenedFirst(page, rulebook);
         head(page, front);
         if (!front.points().isEmpty()) {
             front(page, front);
@@ -52,10 +52,10 @@ public final class PartsPage {
         }
         page.close();
         page.open("footer");
-        Sheet.caution(page, wording, Sheet.AGAIN);
-        Sheet.loosened(page, rulebook);
+        PageFrame.caution(page, wording, PageFrame.AGAIN);
+        PageFrame.loosened(page, rulebook);
         page.close();
-        return Sheet.end(page);
+        return PageFrame.end(page);
     }
 
     private void head(Markup page, PartsFront front) {

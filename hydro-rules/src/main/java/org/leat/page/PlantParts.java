@@ -104,13 +104,13 @@ final class PlantParts {
         String flow = levels.isEmpty()
                 ? "its flow is not told"
                 : levels.size() == 1
-                        ? Shown.flow(levels.get(0).flow())
-                        : Shown.flow(levels.get(levels.size() - 1).flow()) + " to "
-                                + Shown.flow(levels.get(0).flow());
+                        ? ShownText.flow(levels.get(0).flow())
+                        : ShownText.flow(levels.get(levels.size() - 1).flow()) + " to "
+                                + ShownText.flow(levels.get(0).flow());
         double kept = design.site().stream() == null
                 ? 0
                 : plant.numbers().site().flows().kept();
-        add(Symbols.STREAM, "stream", "/site", Line.WATER, flow, kept > 0 ? Shown.flow(kept) + " stays in it" : "");
+        add(Symbols.STREAM, "stream", "/site", Line.WATER, flow, kept > 0 ? ShownText.flow(kept) + " stays in it" : "");
         if (design.intake() != null) {
             String screen = design.intake().screen() == null
                     ? ""
@@ -126,7 +126,7 @@ final class PlantParts {
                             design.intake().vent() == null
                                     ? ""
                                     : "vent of "
-                                            + Shown.stated(
+                                            + ShownText.stated(
                                                     design.intake().vent().bore())));
         }
         for (Section section : design.penstock().sections()) {
@@ -136,7 +136,7 @@ final class PlantParts {
                     .collect(Collectors.joining(", "));
             add(
                     Symbols.PIPE,
-                    "pipe, " + section.name() + ": " + Shown.stated(section.length()),
+                    "pipe, " + section.name() + ": " + ShownText.stated(section.length()),
                     ElementPath.named("/penstock/sections", section.name(), 0),
                     Line.WATER,
                     PartsList.of(section.pipe()),
@@ -149,17 +149,17 @@ final class PlantParts {
                 Line.WATER,
                 running == null
                         ? ""
-                        : Shown.flow(running.water().flow()) + " at "
-                                + Shown.length(running.water().netHead()) + " net head of "
-                                + Shown.length(running.water().grossHead()));
+                        : ShownText.flow(running.water().flow()) + " at "
+                                + ShownText.length(running.water().netHead()) + " net head of "
+                                + ShownText.length(running.water().grossHead()));
     }
 
     private static String valve(Fitting fitting) {
-        return Shown.word(fitting.kind()) + " closes in " + Shown.stated(fitting.closingTime());
+        return ShownText.word(fitting.kind()) + " closes in " + ShownText.stated(fitting.closingTime());
     }
 
     private static String prefixed(String before, @Nullable Quantity<?> quantity, String after) {
-        return quantity == null ? "" : before + Shown.stated(quantity) + after;
+        return quantity == null ? "" : before + ShownText.stated(quantity) + after;
     }
 
     /** {@return what marks a number that the design does not state; "" where it does} */
@@ -176,7 +176,7 @@ final class PlantParts {
                         + assumed("/runner/pitch-diameter"),
                 "/runner",
                 Line.WATER,
-                at == null ? "" : Shown.speed(at.speed()) + ", " + Shown.torque(at.torque()));
+                at == null ? "" : ShownText.speed(at.speed()) + ", " + ShownText.torque(at.torque()));
         add(
                 Symbols.GENERATOR,
                 "alternator",
@@ -184,7 +184,7 @@ final class PlantParts {
                 Line.SHAFT,
                 at == null
                         ? ""
-                        : Shown.amps(at.phaseCurrent()) + " in each lead, "
+                        : ShownText.amps(at.phaseCurrent()) + " in each lead, "
                                 + UsualUnits.show(at.frequency(), QuantityKind.FREQUENCY),
                 joined(
                         prefixed("stands ", design.alternator().currentLimit(), ""),
@@ -195,7 +195,7 @@ final class PlantParts {
                 "rectifier",
                 "/rectifier",
                 Line.THREE_PHASE,
-                at == null ? "" : Shown.volts(at.bus().bridge()) + ", " + Shown.amps(at.directCurrent()),
+                at == null ? "" : ShownText.volts(at.bus().bridge()) + ", " + ShownText.amps(at.directCurrent()),
                 design.rectifier() == null
                         ? ""
                         : joined(
@@ -212,7 +212,7 @@ final class PlantParts {
         if (design.regulator() != null) {
             add(
                     Symbols.REGULATOR,
-                    "charge regulator, " + Shown.word(design.regulator().kind()),
+                    "charge regulator, " + ShownText.word(design.regulator().kind()),
                     "/regulator",
                     Line.DIRECT,
                     joined(
@@ -224,13 +224,13 @@ final class PlantParts {
         branch(
                 Symbols.BATTERY,
                 "battery, " + design.battery().cellsInSeries() + " cells, "
-                        + Shown.stated(design.battery().capacity()),
+                        + ShownText.stated(design.battery().capacity()),
                 "/battery",
-                Shown.word(design.battery().chemistry()),
+                ShownText.word(design.battery().chemistry()),
                 at == null
                         ? ""
-                        : Shown.watts(at.batteryPower()) + " at "
-                                + Shown.volts(at.bus().battery()));
+                        : ShownText.watts(at.batteryPower()) + " at "
+                                + ShownText.volts(at.bus().battery()));
         if (onBattery) {
             dump(Place.BATTERY, Place.BATTERY);
         }
@@ -269,7 +269,7 @@ final class PlantParts {
             List<String> told = new ArrayList<>();
             for (var load : design.loads().subList(0, Math.min(3, design.loads().size()))) {
                 told.add((load.count() == null || load.count() == 1 ? "" : load.count() + " \u00d7 ")
-                        + Shown.stated(load.power()) + " " + load.name());
+                        + ShownText.stated(load.power()) + " " + load.name());
             }
             int more = design.loads().size() - told.size();
             add(
@@ -309,10 +309,10 @@ final class PlantParts {
     private void cable(Cable cable, int index, Line line) {
         add(
                 Symbols.CABLE,
-                Shown.word(cable.from()) + "\u2013" + Shown.word(cable.to()) + " cable",
+                ShownText.word(cable.from()) + "\u2013" + ShownText.word(cable.to()) + " cable",
                 ElementPath.item("/cables", design.cables(), index),
                 line,
-                joined(Shown.stated(cable.length()), PartsList.of(cable.conductor())));
+                joined(ShownText.stated(cable.length()), PartsList.of(cable.conductor())));
     }
 
     private void device(ProtectiveDevice device, int index, Line line) {
@@ -325,8 +325,8 @@ final class PlantParts {
                 ElementPath.named("/protection", device.name(), index),
                 line,
                 joined(
-                        Shown.word(device.kind()),
-                        Shown.stated(device.ratedCurrent()),
+                        ShownText.word(device.kind()),
+                        ShownText.stated(device.ratedCurrent()),
                         prefixed("", device.directVoltage(), " d.c.")));
     }
 

@@ -29,9 +29,9 @@ final class PlantPicture {
         this.failures = failures;
     }
 
-    static Station of(Report report, Plant plant) {
+    static Figure of(Report report, Plant plant) {
         PlantPicture picture = new PlantPicture(PlantParts.of(report, plant), report.worstFirst(Kind.FAIL));
-        return new Station(
+        return new Figure(
                 Topic.PLANT,
                 "Water comes in at the top, power leaves at the foot. A part in a dashed frame has a failing rule, which stands"
                         + " beside the picture that it belongs to. Numbers are those of the plant running as built.",
@@ -73,7 +73,9 @@ final class PlantPicture {
             y += height(part);
         }
         on.end();
-        new Key().line("ring-bad", "an error or a warning is about this part").write(page);
+        new Legend()
+                .line("ring-bad", "an error or a warning is about this part")
+                .write(page);
     }
 
     private static void strokes(Drawing on, Line line, double y) {

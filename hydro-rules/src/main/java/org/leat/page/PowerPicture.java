@@ -42,12 +42,12 @@ final class PowerPicture {
         }
     }
 
-    static Station of(Plant plant) {
+    static Figure of(Plant plant) {
         PowerPicture picture = new PowerPicture(plant);
         String year = picture.levels.isEmpty()
                 ? " The design says nothing of the stream, so nobody knows for how much of the year there is that flow."
                 : " Above, the share of the year in which the stream leaves that much to the plant.";
-        return new Station(
+        return new Figure(
                 Topic.POWER,
                 "Each set rises to its bend, the flow that fills the pipe; more water than that runs past. Look which line is highest"
                         + " at the flow of the dry season, and how steeply it falls left of its bend." + year,
@@ -89,7 +89,7 @@ final class PowerPicture {
         double most = curves.stream().mapToDouble(c -> c.power(STEPS)).max().orElse(1);
         Plot plot = new Plot(on, x, Scale.even(0, 1.08 * Math.max(1, most), foot, top));
         plot.axes("flow that the stream leaves, L/s", "battery, W", 4);
-        Key key = new Key();
+        Legend key = new Legend();
         for (int i = 0; i < curves.size(); i++) {
             Curve curve = curves.get(i);
             double[] litres = scaled(curve.flow());
@@ -97,8 +97,8 @@ final class PowerPicture {
             plot.dot(curve.fullFlow() * LITRES, curve.power(STEPS), "dot");
             key.line(
                     "line " + TorquePicture.series(i),
-                    curve.nozzles().name() + ": " + Shown.watts(curve.power(STEPS)) + " from "
-                            + Shown.flow(curve.fullFlow()) + " on");
+                    curve.nozzles().name() + ": " + ShownText.watts(curve.power(STEPS)) + " from "
+                            + ShownText.flow(curve.fullFlow()) + " on");
         }
         on.end();
         key.mark("dot", "the pipe is just full").write(page);
@@ -128,8 +128,8 @@ final class PowerPicture {
         curves.forEach(c -> head.add(c.nozzles().name()));
         DataTable power = new DataTable("Power at the battery, by the share of the flow that fills the pipe", head);
         for (int step : new int[] {3, 6, 9, 12}) {
-            List<String> row = new ArrayList<>(List.of(Shown.percent((double) step / STEPS)));
-            curves.forEach(c -> row.add(Shown.watts(c.power(step)) + " at " + Shown.flow(c.flow(step))));
+            List<String> row = new ArrayList<>(List.of(ShownText.percent((double) step / STEPS)));
+            curves.forEach(c -> row.add(ShownText.watts(c.power(step)) + " at " + ShownText.flow(c.flow(step))));
             power.row(row);
         }
         tables.add(power);
@@ -137,7 +137,7 @@ final class PowerPicture {
             DataTable stream =
                     new DataTable("The stream, less what must stay in it", "when", "flow", "left to the plant");
             for (StreamLevel level : levels) {
-                stream.row(YearShare.told(level), Shown.flow(level.flow()), Shown.flow(level.available()));
+                stream.row(YearShare.told(level), ShownText.flow(level.flow()), ShownText.flow(level.available()));
             }
             tables.add(stream);
         }

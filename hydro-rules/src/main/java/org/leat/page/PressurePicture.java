@@ -30,7 +30,7 @@ final class PressurePicture {
         this.distance = profile.points().stream().mapToDouble(Point::distance).toArray();
     }
 
-    static Station of(Report report, @Nullable Plant plant, Wording wording) {
+    static Figure of(Report report, @Nullable Plant plant, Wording wording) {
         PressureProfile profile = report.profile();
         List<Amount> forAMoment = new ArrayList<>();
         for (int i = 0; i < profile.points().size(); i++) {
@@ -44,7 +44,7 @@ final class PressurePicture {
                                     .surgeRatingHot());
         }
         PressurePicture picture = new PressurePicture(profile, forAMoment);
-        return new Station(Topic.PRESSURE, picture.caption(wording), picture::draw, List.of(picture.table()));
+        return new Figure(Topic.PRESSURE, picture.caption(wording), picture::draw, List.of(picture.table()));
     }
 
     private String caption(Wording wording) {
@@ -92,13 +92,13 @@ final class PressurePicture {
         on.end();
         int last = distance.length - 1;
         Point end = profile.points().get(last);
-        new Key()
-                .line("line s-water", "standing, nozzles shut: " + Shown.bar(end.standing()) + " at the nozzle")
-                .line("line s-run", "running: " + Shown.bar(end.running()))
-                .line("line s-high", "highest: " + Shown.bar(end.highest()))
-                .line("line s-low", "lowest: " + Shown.bar(end.lowest()))
-                .line("line s-rating", "rating of the pipe, hottest wall: " + Shown.bar(end.ratingHot()))
-                .line("line s-moment", "what it may see for a moment: " + Shown.bar(forAMoment.get(last)))
+        new Legend()
+                .line("line s-water", "standing, nozzles shut: " + ShownText.bar(end.standing()) + " at the nozzle")
+                .line("line s-run", "running: " + ShownText.bar(end.running()))
+                .line("line s-high", "highest: " + ShownText.bar(end.highest()))
+                .line("line s-low", "lowest: " + ShownText.bar(end.lowest()))
+                .line("line s-rating", "rating of the pipe, hottest wall: " + ShownText.bar(end.ratingHot()))
+                .line("line s-moment", "what it may see for a moment: " + ShownText.bar(forAMoment.get(last)))
                 .write(page);
     }
 
@@ -162,14 +162,14 @@ final class PressurePicture {
             Point point = profile.points().get(i);
             table.row(
                     point.at(),
-                    Shown.length(point.distance()),
-                    Shown.length(point.elevation()),
-                    Shown.bar(point.standing()),
-                    Shown.bar(point.running()),
-                    Shown.bar(point.highest()),
-                    Shown.bar(point.lowest()),
-                    Shown.bar(point.ratingHot()),
-                    Shown.bar(forAMoment.get(i)));
+                    ShownText.length(point.distance()),
+                    ShownText.length(point.elevation()),
+                    ShownText.bar(point.standing()),
+                    ShownText.bar(point.running()),
+                    ShownText.bar(point.highest()),
+                    ShownText.bar(point.lowest()),
+                    ShownText.bar(point.ratingHot()),
+                    ShownText.bar(forAMoment.get(i)));
         }
         return table;
     }

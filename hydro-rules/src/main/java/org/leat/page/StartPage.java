@@ -29,7 +29,7 @@ public final class StartPage {
     public void write(Report report, List<StartStep> steps, Appendable out) throws IOException {
         String name = report.design().isEmpty() ? report.file() : report.design();
         Wording wording = new Wording(rulebook);
-        Markup page = Sheet.beginStart("First start: " + name);
+        Markup page = PageFrame.beginStart("First start: " + name);
         page.open("header");
         page.leaf("p", report.file(), "class", "file");
         page.leaf("h1", "First start: " + name);
@@ -39,18 +39,18 @@ public final class StartPage {
         }
         page.close().close();
         page.open("main", "class", "start");
-        Sheet.caution(page, wording, Sheet.FIRST);
-        Sheet.loosenedFirst(page, rulebook);
+        PageFrame.caution(page, wording, PageFrame.FIRST);
+        PageFrame.loosenedFirst(page, rulebook);
         hindered(page, report);
         page.leaf("p", StartSheet.STOPPING, "class", "stopping");
         StartSteps.write(page, StartSheet.told(steps), "h2", true);
         hours(page);
         page.close();
         page.open("footer");
-        Sheet.caution(page, wording, Sheet.AGAIN);
-        Sheet.loosened(page, rulebook);
+        PageFrame.caution(page, wording, PageFrame.AGAIN);
+        PageFrame.loosened(page, rulebook);
         page.close();
-        out.append(Sheet.end(page));
+        out.append(PageFrame.end(page));
     }
 
     private void hindered(Markup page, Report report) {

@@ -27,9 +27,9 @@ final class TorquePicture {
         }
     }
 
-    static Station of(Plant plant) {
+    static Figure of(Plant plant) {
         TorquePicture picture = new TorquePicture(plant);
-        return new Station(
+        return new Figure(
                 Topic.TORQUE,
                 "The wheel runs where its falling line first meets the alternator's rising one. Look how far the crossing lies"
                         + " before the top of the alternator's hill: past it nothing holds the wheel, and it runs away along"
@@ -70,7 +70,7 @@ final class TorquePicture {
         for (int i = 0; i < curves.size(); i++) {
             plot.line(speeds(curves.get(i)), runner(curves.get(i)), "line " + series(i));
         }
-        Key key = new Key();
+        Legend key = new Legend();
         for (int i = 0; i < curves.size(); i++) {
             OperatingPoint at = running(i).operatingPoint();
             plot.dot(
@@ -80,15 +80,15 @@ final class TorquePicture {
             plot.cross(curves.get(i).runawaySpeed() * RPM, 0, "cross");
             key.line(
                     "line " + series(i),
-                    "runner, " + running(i).nozzles().name() + ": " + held(at) + " at " + Shown.speed(at.speed())
-                            + ", runs away at " + Shown.speed(curves.get(i).runawaySpeed()));
+                    "runner, " + running(i).nozzles().name() + ": " + held(at) + " at " + ShownText.speed(at.speed())
+                            + ", runs away at " + ShownText.speed(curves.get(i).runawaySpeed()));
         }
         on.end();
         key.line("line s-alternator", "alternator with its no-load loss, on the bus as it runs");
         if (limit.isPresent() && limit.getAsDouble() <= end) {
             key.line(
                     "line s-limit",
-                    "alternator\u2019s speed limit, " + Shown.speed(limit.getAsDouble()) + " of the wheel");
+                    "alternator\u2019s speed limit, " + ShownText.speed(limit.getAsDouble()) + " of the wheel");
         }
         key.write(page);
     }
@@ -166,13 +166,13 @@ final class TorquePicture {
             OperatingPoint at = running(i).operatingPoint();
             table.row(
                     running(i).nozzles().name() + (running(i).nozzles().asBuilt() ? " (open)" : ""),
-                    Shown.speed(at.speed()),
-                    Shown.torque(at.torque()),
-                    Shown.torque(at.peak().torque()),
+                    ShownText.speed(at.speed()),
+                    ShownText.torque(at.torque()),
+                    ShownText.torque(at.peak().torque()),
                     at.peak().torque() > 0
-                            ? Shown.percent(at.torque() / at.peak().torque())
+                            ? ShownText.percent(at.torque() / at.peak().torque())
                             : "",
-                    Shown.speed(curves.get(i).runawaySpeed()),
+                    ShownText.speed(curves.get(i).runawaySpeed()),
                     held(at).replace(", no current,", ""));
         }
         return table;

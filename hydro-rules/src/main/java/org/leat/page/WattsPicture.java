@@ -29,9 +29,9 @@ final class WattsPicture {
         this.built = report.running().get(0);
     }
 
-    static Station of(Report report) {
+    static Figure of(Report report) {
         WattsPicture picture = new WattsPicture(report);
-        return new Station(
+        return new Figure(
                 Topic.WATTS,
                 "The broadest branch to the right is where most is to be won. As built, with "
                         + picture.built.nozzles().name() + "; the other sets are in the table. Regulator: "
@@ -54,7 +54,7 @@ final class WattsPicture {
         double end = foot[broad.length - 1];
         Drawing on = Drawing.begin(
                 page, Topic.WATTS.id(), "Power from the water to the battery and what is lost on the way", end + 42);
-        on.text(LEFT, 18, "water " + Shown.watts(entries.get(0).power()), "axis-name");
+        on.text(LEFT, 18, "water " + ShownText.watts(entries.get(0).power()), "axis-name");
         on.path(trunk(broad, foot), "flow");
         for (int i = 1; i < broad.length; i++) {
             Entry entry = entries.get(i);
@@ -62,18 +62,18 @@ final class WattsPicture {
             branch(on, foot[i - 1], LEFT + broad[i], thick);
             double middle = foot[i - 1] + 8 + thick / 2;
             on.text(OUT + 10, middle + 3, lostIn(entry.stage()), "label");
-            String share = Shown.percent(Math.max(0, entry.lost()) / whole);
+            String share = ShownText.percent(Math.max(0, entry.lost()) / whole);
             on.text(
                     OUT + 10,
                     middle + 17,
-                    entry.lost() > NOTHING ? "\u2212" + Shown.watts(entry.lost()) + ", " + share : "nothing",
+                    entry.lost() > NOTHING ? "\u2212" + ShownText.watts(entry.lost()) + ", " + share : "nothing",
                     entry.lost() / whole > 0.1 ? "label-strong" : "label-soft");
         }
         Entry last = entries.get(broad.length - 1);
         on.text(
                 LEFT,
                 end + 32,
-                "stored " + Shown.watts(last.power()) + ", " + Shown.percent(last.power() / whole)
+                "stored " + ShownText.watts(last.power()) + ", " + ShownText.percent(last.power() / whole)
                         + " of the water\u2019s",
                 "axis-name");
         on.end();
@@ -130,7 +130,7 @@ final class WattsPicture {
             for (Running running : report.running()) {
                 EnergyAccount energy = running.operatingPoint().energy();
                 double lost = energy.lostBefore(stage);
-                row.add(Shown.watts(energy.at(stage)) + (lost > 0 ? " (\u2212" + Shown.watts(lost) + ")" : ""));
+                row.add(ShownText.watts(energy.at(stage)) + (lost > 0 ? " (\u2212" + ShownText.watts(lost) + ")" : ""));
             }
             table.row(row);
         }

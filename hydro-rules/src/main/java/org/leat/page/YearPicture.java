@@ -57,22 +57,22 @@ final class YearPicture {
         }
     }
 
-    static Station of(Plant plant) {
+    static Figure of(Plant plant) {
         DesignYear run = DesignYear.of(plant, null, DesignYear.USUAL_VISIT);
         if (run instanceof DesignYear.Open open) {
-            return Station.without(
+            return Figure.without(
                     Topic.YEAR, NO_YEAR + "It takes " + Paths.shown(open.path()) + ": " + open.why() + ".");
         }
         DesignYear.Told told = (DesignYear.Told) run;
         if (told.stream() == DesignYear.Source.CONSTANT) {
-            return Station.without(
+            return Figure.without(
                     Topic.YEAR,
                     NO_YEAR
                             + "The stream is told as one flow; tell its months or its duration curve, since a dry season is"
                             + " what a year is judged by.");
         }
         YearPicture picture = new YearPicture(told);
-        return new Station(Topic.YEAR, picture.caption(), picture::draw, List.of(picture.months(), picture.whole()));
+        return new Figure(Topic.YEAR, picture.caption(), picture::draw, List.of(picture.months(), picture.whole()));
     }
 
     private String caption() {
@@ -113,7 +113,7 @@ final class YearPicture {
             letters(on, x);
         }
         on.end();
-        Key key = new Key()
+        Legend key = new Legend()
                 .line("line s-set0", "made")
                 .line("line s-set1", "used by the loads")
                 .line("line s-alternator", "lowest charge of the day")
@@ -189,7 +189,7 @@ final class YearPicture {
                     energy(month.dumped()),
                     energy(month.missing()),
                     Integer.toString(month.hoursMissing()),
-                    Shown.percent(month.leastCharge()));
+                    ShownText.percent(month.leastCharge()));
         }
         return table;
     }
@@ -218,7 +218,7 @@ final class YearPicture {
                 .row("used by the loads", energy(year.totalUsed()))
                 .row("dumped or held back", energy(year.totalDumped()))
                 .row("missing", energy(year.totalMissing()) + " in " + year.hoursMissing() + " hours")
-                .row("share of what the greatest power would make", Shown.percent(year.capacityFactor()))
+                .row("share of what the greatest power would make", ShownText.percent(year.capacityFactor()))
                 .row("nozzles", sets + "; changed " + year.changes() + " times")
                 .row("longest run of hours in which the battery gives", Integer.toString(year.longestOnBattery()))
                 .row("whole turns of the bank", UsualUnits.show(year.fullCycles(), QuantityKind.RATIO));

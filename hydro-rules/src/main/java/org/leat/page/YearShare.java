@@ -55,7 +55,7 @@ final class YearShare {
     static String told(StreamLevel level) {
         return switch (level.kind()) {
             case CONSTANT -> "as told for the whole year";
-            case EXCEEDED -> "reached or exceeded " + Shown.percent(level.at()) + " of the year";
+            case EXCEEDED -> "reached or exceeded " + ShownText.percent(level.at()) + " of the year";
             case MONTH -> MONTHS.get((int) Math.round(level.at()) - 1);
         };
     }

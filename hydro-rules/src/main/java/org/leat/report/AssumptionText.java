@@ -23,8 +23,8 @@ final class AssumptionText {
                 ? ""
                 : " (could be " + UsualUnits.alike(a.low(), a.value(), a.kind()) + " to "
                         + UsualUnits.alike(a.high(), a.value(), a.kind()) + ")";
-        String hangs = assumed.turns().isEmpty() ? "" : ". Hanging on it: " + String.join(", ", assumed.rules());
-        return Plainly.of(Wording.place(a.path()) + " " + UsualUnits.show(a.value(), a.kind()) + range + ", "
-                + wording.phrase(a.reason()) + "; " + a.source() + hangs);
+        String sensitive = assumed.turns().isEmpty() ? "" : ". Sensitive to it: " + String.join(", ", assumed.rules());
+        return PlainText.of(Wording.place(a.path()) + " " + UsualUnits.show(a.value(), a.kind()) + range + ", "
+                + wording.phrase(a.reason()) + "; " + a.source() + sensitive);
     }
 }

@@ -47,7 +47,7 @@ final class BusText {
                 table,
                 twoNodes,
                 name,
-                Plainly.of(situation.nozzles().name()),
+                PlainText.of(situation.nozzles().name()),
                 show(situation.lastingVoltage(), QuantityKind.VOLTAGE),
                 show(situation.batteryVoltage(), QuantityKind.VOLTAGE),
                 moment(situation),

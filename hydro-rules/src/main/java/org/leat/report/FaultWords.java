@@ -91,7 +91,7 @@ final class FaultWords {
         if (Double.isNaN(ranked.size())) {
             return "";
         }
-        String set = ranked.nozzles().isEmpty() ? "" : ", set " + Plainly.of(ranked.nozzles());
+        String set = ranked.nozzles().isEmpty() ? "" : ", set " + PlainText.of(ranked.nozzles());
         return switch (ranked.kind()) {
             case SCREEN_BLOCKED -> {
                 OptionalDouble now = blocked(ranked.size());

@@ -47,14 +47,14 @@ final class FindingText {
         List<String> lines = new ArrayList<>();
         String level = outcome.level().word().toUpperCase(Locale.ROOT);
         lines.add(colours.level(outcome.level(), level) + " " + outcome.rule() + "  at "
-                + Plainly.of(finding.position().toString()) + "  " + Plainly.of(Wording.place(outcome.path())));
-        lines.add(INDENT + Plainly.of(wording.of(finding)));
+                + PlainText.of(finding.position().toString()) + "  " + PlainText.of(Wording.place(outcome.path())));
+        lines.add(INDENT + PlainText.of(wording.of(finding)));
         ComparisonText compared = wording.comparison(outcome);
         if (compared != null) {
             lines.add(INDENT + "value " + compared.value() + ", limit " + compared.limit() + ", " + compared.margin()
                     + during(outcome));
         } else if (!outcome.during().isEmpty()) {
-            lines.add(INDENT + "case " + Plainly.of(outcome.during()));
+            lines.add(INDENT + "case " + PlainText.of(outcome.during()));
         }
         group.others().forEach(other -> lines.add(INDENT + "also " + also(other.outcome())));
         lines.add(INDENT + "source " + source(wording.rule(outcome.rule()), outcome.comparison()));
@@ -83,12 +83,12 @@ final class FindingText {
     private String also(Outcome outcome) {
         ComparisonText compared = wording.comparison(outcome);
         String told = compared == null ? "" : ": " + compared.value() + ", " + compared.margin();
-        return outcome.level().word() + " in " + Plainly.of(outcome.during()) + told;
+        return outcome.level().word() + " in " + PlainText.of(outcome.during()) + told;
     }
 
     private String way(WayOut way, Outcome outcome) {
         OptionalDouble gain = way.gain();
-        return Plainly.of(wording.of(way, outcome))
+        return PlainText.of(wording.of(way, outcome))
                 + (gain.isEmpty() ? "" : " (" + TextWriter.watts(gain.getAsDouble()) + ")");
     }
 
@@ -99,14 +99,14 @@ final class FindingText {
                 .forEach(f -> f.waysOut().stream()
                         .filter(way -> !way.edits().isEmpty())
                         .forEach(way -> lines.add(INDENT + "for "
-                                + Plainly.of(f.outcome().during()) + " alone: " + way(way, f.outcome()))));
+                                + PlainText.of(f.outcome().during()) + " alone: " + way(way, f.outcome()))));
         return lines;
     }
 
     private List<String> inVain(GroupedFailure group) {
         return all(group)
                 .flatMap(f -> f.rejected().stream()
-                        .map(tried -> INDENT + "tried in vain: " + Plainly.of(wording.of(tried.way(), f.outcome()))
+                        .map(tried -> INDENT + "tried in vain: " + PlainText.of(wording.of(tried.way(), f.outcome()))
                                 + " Then " + tried.brings() + " fails."))
                 .distinct()
                 .toList();
@@ -116,7 +116,7 @@ final class FindingText {
     List<String> brief(List<Finding> findings) {
         return findings.stream()
                 .map(f -> f.outcome().rule() + "  "
-                        + Plainly.of(f.position() + "  "
+                        + PlainText.of(f.position() + "  "
                                 + Wording.place(f.outcome().path()) + "  " + wording.of(f)
                                 + during(f.outcome())
                                 + also(f)))
@@ -132,7 +132,7 @@ final class FindingText {
                     ? colours.level(outcome.level(), outcome.level().word().toUpperCase(Locale.ROOT))
                     : outcome.kind().word();
             lines.add(what + " " + brief(List.of(finding)).get(0));
-            lines.add(INDENT + Plainly.of(SuppressionText.of(finding)));
+            lines.add(INDENT + PlainText.of(SuppressionText.of(finding)));
         }
         return lines;
     }
@@ -152,7 +152,7 @@ final class FindingText {
         ComparisonText compared = wording.comparison(outcome);
         String told =
                 compared == null ? "" : compared.value() + ", limit " + compared.limit() + ", " + compared.margin();
-        return outcome.rule() + "  " + Plainly.of(Wording.place(outcome.path())) + "  " + told + during(outcome);
+        return outcome.rule() + "  " + PlainText.of(Wording.place(outcome.path())) + "  " + told + during(outcome);
     }
 
     private static String also(Finding finding) {
@@ -160,12 +160,12 @@ final class FindingText {
     }
 
     private static String fields(List<SensitiveVerdict> restsOn) {
-        return Plainly.of(
+        return PlainText.of(
                 restsOn.stream().map(h -> Wording.place(h.field())).distinct().collect(Collectors.joining(", ")));
     }
 
     private static String during(Outcome outcome) {
-        return outcome.during().isEmpty() ? "" : " (" + Plainly.of(outcome.during()) + ")";
+        return outcome.during().isEmpty() ? "" : " (" + PlainText.of(outcome.during()) + ")";
     }
 
     static String source(RuleInForce rule, @Nullable Comparison comparison) {
@@ -174,7 +174,7 @@ final class FindingText {
         for (Limit limit : rule.limits().values()) {
             boolean compared = comparison != null && comparison.isSetBy(limit.name());
             if (limit.changedBy() != null) {
-                (compared ? sources : behind).add(Plainly.of(changed(rule, limit)));
+                (compared ? sources : behind).add(PlainText.of(changed(rule, limit)));
             } else if (compared) {
                 sources.add(limit.named().source());
             }

@@ -54,7 +54,7 @@ record JUnitCase(String name, Result result, String type, String message, List<S
         if (outcome.kind() == Kind.PASS) {
             return new JUnitCase(name, Result.PASSED, "", "", lines);
         }
-        String standing = Standing.of(finding);
+        String standing = SetAside.of(finding);
         String kind = outcome.kind() == Kind.FAIL ? level : outcome.kind().word();
         return new JUnitCase(
                 name, Result.SKIPPED, kind, kind + ": " + said + (standing == null ? "" : " " + standing), lines);

@@ -55,7 +55,7 @@ public final class JUnitWriter implements ReportWriter {
     @Override
     public void add(Report report) throws IOException {
         List<JUnitCase> cases = new ArrayList<>();
-        JudgedOn.phrases(report, wording).forEach(on -> cases.add(JUnitCase.judgedOn(on)));
+        ImplausibleNumbers.phrases(report, wording).forEach(on -> cases.add(JUnitCase.judgedOn(on)));
         for (Problem problem : report.problems()) {
             cases.add(JUnitCase.error("file/readable", ProblemText.of(problem), ProblemText.line(problem)));
         }
@@ -92,7 +92,7 @@ public final class JUnitWriter implements ReportWriter {
         try {
             line(1);
             xml.writeStartElement("testsuite");
-            xml.writeAttribute("name", Plainly.of(name));
+            xml.writeAttribute("name", PlainText.of(name));
             xml.writeAttribute("tests", Integer.toString(cases.size()));
             xml.writeAttribute("failures", count(cases, JUnitCase.Result.FAILURE));
             xml.writeAttribute("errors", count(cases, JUnitCase.Result.ERROR));
@@ -119,19 +119,19 @@ public final class JUnitWriter implements ReportWriter {
     private void property(String name, String value) throws XMLStreamException {
         line(3);
         xml.writeEmptyElement("property");
-        xml.writeAttribute("name", Plainly.of(name));
-        xml.writeAttribute("value", Plainly.of(value));
+        xml.writeAttribute("name", PlainText.of(name));
+        xml.writeAttribute("value", PlainText.of(value));
     }
 
     private void write(JUnitCase one, String className) throws XMLStreamException {
         line(2);
         xml.writeStartElement("testcase");
         xml.writeAttribute("classname", className);
-        xml.writeAttribute("name", Plainly.of(one.name()));
+        xml.writeAttribute("name", PlainText.of(one.name()));
         if (one.result() != JUnitCase.Result.PASSED) {
             line(3);
             xml.writeStartElement(one.result().element());
-            xml.writeAttribute("message", Plainly.of(one.message()));
+            xml.writeAttribute("message", PlainText.of(one.message()));
             if (one.result() != JUnitCase.Result.SKIPPED) {
                 xml.writeAttribute("type", one.type());
             }
@@ -148,7 +148,7 @@ public final class JUnitWriter implements ReportWriter {
     }
 
     private void text(List<String> lines) throws XMLStreamException {
-        xml.writeCharacters(String.join("\n", lines.stream().map(Plainly::of).toList()));
+        xml.writeCharacters(String.join("\n", lines.stream().map(PlainText::of).toList()));
     }
 
     private void line(int indent) throws XMLStreamException {
@@ -160,7 +160,7 @@ public final class JUnitWriter implements ReportWriter {
         String path = file.replace('\\', '/');
         int dot = path.lastIndexOf('.');
         String name = dot > path.lastIndexOf('/') ? path.substring(0, dot) : path;
-        return Plainly.of(name.replace('.', '_').replace('/', '.'));
+        return PlainText.of(name.replace('.', '_').replace('/', '.'));
     }
 
     private static String count(List<JUnitCase> cases, JUnitCase.Result result) {

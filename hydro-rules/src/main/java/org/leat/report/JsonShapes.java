@@ -48,7 +48,7 @@ final class JsonShapes {
                 report.design(),
                 report.alternative().isEmpty() ? null : report.alternative(),
                 report.readable(),
-                report.judgedOn().isEmpty() ? null : JudgedOn.phrases(report, wording),
+                report.judgedOn().isEmpty() ? null : ImplausibleNumbers.phrases(report, wording),
                 report.problems().stream().map(JsonShapes::problem).toList(),
                 report.findings().stream().map(this::finding).toList(),
                 report.assumptions().stream().map(this::assumption).toList(),

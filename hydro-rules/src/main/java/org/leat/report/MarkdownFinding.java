@@ -31,7 +31,7 @@ final class MarkdownFinding {
         text.append("<b>").append(level).append("</b> ").append(outcome.rule()).append(" at ");
         text.append(MarkdownText.of(finding.position().toString())).append(": ");
         text.append(MarkdownText.of(wording.of(finding) + more(repeat))).append("</summary>\n\n");
-        String standing = Standing.of(finding);
+        String standing = SetAside.of(finding);
         if (standing != null) {
             item(text, standing);
         }

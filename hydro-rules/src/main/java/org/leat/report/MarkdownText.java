@@ -9,7 +9,7 @@ final class MarkdownText {
 
     static String of(String text) {
         StringBuilder out = new StringBuilder();
-        String plain = Plainly.of(text);
+        String plain = PlainText.of(text);
         for (int i = 0; i < plain.length(); i++) {
             char c = plain.charAt(i);
             boolean www = c == '.' && i >= 3 && plain.regionMatches(true, i - 3, "www", 0, 3);

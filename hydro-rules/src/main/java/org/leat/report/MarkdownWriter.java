@@ -67,7 +67,7 @@ public final class MarkdownWriter implements ReportWriter {
         for (Problem problem : report.problems()) {
             unreadable.add(ProblemText.line(problem));
         }
-        String judgedOn = JudgedOn.sentence(report, wording);
+        String judgedOn = ImplausibleNumbers.sentence(report, wording);
         if (!judgedOn.isEmpty()) {
             meaningless.add(report.file() + ": " + judgedOn);
         }
@@ -97,7 +97,7 @@ public final class MarkdownWriter implements ReportWriter {
 
     @Override
     public void end() throws IOException {
-        Bounded text = new Bounded(LONGEST);
+        BoundedText text = new BoundedText(LONGEST);
         String caution = "> " + wording.phrase("caution").replace("\n", "\n> ") + "\n";
         text.reserve(caution.length());
         text.always("## Design check\n\n" + MarkdownText.of(tally.line()) + "\n");
@@ -127,14 +127,14 @@ public final class MarkdownWriter implements ReportWriter {
     }
 
     private static <T> void section(
-            Bounded text, String title, WorstFirst<T> items, java.util.function.Function<T, String> shown) {
+            BoundedText text, String title, WorstFirst<T> items, java.util.function.Function<T, String> shown) {
         if (!items.isEmpty()) {
             text.ifFits("\n### " + title + "\n\n");
             list(text, items, shown);
         }
     }
 
-    private static <T> void list(Bounded text, WorstFirst<T> items, java.util.function.Function<T, String> shown) {
+    private static <T> void list(BoundedText text, WorstFirst<T> items, java.util.function.Function<T, String> shown) {
         int told = 0;
         for (T item : items.worstFirst()) {
             if (!text.ifFits(shown.apply(item))) {
@@ -147,7 +147,7 @@ public final class MarkdownWriter implements ReportWriter {
         }
     }
 
-    private void table(Bounded text) {
+    private void table(BoundedText text) {
         if (rows.isEmpty()) {
             return;
         }

@@ -19,7 +19,7 @@ final class OperatingText {
         if (!report.unsolved().isEmpty()) {
             List<String> why = new ArrayList<>();
             for (Amount.Unknown unknown : report.unsolved()) {
-                why.add("The plant cannot be solved without " + Plainly.of(Wording.place(unknown.path())) + ".");
+                why.add("The plant cannot be solved without " + PlainText.of(Wording.place(unknown.path())) + ".");
             }
             return why;
         }
@@ -31,7 +31,7 @@ final class OperatingText {
         for (Running running : report.running()) {
             OperatingPoint o = running.operatingPoint();
             table.row(
-                    Plainly.of(running.nozzles().name()) + (running.nozzles().asBuilt() ? " (open)" : ""),
+                    PlainText.of(running.nozzles().name()) + (running.nozzles().asBuilt() ? " (open)" : ""),
                     show(running.water().flow(), QuantityKind.VOLUME_FLOW)
                             + (running.water().fullPipe() ? "" : "*"),
                     show(running.water().netHead(), QuantityKind.LENGTH),
@@ -66,7 +66,7 @@ final class OperatingText {
         table.row("choice", "errors", "warnings", "open", "battery");
         row(table, "as designed", report);
         for (Report alternative : report.alternatives()) {
-            row(table, Plainly.of(alternative.alternative()), alternative);
+            row(table, PlainText.of(alternative.alternative()), alternative);
         }
         return table.lines(width);
     }

@@ -115,7 +115,7 @@ final class OverviewText {
         }
         String padded = label + " ".repeat(LABEL - label.length()) + "  ";
         List<String> lines =
-                new ArrayList<>(Columns.wrapped(padded + Plainly.of(text), width, LABEL + 2, atMost(PARAGRAPH)));
+                new ArrayList<>(Columns.wrapped(padded + PlainText.of(text), width, LABEL + 2, atMost(PARAGRAPH)));
         String first = lines.get(0);
         String painted = level == null ? colours.heading(label) : colours.level(level, label);
         lines.set(0, painted + first.substring(label.length()));
@@ -328,8 +328,8 @@ final class OverviewText {
         String what = what(cause, wording);
         String gain = watts(cause) == 0 ? "" : " (" + TextWriter.watts((double) watts(cause)) + ")";
         List<String> lines = new ArrayList<>(
-                Columns.wrapped("  " + number + ". " + Plainly.of(what) + gain, width, HANGING, atMost(ITEM)));
-        lines.addAll(Columns.wrapped(" ".repeat(HANGING) + Plainly.of(effect(cause)), width, HANGING, atMost(ITEM)));
+                Columns.wrapped("  " + number + ". " + PlainText.of(what) + gain, width, HANGING, atMost(ITEM)));
+        lines.addAll(Columns.wrapped(" ".repeat(HANGING) + PlainText.of(effect(cause)), width, HANGING, atMost(ITEM)));
         return lines;
     }
 
@@ -513,7 +513,7 @@ final class OverviewText {
             MissingInput input = inputs.get(i);
             String line = "  " + (i + 1) + ". " + Paths.shown(input.field()) + ": "
                     + input.how().sentence() + " (" + settles(input) + ")";
-            lines.addAll(Columns.wrapped(Plainly.of(line), width, HANGING, atMost(ITEM)));
+            lines.addAll(Columns.wrapped(PlainText.of(line), width, HANGING, atMost(ITEM)));
         }
         lines.add("");
         return lines;

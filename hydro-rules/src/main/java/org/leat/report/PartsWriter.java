@@ -352,7 +352,7 @@ public final class PartsWriter {
 
     private static void write(List<String> lines, Appendable out) throws IOException {
         for (String line : lines) {
-            out.append(Plainly.of(line).stripTrailing()).append('\n');
+            out.append(PlainText.of(line).stripTrailing()).append('\n');
         }
     }
 

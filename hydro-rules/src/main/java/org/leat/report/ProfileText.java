@@ -27,7 +27,7 @@ final class ProfileText {
         table.row("point", "distance", "elevation", "standing", "running", "highest", "lowest", "rating, hottest wall");
         for (PressureProfile.Point point : profile.points()) {
             table.row(
-                    Plainly.of(point.at()),
+                    PlainText.of(point.at()),
                     UsualUnits.show(point.distance(), QuantityKind.LENGTH, "m", 3),
                     UsualUnits.show(point.elevation(), QuantityKind.LENGTH, "m", 3),
                     bar(point.standing()),
@@ -39,8 +39,8 @@ final class ProfileText {
         List<String> lines = new ArrayList<>(table.lines(width));
         if (profile.highestDuring() != null && profile.lowestDuring() != null) {
             String how = profile.rejoined() ? ", as the water column, having parted, rejoins" : "";
-            lines.add("highest in " + Plainly.of(profile.highestDuring()) + how + ", lowest in "
-                    + Plainly.of(profile.lowestDuring()));
+            lines.add("highest in " + PlainText.of(profile.highestDuring()) + how + ", lowest in "
+                    + PlainText.of(profile.lowestDuring()));
         }
         Amount.Unknown parts = profile.parts();
         if (parts != null) {

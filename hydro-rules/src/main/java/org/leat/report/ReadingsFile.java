@@ -56,8 +56,8 @@ public final class ReadingsFile {
 
     private static void set(
             List<String> lines, Expectations expected, NozzleGroup set, LoadState state, List<ReadingKind> what) {
-        lines.add(
-                "  - nozzles: \"" + Plainly.of(set.name()).replace("\\", "\\\\").replace("\"", "\\\"") + "\"");
+        lines.add("  - nozzles: \""
+                + PlainText.of(set.name()).replace("\\", "\\\\").replace("\"", "\\\"") + "\"");
         lines.add("    leads: " + (state == LoadState.OPEN ? "open" : "bus"));
         for (ReadingKind one : what) {
             Channel channel = new Channel(set.name(), state, one);

@@ -97,7 +97,7 @@ public final class ReadingsWriter {
             lines.add("  " + place(cannot.reading()) + ": " + cannot(cannot));
         }
         lines.addAll(slips(taken));
-        OtherState other = new OtherState(expected);
+        OpenBatteryCircuit other = new OpenBatteryCircuit(expected);
         taken.readings()
                 .forEach(seen -> other.told(seen, taken.readings())
                         .ifPresent(told -> lines.add("  " + place(seen) + ": " + told)));
@@ -147,7 +147,7 @@ public final class ReadingsWriter {
         return ReadingKindWords.name(channel.what())
                 + (channel.state() == LoadState.SHUT
                         ? ""
-                        : ", " + Plainly.of(channel.nozzles())
+                        : ", " + PlainText.of(channel.nozzles())
                                 + (channel.state() == LoadState.BUS
                                         ? ""
                                         : ", " + ReadingKindWords.state(channel.state())));

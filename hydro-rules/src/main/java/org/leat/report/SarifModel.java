@@ -16,10 +16,10 @@ final class SarifModel {
             String text, @Nullable String id, @Nullable List<String> arguments) {
 
         Message {
-            text = Plainly.of(text);
+            text = PlainText.of(text);
             arguments = arguments == null
                     ? null
-                    : arguments.stream().map(Plainly::of).toList();
+                    : arguments.stream().map(PlainText::of).toList();
         }
     }
 

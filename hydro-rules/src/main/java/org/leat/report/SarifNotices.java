@@ -52,7 +52,7 @@ final class SarifNotices {
                         report.file());
             }
         }
-        for (String on : JudgedOn.phrases(report, wording)) {
+        for (String on : ImplausibleNumbers.phrases(report, wording)) {
             tell(
                     3,
                     "warning",

@@ -176,7 +176,7 @@ public final class SarifWriter implements ReportWriter {
 
         private static String told(String argument) {
             int value = argument.lastIndexOf('=') + 1;
-            return Plainly.of(
+            return PlainText.of(
                     argument.substring(0, value) + SarifUri.withoutFolder(argument.substring(value), REDACTED));
         }
     }

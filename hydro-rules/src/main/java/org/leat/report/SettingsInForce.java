@@ -33,12 +33,12 @@ public final class SettingsInForce {
         lines.add("fail-on  "
                 + (failOn == null
                         ? "error  the program's own"
-                        : failOn.level().word() + "  " + Plainly.of(failOn.setBy())));
+                        : failOn.level().word() + "  " + PlainText.of(failOn.setBy())));
         for (PackUse pack : settings.packs()) {
-            lines.add("pack  " + Plainly.of(pack.name()) + "  "
-                    + Plainly.of(pack.at().file()) + ":" + pack.at().line());
+            lines.add("pack  " + PlainText.of(pack.name()) + "  "
+                    + PlainText.of(pack.at().file()) + ":" + pack.at().line());
         }
-        more.forEach(pack -> lines.add("pack  " + Plainly.of(pack) + "  the call"));
+        more.forEach(pack -> lines.add("pack  " + PlainText.of(pack) + "  the call"));
         for (RuleInForce rule : rulebook.rules()) {
             lines.addAll(SettingsText.changes(rule));
             if (all) {
@@ -47,7 +47,7 @@ public final class SettingsInForce {
         }
         for (Suppression s : settings.suppressions()) {
             lines.add("suppression  " + s.rule() + "  "
-                    + Plainly.of(s.design() + "  " + Paths.plain(s.at()) + "  " + SuppressionText.of(s)));
+                    + PlainText.of(s.design() + "  " + Paths.plain(s.at()) + "  " + SuppressionText.of(s)));
         }
         return lines;
     }
@@ -68,6 +68,6 @@ public final class SettingsInForce {
     }
 
     private static String joined(List<String> names) {
-        return Plainly.of(String.join(", ", names));
+        return PlainText.of(String.join(", ", names));
     }
 }

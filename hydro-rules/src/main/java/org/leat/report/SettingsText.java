@@ -84,8 +84,8 @@ public final class SettingsText {
     private static String said(Grounds grounds) {
         String person = grounds.person() == null
                 ? ""
-                : " (" + Plainly.of(grounds.person()) + (grounds.danger() ? " accepts the danger" : "") + ")";
-        return Plainly.of(grounds.setBy()) + ": " + Plainly.of(grounds.reason()) + person;
+                : " (" + PlainText.of(grounds.person()) + (grounds.danger() ? " accepts the danger" : "") + ")";
+        return PlainText.of(grounds.setBy()) + ": " + PlainText.of(grounds.reason()) + person;
     }
 
     /** {@return a limit's value in the unit in which its rule states it} */

@@ -41,7 +41,7 @@ public final class StartSheet {
     /** Writes for a person. */
     public void text(Report report, List<StartStep> steps, Appendable out) throws IOException {
         List<String> lines = new ArrayList<>(loosened());
-        lines.add("First start: " + Plainly.of(report.design()));
+        lines.add("First start: " + PlainText.of(report.design()));
         lines.add("date ____________  by ____________________  instruments ___________________________");
         lines.addAll(notBefore(report));
         int number = 1;
@@ -107,14 +107,14 @@ public final class StartSheet {
     }
 
     private List<String> item(Finding finding) {
-        List<String> said = wrapped(Plainly.of(finding.outcome().rule() + ": " + wording.of(finding)), "      ");
+        List<String> said = wrapped(PlainText.of(finding.outcome().rule() + ": " + wording.of(finding)), "      ");
         List<String> lines = new ArrayList<>(said);
         lines.set(0, "  [ ] " + said.get(0).strip());
         return lines;
     }
 
     private static String title(StartStep step) {
-        String set = Plainly.of(step.nozzles());
+        String set = PlainText.of(step.nozzles());
         return switch (step.kind()) {
             case FILL -> "Fill the pipe";
             case PRESSURE_TEST -> "Pressure test";
@@ -238,7 +238,7 @@ public final class StartSheet {
         List<String> lines = new ArrayList<>();
         findings.stream()
                 .limit(MOST_UNSETTLED)
-                .forEach(f -> lines.add(Plainly.of(f.outcome().rule() + ": " + wording.of(f))));
+                .forEach(f -> lines.add(PlainText.of(f.outcome().rule() + ": " + wording.of(f))));
         if (findings.size() > MOST_UNSETTLED) {
             lines.add("and " + (findings.size() - MOST_UNSETTLED) + " more, which check tells");
         }

@@ -62,7 +62,7 @@ public final class SuppressionText {
         List<String> lines = new ArrayList<>();
         for (AbsentFinding gone : report.absent()) {
             lines.add(gone.identity().rule() + "  "
-                    + Plainly.of(Paths.shown(gone.identity().path()) + "  was "
+                    + PlainText.of(Paths.shown(gone.identity().path()) + "  was "
                             + gone.kind().word() + ": " + gone.text()));
         }
         return lines;

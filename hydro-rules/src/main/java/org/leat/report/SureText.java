@@ -105,7 +105,7 @@ final class SureText {
         int shown = all ? sampled.size() : Math.min(MOST, sampled.size());
         List<String> lines = new ArrayList<>();
         for (OfVerdict verdict : sampled.subList(0, shown)) {
-            lines.add(Plainly.of(line(verdict)));
+            lines.add(PlainText.of(line(verdict)));
         }
         if (shown < sampled.size()) {
             lines.add(sampled.size() - shown + " more: --whole");

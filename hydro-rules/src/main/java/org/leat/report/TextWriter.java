@@ -115,7 +115,7 @@ public final class TextWriter implements ReportWriter {
     }
 
     private List<String> judgedOn(Report report) {
-        String sentence = JudgedOn.sentence(report, wording);
+        String sentence = ImplausibleNumbers.sentence(report, wording);
         if (sentence.isEmpty()) {
             return List.of();
         }
@@ -135,7 +135,7 @@ public final class TextWriter implements ReportWriter {
     }
 
     private static String name(Report report) {
-        return Plainly.of(report.design().isEmpty() ? report.file() : report.file() + ": " + report.design());
+        return PlainText.of(report.design().isEmpty() ? report.file() : report.file() + ": " + report.design());
     }
 
     private void problems(Report report) throws IOException {
@@ -157,7 +157,7 @@ public final class TextWriter implements ReportWriter {
         section("Does not count, and can hurt someone", findings.uncounted(report.endangeringUncounted()));
         section("Suppressions that suppress nothing", idle(report));
         section("For a person to look at", findings.brief(report.worstFirst(Kind.REVIEW)));
-        List<String> on = JudgedOn.phrases(report, wording);
+        List<String> on = ImplausibleNumbers.phrases(report, wording);
         String doubt = on.isEmpty() ? "" : ", judged on " + String.join(", ", on);
         section("How it runs" + doubt, OperatingText.lines(report, width - INDENT));
         section("What each case makes of the bus" + doubt, BusText.lines(report, width - INDENT));
@@ -205,7 +205,7 @@ public final class TextWriter implements ReportWriter {
 
     private static List<String> idle(Report report) {
         return report.idle().stream()
-                .map(idle -> Plainly.of(SuppressionText.of(idle, report.day())))
+                .map(idle -> PlainText.of(SuppressionText.of(idle, report.day())))
                 .toList();
     }
 
@@ -218,9 +218,9 @@ public final class TextWriter implements ReportWriter {
     public void broken(String file, String cause) throws IOException {
         begin();
         tally.addBroken();
-        line(colours.heading(Plainly.of(file)));
+        line(colours.heading(PlainText.of(file)));
         line("");
-        line(colours.level(Level.ERROR, "not checked") + "  this program broke: " + Plainly.of(cause));
+        line(colours.level(Level.ERROR, "not checked") + "  this program broke: " + PlainText.of(cause));
         line("");
     }
 

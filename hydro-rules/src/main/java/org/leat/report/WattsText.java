@@ -18,7 +18,7 @@ final class WattsText {
         }
         Table table = new Table();
         List<String> head = new ArrayList<>(List.of("arrives at"));
-        report.running().forEach(r -> head.add(Plainly.of(r.nozzles().name())));
+        report.running().forEach(r -> head.add(PlainText.of(r.nozzles().name())));
         table.row(head.toArray(String[]::new));
         for (EnergyAccount.Stage stage : EnergyAccount.Stage.values()) {
             List<String> row = new ArrayList<>(List.of(CaseWords.of(stage, report.regulator())));

@@ -29,7 +29,7 @@ final class Study {
 
     private final int count;
     private final Trial trial;
-    private final List<Varied> inputs;
+    private final List<VariedInput> inputs;
     private final Answers base;
     private final List<Ends> ends = new ArrayList<>();
 
@@ -39,7 +39,7 @@ final class Study {
     private Study(Trial trial, int count) {
         this.count = count;
         this.trial = trial;
-        this.inputs = Varied.all(trial.plant());
+        this.inputs = VariedInput.all(trial.plant());
         this.base = Answers.of(trial.outcomes());
     }
 
@@ -67,7 +67,7 @@ final class Study {
         List<OfVerdict> first = subjects.stream().map(this::firstOrder).toList();
         Samples samples = sample(first);
         return new Sureness(
-                inputs.stream().map(Varied::input).toList(),
+                inputs.stream().map(VariedInput::input).toList(),
                 first.stream().map(samples::told).toList(),
                 samples.points(),
                 errorStands(report, samples) ? OptionalDouble.of(1) : samples.anyError(),
@@ -103,7 +103,7 @@ final class Study {
     /** {@return what rules answer with inputs moved; nothing where there can be no such design} */
     private List<Outcome> outcomes(double[] values, Predicate<String> rules) {
         try {
-            return Varied.moved(trial, inputs, values).outcomes(rules);
+            return VariedInput.moved(trial, inputs, values).outcomes(rules);
         } catch (IllegalArgumentException e) {
             return List.of();
         }
@@ -117,7 +117,7 @@ final class Study {
             return toSample(finding, OptionalDouble.empty(), List.of());
         }
         boolean alone = base.atPlace(outcome.identity()) == 1;
-        double[] at = Beyond.of(compared);
+        double[] at = Exceedance.of(compared);
         List<List<FirstOrder.Slope>> slopes = new ArrayList<>();
         for (int side = 0; side < at.length; side++) {
             slopes.add(new ArrayList<>());
@@ -127,8 +127,8 @@ final class Study {
             Ends end = ends.get(i);
             Outcome low = end.atLow.like(outcome.identity(), alone);
             Outcome high = end.atHigh.like(outcome.identity(), alone);
-            double[] atLow = Beyond.alike(compared, low);
-            double[] atHigh = Beyond.alike(compared, high);
+            double[] atLow = Exceedance.alike(compared, low);
+            double[] atHigh = Exceedance.alike(compared, high);
             if (low == null || high == null || atLow == null || atHigh == null) {
                 return toSample(finding, OptionalDouble.empty(), List.of());
             }

@@ -88,7 +88,7 @@ class FrontSearchTest {
     }
 
     /** Costs by option, gains and faults drawn for each set, with equal ones among them. */
-    private static final class Drawn implements Puzzle {
+    private static final class Drawn implements SelectionProblem {
 
         private final int[] options;
         private final long[][] costs;
@@ -247,7 +247,7 @@ class FrontSearchTest {
         for (long seed = 0; seed < 60; seed++) {
             Drawn drawn = new Drawn(seed);
             List<String> checked = Collections.synchronizedList(new ArrayList<>());
-            Puzzle watched = new Watched(drawn, checked);
+            SelectionProblem watched = new Watched(drawn, checked);
             FrontSearch.Front front =
                     new FrontSearch(watched, 7).search(new FrontSearch.Extent(2, Integer.MAX_VALUE, 0, counts -> true));
             assertThat(front.counts().checked()).isEqualTo(checked.size());
@@ -264,7 +264,7 @@ class FrontSearchTest {
     }
 
     /** Notes what is checked. */
-    private record Watched(Puzzle of, List<String> checked) implements Puzzle {
+    private record Watched(SelectionProblem of, List<String> checked) implements SelectionProblem {
         @Override
         public int[] options() {
             return of.options();

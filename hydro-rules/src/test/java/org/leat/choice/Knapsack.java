@@ -9,7 +9,7 @@ import java.util.stream.IntStream;
  * A 0-1 knapsack of one or two objectives, both to be made great: the first is the cost, turned round, the second the gain. Bounds
  * are those of Dantzig (fractional knapsack) for several weighted sums of both objectives.
  */
-final class Knapsack implements Puzzle {
+final class Knapsack implements SelectionProblem {
 
     private static final double[] WEIGHTS = {0, 0.05, 0.1, 0.2, 0.3, 0.5, 0.7, 0.85, 1, 1.2, 1.5, 2, 3, 5, 10, 30};
 

@@ -53,7 +53,7 @@ public final class Catchment {
         Plant kind = Screened.kind();
         List<Row> rows = new ArrayList<>();
         while (numbers.hasNext()) {
-            for (Screened one : Screened.all(kind, Place.of(numbers.next()))) {
+            for (Screened one : Screened.all(kind, CandidateSite.of(numbers.next()))) {
                 rows.add(RowFactory.create(
                         one.place(),
                         one.parts(),

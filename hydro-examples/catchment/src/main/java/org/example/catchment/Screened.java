@@ -49,12 +49,12 @@ record Screened(
     }
 
     /** {@return every set of parts at a place, in the order of the sets} */
-    static List<Screened> all(Plant kind, Place place) {
+    static List<Screened> all(Plant kind, CandidateSite place) {
         PlantNumbers there = place.with(kind.numbers());
         Screening near = Screening.near(kind).near(there);
         List<Screened> all = new ArrayList<>();
-        for (int number = 0; number < Parts.SETS; number++) {
-            if (near.solve(Parts.of(number).with(there)) instanceof Screening.Solved solved) {
+        for (int number = 0; number < PartSet.SETS; number++) {
+            if (near.solve(PartSet.of(number).with(there)) instanceof Screening.Solved solved) {
                 Screening.OnSet set = solved.sets().get(0);
                 all.add(new Screened(
                         place.number(),

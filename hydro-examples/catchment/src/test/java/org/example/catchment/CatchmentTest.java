@@ -34,7 +34,7 @@ class CatchmentTest {
     private static List<Screened> oneMachine() {
         Plant kind = Screened.kind();
         return LongStream.range(0, PLACES)
-                .mapToObj(number -> Screened.all(kind, Place.of(number)))
+                .mapToObj(number -> Screened.all(kind, CandidateSite.of(number)))
                 .flatMap(List::stream)
                 .toList();
     }
@@ -53,7 +53,7 @@ class CatchmentTest {
         Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
         String printed = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         assertEquals(0, process.waitFor(), printed);
-        assertTrue(printed.contains(PLACES * Parts.SETS + " plants screened"), printed);
+        assertTrue(printed.contains(PLACES * PartSet.SETS + " plants screened"), printed);
     }
 
     private static List<Screened> read(SparkSession spark, Path from) {
@@ -99,7 +99,7 @@ class CatchmentTest {
         screen(Stream.concat(engine.stream(), ours.stream()).toList(), folder.resolve("last"));
         screen(Stream.concat(ours.stream(), engine.stream()).toList(), folder.resolve("first"));
         List<Screened> alone = oneMachine();
-        assertEquals(PLACES * Parts.SETS, alone.size());
+        assertEquals(PLACES * PartSet.SETS, alone.size());
         assertTrue(alone.stream().anyMatch(one -> one.watts() > 100));
         SparkSession spark = Catchment.local();
         try {

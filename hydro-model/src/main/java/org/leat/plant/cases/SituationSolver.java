@@ -23,7 +23,7 @@ import org.leat.plant.solved.WaterSide;
 final class SituationSolver {
 
     private final PlantNumbers numbers;
-    private final SolvedBefore before;
+    private final SolutionCache before;
     private final ElectricSide machine;
     private final Once<List<WaterSide>> waters;
     /** By the winding's temperature, K. */
@@ -39,7 +39,7 @@ final class SituationSolver {
 
     private SituationSolver(PlantNumbers numbers) {
         this.numbers = numbers;
-        this.before = SolvedBefore.nothing();
+        this.before = SolutionCache.nothing();
         this.machine = new ElectricSide(numbers);
         this.waters = new Once<>(this::everyWater);
         this.running = new Once<>(this::everyRunning);

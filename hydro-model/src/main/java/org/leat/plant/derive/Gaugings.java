@@ -42,7 +42,7 @@ public final class Gaugings {
         List<One> flows = new ArrayList<>();
         for (StreamFlow readings : gauging.flow()) {
             Assume assume = new Assume(Map.of(), List.of());
-            Gauged.Flow flow = Gauged.flow(readings, assume);
+            GaugingDerivation.Flow flow = GaugingDerivation.flow(readings, assume);
             flows.add(new One(flow.value(), flow.plusMinus(), assume.list()));
         }
         return flows;
@@ -54,8 +54,8 @@ public final class Gaugings {
         double celsius = Celsius.of(WaterNumbers.at(kelvin).temperature());
         List<One> heads = new ArrayList<>();
         for (GrossHead readings : gauging.head()) {
-            Estimate head = Gauged.head(readings, celsius);
-            OptionalDouble half = Gauged.halfWidth(head);
+            Estimate head = GaugingDerivation.head(readings, celsius);
+            OptionalDouble half = GaugingDerivation.halfWidth(head);
             heads.add(
                     head.value() > 0
                             ? new One(

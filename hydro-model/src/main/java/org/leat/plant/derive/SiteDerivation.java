@@ -17,7 +17,7 @@ final class SiteDerivation {
     private SiteDerivation() {}
 
     static SiteNumbers of(Site site, double lowestWater, double highestWater, Assume assume) {
-        Estimate head = Gauged.head(
+        Estimate head = GaugingDerivation.head(
                 site.grossHead(), Celsius.of(WaterNumbers.at(lowestWater).temperature()));
         double altitude =
                 assume.stated(site.altitude(), "/site/altitude", QuantityKind.LENGTH, 500, 0, 3000, "assumed/altitude");
@@ -43,7 +43,7 @@ final class SiteDerivation {
         Stream stream = site.stream();
         return new SiteNumbers(
                 head.value(),
-                Gauged.halfWidth(head).orElse(0),
+                GaugingDerivation.halfWidth(head).orElse(0),
                 altitude,
                 AtmosphericPressure.atAltitude(altitude),
                 new SiteNumbers.Temperatures(lowestWater, highestWater, lowestAir, highestAir),

@@ -67,7 +67,7 @@ final class StreamDerivation {
                         level(StreamLevel.Kind.EXCEEDED, share, FlowDurationCurve.exceeded(falling, share), 0, kept));
             }
         } else {
-            Gauged.Flow gauged = Gauged.flow(flow, assume);
+            GaugingDerivation.Flow gauged = GaugingDerivation.flow(flow, assume);
             if (gauged.value() instanceof Amount.Known known) {
                 levels.add(level(
                         StreamLevel.Kind.CONSTANT,

@@ -23,7 +23,7 @@ import org.leat.turbine.OverhungBearings;
 public record BearingDuty(Running running, double load, boolean roller) {
 
     /**
-     * How the wheel hangs on its shaft.
+     * How the runner is carried by its shaft.
      *
      * @param mass of the turning parts, kg
      * @param overhang of the runner beyond the near bearing, m

@@ -17,7 +17,7 @@ import org.leat.plant.Plants;
 import org.leat.plant.duties.AnchorThrust;
 import org.leat.plant.duties.HighestPressure;
 import org.leat.plant.duties.IntakeFlow;
-import org.leat.plant.duties.JetRoom;
+import org.leat.plant.duties.JetLimits;
 import org.leat.plant.duties.SeasonMatch;
 import org.leat.plant.numbers.AlternatorNumbers;
 import org.leat.plant.numbers.StreamNumbers.StreamLevel;
@@ -127,7 +127,7 @@ class CasesByHandTest {
         double jet = running.water().jets().get(0).diameter();
         double angle = (2 * Math.PI / buckets + ratio * 2 * jet / 0.080) / (1 - ratio);
         double room = Math.max(1, Math.min(6, Math.floor(2 * Math.PI / angle)));
-        assertThat(JetRoom.jets(running, cases.numbers().runner(), buckets).orThrow())
+        assertThat(JetLimits.jets(running, cases.numbers().runner(), buckets).orThrow())
                 .isEqualTo(room);
     }
 
@@ -135,17 +135,18 @@ class CasesByHandTest {
     void room_for_jets_never_passes_what_a_kind_takes_nor_falls_below_one() {
         Cases cases = cases("");
         Running running = cases.running().get(0);
-        assertThat(JetRoom.jets(running, cases.numbers().runner().withKind(RunnerKind.TURGO), 200)
+        assertThat(JetLimits.jets(running, cases.numbers().runner().withKind(RunnerKind.TURGO), 200)
                         .orThrow())
                 .isEqualTo(4);
-        assertThat(JetRoom.jets(running, cases.numbers().runner(), 1).orThrow()).isEqualTo(1);
+        assertThat(JetLimits.jets(running, cases.numbers().runner(), 1).orThrow())
+                .isEqualTo(1);
     }
 
     @ParameterizedTest
     @CsvSource({"PELTON, 2.8, 3.6", "TURGO, 1.8, 3", "CUPS, 2.5, 4", "FLAT, 3, 5"})
     void a_bucket_is_as_wide_as_its_kind_asks(RunnerKind kind, double least, double greatest) {
-        assertThat(JetRoom.leastBucketWidth(kind)).isEqualTo(least);
-        assertThat(JetRoom.greatestBucketWidth(kind)).isEqualTo(greatest);
+        assertThat(JetLimits.leastBucketWidth(kind)).isEqualTo(least);
+        assertThat(JetLimits.greatestBucketWidth(kind)).isEqualTo(greatest);
     }
 
     /** 120 holes of 5 mm are 23.6 cm²; a mesh of 4 mm and 1 mm wire is open by 64 %, bars of 10 mm at 6 mm by 3/8. */

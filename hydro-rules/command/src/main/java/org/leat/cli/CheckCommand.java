@@ -19,7 +19,7 @@ import org.leat.readings.PlantLog;
 import org.leat.report.JUnitWriter;
 import org.leat.report.JsonWriter;
 import org.leat.report.MarkdownWriter;
-import org.leat.report.Plainly;
+import org.leat.report.PlainText;
 import org.leat.report.ReportWriter;
 import org.leat.report.SarifWriter;
 import org.leat.report.SarifWriter.SarifCall;
@@ -140,7 +140,7 @@ final class CheckCommand implements Callable<Integer> {
                 throw new ParameterException(spec.commandLine(), String.valueOf(e.getMessage()), e);
             }
             out.flush();
-            spec.commandLine().getErr().print("leat: " + Plainly.of(String.valueOf(e.getMessage())) + "\n");
+            spec.commandLine().getErr().print("leat: " + PlainText.of(String.valueOf(e.getMessage())) + "\n");
             return ExitCode.NOT_JUDGED;
         }
         leftAside(designs.leftAside(), "hold no part of a plant");
@@ -166,7 +166,8 @@ final class CheckCommand implements Callable<Integer> {
             spec.commandLine().getOut().flush();
             spec.commandLine()
                     .getErr()
-                    .print("leat: left aside, for they " + why + ": " + Plainly.of(DesignArguments.told(files)) + "\n");
+                    .print("leat: left aside, for they " + why + ": " + PlainText.of(DesignArguments.told(files))
+                            + "\n");
         }
     }
 
@@ -261,7 +262,7 @@ final class CheckCommand implements Callable<Integer> {
             case MARKDOWN -> new MarkdownWriter(rulebook, to);
             case HTML -> {
                 PageWriter page = new PageWriter(rulebook, to);
-                yield entries == null ? page : page.withLog(entries, Plainly.of(String.valueOf(log)));
+                yield entries == null ? page : page.withLog(entries, PlainText.of(String.valueOf(log)));
             }
             case SARIF ->
                 new SarifWriter(

@@ -24,7 +24,7 @@ import org.leat.plant.Plant;
 import org.leat.prices.PriceList;
 import org.leat.report.FileChange;
 import org.leat.report.PartsWriter;
-import org.leat.report.Plainly;
+import org.leat.report.PlainText;
 import org.leat.season.FlowClasses;
 import org.leat.season.FlowSeries;
 import picocli.CommandLine.Command;
@@ -146,7 +146,7 @@ final class ChooseCommand implements Callable<Integer> {
         Checker checker = judging.checker();
         Year year = year(plant, series);
         PartsWriter.Subject subject =
-                new PartsWriter.Subject(Plainly.of(file), Plainly.of(prices.toString()), list, year.told());
+                new PartsWriter.Subject(PlainText.of(file), PlainText.of(prices.toString()), list, year.told());
         PrintWriter out = spec.commandLine().getOut();
         try (ByHand hand = ByHand.watched()) {
             PartsFront front =
@@ -181,7 +181,7 @@ final class ChooseCommand implements Callable<Integer> {
         if (target != null && Files.exists(target)) {
             throw new ParameterException(
                     spec.commandLine(),
-                    "--write makes a new file; " + Plainly.of(target.toString()) + " is there already");
+                    "--write makes a new file; " + PlainText.of(target.toString()) + " is there already");
         }
     }
 
@@ -238,7 +238,7 @@ final class ChooseCommand implements Callable<Integer> {
             Optional<String> text = FileChange.written(
                     reading, point.edits(), changed -> DesignReader.read(changed, reading.source(), parts()));
             if (text.isEmpty()) {
-                err.print("leat: the parts cannot be written into a copy of " + Plainly.of(file)
+                err.print("leat: the parts cannot be written into a copy of " + PlainText.of(file)
                         + ": a field that they set stands in another file\n");
                 return ExitCode.NOT_JUDGED;
             }
@@ -246,10 +246,10 @@ final class ChooseCommand implements Callable<Integer> {
             try {
                 NewFiles.write(Map.of(target, text.get()));
             } catch (FileAlreadyExistsException e) {
-                err.print("leat: --write makes a new file; " + Plainly.of(target.toString()) + " is there already\n");
+                err.print("leat: --write makes a new file; " + PlainText.of(target.toString()) + " is there already\n");
                 return ExitCode.CALL_WRONG;
             } catch (Outputs.CannotWriteException e) {
-                err.print("leat: " + Plainly.of(String.valueOf(e.getMessage())) + "\n");
+                err.print("leat: " + PlainText.of(String.valueOf(e.getMessage())) + "\n");
                 return ExitCode.NOT_JUDGED;
             }
         }

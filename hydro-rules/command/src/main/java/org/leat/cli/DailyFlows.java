@@ -6,7 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
-import org.leat.report.Plainly;
+import org.leat.report.PlainText;
 import org.leat.season.FlowSeries;
 import org.leat.season.SeriesReader;
 import org.leat.season.SeriesReading;
@@ -71,13 +71,13 @@ final class DailyFlows {
             return null;
         }
         if (!Files.isRegularFile(from) || Files.size(from) > LARGEST) {
-            err.print(Plainly.of(from.toString()) + ": "
+            err.print(PlainText.of(from.toString()) + ": "
                     + (Files.isRegularFile(from) ? "larger than 16 MB" : "no such file, or no ordinary one") + "\n");
             return null;
         }
         SeriesReading read = SeriesReader.read(Files.readString(from, StandardCharsets.ISO_8859_1), longestGap);
         for (SeriesFault fault : read.faults()) {
-            err.print(Plainly.of(from + ":" + fault.line() + ": " + fault.what()) + "\n");
+            err.print(PlainText.of(from + ":" + fault.line() + ": " + fault.what()) + "\n");
         }
         return read.series() == null ? null : read.series().times(share);
     }

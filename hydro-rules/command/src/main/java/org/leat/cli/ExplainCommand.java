@@ -10,9 +10,9 @@ import org.jspecify.annotations.Nullable;
 import org.leat.check.Rulebook;
 import org.leat.choice.MissingInput.HowToLearn;
 import org.leat.file.Names;
-import org.leat.report.Plainly;
+import org.leat.report.Glossary;
+import org.leat.report.PlainText;
 import org.leat.report.RulePage;
-import org.leat.report.Words;
 import org.leat.report.Wrapping;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -58,22 +58,22 @@ final class ExplainCommand implements Callable<Integer> {
             out.print(Wrapping.page(RulePage.of(rulebook.rule(what), examples.get(what)), Terminals.width()));
             return ExitCode.NOTHING;
         }
-        Words words = Words.shipped();
+        Glossary words = Glossary.shipped();
         String sentence = words.sentence(what);
         String how = HowToLearn.sentenceOf(what);
         if (sentence == null && how == null) {
             throw new ParameterException(spec.commandLine(), unknown(rulebook, words, what));
         }
         if (sentence != null) {
-            out.print(Wrapping.text(Plainly.of(what) + ": " + sentence + ".\n", Terminals.width()));
+            out.print(Wrapping.text(PlainText.of(what) + ": " + sentence + ".\n", Terminals.width()));
         }
         if (how != null) {
-            out.print(Wrapping.text(Plainly.of(what) + ", to tell it: " + how + ".\n", Terminals.width()));
+            out.print(Wrapping.text(PlainText.of(what) + ", to tell it: " + how + ".\n", Terminals.width()));
         }
         return ExitCode.NOTHING;
     }
 
-    private static String unknown(Rulebook rulebook, Words words, String what) {
+    private static String unknown(Rulebook rulebook, Glossary words, String what) {
         List<String> known = new ArrayList<>(words.all().keySet());
         rulebook.rules().forEach(r -> known.add(r.card().id()));
         String nearest = Names.nearest(what, known);

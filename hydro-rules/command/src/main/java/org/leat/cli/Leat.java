@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
-import org.leat.report.Plainly;
+import org.leat.report.PlainText;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
@@ -144,22 +144,22 @@ public final class Leat implements Runnable {
         command.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
         command.setUsageHelpWidth(100);
         command.setParameterExceptionHandler((e, given) -> {
-            String.valueOf(e.getMessage()).lines().forEach(line -> err.print("leat: " + Plainly.of(line) + "\n"));
+            String.valueOf(e.getMessage()).lines().forEach(line -> err.print("leat: " + PlainText.of(line) + "\n"));
             err.print("leat: see " + e.getCommandLine().getCommandSpec().qualifiedName() + " --help" + "\n");
             return ExitCode.CALL_WRONG;
         });
         command.setExecutionExceptionHandler((e, c, parsed) -> {
             if (e instanceof WrongInput) {
-                String.valueOf(e.getMessage()).lines().forEach(line -> err.print("leat: " + Plainly.of(line) + "\n"));
+                String.valueOf(e.getMessage()).lines().forEach(line -> err.print("leat: " + PlainText.of(line) + "\n"));
                 return ExitCode.CALL_WRONG;
             }
-            err.print("leat: something in this program broke: " + Plainly.of(CheckCommand.cause(e)) + "\n");
+            err.print("leat: something in this program broke: " + PlainText.of(CheckCommand.cause(e)) + "\n");
             return ExitCode.NOT_JUDGED;
         });
         try {
             return command.execute(args);
         } catch (Error e) { // memory or stack used up, a class that is not there: never taken for a finding
-            err.print("leat: something in this program broke: " + Plainly.of(CheckCommand.cause(e)) + "\n");
+            err.print("leat: something in this program broke: " + PlainText.of(CheckCommand.cause(e)) + "\n");
             return ExitCode.NOT_JUDGED;
         }
     }

@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import org.leat.report.Learned;
-import org.leat.report.Plainly;
+import org.leat.report.PlainText;
 
 /** What goes into a design file: shown first, written on request. */
 final class Lessons {
@@ -21,10 +21,10 @@ final class Lessons {
             Path design, Learned.Lesson lesson, byte[] content, boolean write, PrintWriter out, PrintWriter err)
             throws IOException {
         for (Learned.Stays stays : lesson.stays()) {
-            err.print(Plainly.of(stays.at().toString()) + ": " + Plainly.of(stays.path()) + " stays: " + stays.why()
+            err.print(PlainText.of(stays.at().toString()) + ": " + PlainText.of(stays.path()) + " stays: " + stays.why()
                     + "\n");
         }
-        out.print(Plainly.of(design.toString()) + "\n");
+        out.print(PlainText.of(design.toString()) + "\n");
         String last = "";
         for (Learned.Value value : lesson.values()) {
             String shown = value.line() + value.after();
@@ -35,9 +35,9 @@ final class Lessons {
             out.print("  line " + value.line() + (value.before().isEmpty() ? ", below it" : "") + ", by " + value.from()
                     + "\n");
             if (!value.before().isEmpty()) {
-                out.print("  - " + Plainly.of(value.before()) + "\n");
+                out.print("  - " + PlainText.of(value.before()) + "\n");
             }
-            out.print("  + " + Plainly.of(value.after()) + "\n");
+            out.print("  + " + PlainText.of(value.after()) + "\n");
         }
         int count = lesson.values().size();
         if (count == 0) {

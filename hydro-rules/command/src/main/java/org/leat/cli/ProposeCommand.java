@@ -17,7 +17,7 @@ import org.leat.choice.SiteSurvey;
 import org.leat.file.Filled;
 import org.leat.file.RecordReader;
 import org.leat.pack.BuiltInPack;
-import org.leat.report.Plainly;
+import org.leat.report.PlainText;
 import org.leat.report.ProposalWriter;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -84,10 +84,10 @@ final class ProposeCommand implements Callable<Integer> {
             } catch (FileAlreadyExistsException e) {
                 return refused(Path.of(String.valueOf(e.getMessage())), err);
             } catch (Outputs.CannotWriteException e) {
-                err.print("leat: " + Plainly.of(String.valueOf(e.getMessage())) + "\n");
+                err.print("leat: " + PlainText.of(String.valueOf(e.getMessage())) + "\n");
                 return ExitCode.NOT_JUDGED;
             } catch (IOException e) {
-                err.print("leat: the folder cannot be written: " + Plainly.of(folder.toString()) + "\n");
+                err.print("leat: the folder cannot be written: " + PlainText.of(folder.toString()) + "\n");
                 return ExitCode.CALL_WRONG;
             }
         }
@@ -96,13 +96,13 @@ final class ProposeCommand implements Callable<Integer> {
         if (json) {
             writer.json(answer, files, out);
         } else {
-            writer.text(Plainly.of(survey.name()), answer, files, out);
+            writer.text(PlainText.of(survey.name()), answer, files, out);
         }
         return answer instanceof Proposals.Found ? ExitCode.NOTHING : ExitCode.FOUND;
     }
 
     private static int refused(Path there, PrintWriter err) {
-        err.print("leat: " + Plainly.of(there.toString()) + " is there already; nothing is replaced\n");
+        err.print("leat: " + PlainText.of(there.toString()) + " is there already; nothing is replaced\n");
         return ExitCode.CALL_WRONG;
     }
 

@@ -10,7 +10,7 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.leat.file.Reading;
 import org.leat.quantity.QuantityKind;
-import org.leat.report.Plainly;
+import org.leat.report.PlainText;
 import org.leat.report.UsualUnits;
 import org.leat.report.Wrapping;
 import org.leat.route.Route;
@@ -74,15 +74,15 @@ final class RouteCommand implements Callable<Integer> {
         PlantFile.tell(reading.problems(), err);
         TrackReader.Read read = TrackReader.read(track, track.toString());
         if (read.fault() != null) {
-            err.print(Plainly.of(read.fault()) + "\n");
+            err.print(PlainText.of(read.fault()) + "\n");
         }
         Track walked = read.track();
         if (reading.design() == null || walked == null) {
             return ExitCode.UNREADABLE;
         }
         if (!(Route.of(reading, walked, section, noise) instanceof Route.Done done)) {
-            err.print(
-                    "leat: " + Plainly.of(((Route.Impossible) Route.of(reading, walked, section, noise)).why()) + "\n");
+            err.print("leat: " + PlainText.of(((Route.Impossible) Route.of(reading, walked, section, noise)).why())
+                    + "\n");
             return ExitCode.CALL_WRONG;
         }
         Route route = done.route();
@@ -99,9 +99,9 @@ final class RouteCommand implements Callable<Integer> {
         double from = route.stretches().get(0).from();
         double to = route.stretches().get(route.stretches().size() - 1).to();
         int slopes = route.stretches().size();
-        String name = Plainly.of(route.section().name());
+        String name = PlainText.of(route.section().name());
         List<String> lines = new ArrayList<>();
-        lines.add(Plainly.of(track.toString()) + ": " + walked.points() + " points, " + metres(walked.length())
+        lines.add(PlainText.of(track.toString()) + ": " + walked.points() + " points, " + metres(walked.length())
                 + " on the map" + (walked.turned() ? ", walked upwards" : "")
                 + (walked.filled() == 0 ? "" : ", " + walked.filled() + " without a height, taken straight") + ".");
         lines.add("By its own heights it falls " + metres(walked.fall()) + "; section " + name + " keeps the "
@@ -109,7 +109,7 @@ final class RouteCommand implements Callable<Integer> {
         lines.add("With " + metres(noise) + " of noise " + (slopes == 1 ? "one slope is" : slopes + " slopes are")
                 + " left; the pipe is " + metres(route.length()) + " long.");
         lines.add("");
-        route.sections().lines().map(Plainly::of).forEach(lines::add);
+        route.sections().lines().map(PlainText::of).forEach(lines::add);
         lines.add("");
         lines.forEach(line -> out.print(Wrapping.text(line + "\n", Terminals.width())));
         out.print(
@@ -117,7 +117,7 @@ final class RouteCommand implements Callable<Integer> {
                         ? "Nothing is written yet: --write puts them into the design, each with the section's pipe.\n"
                         : route.written() == null
                                 ? "Not written: the section does not stand one field a line in this file; write them by hand.\n"
-                                : "Written into " + Plainly.of(design.toString()) + ".\n");
+                                : "Written into " + PlainText.of(design.toString()) + ".\n");
     }
 
     private static String metres(double value) {

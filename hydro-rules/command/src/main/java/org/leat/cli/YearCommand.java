@@ -9,7 +9,7 @@ import org.leat.design.Design;
 import org.leat.file.Reading;
 import org.leat.pack.BuiltInPack;
 import org.leat.plant.Plant;
-import org.leat.report.Plainly;
+import org.leat.report.PlainText;
 import org.leat.report.YearWriter;
 import org.leat.season.DesignYear;
 import org.leat.season.FlowSeries;
@@ -80,7 +80,7 @@ final class YearCommand implements Callable<Integer> {
         if (json) {
             writer.json(told, design.battery().chemistry(), out);
         } else {
-            writer.text(Plainly.of(file), told, design.battery().chemistry(), out);
+            writer.text(PlainText.of(file), told, design.battery().chemistry(), out);
         }
         return ExitCode.NOTHING;
     }

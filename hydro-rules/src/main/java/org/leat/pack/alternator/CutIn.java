@@ -12,7 +12,7 @@ import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.pack.kit.NozzlesOnHand;
-import org.leat.pack.kit.OtherTurns;
+import org.leat.pack.kit.WindingTurns;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.Cases;
 import org.leat.plant.cases.Running;
@@ -43,7 +43,7 @@ final class CutIn {
                             + " reaches the battery; worth the wear is {limit}.")
             .judge(CutIn::judge)
             .leastWayOut("smaller-nozzle", NozzlesOnHand.NONE_LARGER, NozzlesOnHand::smaller)
-            .leastWayOut("more-turns", OtherTurns.WITH_WHEEL, OtherTurns::more)
+            .leastWayOut("more-turns", WindingTurns.WITH_WHEEL, WindingTurns::more)
             .build();
 
     private CutIn() {}

@@ -9,7 +9,7 @@ import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
-import org.leat.pack.kit.OtherTurns;
+import org.leat.pack.kit.WindingTurns;
 import org.leat.plant.cases.Running;
 import org.leat.plant.solved.EnergyAccount;
 import org.leat.plant.solved.EnergyAccount.Stage;
@@ -36,7 +36,7 @@ final class LoadedEfficiency {
                             + " iron and friction); good is {limit}.")
             .notApplicable("no-current", "Not judged: the bus voltage is not reached, no current flows.")
             .judge(LoadedEfficiency::judge)
-            .leastWayOut("other-turns", OtherTurns.WITH_WHEEL, OtherTurns::fewerWithWheel, OtherTurns::more)
+            .leastWayOut("other-turns", WindingTurns.WITH_WHEEL, WindingTurns::fewerWithWheel, WindingTurns::more)
             .build();
 
     private LoadedEfficiency() {}

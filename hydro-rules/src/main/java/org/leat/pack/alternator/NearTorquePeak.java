@@ -12,7 +12,7 @@ import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.pack.kit.NozzlesOnHand;
-import org.leat.pack.kit.OtherTurns;
+import org.leat.pack.kit.WindingTurns;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.Running;
 import org.leat.plant.solved.OperatingPoint;
@@ -46,7 +46,7 @@ final class NearTorquePeak {
             .notApplicable("no-current", "Not judged: the bus voltage is not reached, no current flows.")
             .judge(NearTorquePeak::judge)
             .leastWayOut("smaller-nozzle", NozzlesOnHand.NONE_LARGER, NozzlesOnHand::smaller)
-            .leastWayOut("other-turns", OtherTurns.WITH_WHEEL, OtherTurns::fewerWithWheel, OtherTurns::more)
+            .leastWayOut("other-turns", WindingTurns.WITH_WHEEL, WindingTurns::fewerWithWheel, WindingTurns::more)
             .build();
 
     private NearTorquePeak() {}

@@ -23,9 +23,9 @@ import org.leat.check.Spot;
 import org.leat.design.Place;
 import org.leat.design.RegulatorKind;
 import org.leat.pack.kit.NozzlesOnHand;
-import org.leat.pack.kit.OtherTurns;
 import org.leat.pack.kit.RunCapacity;
 import org.leat.pack.kit.Runs;
+import org.leat.pack.kit.WindingTurns;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.CableDuty;
 import org.leat.plant.cases.Running;
@@ -84,17 +84,17 @@ final class SecondSpeed {
                     "At {speed:rpm}, where it can also run, the winding warms faster than it can cool, and burns.")
             .judgeAll(SecondSpeed::judge)
             .leastWayOut("smaller-nozzle", NozzlesOnHand.NONE_LARGER, NozzlesOnHand::smaller)
-            .leastWayOut("other-turns", OtherTurns.WITH_WHEEL, OtherTurns::fewerWithWheel, OtherTurns::more)
+            .leastWayOut("other-turns", WindingTurns.WITH_WHEEL, WindingTurns::fewerWithWheel, WindingTurns::more)
             .leastWayOut(
                     "fewer-turns",
                     "A winding with {turns} times the turns in the same copper space.",
-                    OtherTurns::fewer)
+                    WindingTurns::fewer)
             .build();
 
     private SecondSpeed() {}
 
     /** A further speed on a nozzle set. */
-    private record Fast(Running running, StableSpeed speed) {
+    private record FurtherSpeed(Running running, StableSpeed speed) {
         private Spot spot(Spot at) {
             return at.during(running)
                     .with("speed", speed.speed(), ROTATIONAL_SPEED)
@@ -104,15 +104,15 @@ final class SecondSpeed {
     }
 
     private static List<Outcome> judge(Judgement j) {
-        List<Fast> all = new ArrayList<>();
+        List<FurtherSpeed> all = new ArrayList<>();
         for (Running running : j.solved().running()) {
-            running.operatingPoint().otherSpeeds().forEach(speed -> all.add(new Fast(running, speed)));
+            running.operatingPoint().otherSpeeds().forEach(speed -> all.add(new FurtherSpeed(running, speed)));
         }
         if (all.isEmpty()) {
             return List.of(j.at("/alternator").says("one-speed"));
         }
-        Fast most = most(all, StableSpeed::phaseCurrent);
-        Fast mostDirect = most(all, StableSpeed::directCurrent);
+        FurtherSpeed most = most(all, StableSpeed::phaseCurrent);
+        FurtherSpeed mostDirect = most(all, StableSpeed::directCurrent);
         List<Supplier<Outcome>> questions = new ArrayList<>();
         questions.add(() -> winding(j, most));
         questions.add(() -> bridge(j, mostDirect));
@@ -140,7 +140,7 @@ final class SecondSpeed {
         return j.all(questions);
     }
 
-    private static Fast most(List<Fast> all, ToDoubleFunction<StableSpeed> value) {
+    private static FurtherSpeed most(List<FurtherSpeed> all, ToDoubleFunction<StableSpeed> value) {
         return Worst.most(all, fast -> value.applyAsDouble(fast.speed()));
     }
 
@@ -150,7 +150,7 @@ final class SecondSpeed {
         return main || (cable.joins(Place.REGULATOR, Place.BATTERY) && kind != RegulatorKind.TRACKING);
     }
 
-    private static Outcome winding(Judgement j, Fast fast) {
+    private static Outcome winding(Judgement j, FurtherSpeed fast) {
         Spot spot = fast.spot(j.at("/alternator/current-limit"));
         return spot.saying("winding-carries", "winding-overloaded")
                 .atMost(
@@ -159,7 +159,7 @@ final class SecondSpeed {
                         CURRENT);
     }
 
-    private static Outcome bridge(Judgement j, Fast fast) {
+    private static Outcome bridge(Judgement j, FurtherSpeed fast) {
         Spot spot = fast.spot(j.at("/rectifier/average-current"));
         return spot.saying("bridge-carries", "bridge-overloaded")
                 .atMost(
@@ -168,7 +168,7 @@ final class SecondSpeed {
                         CURRENT);
     }
 
-    private static Outcome regulator(Judgement j, Fast fast) {
+    private static Outcome regulator(Judgement j, FurtherSpeed fast) {
         Spot spot = fast.spot(j.at("/regulator/current-rating"));
         return spot.saying("regulator-carries", "regulator-overloaded")
                 .atMost(
@@ -177,7 +177,7 @@ final class SecondSpeed {
                         CURRENT);
     }
 
-    private static Outcome speed(Judgement j, Fast fast) {
+    private static Outcome speed(Judgement j, FurtherSpeed fast) {
         Spot spot = fast.spot(j.at("/alternator/speed-limit"));
         return spot.saying("slow-enough", "too-fast")
                 .atMost(
@@ -186,14 +186,14 @@ final class SecondSpeed {
                         ROTATIONAL_SPEED);
     }
 
-    private static Outcome frequency(Judgement j, Fast fast, double limit) {
+    private static Outcome frequency(Judgement j, FurtherSpeed fast, double limit) {
         return fast.spot(j.at("/alternator/frequency-limit"))
                 .as(NOTE)
                 .saying("low-frequency", "high-frequency")
                 .atMost(fast.speed().frequency(), limit, FREQUENCY);
     }
 
-    private static Outcome heat(Judgement j, Fast fast) {
+    private static Outcome heat(Judgement j, FurtherSpeed fast) {
         Spot spot = fast.spot(j.at("/alternator/insulation-class"));
         OptionalDouble kelvin = SettledWinding.under(
                 j.numbers(),
@@ -209,7 +209,7 @@ final class SecondSpeed {
                 : spot.saying("cool-enough", "too-hot").atMost(kelvin.getAsDouble(), limit, TEMPERATURE);
     }
 
-    private static Outcome cable(Judgement j, CableNumbers cable, Fast fast, double current) {
+    private static Outcome cable(Judgement j, CableNumbers cable, FurtherSpeed fast, double current) {
         Spot spot = fast.spot(j.at(cable.path() + "/conductor/area")).with(Runs.arg("run", j.design(), cable));
         CableDuty.Carries carries = new CableDuty.Carries(
                 cable, current, cable.joins(Place.ALTERNATOR), fast.running().id());

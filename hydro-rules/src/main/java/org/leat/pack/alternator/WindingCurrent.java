@@ -8,7 +8,7 @@ import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.pack.kit.NozzlesOnHand;
-import org.leat.pack.kit.OtherTurns;
+import org.leat.pack.kit.WindingTurns;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.Running;
 import org.leat.plant.solved.OperatingPoint;
@@ -28,7 +28,7 @@ final class WindingCurrent {
             .fails("overloaded", "Each lead carries {value} rms ({current} direct); the winding stands {limit}.")
             .judge(WindingCurrent::judge)
             .leastWayOut("smaller-nozzle", NozzlesOnHand.NONE_LARGER, NozzlesOnHand::smaller)
-            .leastWayOut("other-turns", OtherTurns.WITH_WHEEL, OtherTurns::fewerWithWheel, OtherTurns::more)
+            .leastWayOut("other-turns", WindingTurns.WITH_WHEEL, WindingTurns::fewerWithWheel, WindingTurns::more)
             .build();
 
     private WindingCurrent() {}

@@ -14,8 +14,8 @@ import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.Alternator;
 import org.leat.design.InsulationClass;
+import org.leat.pack.kit.ChangesForText;
 import org.leat.pack.kit.NozzlesOnHand;
-import org.leat.pack.kit.Said;
 import org.leat.plant.cases.Cases;
 import org.leat.plant.duties.SettledWinding;
 import org.leat.quantity.Quantities.ThermalResistance;
@@ -60,7 +60,7 @@ final class WindingInsulation {
             .lastAdvice(
                     "read-again",
                     "Less water until it is cooler, and the temperature read again.",
-                    Said.only("told-too-hot", (j, failure) -> Stream.of(Change.advice())))
+                    ChangesForText.only("told-too-hot", (j, failure) -> Stream.of(Change.advice())))
             .leastWayOut("smaller-nozzle", NozzlesOnHand.NONE_LARGER, NozzlesOnHand::smaller)
             .build();
 

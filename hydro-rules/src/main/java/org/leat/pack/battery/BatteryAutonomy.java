@@ -12,7 +12,7 @@ import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.pack.kit.BankSizes;
-import org.leat.pack.kit.Lean;
+import org.leat.pack.kit.LeanSeason;
 import org.leat.pack.kit.SolvedYear;
 import org.leat.plant.numbers.BatteryNumbers;
 import org.leat.season.DesignYear;
@@ -52,7 +52,7 @@ final class BatteryAutonomy {
     private static Outcome judge(Judgement j) {
         Spot spot = j.at("/battery/autonomy-wanted");
         double wanted = spot.si(j.design().battery().autonomyWanted());
-        double mean = Lean.use(j, spot).meanPower();
+        double mean = LeanSeason.use(j, spot).meanPower();
         if (mean == 0) {
             return spot.says("nothing-taken");
         }

@@ -10,7 +10,7 @@ import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.pack.kit.BankSizes;
-import org.leat.pack.kit.Lean;
+import org.leat.pack.kit.LeanSeason;
 import org.leat.pack.kit.SolvedYear;
 import org.leat.plant.duties.CycleYears;
 import org.leat.season.DesignYear;
@@ -52,8 +52,8 @@ final class BatteryCycleLife {
         if (year.isPresent()) {
             return ofYear(j, year.get());
         }
-        Spot spot = j.at("/battery/capacity").during(Lean.of(j));
-        CycleYears cycled = CycleYears.of(Lean.day(j, spot), j.numbers());
+        Spot spot = j.at("/battery/capacity").during(LeanSeason.running(j));
+        CycleYears cycled = CycleYears.of(LeanSeason.day(j, spot), j.numbers());
         Spot told = spot.with("depth", cycled.depth(), RATIO);
         return cycled.years().isEmpty()
                 ? told.says("age-decides")

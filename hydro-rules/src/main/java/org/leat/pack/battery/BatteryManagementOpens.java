@@ -11,7 +11,7 @@ import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.BatteryManagement;
 import org.leat.pack.kit.FieldChanges;
-import org.leat.pack.kit.Lead;
+import org.leat.pack.kit.LeadAcid;
 import org.leat.pack.kit.VoltageCause;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.BusSituation.BusHolder;
@@ -48,7 +48,7 @@ final class BatteryManagementOpens {
         Spot field = j.at("/battery/management/voltage-rating");
         BatteryManagement management = j.design().battery().management();
         if (management == null) {
-            return Lead.is(j) ? field.says("no-management") : field.notGiven("/battery/management");
+            return LeadAcid.is(j) ? field.says("no-management") : field.notGiven("/battery/management");
         }
         ManagementOpens worst = Worst.most(
                 j.solved().managementOpens(),

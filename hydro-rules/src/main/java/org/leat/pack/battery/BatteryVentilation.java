@@ -14,9 +14,9 @@ import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.Chemistry;
 import org.leat.design.Ventilation;
+import org.leat.pack.kit.ChangesForText;
 import org.leat.pack.kit.FieldChanges;
-import org.leat.pack.kit.Lead;
-import org.leat.pack.kit.Said;
+import org.leat.pack.kit.LeadAcid;
 import org.leat.plant.duties.HydrogenAir;
 import org.leat.quantity.Quantities.VolumeFlow;
 import org.leat.quantity.Si;
@@ -48,14 +48,14 @@ final class BatteryVentilation {
             .advice(
                     "apart",
                     "A room or cabinet of its own, vented to the outside.",
-                    Said.only("same-air", (j, failure) -> Stream.of(Change.advice())))
+                    ChangesForText.only("same-air", (j, failure) -> Stream.of(Change.advice())))
             .build();
 
     private BatteryVentilation() {}
 
     private static Outcome judge(Judgement j) {
         Spot spot = j.at("/battery/ventilation");
-        if (!Lead.is(j)) {
+        if (!LeadAcid.is(j)) {
             return spot.says("no-hydrogen");
         }
         Ventilation air = spot.given(j.design().battery().ventilation());

@@ -18,7 +18,7 @@ import org.leat.design.ChargeRegulator;
 import org.leat.design.Inverter;
 import org.leat.design.VoltageRange;
 import org.leat.pack.kit.BankVoltage;
-import org.leat.pack.kit.Regulated;
+import org.leat.pack.kit.Regulators;
 import org.leat.quantity.Si;
 
 /** Cells in series against what hangs on the bus. */
@@ -59,7 +59,7 @@ final class BusVoltageMatch {
                         .within(nominal, Si.of(range.from()), Si.of(range.to()), VOLTAGE);
             });
         }
-        ChargeRegulator regulator = Regulated.by(j);
+        ChargeRegulator regulator = Regulators.by(j);
         if (regulator != null) {
             questions.add(() -> {
                 double absorption = spot.si("/regulator/absorption-voltage", regulator.absorptionVoltage());

@@ -9,7 +9,7 @@ import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.pack.kit.BankSizes;
-import org.leat.pack.kit.Lean;
+import org.leat.pack.kit.LeanSeason;
 import org.leat.plant.duties.FullDay;
 
 /** Deepest discharge of a day in the leanest season. */
@@ -35,8 +35,8 @@ final class DepthOfDischarge {
     private DepthOfDischarge() {}
 
     private static Outcome judge(Judgement j) {
-        Spot spot = j.at("/battery/capacity").during(Lean.of(j));
-        FullDay day = Lean.day(j, spot);
+        Spot spot = j.at("/battery/capacity").during(LeanSeason.running(j));
+        FullDay day = LeanSeason.day(j, spot);
         return spot.with("drawn", day.drawn(), ENERGY)
                 .atMost(day.depth(), j.numbers().battery().usualDepthOfDischarge(), RATIO);
     }

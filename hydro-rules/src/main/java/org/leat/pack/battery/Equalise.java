@@ -11,7 +11,7 @@ import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.ChargeRegulator;
 import org.leat.pack.kit.FieldChanges;
-import org.leat.pack.kit.Regulated;
+import org.leat.pack.kit.Regulators;
 import org.leat.quantity.Si;
 
 /** Equalising set on cells that must not be equalised. */
@@ -36,7 +36,7 @@ final class Equalise {
 
     private static Outcome judge(Judgement j) {
         Spot spot = j.at("/regulator/equalising-voltage");
-        ChargeRegulator regulator = Regulated.by(j);
+        ChargeRegulator regulator = Regulators.by(j);
         if (regulator == null) {
             return spot.says("none");
         }

@@ -9,8 +9,8 @@ import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.pack.kit.BankSizes;
-import org.leat.pack.kit.Lead;
-import org.leat.pack.kit.Lean;
+import org.leat.pack.kit.LeadAcid;
+import org.leat.pack.kit.LeanSeason;
 import org.leat.plant.duties.FullDay;
 import org.leat.plant.numbers.BatteryNumbers;
 
@@ -38,10 +38,10 @@ final class LeastCurrent {
 
     private static Outcome judge(Judgement j) {
         Spot spot = j.at("/battery/capacity");
-        if (!Lead.is(j)) {
+        if (!LeadAcid.is(j)) {
             return spot.says("not-lead");
         }
-        FullDay day = Lean.day(j, spot);
+        FullDay day = LeanSeason.day(j, spot);
         BatteryNumbers battery = j.numbers().battery();
         return spot.during(day.running())
                 .atLeast(day.surplus() / battery.restingVoltage(), battery.leastMeanCurrentForLead(), CURRENT);

@@ -26,7 +26,7 @@ import org.leat.design.BatteryManagement;
 import org.leat.design.ChargeRegulator;
 import org.leat.design.Inverter;
 import org.leat.pack.kit.FieldChanges;
-import org.leat.pack.kit.Lead;
+import org.leat.pack.kit.LeadAcid;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.Running;
 import org.leat.quantity.Si;
@@ -83,7 +83,7 @@ final class ManagementLimits {
         BatteryManagement management = j.design().battery().management();
         if (management == null) {
             Spot spot = j.at("/battery/management");
-            return List.of(Lead.is(j) ? spot.says("no-management") : spot.notGiven("/battery/management"));
+            return List.of(LeadAcid.is(j) ? spot.says("no-management") : spot.notGiven("/battery/management"));
         }
         List<Supplier<Outcome>> questions = new ArrayList<>();
         questions.add(() -> voltage(j, management));

@@ -13,8 +13,8 @@ import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.pack.kit.BankSizes;
-import org.leat.pack.kit.Lead;
-import org.leat.pack.kit.Lean;
+import org.leat.pack.kit.LeadAcid;
+import org.leat.pack.kit.LeanSeason;
 import org.leat.pack.kit.NozzlesOnHand;
 import org.leat.pack.kit.SolvedYear;
 import org.leat.plant.duties.FullDay;
@@ -66,7 +66,7 @@ final class NeverFull {
 
     private static Outcome judge(Judgement j) {
         Spot spot = j.at("/battery/capacity");
-        if (!Lead.is(j)) {
+        if (!LeadAcid.is(j)) {
             return spot.says("not-lead");
         }
         Optional<DesignYear.Told> year = j.year();
@@ -75,7 +75,7 @@ final class NeverFull {
                     .saying("filled-all-year", "never-for-long")
                     .atMost(SolvedYear.longestWithoutFull(year.get()), j.limit("days"));
         }
-        FullDay lean = Lean.day(j, spot);
+        FullDay lean = LeanSeason.day(j, spot);
         BatteryNumbers battery = j.numbers().battery();
         double filling = battery.usualDepthOfDischarge() * battery.storedEnergy() / battery.usualEnergyEfficiency();
         double needed = filling / j.limit("days").value();

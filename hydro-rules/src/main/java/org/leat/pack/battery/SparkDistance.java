@@ -12,9 +12,9 @@ import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.Ventilation;
+import org.leat.pack.kit.ChangesForText;
 import org.leat.pack.kit.FieldChanges;
-import org.leat.pack.kit.Lead;
-import org.leat.pack.kit.Said;
+import org.leat.pack.kit.LeadAcid;
 import org.leat.plant.duties.HydrogenAir;
 
 /** Distance of what glows or sparks from the vents of lead cells. */
@@ -55,7 +55,7 @@ final class SparkDistance {
             .wayOut(
                     "no-equalising",
                     "Equalising switched off.",
-                    Said.only(
+                    ChangesForText.only(
                             "equalising", (j, failure) -> Stream.of(Change.of("/regulator/equalising-voltage", null))))
             .build();
 
@@ -63,7 +63,7 @@ final class SparkDistance {
 
     private static Outcome judge(Judgement j) {
         Spot spot = j.at("/battery/ventilation/spark-distance");
-        if (!Lead.is(j)) {
+        if (!LeadAcid.is(j)) {
             return spot.says("no-hydrogen");
         }
         Ventilation air = j.design().battery().ventilation();

@@ -12,8 +12,8 @@ import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.BatteryBank;
+import org.leat.pack.kit.ChangesForText;
 import org.leat.pack.kit.FieldChanges;
-import org.leat.pack.kit.Said;
 
 /** Strings in parallel. */
 final class Strings {
@@ -33,8 +33,8 @@ final class Strings {
             .fails("not-fused", "The strings have no fuse of their own: the others feed a shorted cell.")
             .notApplicable("one-string", "Not judged: there is one string.")
             .judgeAll(Strings::judge)
-            .wayOut("larger-cells", "Larger cells in {strings} strings.", Said.only("many", Strings::two))
-            .wayOut("fuse", "A fuse in each string.", Said.only("not-fused", FieldChanges.to(true)))
+            .wayOut("larger-cells", "Larger cells in {strings} strings.", ChangesForText.only("many", Strings::two))
+            .wayOut("fuse", "A fuse in each string.", ChangesForText.only("not-fused", FieldChanges.to(true)))
             .build();
 
     private Strings() {}

@@ -17,8 +17,8 @@ import org.leat.pack.kit.BusNode;
 import org.leat.pack.kit.BusPart;
 import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.HighestBusVoltage;
-import org.leat.pack.kit.Part;
-import org.leat.pack.kit.Regulated;
+import org.leat.pack.kit.PartWord;
+import org.leat.pack.kit.Regulators;
 import org.leat.plant.cases.Cases;
 import org.leat.plant.numbers.Amount;
 
@@ -82,7 +82,7 @@ final class Overvoltage {
         List<BusPart> parts = BusPart.withoutBattery(j.design());
         return parts.isEmpty()
                 ? List.of(
-                        Regulated.saidToBeNone(j)
+                        Regulators.saidToBeNone(j)
                                 ? j.at("/regulator").says("nothing-there")
                                 : j.at("/").notGiven("/regulator/input-voltage-limit"))
                 : j.each(parts, part -> judge(j, cases, part));
@@ -123,6 +123,6 @@ final class Overvoltage {
                 .map(trigger -> Change.advice()
                         .with("voltage", trigger, VOLTAGE)
                         .with("working", window.working(), VOLTAGE)
-                        .with(Arg.phrase("part", Part.REGULATOR)));
+                        .with(Arg.phrase("part", PartWord.REGULATOR)));
     }
 }

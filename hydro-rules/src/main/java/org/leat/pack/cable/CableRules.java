@@ -16,6 +16,6 @@ public final class CableRules {
                 InsulationVoltage.RULE,
                 JoinedAsSaid.RULE,
                 RunProtection.RULE,
-                VoltageLost.RULE);
+                RunVoltageDrop.RULE);
     }
 }

@@ -21,13 +21,13 @@ import org.leat.design.Place;
 import org.leat.design.ProtectiveDevice;
 import org.leat.design.ProtectiveDeviceBuilder;
 import org.leat.pack.kit.BusNode;
+import org.leat.pack.kit.ChangesForText;
 import org.leat.pack.kit.Conductors;
 import org.leat.pack.kit.Devices;
 import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.HighestBusVoltage;
 import org.leat.pack.kit.RunCapacity;
 import org.leat.pack.kit.Runs;
-import org.leat.pack.kit.Said;
 import org.leat.plant.cases.CableDuty;
 import org.leat.plant.loads.DeviceRatings;
 import org.leat.plant.numbers.CableNumbers;
@@ -74,16 +74,16 @@ final class RunProtection {
             .wayOut(
                     "add-fuse",
                     "A fuse for direct current of {rating} in the run {run}, at the battery's end.",
-                    Said.only("none", RunProtection::addFuse))
+                    ChangesForText.only("none", RunProtection::addFuse))
             .wayOut(
                     "add-loads-fuse",
                     "A fuse for direct current of {rating} in the run {run}, at the end that feeds it.",
-                    Said.only("loads-none", RunProtection::addFuse))
+                    ChangesForText.only("loads-none", RunProtection::addFuse))
             .lastAdvice(
                     "device-of-run",
                     "A fuse or breaker for direct current in the run {run}, at the end that feeds it, for no more than its"
                             + " conductors carry.",
-                    Said.only(
+                    ChangesForText.only(
                             "loads-none",
                             (j, failure) -> Stream.of(
                                     Change.advice().with(Runs.arg("run", Runs.at(j.design(), failure.path()))))))

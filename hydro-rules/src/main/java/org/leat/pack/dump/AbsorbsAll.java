@@ -21,7 +21,7 @@ import org.leat.check.Spot;
 import org.leat.design.ChargeRegulator;
 import org.leat.design.DumpLoad;
 import org.leat.design.RegulatorKind;
-import org.leat.pack.kit.Sold;
+import org.leat.pack.kit.StandardSizes;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.BatteryFull;
 import org.leat.plant.numbers.DumpLoadNumbers;
@@ -52,7 +52,7 @@ final class AbsorbsAll {
                     "too-small",
                     "The dump load takes only {value} of what the turbine gives ({hot} hot, {cold} cold, of"
                             + " {turbine}); safe is {limit}.")
-            .notApplicable("none", Dumped.NONE)
+            .notApplicable("none", DumpLoads.NONE)
             .judge(AbsorbsAll::judge)
             .wayOut("larger", "Elements of {resistance} cold for {power}.", AbsorbsAll::larger)
             .build();
@@ -64,7 +64,7 @@ final class AbsorbsAll {
         if (j.design().dumpLoad() == null && (regulator == null || regulator.kind() == RegulatorKind.SHUNT)) {
             return j.at("/dump-load").notGiven("/dump-load");
         }
-        return Dumped.judge(AbsorbsAll::judge).apply(j);
+        return DumpLoads.judge(AbsorbsAll::judge).apply(j);
     }
 
     private static Outcome judge(Judgement j, DumpLoad dump) {
@@ -90,7 +90,7 @@ final class AbsorbsAll {
         DumpLoad stated = Objects.requireNonNull(j.design().dumpLoad());
         DumpLoadNumbers dump = Objects.requireNonNull(j.numbers().dumpLoad());
         double wanted = 1.02 * j.limit("good").value();
-        double cold = Sold.resistance(dump.resistanceCold() * failure.value() / wanted);
+        double cold = StandardSizes.resistance(dump.resistanceCold() * failure.value() / wanted);
         double volts = j.numbers().fullVoltage();
         double power = Math.ceil(1.2 * volts * volts / cold / 100) * 100;
         Change change = Change.of("/dump-load/resistance", Si.quantity(cold, "ohm", ElectricResistance.class));

@@ -27,8 +27,8 @@ final class AcSwitch {
                     "there",
                     "A thermostat or switch for alternating current sits in the circuit: on direct current it burns"
                             + " or welds.")
-            .notApplicable("none", Dumped.NONE)
-            .judge(Dumped.judge(AcSwitch::judge))
+            .notApplicable("none", DumpLoads.NONE)
+            .judge(DumpLoads.judge(AcSwitch::judge))
             .wayOut(
                     "take-out",
                     "Take it out, or let it drive a switch made for direct current.",

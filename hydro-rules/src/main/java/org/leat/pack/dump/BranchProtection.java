@@ -27,14 +27,14 @@ import org.leat.design.DumpLoad;
 import org.leat.design.Place;
 import org.leat.design.ProtectiveDevice;
 import org.leat.pack.kit.BusNode;
+import org.leat.pack.kit.ChangesForText;
 import org.leat.pack.kit.Conductors;
 import org.leat.pack.kit.Devices;
 import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.HighestBusVoltage;
 import org.leat.pack.kit.RunCapacity;
 import org.leat.pack.kit.Runs;
-import org.leat.pack.kit.Said;
-import org.leat.pack.kit.Sold;
+import org.leat.pack.kit.StandardSizes;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.BatteryFull;
 import org.leat.plant.cases.CableDuty;
@@ -76,19 +76,25 @@ final class BranchProtection {
                             + " none that is made is large enough for that and still protects the cable ({protecting}).")
             .fails("too-low", "The bus reaches {value} ({cause}); the fuse of the dump load is made for {limit} d.c.")
             .fails("unprotected", "The dump load's branch has neither fuse nor breaker: nothing protects its cable.")
-            .notApplicable("none", Dumped.NONE)
+            .notApplicable("none", DumpLoads.NONE)
             .judgeAll(BranchProtection::judge)
-            .wayOut("larger", "One of {rating} for direct current.", Said.only("too-small", BranchProtection::larger))
-            .wayOut("smaller", "One of {rating} for direct current.", Said.only("too-large", BranchProtection::smaller))
+            .wayOut(
+                    "larger",
+                    "One of {rating} for direct current.",
+                    ChangesForText.only("too-small", BranchProtection::larger))
+            .wayOut(
+                    "smaller",
+                    "One of {rating} for direct current.",
+                    ChangesForText.only("too-large", BranchProtection::smaller))
             .wayOut(
                     "thicker",
                     "One of {rating} for direct current, and conductors of {area:mm²}.",
-                    Said.only("cable-too-thin", BranchProtection::withThicker))
-            .leastWayOut("higher", "A fuse for {rating} d.c.", Said.only("too-low", VOLTAGES))
+                    ChangesForText.only("cable-too-thin", BranchProtection::withThicker))
+            .leastWayOut("higher", "A fuse for {rating} d.c.", ChangesForText.only("too-low", VOLTAGES))
             .wayOut(
                     "add-fuse",
                     "A fuse of {rating} for {voltage} d.c.",
-                    Said.only("unprotected", BranchProtection::newFuse))
+                    ChangesForText.only("unprotected", BranchProtection::newFuse))
             .build();
 
     private BranchProtection() {}
@@ -126,7 +132,7 @@ final class BranchProtection {
         }
         Branch branch = branch(j.at("/dump-load/fuse"), dump, placed);
         BatteryFull most = Worst.most(j.solved().batteryFull(), BatteryFull::dumpVoltage);
-        double current = Dumped.numbers(j).currentCold(most.dumpVoltage());
+        double current = DumpLoads.numbers(j).currentCold(most.dumpVoltage());
         double least = branch.listed() ? current : j.limit("factor").value() * current;
         Spot spot = j.at(branch.path())
                 .during(most)
@@ -204,7 +210,7 @@ final class BranchProtection {
 
     private static Stream<Change> withThicker(Judgement j, Outcome.Fail failure) {
         BatteryFull most = Worst.most(j.solved().batteryFull(), BatteryFull::dumpVoltage);
-        double least = j.limit("factor").value() * Dumped.numbers(j).currentCold(most.dumpVoltage());
+        double least = j.limit("factor").value() * DumpLoads.numbers(j).currentCold(most.dumpVoltage());
         return DeviceRatings.standard().stream()
                 .filter(rating -> rating >= least)
                 .limit(1)
@@ -216,10 +222,10 @@ final class BranchProtection {
 
     private static Stream<Change> newFuse(Judgement j, Outcome.Fail failure) {
         BatteryFull most = Worst.most(j.solved().batteryFull(), BatteryFull::dumpVoltage);
-        double least = j.limit("factor").value() * Dumped.numbers(j).currentCold(most.dumpVoltage());
+        double least = j.limit("factor").value() * DumpLoads.numbers(j).currentCold(most.dumpVoltage());
         HighestBusVoltage highest =
                 HighestBusVoltage.of(j.solved(), BusNode.of(j.design().dumpLoad()));
-        return Sold.volts(highest.volts()).stream()
+        return StandardSizes.volts(highest.volts()).stream()
                 .boxed()
                 .flatMap(volts -> DeviceRatings.standard().stream()
                         .filter(rating -> rating >= least)

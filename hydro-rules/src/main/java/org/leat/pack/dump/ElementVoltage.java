@@ -13,7 +13,7 @@ import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.DumpLoad;
-import org.leat.pack.kit.Sold;
+import org.leat.pack.kit.StandardSizes;
 
 /** What an element made for another voltage really takes. */
 final class ElementVoltage {
@@ -35,8 +35,8 @@ final class ElementVoltage {
             .fails(
                     "far-below",
                     "At this battery the element takes only {power} of the {marked} it is marked with ({value}).")
-            .notApplicable("none", Dumped.NONE)
-            .judge(Dumped.judge(ElementVoltage::judge))
+            .notApplicable("none", DumpLoads.NONE)
+            .judge(DumpLoads.judge(ElementVoltage::judge))
             .advice("made-for", "Elements made for {voltage}, or more of these in parallel.", ElementVoltage::madeFor)
             .build();
 
@@ -53,7 +53,7 @@ final class ElementVoltage {
     }
 
     private static Stream<Change> madeFor(Judgement j, Outcome.Fail failure) {
-        return Sold.volts(j.numbers().fullVoltage()).stream()
+        return StandardSizes.volts(j.numbers().fullVoltage()).stream()
                 .mapToObj(volts -> Change.advice().with("voltage", volts, VOLTAGE));
     }
 }

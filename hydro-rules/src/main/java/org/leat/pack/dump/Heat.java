@@ -26,8 +26,8 @@ final class Heat {
             .source(COMMON_PRACTICE)
             .passes("guarded", "Up to {power} of heat, guarded and vented.")
             .fails("bare", "Up to {power} of heat day and night, not guarded or not vented.")
-            .notApplicable("none", Dumped.NONE)
-            .judge(Dumped.judge(Heat::judge))
+            .notApplicable("none", DumpLoads.NONE)
+            .judge(DumpLoads.judge(Heat::judge))
             .wayOut("guard", "A cage that keeps hands and straw away and lets air through.", FieldChanges.to(true))
             .build();
 

@@ -19,8 +19,8 @@ import org.leat.design.Place;
 import org.leat.design.ProtectiveDevice;
 import org.leat.pack.kit.BusNode;
 import org.leat.pack.kit.BusPart;
+import org.leat.pack.kit.ChangesForText;
 import org.leat.pack.kit.Devices;
-import org.leat.pack.kit.Said;
 import org.leat.pack.kit.SecondGuards;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.BusSituation.DumpLoadLost;
@@ -54,7 +54,7 @@ final class Lost {
             .fails(
                     "switched",
                     "A switch, {device}, lies in the dump load's branch: left open, the dump load is lost and nothing tells that.")
-            .notApplicable("none", Dumped.NONE)
+            .notApplicable("none", DumpLoads.NONE)
             .judgeAll(Lost::judgeAll)
             .wayOut(
                     "fit",
@@ -64,7 +64,7 @@ final class Lost {
             .wayOut(
                     "no-switch",
                     "No switch there: with the water shut, the fuse drawn does as well.",
-                    Said.only("switched", Lost::withoutSwitch))
+                    ChangesForText.only("switched", Lost::withoutSwitch))
             .build();
 
     private static final Arg BATTERY_OPENS =
@@ -77,7 +77,7 @@ final class Lost {
 
     private static List<Outcome> judgeAll(Judgement j) {
         List<Supplier<Outcome>> questions = new ArrayList<>();
-        questions.add(() -> Dumped.judge(Lost::judge).apply(j));
+        questions.add(() -> DumpLoads.judge(Lost::judge).apply(j));
         if (j.design().dumpLoad() != null) {
             switches(j)
                     .forEach(device -> questions.add(() -> j.at(device.path())

@@ -28,8 +28,8 @@ final class OwnRating {
             .source("P = V²/R: Ohm's law")
             .passes("stands-it", "At {voltage} the element takes {value}.")
             .fails("overloaded", "At {voltage} the element takes {value} and is made for {limit}.")
-            .notApplicable("none", Dumped.NONE)
-            .judge(Dumped.judge(OwnRating::judge))
+            .notApplicable("none", DumpLoads.NONE)
+            .judge(DumpLoads.judge(OwnRating::judge))
             .leastWayOut(
                     "larger",
                     "Elements for {rating}.",

@@ -6,7 +6,7 @@ import static org.leat.check.Level.WARNING;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
-import org.leat.pack.kit.Lead;
+import org.leat.pack.kit.LeadAcid;
 import org.leat.pack.kit.SecondGuards;
 
 /** An independent second means against overvoltage. */
@@ -35,6 +35,6 @@ final class SecondLine {
     private SecondLine() {}
 
     private static Outcome judge(Judgement j) {
-        return j.at(SecondGuards.STATED).as(Lead.is(j) ? WARNING : ERROR).isSo(SecondGuards.stated(j));
+        return j.at(SecondGuards.STATED).as(LeadAcid.is(j) ? WARNING : ERROR).isSo(SecondGuards.stated(j));
     }
 }

@@ -17,7 +17,7 @@ import org.leat.design.DumpLoad;
 import org.leat.design.DumpSide;
 import org.leat.design.ElementPath;
 import org.leat.design.Place;
-import org.leat.pack.kit.Said;
+import org.leat.pack.kit.ChangesForText;
 import org.leat.quantity.Si;
 
 /** Whether the dump load still holds the turbine when the battery is lost. */
@@ -45,13 +45,13 @@ final class SideOfBridge {
             .fails(
                     "goes-with-battery",
                     "The dump load hangs at the battery: when that is lost, nothing brakes the wheel.")
-            .notApplicable("none", Dumped.NONE)
-            .judge(Dumped.judge(SideOfBridge::judge))
+            .notApplicable("none", DumpLoads.NONE)
+            .judge(DumpLoads.judge(SideOfBridge::judge))
             .wayOut(
                     "move",
                     "Join it on the bridge's side of every fuse.",
-                    Said.only("goes-with-battery", SideOfBridge::moved))
-            .wayOut("lower", "Switch it on at {voltage}.", Said.only("triggers-late", SideOfBridge::lower))
+                    ChangesForText.only("goes-with-battery", SideOfBridge::moved))
+            .wayOut("lower", "Switch it on at {voltage}.", ChangesForText.only("triggers-late", SideOfBridge::lower))
             .build();
 
     private SideOfBridge() {}

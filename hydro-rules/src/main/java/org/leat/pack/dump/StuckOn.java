@@ -13,7 +13,7 @@ import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.DumpLoad;
 import org.leat.design.DumpSide;
-import org.leat.pack.kit.Lead;
+import org.leat.pack.kit.LeadAcid;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.Running;
 import org.leat.plant.numbers.BatteryNumbers;
@@ -45,8 +45,8 @@ final class StuckOn {
             .fails(
                     "drains",
                     "Stuck on, the dump load takes {drain} out of the battery, which is empty after {value}; it should last {limit}.")
-            .notApplicable("none", Dumped.NONE)
-            .judge(Dumped.judge(StuckOn::judge))
+            .notApplicable("none", DumpLoads.NONE)
+            .judge(DumpLoads.judge(StuckOn::judge))
             .advice(
                     "disconnect",
                     "A low-voltage disconnect relay in the dump load's branch, or a lamp or alarm that shows that it is on.",
@@ -63,13 +63,13 @@ final class StuckOn {
             return spot.says("no-way-back");
         }
         BatteryNumbers battery = j.numbers().battery();
-        double current = Dumped.numbers(j).currentCold(battery.restingVoltage());
+        double current = DumpLoads.numbers(j).currentCold(battery.restingVoltage());
         double drain = current - least.operatingPoint().batteryCurrent();
         Spot told = spot.with("current", current, CURRENT).with("drain", drain, CURRENT);
         if (drain <= 0) {
             return told.says("fed-by-turbine");
         }
-        if (!Lead.is(j)) {
+        if (!LeadAcid.is(j)) {
             spot.given("/battery/management", j.design().battery().management());
             return told.says("management-opens");
         }

@@ -33,8 +33,8 @@ final class SwitchRating {
                     "overloaded",
                     "The switch of the dump load carries {current}; with its factor it needs {value} and is made"
                             + " for {limit}.")
-            .notApplicable("none", Dumped.NONE)
-            .judge(Dumped.judge(SwitchRating::judge))
+            .notApplicable("none", DumpLoads.NONE)
+            .judge(DumpLoads.judge(SwitchRating::judge))
             .leastWayOut(
                     "larger",
                     "A switch for {rating} d.c.",
@@ -45,7 +45,7 @@ final class SwitchRating {
 
     private static Outcome judge(Judgement j, DumpLoad dump) {
         BatteryFull most = Worst.most(j.solved().batteryFull(), BatteryFull::dumpVoltage);
-        double current = Dumped.numbers(j).currentCold(most.dumpVoltage());
+        double current = DumpLoads.numbers(j).currentCold(most.dumpVoltage());
         Spot spot = j.at("/dump-load/switch-rating").during(most);
         return spot.with("current", current, CURRENT)
                 .atMost(j.limit("factor").value() * current, spot.si(dump.switchRating()), CURRENT);

@@ -13,7 +13,7 @@ import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.Inverter;
 import org.leat.pack.kit.Inverters;
-import org.leat.pack.kit.Lean;
+import org.leat.pack.kit.LeanSeason;
 import org.leat.plant.cases.Running;
 
 /** The inverter's own consumption against what the stream gives. */
@@ -43,13 +43,13 @@ final class StandingLoss {
 
     private static Outcome judge(Judgement j, Inverter inverter, Spot spot) {
         double standing = spot.si(inverter.standingPower());
-        Running lean = Lean.of(j);
+        Running lean = LeanSeason.running(j);
         double power = Math.max(lean.operatingPoint().batteryPower(), 1e-3);
         return spot.during(lean).with("power", power, POWER).atMost(standing / power, j.limit("most"));
     }
 
     private static Stream<Change> smaller(Judgement j, Outcome.Fail failure) {
-        double power = Math.max(Lean.of(j).operatingPoint().batteryPower(), 0);
+        double power = Math.max(LeanSeason.running(j).operatingPoint().batteryPower(), 0);
         return Stream.of(Change.advice().with("power", j.limit("most").value() * power, POWER));
     }
 }

@@ -38,7 +38,7 @@ public record BridgeElement(double trigger, double resistance, double power) {
         List<BridgeElement> all = new ArrayList<>();
         if (power > 0) {
             for (double trigger : BridgeWindow.of(cases).triggers(cases.numbers())) {
-                double ohms = Sold.resistance(trigger * trigger / (ROOM * power));
+                double ohms = StandardSizes.resistance(trigger * trigger / (ROOM * power));
                 double rated = Math.ceil(1.2 * trigger * trigger / ohms / 50) * 50;
                 all.add(new BridgeElement(trigger, ohms, rated));
             }
@@ -90,7 +90,7 @@ public record BridgeElement(double trigger, double resistance, double power) {
     /** {@return a change that says what the element is} */
     public Change told(Change change) {
         return change.with("trigger", trigger, QuantityKind.VOLTAGE)
-                .with("switch", Sold.switchRating(trigger / resistance), QuantityKind.CURRENT)
+                .with("switch", StandardSizes.switchRating(trigger / resistance), QuantityKind.CURRENT)
                 .with("resistance", resistance, QuantityKind.RESISTANCE)
                 .with("power", power, QuantityKind.POWER);
     }

@@ -37,7 +37,7 @@ public record BridgeWindow(double working, Running during) {
     }
 
     /** A part at the bridge and what it stands, V. */
-    public record Standing(Part part, Amount rating) {
+    public record RatedPart(PartWord part, Amount rating) {
 
         boolean stands(double voltage) {
             return !(rating instanceof Amount.Known known) || voltage < known.value();
@@ -45,19 +45,19 @@ public record BridgeWindow(double working, Running during) {
     }
 
     /** {@return what hangs on the bridge, before the regulator} */
-    public static List<Standing> parts(PlantNumbers numbers) {
-        List<Standing> parts = new ArrayList<>();
-        parts.add(new Standing(Part.REGULATOR, numbers.regulator().inputVoltageLimit()));
-        parts.add(new Standing(Part.DIODES, numbers.rectifier().reverseVoltageRating()));
+    public static List<RatedPart> parts(PlantNumbers numbers) {
+        List<RatedPart> parts = new ArrayList<>();
+        parts.add(new RatedPart(PartWord.REGULATOR, numbers.regulator().inputVoltageLimit()));
+        parts.add(new RatedPart(PartWord.DIODES, numbers.rectifier().reverseVoltageRating()));
         if (numbers.rectifier().capacitance() > 0) {
-            parts.add(new Standing(Part.CAPACITOR, numbers.rectifier().capacitorVoltageRating()));
+            parts.add(new RatedPart(PartWord.CAPACITOR, numbers.rectifier().capacitorVoltageRating()));
         }
         return parts;
     }
 
     /** {@return triggers in the window, V, the best first} Ratings that are not known do not count. */
     public List<Double> triggers(PlantNumbers numbers) {
-        List<Standing> parts = parts(numbers);
+        List<RatedPart> parts = parts(numbers);
         return ABOVE.stream()
                 .map(factor -> Math.ceil(factor * working - ROUNDING))
                 .filter(trigger -> trigger > working && parts.stream().allMatch(part -> part.stands(trigger)))

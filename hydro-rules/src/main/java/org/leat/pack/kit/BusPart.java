@@ -18,7 +18,7 @@ import org.leat.design.RegulatorKind;
  * @param rating null where it is not stated
  */
 public record BusPart(
-        Part part, String path, BusNode node, @Nullable Quantity<ElectricPotential> rating) {
+        PartWord part, String path, BusNode node, @Nullable Quantity<ElectricPotential> rating) {
 
     /** {@return every part on the bus, the battery's management among them} */
     public static List<BusPart> all(Design design) {
@@ -26,7 +26,7 @@ public record BusPart(
         BatteryManagement management = design.battery().management();
         if (management != null) {
             parts.add(new BusPart(
-                    Part.MANAGEMENT,
+                    PartWord.MANAGEMENT,
                     "/battery/management/voltage-rating",
                     BusNode.BATTERY,
                     management.voltageRating()));
@@ -39,14 +39,14 @@ public record BusPart(
         List<BusPart> parts = new ArrayList<>();
         if (design.regulator() != null && design.regulator().kind() != RegulatorKind.NONE) {
             parts.add(new BusPart(
-                    Part.REGULATOR,
+                    PartWord.REGULATOR,
                     "/regulator/input-voltage-limit",
                     BusNode.BRIDGE,
                     design.regulator().inputVoltageLimit()));
         }
         if (design.inverter() != null) {
             parts.add(new BusPart(
-                    Part.INVERTER,
+                    PartWord.INVERTER,
                     "/inverter/input-voltage-limit",
                     BusNode.BATTERY,
                     design.inverter().inputVoltageLimit()));

@@ -89,7 +89,7 @@ public final class OutsidePressure {
         }
         double now = section.outsideDiameter() / section.leastWall();
         double ratio = 1 + (now - 1) * Math.cbrt(failure.limit() / failure.value());
-        return Sold.dimensionRatio(ratio).stream()
+        return StandardSizes.dimensionRatio(ratio).stream()
                 .mapToObj(sold -> Change.advice().with("ratio", sold, RATIO));
     }
 }

@@ -22,8 +22,8 @@ public final class PrintedNecks {
      * the first number of the neck that the design does not state.
      */
     public static double interval(Judgement j, Spot spot) {
-        BucketStrength strength = Wheel.strength(j, spot);
-        BucketNeck neck = Wheel.neck(j, spot);
+        BucketStrength strength = RunnerParts.strength(j, spot);
+        BucketNeck neck = RunnerParts.neck(j, spot);
         return Worst.least(every(j, running -> neck.inspectionInterval(j.numbers(), running, strength)), t -> t);
     }
 

@@ -72,7 +72,7 @@ public final class SecondGuards {
 
     /** {@return whether the battery opens by itself} */
     public static boolean opens(Judgement j) {
-        return !Lead.is(j) && j.design().battery().management() != null;
+        return !LeadAcid.is(j) && j.design().battery().management() != null;
     }
 
     private static double batteryStands(Judgement j) {

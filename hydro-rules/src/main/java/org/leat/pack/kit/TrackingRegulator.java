@@ -29,7 +29,7 @@ public final class TrackingRegulator {
         double highest = changed.plant().unsolvable().isEmpty()
                 ? HighestBusVoltage.of(changed.solved(), BusNode.BRIDGE).volts()
                 : to;
-        double stands = Sold.volts(Math.max(to, highest)).orElse(to);
+        double stands = StandardSizes.volts(Math.max(to, highest)).orElse(to);
         return Change.of(edits(j.design(), from, to, stands)).with(name, stands, QuantityKind.VOLTAGE);
     }
 

@@ -12,7 +12,7 @@ import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.pack.kit.BankSizes;
-import org.leat.pack.kit.Lean;
+import org.leat.pack.kit.LeanSeason;
 import org.leat.pack.kit.NozzlesOnHand;
 import org.leat.pack.kit.SolvedYear;
 import org.leat.plant.duties.FullDay;
@@ -47,12 +47,12 @@ final class LoadsEnergyBalance {
     private static final double DAY = 86_400;
 
     private static Outcome judge(Judgement j) {
-        Spot spot = j.at("/loads").during(Lean.of(j));
+        Spot spot = j.at("/loads").during(LeanSeason.running(j));
         Optional<DesignYear.Told> year = j.year();
         if (year.isPresent()) {
             return ofYear(j.at("/loads").during(SolvedYear.CASE), year.get());
         }
-        FullDay lean = Lean.day(j, spot);
+        FullDay lean = LeanSeason.day(j, spot);
         return spot.atMost(lean.needed(), lean.generated(), ENERGY);
     }
 

@@ -19,7 +19,7 @@ import org.leat.design.Load;
 import org.leat.design.LoadSupply;
 import org.leat.pack.kit.BusNode;
 import org.leat.pack.kit.HighestBusVoltage;
-import org.leat.pack.kit.Sold;
+import org.leat.pack.kit.StandardSizes;
 
 /** What hangs on the battery's direct voltage with nothing between. */
 final class OnBus {
@@ -45,7 +45,7 @@ final class OnBus {
             .advice(
                     "converter",
                     "A direct-voltage converter whose input stands {rated}, between the bus and such loads.",
-                    (j, failure) -> Sold.volts(failure.value()).stream()
+                    (j, failure) -> StandardSizes.volts(failure.value()).stream()
                             .mapToObj(volts -> Change.advice().with("rated", volts, VOLTAGE)))
             .build();
 

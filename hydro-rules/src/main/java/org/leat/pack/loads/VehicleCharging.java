@@ -10,7 +10,7 @@ import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
-import org.leat.pack.kit.Lean;
+import org.leat.pack.kit.LeanSeason;
 import org.leat.plant.cases.Running;
 import org.leat.plant.duties.PackCharging;
 import org.leat.plant.loads.DailyUse;
@@ -45,11 +45,11 @@ final class VehicleCharging {
 
     private static Outcome judge(Judgement j) {
         Spot spot = j.at("/loads");
-        DailyUse use = Lean.use(j, spot);
+        DailyUse use = LeanSeason.use(j, spot);
         if (use.packs().isEmpty()) {
             return spot.says("no-packs");
         }
-        Running lean = Lean.of(j);
+        Running lean = LeanSeason.running(j);
         PackCharging charging = PackCharging.of(lean, use);
         return spot.during(lean)
                 .with("spare", charging.spare(), POWER)
@@ -57,7 +57,7 @@ final class VehicleCharging {
     }
 
     private static PackCharging charging(Judgement j, Outcome.Fail failure) {
-        return PackCharging.of(Lean.of(j), Lean.use(j, j.at(failure.path())));
+        return PackCharging.of(LeanSeason.running(j), LeanSeason.use(j, j.at(failure.path())));
     }
 
     private static Stream<Change> inTurn(Judgement j, Outcome.Fail failure) {

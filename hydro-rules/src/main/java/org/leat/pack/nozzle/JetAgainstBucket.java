@@ -23,7 +23,7 @@ import org.leat.check.Rule;
 import org.leat.design.Buckets;
 import org.leat.design.Runner;
 import org.leat.design.RunnerKind;
-import org.leat.plant.duties.JetRoom;
+import org.leat.plant.duties.JetLimits;
 import org.leat.plant.solved.WaterSide.Jet;
 
 /** Bucket width over jet diameter: too narrow spills, too wide drags. */
@@ -56,8 +56,8 @@ final class JetAgainstBucket {
         double width = j.at("/nozzles/open").si(path, width(j));
         RunnerKind kind = j.numbers().runner().kind();
         boolean pelton = kind == RunnerKind.PELTON;
-        double least = pelton ? j.limit("pelton-least").value() : JetRoom.leastBucketWidth(kind);
-        double most = pelton ? j.limit("pelton-most").value() : JetRoom.greatestBucketWidth(kind);
+        double least = pelton ? j.limit("pelton-least").value() : JetLimits.leastBucketWidth(kind);
+        double most = pelton ? j.limit("pelton-most").value() : JetLimits.greatestBucketWidth(kind);
         return j.each(j.solved().running(), running -> {
             DoubleSummaryStatistics jets =
                     running.water().jets().stream().mapToDouble(Jet::diameter).summaryStatistics();

@@ -18,7 +18,7 @@ import org.leat.design.Buckets;
 import org.leat.design.Runner;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.Running;
-import org.leat.plant.duties.JetRoom;
+import org.leat.plant.duties.JetLimits;
 
 /** Number of jets against what one wheel can take. */
 final class JetsInterfere {
@@ -53,7 +53,7 @@ final class JetsInterfere {
         Runner runner = j.design().runner();
         Buckets buckets = runner == null ? null : runner.buckets();
         int count = spot.given("/runner/buckets/count", buckets == null ? null : buckets.count());
-        double room = spot.known(JetRoom.jets(running, j.numbers().runner(), count));
+        double room = spot.known(JetLimits.jets(running, j.numbers().runner(), count));
         return spot.with("jets", jets).atMost(jets, room, RATIO);
     }
 

@@ -19,7 +19,7 @@ import org.leat.check.Spot;
 import org.leat.design.Grit;
 import org.leat.design.NozzleSet;
 import org.leat.design.WornNozzle;
-import org.leat.pack.kit.WornOpen;
+import org.leat.pack.kit.NozzleWear;
 import org.leat.plant.cases.Running;
 
 /** Nozzles that sand has worn wide. */
@@ -58,16 +58,16 @@ final class WornNozzles {
     private WornNozzles() {}
 
     private static Outcome judge(Judgement j) {
-        WornOpen worn = WornOpen.of(j);
+        NozzleWear worn = NozzleWear.of(j);
         if (worn.missing() != null) {
             Spot spot = j.at("/nozzles");
-            return worn.missing().equals(WornOpen.PATH)
+            return worn.missing().equals(NozzleWear.PATH)
                     ? spot.notGiven(worn.missing())
                     : spot.open(worn.missing(), "measure");
         }
         Running drilled = j.solved().running().get(0);
         Running now = asWorn(j, worn);
-        return j.at(WornOpen.PATH)
+        return j.at(NozzleWear.PATH)
                 .during(drilled)
                 .with("flow", now.water().flow(), VOLUME_FLOW)
                 .with("power", power(now), POWER)
@@ -76,7 +76,7 @@ final class WornNozzles {
                 .atMost(worn.growth(), j.limit("area"));
     }
 
-    private static Running asWorn(Judgement j, WornOpen worn) {
+    private static Running asWorn(Judgement j, NozzleWear worn) {
         return j.with(List.of(new Edit("/nozzles/open", worn.bores())))
                 .solved()
                 .running()
@@ -93,12 +93,12 @@ final class WornNozzles {
         List<Edit> edits = new ArrayList<>();
         for (int i = 0; i < worn.size(); i++) {
             if (isOpen(j, worn.get(i))) {
-                edits.add(new Edit(WornOpen.at(i) + "/measured", worn.get(i).drilled()));
-                edits.add(new Edit(WornOpen.at(i) + "/running-time", hours(0)));
+                edits.add(new Edit(NozzleWear.at(i) + "/measured", worn.get(i).drilled()));
+                edits.add(new Edit(NozzleWear.at(i) + "/running-time", hours(0)));
             }
         }
         double drilled = power(j.solved().running().get(0));
-        return Stream.of(Change.of(edits).gaining(drilled - power(asWorn(j, WornOpen.of(j)))));
+        return Stream.of(Change.of(edits).gaining(drilled - power(asWorn(j, NozzleWear.of(j)))));
     }
 
     private static Stream<Change> hardFace(Judgement j, Outcome.Fail failure) {
@@ -111,6 +111,6 @@ final class WornNozzles {
     }
 
     private static boolean isOpen(Judgement j, WornNozzle worn) {
-        return WornOpen.isOpen(j.design().nozzles(), worn);
+        return NozzleWear.isOpen(j.design().nozzles(), worn);
     }
 }

@@ -48,7 +48,7 @@ final class Fatigue {
     private Fatigue() {}
 
     private static List<Outcome> judge(Judgement j) {
-        List<Integer> sections = RangeOfPressure.sections(j);
+        List<Integer> sections = PenstockPressureRange.sections(j);
         if (sections.isEmpty()) {
             return List.of(j.at(PATH).says("no-pvc-u"));
         }

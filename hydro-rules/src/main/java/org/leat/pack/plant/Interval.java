@@ -18,11 +18,11 @@ import org.leat.design.Intake;
 import org.leat.design.Making;
 import org.leat.design.Screen;
 import org.leat.law.Answer;
-import org.leat.pack.kit.Lean;
+import org.leat.pack.kit.LeanSeason;
+import org.leat.pack.kit.NozzleWear;
 import org.leat.pack.kit.PrintedNecks;
+import org.leat.pack.kit.RunnerParts;
 import org.leat.pack.kit.Screens;
-import org.leat.pack.kit.Wheel;
-import org.leat.pack.kit.WornOpen;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.Running;
 import org.leat.plant.duties.BearingDuty;
@@ -100,28 +100,28 @@ record Interval(Arg value, OptionalDouble time, Optional<Outcome> open) {
     /** The fastest growing of the open nozzles; growth of the area even in time. */
     private static Interval nozzles(Judgement j) {
         Spot spot = j.at("/nozzles");
-        WornOpen worn = WornOpen.of(j);
-        String missing = worn.missing() == null ? WornOpen.untimed(j) : worn.missing();
+        NozzleWear worn = NozzleWear.of(j);
+        String missing = worn.missing() == null ? NozzleWear.untimed(j) : worn.missing();
         if (missing != null) {
             spot.given(missing, null);
         }
-        OptionalDouble time = WornOpen.time(j, j.limit("nozzle-area").value());
+        OptionalDouble time = NozzleWear.time(j, j.limit("nozzle-area").value());
         return time.isEmpty() ? said("nozzles", IntervalWord.UNWORN) : of("nozzles", time.getAsDouble());
     }
 
     private static Interval necks(Judgement j, Spot spot) {
-        Buckets buckets = spot.given("/runner/buckets/making", Wheel.buckets(j));
+        Buckets buckets = spot.given("/runner/buckets/making", RunnerParts.buckets(j));
         return spot.given("/runner/buckets/making", buckets.making()) == Making.PRINTED
                 ? of("necks", PrintedNecks.interval(j, spot))
                 : said("necks", IntervalWord.YEARLY);
     }
 
     private static Interval bearings(Judgement j, Spot spot) {
-        BearingDuty duty = BearingDuty.worst(j.solved(), Wheel.shaft(j, spot));
+        BearingDuty duty = BearingDuty.worst(j.solved(), RunnerParts.shaft(j, spot));
         if (!duty.turns()) {
             return said("bearings", IntervalWord.GREASE);
         }
-        Bearings bearings = spot.given("/runner/bearings", Wheel.bearings(j));
+        Bearings bearings = spot.given("/runner/bearings", RunnerParts.bearings(j));
         if (!(duty.life(Si.of(bearings.dynamicRating())) instanceof Answer.Value life)) {
             return said("bearings", IntervalWord.OVERLOADED);
         }
@@ -131,7 +131,7 @@ record Interval(Arg value, OptionalDouble time, Optional<Outcome> open) {
     /** In years: by its cycles, every day a day of full use at the flow of the year that gives least. */
     private static Interval battery(Judgement j) {
         OptionalDouble years =
-                CycleYears.of(Lean.day(j, j.at("/battery")), j.numbers()).years();
+                CycleYears.of(LeanSeason.day(j, j.at("/battery")), j.numbers()).years();
         return years.isEmpty()
                 ? said("battery", IntervalWord.AGE)
                 : new Interval(Arg.of("battery", years.getAsDouble(), RATIO), years, Optional.empty());

@@ -17,8 +17,8 @@ import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
-import org.leat.pack.kit.OtherBuckets;
-import org.leat.pack.kit.Part;
+import org.leat.pack.kit.BucketMaterials;
+import org.leat.pack.kit.PartWord;
 
 /** When to clean, look at and renew what wears. */
 final class MaintenancePlan {
@@ -51,18 +51,18 @@ final class MaintenancePlan {
                     "larger-screen",
                     "A screen of {times} times the area in the same leaves.",
                     (j, failure) -> only(
-                            Part.SCREEN,
+                            PartWord.SCREEN,
                             j,
                             Stream.of(Change.advice()
                                     .with("times", j.limit("visit").value() / failure.value(), RATIO))))
             .advice(
                     "harder-nozzle",
                     "Nozzles of hardened steel, hard metal or ceramic, and a longer basin for the sand.",
-                    (j, failure) -> only(Part.NOZZLES, j, Stream.of(Change.advice())))
+                    (j, failure) -> only(PartWord.NOZZLES, j, Stream.of(Change.advice())))
             .wayOut(
                     "stronger",
                     "Buckets of {material}.",
-                    (j, failure) -> only(Part.NECKS, j, OtherBuckets.materials(j, failure)))
+                    (j, failure) -> only(PartWord.NECKS, j, BucketMaterials.materials(j, failure)))
             .build();
 
     private MaintenancePlan() {}
@@ -73,11 +73,11 @@ final class MaintenancePlan {
      * @param part to see to
      * @param every s
      */
-    private record Visit(Part part, double every) {
+    private record Visit(PartWord part, double every) {
 
         /** The most frequent one; empty where none is known. */
         static Optional<Visit> mostOften(List<Interval> all) {
-            List<Part> parts = List.of(Part.SCREEN, Part.NOZZLES, Part.NECKS);
+            List<PartWord> parts = List.of(PartWord.SCREEN, PartWord.NOZZLES, PartWord.NECKS);
             return IntStream.range(0, parts.size())
                     .filter(i -> all.get(i).time().isPresent())
                     .mapToObj(i -> new Visit(parts.get(i), all.get(i).time().getAsDouble()))
@@ -104,7 +104,7 @@ final class MaintenancePlan {
                         .atLeast(visit.get().every(), j.limit("visit"));
     }
 
-    private static Stream<Change> only(Part part, Judgement j, Stream<Change> changes) {
+    private static Stream<Change> only(PartWord part, Judgement j, Stream<Change> changes) {
         return Visit.mostOften(Interval.all(j))
                 .filter(visit -> visit.part() == part)
                 .map(visit -> changes)

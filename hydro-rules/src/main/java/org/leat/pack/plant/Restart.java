@@ -17,9 +17,9 @@ import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.RegulatorKind;
+import org.leat.pack.kit.ChangesForText;
 import org.leat.pack.kit.NozzlesOnHand;
-import org.leat.pack.kit.OtherTurns;
-import org.leat.pack.kit.Said;
+import org.leat.pack.kit.WindingTurns;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.LoadLost;
 import org.leat.plant.numbers.NozzleGroup;
@@ -61,29 +61,30 @@ final class Restart {
                     "On a flat battery no current flows: the jet is too weak to start the wheel. The plant does not come back by"
                             + " itself.")
             .judge(Restart::judge)
-            .leastWayOut("smaller-nozzle", NozzlesOnHand.NONE_LARGER, Said.only("slips", NozzlesOnHand::smaller))
+            .leastWayOut(
+                    "smaller-nozzle", NozzlesOnHand.NONE_LARGER, ChangesForText.only("slips", NozzlesOnHand::smaller))
             .leastWayOut(
                     "other-turns",
-                    OtherTurns.WITH_WHEEL,
-                    Said.only("slips", OtherTurns::fewerWithWheel),
-                    Said.only("slips", OtherTurns::more))
+                    WindingTurns.WITH_WHEEL,
+                    ChangesForText.only("slips", WindingTurns::fewerWithWheel),
+                    ChangesForText.only("slips", WindingTurns::more))
             .wayOut(
                     "more-turns",
                     "A winding with {turns} times the turns in the same copper space.",
-                    Said.only("asleep", Restart::moreTurns))
+                    ChangesForText.only("asleep", Restart::moreTurns))
             .advice(
                     "more-volts",
                     "A machine, or a wheel and jet, that bring more than {asked} behind the bridge with nothing connected; these"
                             + " bring {made}.",
-                    Said.only("asleep", Restart::moreVolts))
+                    ChangesForText.only("asleep", Restart::moreVolts))
             .advice(
                     "lower-window",
                     "A regulator whose window begins below {made}, what the turbine brings with nothing connected.",
-                    Said.only("asleep", Restart::lowerWindow))
+                    ChangesForText.only("asleep", Restart::lowerWindow))
             .advice(
                     "more-push",
                     "A larger nozzle or one jet more, or a machine that is easier to turn.",
-                    Said.only("does-not-start", (j, failure) -> Stream.of(Change.advice())))
+                    ChangesForText.only("does-not-start", (j, failure) -> Stream.of(Change.advice())))
             .build();
 
     /** V that a tracking regulator asks above its battery: common practice. */
@@ -95,19 +96,19 @@ final class Restart {
     private Restart() {}
 
     private static Outcome judge(Judgement j) {
-        List<Back> all = j.solved().running().stream()
+        List<FlatBatteryStart> all = j.solved().running().stream()
                 .filter(running ->
                         running.nozzles().asBuilt() || running.operatingPoint().loaded())
-                .map(running -> Back.of(j, running.nozzles()))
+                .map(running -> FlatBatteryStart.of(j, running.nozzles()))
                 .toList();
         Spot spot = j.at("/battery").during("battery-flat");
-        Optional<Back> asleep =
+        Optional<FlatBatteryStart> asleep =
                 all.stream().filter(back -> !back.flat().loaded()).findFirst();
         if (asleep.isPresent()) {
             return spot.says(
                     asleep.get().flat().hold() == OperatingPoint.Hold.DOES_NOT_START ? "does-not-start" : "asleep");
         }
-        Back worst = Worst.most(all, back -> back.flat().peak().runnerShare());
+        FlatBatteryStart worst = Worst.most(all, back -> back.flat().peak().runnerShare());
         Spot told = spot.with("power", worst.flat().batteryPower(), POWER)
                 .with(Arg.of("set", worst.nozzles().name()));
         OptionalDouble over = worst.flat().peak().overRunner();
@@ -116,7 +117,7 @@ final class Restart {
 
     /** So many that the voltage comes well below the runaway, where the wheel gives power. */
     private static Stream<Change> moreTurns(Judgement j, Outcome.Fail failure) {
-        return OtherTurns.moreAlone(j, BELOW_RUNAWAY * asked(j) / made(j));
+        return WindingTurns.moreAlone(j, BELOW_RUNAWAY * asked(j) / made(j));
     }
 
     /** What the bus asks and the turbine does not reach: nothing in the regulator helps there. */
@@ -141,7 +142,10 @@ final class Restart {
     private static double asked(Judgement j) {
         return tracks(j)
                 ? j.numbers().regulator().windowFrom()
-                : Back.of(j, j.solved().running().get(0).nozzles()).flat().bus().bridge();
+                : FlatBatteryStart.of(j, j.solved().running().get(0).nozzles())
+                        .flat()
+                        .bus()
+                        .bridge();
     }
 
     private static boolean tracks(Judgement j) {
@@ -153,10 +157,10 @@ final class Restart {
     }
 
     /** One nozzle set on a flat battery. */
-    private record Back(NozzleGroup nozzles, OperatingPoint flat) {
+    private record FlatBatteryStart(NozzleGroup nozzles, OperatingPoint flat) {
 
-        static Back of(Judgement j, NozzleGroup nozzles) {
-            return new Back(
+        static FlatBatteryStart of(Judgement j, NozzleGroup nozzles) {
+            return new FlatBatteryStart(
                     nozzles,
                     j.plant()
                             .withBattery(j.numbers().battery().flat())

@@ -56,7 +56,7 @@ final class OutsideOrInside {
             .build();
 
     /** What a diameter may have been written for: the outside diameter of that pipe, m. */
-    private record Meant(String text, double outside) {}
+    private record MeantDiameter(String text, double outside) {}
 
     private OutsideOrInside() {}
 
@@ -98,11 +98,11 @@ final class OutsideOrInside {
         return PipeCatalogue.sizes(pipe instanceof Pipe.PvcU ? PipeStandard.ISO_1452 : PipeStandard.ISO_4427);
     }
 
-    private static Optional<Meant> meant(Pipe pipe, double written) {
+    private static Optional<MeantDiameter> meant(Pipe pipe, double written) {
         if (pipe instanceof Pipe.Steel) {
             return SteelTube.all().stream()
                     .filter(tube -> alike(tube.nominalDiameter() / 1000.0, written))
-                    .map(tube -> new Meant("nominal", tube.outsideDiameter()))
+                    .map(tube -> new MeantDiameter("nominal", tube.outsideDiameter()))
                     .findFirst();
         }
         double walls = walls(pipe, written);
@@ -111,7 +111,7 @@ final class OutsideOrInside {
                 : sizes(pipe).stream()
                         .filter(size -> alike(size * (1 - 2 / walls), written))
                         .min(Comparator.comparingDouble(size -> Math.abs(size * (1 - 2 / walls) - written)))
-                        .map(size -> new Meant("inside", size));
+                        .map(size -> new MeantDiameter("inside", size));
     }
 
     /** {@return outside diameter over wall, as marked or by the wall; none for a pipe that goes by its rating} */

@@ -77,7 +77,7 @@ final class ReadingOfVolts {
                 && speed <= j.limit("fast").value()) {
             return spot.within(speed, j.limit("slow"), j.limit("fast"));
         }
-        Optional<Tried> other = other(j, running, read.get());
+        Optional<OtherReading> other = other(j, running, read.get());
         if (other.isEmpty()) {
             return spot.says("none-better");
         }
@@ -94,28 +94,28 @@ final class ReadingOfVolts {
     }
 
     /** Another reading, and the wheel's speed over its best with it. */
-    private record Tried(StatedVoltage reading, double speed) {
+    private record OtherReading(StatedVoltage reading, double speed) {
 
         double apart() {
             return Math.abs(speed - 1);
         }
     }
 
-    private static Optional<Tried> other(Judgement j, Running running, StatedVoltage read) {
+    private static Optional<OtherReading> other(Judgement j, Running running, StatedVoltage read) {
         return read.others(j.design().alternator())
                 .flatMap(reading -> tried(j, running, reading, reading.voltsOver(read)))
                 .filter(tried -> tried.apart() <= j.limit("near").value())
-                .min(Comparator.comparingDouble(Tried::apart));
+                .min(Comparator.comparingDouble(OtherReading::apart));
     }
 
-    private static Stream<Tried> tried(Judgement j, Running running, StatedVoltage reading, double factor) {
+    private static Stream<OtherReading> tried(Judgement j, Running running, StatedVoltage reading, double factor) {
         AlternatorNumbers machine = j.numbers().alternator();
         OperatingPoint point = j.plant()
                 .withAlternator(machine.withMagnets(machine.magnets().withFluxLinkage(machine.fluxLinkage() * factor)))
                 .running(running.nozzles())
                 .operatingPoint();
         return point.hold() == OperatingPoint.Hold.HELD
-                ? Stream.of(new Tried(reading, ofBest(j, point)))
+                ? Stream.of(new OtherReading(reading, ofBest(j, point)))
                 : Stream.empty();
     }
 

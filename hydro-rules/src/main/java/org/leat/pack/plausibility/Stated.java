@@ -68,8 +68,8 @@ record Stated(String path, PlausibleRange range, double value, QuantityKind kind
                     AREA);
         }
         battery(j.design(), all);
-        StatedWheel.add(j.design(), all);
-        StatedParts.add(j.design(), all);
+        StatedWaterParts.add(j.design(), all);
+        StatedElectricParts.add(j.design(), all);
         return all.all();
     }
 

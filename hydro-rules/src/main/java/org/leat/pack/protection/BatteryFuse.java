@@ -14,9 +14,9 @@ import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
+import org.leat.pack.kit.ChangesForText;
 import org.leat.pack.kit.Devices;
 import org.leat.pack.kit.FieldChanges;
-import org.leat.pack.kit.Said;
 
 /** A fuse within reach of the battery's pole. */
 final class BatteryFuse {
@@ -47,7 +47,7 @@ final class BatteryFuse {
                     "add",
                     "A fuse or breaker for direct current in each run that leaves the battery's pole, no farther from it than"
                             + " {distance:mm}.",
-                    Said.only(
+                    ChangesForText.only(
                             "none",
                             (j, failure) -> Stream.of(Change.advice()
                                     .with("distance", j.limit("distance").value(), LENGTH))))

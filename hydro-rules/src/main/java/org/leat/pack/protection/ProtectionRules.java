@@ -26,6 +26,6 @@ public final class ProtectionRules {
                 ShortTime.RULE,
                 SurgeArrester.RULE,
                 TurbineNotFusedOpen.RULE,
-                VoltageInReach.RULE);
+                TouchVoltageLimit.RULE);
     }
 }

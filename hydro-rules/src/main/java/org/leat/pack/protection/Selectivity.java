@@ -51,7 +51,7 @@ final class Selectivity {
     private record Pair(
             Spot spot, String near, double nearRating, String nearPath, String far, double farRating, String farPath) {}
 
-    private record Placed(String name, double rating, String path) {}
+    private record RatedDevice(String name, double rating, String path) {}
 
     private static List<Outcome> judge(Judgement j) {
         List<Pair> pairs = pairs(j);
@@ -77,7 +77,7 @@ final class Selectivity {
                 .filter(device ->
                         device.joins(Place.BATTERY) && (device.joins(Place.RECTIFIER) || device.joins(Place.REGULATOR)))
                 .toList();
-        List<Placed> far = new ArrayList<>();
+        List<RatedDevice> far = new ArrayList<>();
         all.stream()
                 .filter(device -> device.joins(Place.RECTIFIER) && device.joins(Place.REGULATOR))
                 .forEach(device -> far.add(placed(device)));
@@ -88,12 +88,12 @@ final class Selectivity {
             branch.forEach(device -> far.add(placed(device)));
             if (branch.isEmpty() && !near.isEmpty()) {
                 Spot spot = j.at("/dump-load/fuse");
-                far.add(new Placed("the dump load's fuse", spot.si(dump.fuse()), spot.path()));
+                far.add(new RatedDevice("the dump load's fuse", spot.si(dump.fuse()), spot.path()));
             }
         }
         for (Devices.Placed device : near) {
-            Placed nearer = placed(device);
-            for (Placed farther : far) {
+            RatedDevice nearer = placed(device);
+            for (RatedDevice farther : far) {
                 pairs.add(new Pair(
                         j.at(farther.path()),
                         nearer.name(),
@@ -107,8 +107,8 @@ final class Selectivity {
         return pairs;
     }
 
-    private static Placed placed(Devices.Placed device) {
-        return new Placed(
+    private static RatedDevice placed(Devices.Placed device) {
+        return new RatedDevice(
                 device.device().name(), Si.of(device.device().ratedCurrent()), device.path() + "/rated-current");
     }
 

@@ -14,9 +14,10 @@ import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.Place;
+import org.leat.pack.kit.BridgeWindow;
 import org.leat.pack.kit.Devices;
-import org.leat.pack.kit.Part;
-import org.leat.pack.kit.Sold;
+import org.leat.pack.kit.PartWord;
+import org.leat.pack.kit.StandardSizes;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.BusSituation.BusHolder;
 import org.leat.plant.cases.LoadLost;
@@ -52,7 +53,7 @@ final class TurbineNotFusedOpen {
             .advice(
                     "needed",
                     "Parts for {voltage} there, or a dump load on the bridge's side of the device that takes everything.",
-                    (j, failure) -> Sold.volts(failure.value()).stream()
+                    (j, failure) -> StandardSizes.volts(failure.value()).stream()
                             .mapToObj(volts -> Change.advice().with("voltage", volts, VOLTAGE)))
             .build();
 
@@ -97,26 +98,25 @@ final class TurbineNotFusedOpen {
         if (dumpHolds(j)) {
             return spot.says("dump-holds");
         }
-        List<Joined> parts = parts(j, device);
-        Joined weakest = parts.stream()
+        List<BridgeWindow.RatedPart> parts = parts(j, device);
+        BridgeWindow.RatedPart weakest = parts.stream()
                 .min(Comparator.comparingDouble(part -> spot.known(part.rating())))
                 .orElseThrow();
         return spot.with(Arg.phrase("part", weakest.part()))
                 .atMost(worst.directVoltage(), spot.known(weakest.rating()), VOLTAGE);
     }
 
-    /** A part that stays joined to the turbine, and what it stands, V. */
-    private record Joined(Part part, Amount rating) {}
-
-    private static List<Joined> parts(Judgement j, Devices.Placed device) {
+    /** What stays joined to the turbine. */
+    private static List<BridgeWindow.RatedPart> parts(Judgement j, Devices.Placed device) {
         RectifierNumbers bridge = j.numbers().rectifier();
-        List<Joined> parts = new ArrayList<>();
-        parts.add(new Joined(Part.DIODES, bridge.reverseVoltageRating()));
+        List<BridgeWindow.RatedPart> parts = new ArrayList<>();
+        parts.add(new BridgeWindow.RatedPart(PartWord.DIODES, bridge.reverseVoltageRating()));
         if (bridge.capacitance() > 0) {
-            parts.add(new Joined(Part.CAPACITOR, bridge.capacitorVoltageRating()));
+            parts.add(new BridgeWindow.RatedPart(PartWord.CAPACITOR, bridge.capacitorVoltageRating()));
         }
         if (device.joins(Place.REGULATOR) && device.joins(Place.BATTERY)) {
-            parts.add(new Joined(Part.REGULATOR, j.numbers().regulator().inputVoltageLimit()));
+            parts.add(new BridgeWindow.RatedPart(
+                    PartWord.REGULATOR, j.numbers().regulator().inputVoltageLimit()));
         }
         return parts;
     }

@@ -27,10 +27,10 @@ import org.leat.design.DeviceKind;
 import org.leat.design.Place;
 import org.leat.design.ProtectiveDevice;
 import org.leat.design.ProtectiveDeviceBuilder;
+import org.leat.pack.kit.ChangesForText;
 import org.leat.pack.kit.Devices;
 import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.NozzlesOnHand;
-import org.leat.pack.kit.Said;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.BrokenBridge;
 import org.leat.plant.cases.Running;
@@ -135,7 +135,7 @@ final class DiodeShort {
             .leastWayOut(
                     "bridge",
                     "A bridge of {rating}.",
-                    Said.only(
+                    ChangesForText.only(
                             "bridge-overloaded-unopened",
                             FieldChanges.raised("A", ElectricCurrent.class, 35, 60, 100, 150, 200, 300, 400)))
             .advice(
@@ -157,19 +157,21 @@ final class DiodeShort {
             return List.of(j.at("/rectifier").says("no-current"));
         }
         List<Supplier<Outcome>> questions = new ArrayList<>();
-        List<Lasting> lasting =
-                all.stream().map(broken -> Lasting.of(broken, opening(j))).toList();
-        List<Lasting> cleared = lasting.stream().filter(Lasting::opens).toList();
+        List<SustainedFault> lasting = all.stream()
+                .map(broken -> SustainedFault.of(broken, opening(j)))
+                .toList();
+        List<SustainedFault> cleared =
+                lasting.stream().filter(SustainedFault::opens).toList();
         if (!cleared.isEmpty()) {
             questions.add(
                     () -> cleared(j, Worst.least(cleared, each -> each.broken().phaseCurrent())));
         }
-        questions.add(() -> winding(j, Worst.most(lasting, Lasting::current)));
+        questions.add(() -> winding(j, Worst.most(lasting, SustainedFault::current)));
         Alternator alternator = j.design().alternator();
         if (alternator.thermalResistance() != null && alternator.insulationClass() != null) {
             questions.add(() -> heat(j, lasting));
         }
-        questions.add(() -> bridge(j, Worst.most(lasting, Lasting::diodeCurrent)));
+        questions.add(() -> bridge(j, Worst.most(lasting, SustainedFault::diodeCurrent)));
         return j.all(questions);
     }
 
@@ -178,11 +180,11 @@ final class DiodeShort {
      * nothing and that of the full flow, and from full flow down the others fall with it: so no more than just does not open a device
      * in the leads, with a diode's share of it as at full flow, which falls too.
      */
-    private record Lasting(BrokenBridge broken, Devices.@Nullable Placed device, double current) {
+    private record SustainedFault(BrokenBridge broken, Devices.@Nullable Placed device, double current) {
 
-        static Lasting of(BrokenBridge broken, Devices.@Nullable Placed device) {
+        static SustainedFault of(BrokenBridge broken, Devices.@Nullable Placed device) {
             boolean opens = device != null && broken.phaseCurrent() >= device.surelyOpens();
-            return new Lasting(
+            return new SustainedFault(
                     broken, device, opens ? Objects.requireNonNull(device).surelyOpens() : broken.phaseCurrent());
         }
 
@@ -195,7 +197,7 @@ final class DiodeShort {
         }
     }
 
-    private static Outcome cleared(Judgement j, Lasting lasting) {
+    private static Outcome cleared(Judgement j, SustainedFault lasting) {
         Devices.Placed device = Objects.requireNonNull(lasting.device());
         return spot(j, device.path() + "/rated-current", lasting.broken())
                 .saying("cleared", "overloaded")
@@ -216,26 +218,27 @@ final class DiodeShort {
                 .with("speed", broken.runnerSpeed(), ROTATIONAL_SPEED);
     }
 
-    private static Spot spot(Judgement j, String path, Lasting lasting) {
+    private static Spot spot(Judgement j, String path, SustainedFault lasting) {
         Devices.Placed device = lasting.device();
         Spot spot = spot(j, path, lasting.broken());
         return lasting.opens() && device != null ? spot.with(device.name()) : spot;
     }
 
-    private static Spot saying(Spot spot, Lasting lasting, String passes, String fails) {
+    private static Spot saying(Spot spot, SustainedFault lasting, String passes, String fails) {
         return lasting.opens() ? spot.saying(passes + "-unopened", fails + "-unopened") : spot.saying(passes, fails);
     }
 
-    private static Outcome winding(Judgement j, Lasting lasting) {
+    private static Outcome winding(Judgement j, SustainedFault lasting) {
         Spot spot = saying(spot(j, "/alternator/current-limit", lasting), lasting, "carried", "overloaded");
         double limit = spot.known(j.numbers().alternator().currentLimit());
         return spot.atMost(lasting.current(), limit, CURRENT);
     }
 
-    private static Outcome heat(Judgement j, List<Lasting> all) {
+    private static Outcome heat(Judgement j, List<SustainedFault> all) {
         Alternator stated = j.design().alternator();
         double resistance = j.at("/alternator/thermal-resistance").si(stated.thermalResistance());
-        Lasting hottest = Worst.last(all, lasting -> settled(j, lasting, resistance), SettledWinding.coolestFirst());
+        SustainedFault hottest =
+                Worst.last(all, lasting -> settled(j, lasting, resistance), SettledWinding.coolestFirst());
         Spot spot = saying(spot(j, "/alternator/insulation-class", hottest), hottest, "cool-enough", "too-hot");
         double limit = SettledWinding.limit(spot.given(stated.insulationClass()));
         OptionalDouble settled = settled(j, hottest, resistance);
@@ -244,11 +247,11 @@ final class DiodeShort {
                 : spot.atMost(settled.getAsDouble(), limit, TEMPERATURE);
     }
 
-    private static OptionalDouble settled(Judgement j, Lasting lasting, double resistance) {
+    private static OptionalDouble settled(Judgement j, SustainedFault lasting, double resistance) {
         return SettledWinding.behind(j.solved(), lasting.broken(), lasting.current(), resistance);
     }
 
-    private static Outcome bridge(Judgement j, Lasting lasting) {
+    private static Outcome bridge(Judgement j, SustainedFault lasting) {
         Spot spot =
                 saying(spot(j, "/rectifier/average-current", lasting), lasting, "bridge-carries", "bridge-overloaded");
         double limit = spot.known(j.numbers().rectifier().averageCurrentRating());

@@ -8,7 +8,7 @@ import org.leat.check.Outcome;
 import org.leat.design.ChargeRegulator;
 import org.leat.design.RegulatorKind;
 import org.leat.pack.kit.BridgeElement;
-import org.leat.pack.kit.Sold;
+import org.leat.pack.kit.StandardSizes;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.BatteryFull;
 
@@ -32,7 +32,7 @@ final class AddedDumpLoad {
 
     private static Change change(Judgement j, double current) {
         double volts = j.numbers().battery().absorptionVoltage();
-        double ohms = Sold.resistance(volts / (1.2 * current));
+        double ohms = StandardSizes.resistance(volts / (1.2 * current));
         double power = Math.ceil(1.5 * volts * volts / ohms / 50) * 50;
         BridgeElement element = new BridgeElement(Math.round(volts * 10) / 10.0, ohms, power);
         return element.told(switched(j, Change.of("/dump-load", element.alone())));

@@ -19,7 +19,7 @@ import org.leat.design.DumpLoad;
 import org.leat.design.DumpSide;
 import org.leat.pack.kit.BridgeElement;
 import org.leat.pack.kit.BridgeWindow;
-import org.leat.pack.kit.BridgeWindow.Standing;
+import org.leat.pack.kit.BridgeWindow.RatedPart;
 
 /** When a dump load or clamp before a tracking or series regulator comes on. */
 final class InputClamp {
@@ -82,7 +82,7 @@ final class InputClamp {
 
     private static Outcome below(Judgement j, double trigger) {
         Spot spot = j.at(PATH).during("load-lost").saying("in-time", "too-late");
-        Standing weakest = BridgeWindow.parts(j.numbers()).stream()
+        RatedPart weakest = BridgeWindow.parts(j.numbers()).stream()
                 .min(Comparator.comparingDouble(part -> spot.known(part.rating())))
                 .orElseThrow();
         return spot.with(Arg.phrase("part", weakest.part())).atMost(trigger, spot.known(weakest.rating()), VOLTAGE);

@@ -17,8 +17,8 @@ import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.ChargeRegulator;
 import org.leat.pack.kit.FieldChanges;
-import org.leat.pack.kit.Lead;
-import org.leat.pack.kit.Regulated;
+import org.leat.pack.kit.LeadAcid;
+import org.leat.pack.kit.Regulators;
 import org.leat.plant.numbers.SiteNumbers;
 import org.leat.quantity.Quantities.VoltagePerTemperature;
 import org.leat.quantity.Si;
@@ -53,11 +53,11 @@ final class RegulatorTemperatureCompensation {
 
     private static Outcome judge(Judgement j) {
         Spot spot = j.at("/regulator/temperature-compensation");
-        ChargeRegulator regulator = Regulated.by(j);
+        ChargeRegulator regulator = Regulators.by(j);
         if (regulator == null) {
             return spot.says("none");
         }
-        if (!Lead.is(j) && Si.of(regulator.temperatureCompensation(), 0) == 0) {
+        if (!LeadAcid.is(j) && Si.of(regulator.temperatureCompensation(), 0) == 0) {
             return spot.says("not-lead");
         }
         double set = spot.si(regulator.temperatureCompensation());
@@ -75,7 +75,7 @@ final class RegulatorTemperatureCompensation {
     }
 
     private static Stream<Change> set(Judgement j, Outcome.Fail failure) {
-        return (Lead.is(j) ? DoubleStream.of(-4, -3, -5) : DoubleStream.of(0))
+        return (LeadAcid.is(j) ? DoubleStream.of(-4, -3, -5) : DoubleStream.of(0))
                 .mapToObj(set -> FieldChanges.rated(failure.path(), set, "mV/K", VoltagePerTemperature.class));
     }
 }

@@ -26,9 +26,9 @@ import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.BatteryBank;
 import org.leat.design.ChargeRegulator;
+import org.leat.pack.kit.ChangesForText;
 import org.leat.pack.kit.FieldChanges;
-import org.leat.pack.kit.Regulated;
-import org.leat.pack.kit.Said;
+import org.leat.pack.kit.Regulators;
 import org.leat.quantity.Si;
 
 /** Set points of the charge regulator against chemistry and number of cells. */
@@ -48,14 +48,14 @@ final class SetPoints {
             .notApplicable("none-for-chemistry", "Cells of this chemistry must not be held at such a set point.")
             .notApplicable("none", "Not judged: there is no regulator.")
             .judgeAll(SetPoints::judge)
-            .leastWayOut("set", "A set point of {rating}.", Said.only("outside", SetPoints::inside))
-            .wayOut("leave-out", "No such set point.", Said.only("none-for-chemistry", FieldChanges.to(null)))
+            .leastWayOut("set", "A set point of {rating}.", ChangesForText.only("outside", SetPoints::inside))
+            .wayOut("leave-out", "No such set point.", ChangesForText.only("none-for-chemistry", FieldChanges.to(null)))
             .build();
 
     private SetPoints() {}
 
     private static List<Outcome> judge(Judgement j) {
-        ChargeRegulator regulator = Regulated.by(j);
+        ChargeRegulator regulator = Regulators.by(j);
         if (regulator == null) {
             return List.of(j.at("/regulator").says("none"));
         }

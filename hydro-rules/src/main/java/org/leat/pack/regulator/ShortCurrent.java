@@ -100,11 +100,12 @@ final class ShortCurrent {
      * @param failed on the set
      * @param device in the leads that opens at the whole flow; null where none does
      */
-    private record Lasting(RegulatorFailedShort failed, Devices.@Nullable Placed device) {
+    private record SustainedShort(RegulatorFailedShort failed, Devices.@Nullable Placed device) {
 
-        static Lasting of(Judgement j, RegulatorFailedShort failed) {
+        static SustainedShort of(Judgement j, RegulatorFailedShort failed) {
             Devices.Placed first = Devices.firstInLeads(j.design());
-            return new Lasting(failed, first != null && failed.phaseCurrent() >= first.surelyOpens() ? first : null);
+            return new SustainedShort(
+                    failed, first != null && failed.phaseCurrent() >= first.surelyOpens() ? first : null);
         }
 
         double phaseCurrent() {
@@ -126,14 +127,14 @@ final class ShortCurrent {
     }
 
     private static List<Outcome> judge(Judgement j) {
-        List<Lasting> all = j.solved().regulatorFailedShort().stream()
-                .map(failed -> Lasting.of(j, failed))
+        List<SustainedShort> all = j.solved().regulatorFailedShort().stream()
+                .map(failed -> SustainedShort.of(j, failed))
                 .toList();
         if (all.isEmpty()) {
             return List.of(j.at("/regulator").says("one-node"));
         }
-        Lasting most = Worst.most(all, Lasting::phaseCurrent);
-        Lasting mostDirect = Worst.most(all, Lasting::direct);
+        SustainedShort most = Worst.most(all, SustainedShort::phaseCurrent);
+        SustainedShort mostDirect = Worst.most(all, SustainedShort::direct);
         List<Supplier<Outcome>> questions = new ArrayList<>();
         questions.add(() -> winding(j, most));
         questions.add(() -> bridge(j, mostDirect));
@@ -149,18 +150,18 @@ final class ShortCurrent {
         return j.all(questions);
     }
 
-    private static Outcome winding(Judgement j, Lasting lasting) {
+    private static Outcome winding(Judgement j, SustainedShort lasting) {
         Spot spot = lasting.spot(j.at("/alternator/current-limit"), "winding-carries", "winding-overloaded");
         return spot.atMost(
                 lasting.phaseCurrent(), spot.known(j.numbers().alternator().currentLimit()), CURRENT);
     }
 
-    private static Outcome bridge(Judgement j, Lasting lasting) {
+    private static Outcome bridge(Judgement j, SustainedShort lasting) {
         Spot spot = lasting.spot(j.at("/rectifier/average-current"), "bridge-carries", "bridge-overloaded");
         return spot.atMost(lasting.direct(), spot.known(j.numbers().rectifier().averageCurrentRating()), CURRENT);
     }
 
-    private static Outcome cable(Judgement j, CableNumbers cable, Lasting lasting, double current) {
+    private static Outcome cable(Judgement j, CableNumbers cable, SustainedShort lasting, double current) {
         Spot spot = lasting.spot(j.at(cable.path() + "/conductor/area"), "cable-carries", "cable-overloaded")
                 .with(Runs.arg("run", j.design(), cable));
         CableDuty.Carries carries = new CableDuty.Carries(

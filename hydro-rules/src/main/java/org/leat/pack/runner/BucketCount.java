@@ -13,7 +13,7 @@ import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.Buckets;
 import org.leat.design.RunnerKind;
-import org.leat.pack.kit.Wheel;
+import org.leat.pack.kit.RunnerParts;
 import org.leat.plant.cases.JetOnRunner;
 
 /** Number of buckets against the rule for split double buckets. */
@@ -41,7 +41,7 @@ final class BucketCount {
     private BucketCount() {}
 
     private static Outcome judge(Judgement j) {
-        Buckets buckets = Wheel.buckets(j);
+        Buckets buckets = RunnerParts.buckets(j);
         int count = j.at("/").given(PATH, buckets == null ? null : buckets.count());
         JetOnRunner jet = j.solved().thickestJet();
         Spot spot = j.at(PATH);

@@ -14,8 +14,8 @@ import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
-import org.leat.pack.kit.OtherBuckets;
-import org.leat.pack.kit.Wheel;
+import org.leat.pack.kit.BucketMaterials;
+import org.leat.pack.kit.RunnerParts;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.Running;
 import org.leat.plant.duties.BucketNeck;
@@ -42,15 +42,15 @@ final class BucketRoot {
             .fails("too-warm", "At {temperature:°C} the buckets' material does not hold its shape.")
             .judgeAll(BucketRoot::judge)
             .leastWayOut("thicker", "A neck {thickness:mm} thick along the jet.", BucketRoot::thicker)
-            .wayOut("stronger", "Buckets of {material}.", OtherBuckets::materials)
+            .wayOut("stronger", "Buckets of {material}.", BucketMaterials::materials)
             .build();
 
     private BucketRoot() {}
 
     private static List<Outcome> judge(Judgement j) {
-        BucketStrength strength = Wheel.strength(j, j.at("/"));
+        BucketStrength strength = RunnerParts.strength(j, j.at("/"));
         List<Running> running = j.solved().running();
-        BucketNeck neck = Wheel.neck(j, j.at("/runner/buckets"));
+        BucketNeck neck = RunnerParts.neck(j, j.at("/runner/buckets"));
         Spot spot = j.at(PATH);
         if (strength.allowedOnce().isEmpty() || strength.allowedAlways().isEmpty()) {
             return List.of(
@@ -67,7 +67,7 @@ final class BucketRoot {
     }
 
     private static Stream<Change> thicker(Judgement j, Outcome.Fail failure) {
-        double now = Math.ceil(Wheel.neck(j, j.at(PATH)).thickness() * 1000);
+        double now = Math.ceil(RunnerParts.neck(j, j.at(PATH)).thickness() * 1000);
         return Stream.iterate(now + 1, t -> t <= 3 * now, t -> t + 1)
                 .map(t -> Change.of(PATH, Si.quantity(t, "mm", Length.class)).with("thickness", t / 1000, LENGTH));
     }

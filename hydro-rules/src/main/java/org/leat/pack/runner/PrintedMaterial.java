@@ -19,9 +19,9 @@ import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.Buckets;
 import org.leat.design.Making;
-import org.leat.pack.kit.OtherBuckets;
+import org.leat.pack.kit.BucketMaterials;
 import org.leat.pack.kit.PrintedNecks;
-import org.leat.pack.kit.Wheel;
+import org.leat.pack.kit.RunnerParts;
 import org.leat.plant.duties.BucketStrength;
 
 /** Printed buckets in heat and water, and when to look at them. */
@@ -71,15 +71,16 @@ final class PrintedMaterial {
 
     private static List<Outcome> judge(Judgement j) {
         Spot nowhere = j.at("/");
-        Buckets buckets = nowhere.given("/runner/buckets/making", Wheel.buckets(j));
+        Buckets buckets = nowhere.given("/runner/buckets/making", RunnerParts.buckets(j));
         if (nowhere.given("/runner/buckets/making", buckets.making()) != Making.PRINTED) {
             return List.of(j.at("/runner/buckets/making").says("not-printed"));
         }
         Spot unstated = j.at("/runner/buckets");
-        BucketStrength strength = Wheel.strength(j, unstated);
-        double deflection = unstated.given(Wheel.MATERIAL, strength.material().deflectionLow());
+        BucketStrength strength = RunnerParts.strength(j, unstated);
+        double deflection =
+                unstated.given(RunnerParts.MATERIAL, strength.material().deflectionLow());
         j.solved();
-        Spot spot = j.at(Wheel.MATERIAL).with("material", unstated.given(buckets.material()));
+        Spot spot = j.at(RunnerParts.MATERIAL).with("material", unstated.given(buckets.material()));
         return j.all(List.of(
                 () -> spot.during("hottest day")
                         .saying("cool-enough", "too-hot")
@@ -105,7 +106,7 @@ final class PrintedMaterial {
     }
 
     private static Stream<Change> stronger(Judgement j, Outcome.Fail failure) {
-        return failure.path().equals(LAYERS) ? Stream.empty() : OtherBuckets.materials(j, failure);
+        return failure.path().equals(LAYERS) ? Stream.empty() : BucketMaterials.materials(j, failure);
     }
 
     private static Stream<Change> turned(Judgement j, Outcome.Fail failure) {

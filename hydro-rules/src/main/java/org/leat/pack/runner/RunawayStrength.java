@@ -11,8 +11,8 @@ import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.Buckets;
-import org.leat.pack.kit.OtherBuckets;
-import org.leat.pack.kit.Wheel;
+import org.leat.pack.kit.BucketMaterials;
+import org.leat.pack.kit.RunnerParts;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.LoadLost;
 import org.leat.plant.duties.BucketNeck;
@@ -34,16 +34,16 @@ final class RunawayStrength {
             .fails("bursts", "At runaway, {speed:rpm}, the wheel sees {value:MPa}; it may see {limit:MPa}.")
             .fails("too-warm", "At {temperature:°C} the wheel's material does not hold its shape.")
             .judge(RunawayStrength::judge)
-            .wayOut("stronger", "Buckets of {material}.", OtherBuckets::materials)
+            .wayOut("stronger", "Buckets of {material}.", BucketMaterials::materials)
             .build();
 
     private RunawayStrength() {}
 
     private static Outcome judge(Judgement j) {
-        BucketStrength strength = Wheel.strength(j, j.at("/"));
+        BucketStrength strength = RunnerParts.strength(j, j.at("/"));
         LoadLost lost = Worst.most(j.solved().loadLost(), LoadLost::speed);
-        Spot spot = j.at(Wheel.MATERIAL).during(lost);
-        Buckets buckets = spot.given("/runner/buckets", Wheel.buckets(j));
+        Spot spot = j.at(RunnerParts.MATERIAL).during(lost);
+        Buckets buckets = spot.given("/runner/buckets", RunnerParts.buckets(j));
         double mass = spot.si("/runner/buckets/mass", buckets.mass());
         double width = spot.si("/runner/buckets/root-width", buckets.rootWidth());
         double thickness = spot.si("/runner/buckets/root-thickness", buckets.rootThickness());

@@ -11,7 +11,7 @@ public final class RunnerRules {
     /** {@return every one} */
     public static List<Rule> all() {
         return List.of(
-                BearingBesideRunner.RULE,
+                RunnerBearingLife.RULE,
                 BucketCount.RULE,
                 BucketRoot.RULE,
                 Guard.RULE,

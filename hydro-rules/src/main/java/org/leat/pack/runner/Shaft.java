@@ -23,9 +23,9 @@ import org.leat.check.Spot;
 import org.leat.design.Bearings;
 import org.leat.design.Hub;
 import org.leat.design.Runner;
-import org.leat.pack.kit.Wheel;
+import org.leat.pack.kit.RunnerParts;
 import org.leat.plant.duties.HubTorque;
-import org.leat.plant.duties.ShaftStrain;
+import org.leat.plant.duties.ShaftLoading;
 import org.leat.quantity.Si;
 
 /** The shaft that carries the wheel against the greatest torque of a moment and the pull of the jets. */
@@ -65,11 +65,11 @@ final class Shaft {
         Hub hub = j.at("/runner").given("/runner/hub", runner == null ? null : runner.hub());
         Spot spot = j.at(PATH);
         double diameter = spot.si(hub.shaftDiameter());
-        Bearings bearings = j.at("/").given("/runner/bearings", Wheel.bearings(j));
+        Bearings bearings = j.at("/").given("/runner/bearings", RunnerParts.bearings(j));
         double mass = spot.si("/runner/mass", Objects.requireNonNull(runner).mass());
         double overhang = spot.si("/runner/bearings/overhang", bearings.overhang());
         HubTorque.Greatest torque = HubTorque.greatest(j.solved());
-        ShaftStrain strain = ShaftStrain.of(j.numbers(), torque, mass, overhang);
+        ShaftLoading strain = ShaftLoading.of(j.numbers(), torque, mass, overhang);
         double factor = j.limit("factor").value();
         double may = j.limit("yield").value() / factor;
         double stress = strain.stress(diameter);

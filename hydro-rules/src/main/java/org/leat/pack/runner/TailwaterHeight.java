@@ -14,7 +14,7 @@ import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.Buckets;
 import org.leat.design.Runner;
-import org.leat.pack.kit.Wheel;
+import org.leat.pack.kit.RunnerParts;
 import org.leat.plant.cases.JetOnRunner;
 import org.leat.quantity.Si;
 
@@ -54,7 +54,7 @@ final class TailwaterHeight {
 
     private static double least(Judgement j) {
         JetOnRunner jet = j.solved().thickestJet();
-        Buckets buckets = Wheel.buckets(j);
+        Buckets buckets = RunnerParts.buckets(j);
         double usual = jet.usualBucketLength();
         return jet.leastTailwaterClearance(buckets == null ? usual : Si.of(buckets.length(), usual));
     }

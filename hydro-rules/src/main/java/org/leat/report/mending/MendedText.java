@@ -8,7 +8,7 @@ import org.leat.check.Outcome;
 import org.leat.check.Rulebook;
 import org.leat.check.WayOut;
 import org.leat.file.ProblemText;
-import org.leat.report.Plainly;
+import org.leat.report.PlainText;
 import org.leat.report.SettingsText;
 import org.leat.report.TextWriter;
 import org.leat.report.Wording;
@@ -119,6 +119,6 @@ public final class MendedText {
     }
 
     private void line(String text) throws IOException {
-        out.append(Wrapping.text(Plainly.of(text), width)).append('\n');
+        out.append(Wrapping.text(PlainText.of(text), width)).append('\n');
     }
 }

@@ -44,10 +44,10 @@ class BusOfKitTest {
     void the_management_is_a_part_of_the_bus_where_there_is_one() {
         assertThat(BusPart.all(Plants.design("sound")))
                 .extracting(BusPart::part)
-                .containsExactly(Part.REGULATOR, Part.INVERTER, Part.MANAGEMENT);
+                .containsExactly(PartWord.REGULATOR, PartWord.INVERTER, PartWord.MANAGEMENT);
         assertThat(BusPart.all(Plants.design("sound", "/battery/management: null")))
                 .extracting(BusPart::part)
-                .containsExactly(Part.REGULATOR, Part.INVERTER);
+                .containsExactly(PartWord.REGULATOR, PartWord.INVERTER);
     }
 
     @Test
@@ -115,12 +115,12 @@ class BusOfKitTest {
     @Test
     void what_hangs_on_the_bridge_are_regulator_diodes_and_a_capacitor_where_there_is_one() {
         assertThat(BridgeWindow.parts(Asked.of("sound-tracking").numbers()))
-                .extracting(BridgeWindow.Standing::part)
-                .containsExactly(Part.REGULATOR, Part.DIODES, Part.CAPACITOR);
+                .extracting(BridgeWindow.RatedPart::part)
+                .containsExactly(PartWord.REGULATOR, PartWord.DIODES, PartWord.CAPACITOR);
         assertThat(BridgeWindow.parts(Asked.of("sound-tracking", "/rectifier/capacitance: null")
                         .numbers()))
-                .extracting(BridgeWindow.Standing::part)
-                .containsExactly(Part.REGULATOR, Part.DIODES);
+                .extracting(BridgeWindow.RatedPart::part)
+                .containsExactly(PartWord.REGULATOR, PartWord.DIODES);
     }
 
     @Test

@@ -53,12 +53,12 @@ class MachineOfKitTest {
     @Test
     void the_wheel_grows_with_the_turns() {
         Judgement j = Asked.of("sound", "/runner/pitch-diameter: 180 mm");
-        assertThat(OtherTurns.more(j, Asked.failure(j))
+        assertThat(WindingTurns.more(j, Asked.failure(j))
                         .map(change -> Plants.edits(change).get("/runner/pitch-diameter"))
                         .toList())
                 .startsWith("198 mm", "225 mm", "252 mm")
                 .hasSize(8);
-        assertThat(OtherTurns.more(Asked.of("bare"), Asked.failure(j))).isEmpty();
+        assertThat(WindingTurns.more(Asked.of("bare"), Asked.failure(j))).isEmpty();
     }
 
     @Test
@@ -66,12 +66,12 @@ class MachineOfKitTest {
         String printed =
                 "/runner/buckets: { count: 23, width: 38 mm, material: PA12, making: printed, strength: 40 MPa }";
         Judgement stated = Asked.of("sound", printed);
-        assertThat(OtherBuckets.materials(stated, Asked.failure(stated)))
+        assertThat(BucketMaterials.materials(stated, Asked.failure(stated)))
                 .isNotEmpty()
                 .allSatisfy(
                         change -> assertThat(Plants.edits(change)).containsEntry("/runner/buckets/strength", "null"));
         Judgement silent = Asked.of("sound");
-        assertThat(OtherBuckets.materials(silent, Asked.failure(silent)))
+        assertThat(BucketMaterials.materials(silent, Asked.failure(silent)))
                 .isNotEmpty()
                 .noneMatch(change -> Plants.edits(change).containsKey("/runner/buckets/strength"));
     }

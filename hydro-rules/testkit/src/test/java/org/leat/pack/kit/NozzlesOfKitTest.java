@@ -84,14 +84,14 @@ class NozzlesOfKitTest {
         assertThat(Plants.edits(change)).containsExactly(java.util.Map.entry("/nozzles/sets", "[{open: [9 mm]}]"));
     }
 
-    private static WornOpen worn(String worn) {
-        return WornOpen.of(Asked.of(
+    private static NozzleWear worn(String worn) {
+        return NozzleWear.of(Asked.of(
                 "brook", "/nozzles/open: [ 11 mm, 9 mm ]", "/nozzles/available: null", "/nozzles/worn: " + worn));
     }
 
     @Test
     void the_widest_reading_of_a_bore_counts_and_a_fresh_nozzle_is_as_drilled() {
-        WornOpen open = worn("[ { drilled: 11 mm, measured: 11.2 mm }, { drilled: 11 mm, measured: 11.4 mm },"
+        NozzleWear open = worn("[ { drilled: 11 mm, measured: 11.2 mm }, { drilled: 11 mm, measured: 11.4 mm },"
                 + " { drilled: 11 mm, measured: 11.3 mm }, { drilled: 9 mm, running-time: 0 h } ]");
         assertThat(open.missing()).isNull();
         assertThat(open.bores()).extracting(Si::of).containsExactly(0.0114, 0.009);
@@ -118,12 +118,12 @@ class NozzlesOfKitTest {
                 "/nozzles/available: null",
                 "/nozzles/worn: [ { drilled: 12 mm, measured: 13 mm },"
                         + " { drilled: 10 mm, measured: 10.1 mm, running-time: 100 h }, { drilled: 10 mm, measured: 10 mm, running-time: 50 h } ]");
-        assertThat(WornOpen.untimed(j)).isNull();
+        assertThat(NozzleWear.untimed(j)).isNull();
         // (10.1/10)² - 1 is 0.0201 in 100 h
-        assertThat(WornOpen.time(j, 0.0201).orElseThrow()).isCloseTo(360_000, within(1.0));
+        assertThat(NozzleWear.time(j, 0.0201).orElseThrow()).isCloseTo(360_000, within(1.0));
         Judgement untimed = Asked.of(
                 "brook",
                 "/nozzles/worn: [ { drilled: 12 mm, measured: 13 mm, running-time: 1 h }, { drilled: 11 mm, measured: 12 mm } ]");
-        assertThat(WornOpen.untimed(untimed)).isEqualTo("/nozzles/worn[1]/running-time");
+        assertThat(NozzleWear.untimed(untimed)).isEqualTo("/nozzles/worn[1]/running-time");
     }
 }

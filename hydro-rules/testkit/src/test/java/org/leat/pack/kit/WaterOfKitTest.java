@@ -190,11 +190,11 @@ class WaterOfKitTest {
                 .mapToDouble(running -> running.operatingPoint().batteryPower())
                 .min()
                 .orElseThrow();
-        assertThat(Lean.of(year).operatingPoint().batteryPower()).isEqualTo(least);
+        assertThat(LeanSeason.running(year).operatingPoint().batteryPower()).isEqualTo(least);
         assertThat(year.solved().overTheYear().get(0).operatingPoint().batteryPower())
                 .isGreaterThan(least);
         Judgement bare = Asked.of("bare");
-        assertThat(Lean.of(bare).nozzles())
+        assertThat(LeanSeason.running(bare).nozzles())
                 .isEqualTo(bare.solved().running().get(0).nozzles());
     }
 }

@@ -10,6 +10,6 @@ class WordsTest {
     @Test
     void a_key_is_the_kind_of_word_and_its_name() {
         assertThat(VoltageCause.DUMP_LOST.key()).isEqualTo("cause.dump-lost");
-        assertThat(Part.REGULATOR.key()).isEqualTo("part.regulator");
+        assertThat(PartWord.REGULATOR.key()).isEqualTo("part.regulator");
     }
 }
