@@ -78,7 +78,7 @@ public final class FuseGates {
                 .filter(gate -> gate.melts5s() <= current)
                 .reduce((a, b) -> b)
                 .map(gate -> Answer.of(gate.rating()))
-                .orElseGet(() ->
-                        Answer.outside(LAW, "current", current, GATES.get(0).melts5s(), Double.POSITIVE_INFINITY, "A"));
+                .orElseGet(
+                        () -> Answer.below(LAW, "current", current, GATES.get(0).melts5s(), "A"));
     }
 }

@@ -50,8 +50,7 @@ public final class RunInductance {
         Physical.positive("spacing", spacing);
         Physical.positive("diameter", diameter);
         return spacing < diameter
-                ? Answer.outside(
-                        "inductance of a run of wires", "spacing", spacing, diameter, Double.POSITIVE_INFINITY, "m")
+                ? Answer.below("inductance of a run of wires", "spacing", spacing, diameter, "m")
                 : Answer.of(internal + 0.2e-6 * Math.log(2 * spacing / diameter));
     }
 

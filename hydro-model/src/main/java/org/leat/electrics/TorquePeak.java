@@ -23,8 +23,7 @@ public record TorquePeak(double speed, double torque) {
         double inductance = bus.alternator().phaseInductance();
         return inductance > 0
                 ? Answer.of(of(bus).speed())
-                : Answer.outside(
-                        "torque peak", "phase inductance", inductance, Double.MIN_VALUE, Double.POSITIVE_INFINITY, "H");
+                : Answer.below("torque peak", "phase inductance", inductance, Double.MIN_VALUE, "H");
     }
 
     /**

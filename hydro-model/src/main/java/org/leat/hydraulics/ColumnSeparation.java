@@ -42,7 +42,7 @@ public final class ColumnSeparation {
     public static Answer afterFirstCavity(double tankHead, double surge, double vapourHead) {
         double m = ratio(tankHead, surge, vapourHead);
         return m <= 1
-                ? Answer.outside(BLOW, "surge over head", m, 1, Double.POSITIVE_INFINITY, "1")
+                ? Answer.below(BLOW, "surge over head", m, 1, "1")
                 : Answer.of(vapourHead + (2 * Math.ceil(m) + 1 - m) * margin(tankHead, vapourHead));
     }
 

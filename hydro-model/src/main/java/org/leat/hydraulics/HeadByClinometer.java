@@ -31,6 +31,6 @@ public final class HeadByClinometer {
             double part = distances[i] * Math.cos(angles[i]) * anglePlusMinus;
             squares += part * part;
         }
-        return new Estimate(sum, Math.sqrt(squares));
+        return Estimate.of(sum, Math.sqrt(squares));
     }
 }

@@ -23,7 +23,7 @@ public final class HeadByGauge {
     public static Estimate head(
             double pressure, double pressurePlusMinus, double gaugeAboveNozzle, double temperatureCelsius) {
         double weight = WaterProperties.density(temperatureCelsius) * Gravity.STANDARD;
-        return new Estimate(
+        return Estimate.of(
                 Physical.notNegative("pressure", pressure) / weight
                         + Physical.finite("gaugeAboveNozzle", gaugeAboveNozzle),
                 Physical.notNegative("pressurePlusMinus", pressurePlusMinus) / weight);

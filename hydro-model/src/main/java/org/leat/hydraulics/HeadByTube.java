@@ -25,6 +25,6 @@ public final class HeadByTube {
             sum += Physical.finite("step", step);
         }
         double each = Physical.notNegative("readingPlusMinus", readingPlusMinus);
-        return new Estimate(sum, each * Math.sqrt(steps.length));
+        return Estimate.of(sum, each * Math.sqrt(steps.length));
     }
 }

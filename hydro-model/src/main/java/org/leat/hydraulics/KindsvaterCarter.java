@@ -17,7 +17,6 @@ public final class KindsvaterCarter {
     public static final double COEFFICIENT_UNCERTAINTY = 0.015;
 
     private static final String LAW = "ISO 1438 rectangular notch";
-    private static final double INFINITY = Double.POSITIVE_INFINITY;
     private static final double HEAD_CORRECTION = 0.001;
 
     private static final double[] WIDTH_SHARE = {0, 0.2, 0.4, 0.6, 0.7, 0.8, 0.9, 1};
@@ -51,20 +50,20 @@ public final class KindsvaterCarter {
      */
     public static Answer flow(double width, double head, double crestHeight, double channelWidth) {
         if (!(head >= 0.03)) {
-            return Answer.outside(LAW, "head", head, 0.03, INFINITY, "m");
+            return Answer.below(LAW, "head", head, 0.03, "m");
         }
         if (!(width >= 0.15)) {
-            return Answer.outside(LAW, "width", width, 0.15, INFINITY, "m");
+            return Answer.below(LAW, "width", width, 0.15, "m");
         }
         if (!(crestHeight >= 0.1)) {
-            return Answer.outside(LAW, "crestHeight", crestHeight, 0.1, INFINITY, "m");
+            return Answer.below(LAW, "crestHeight", crestHeight, 0.1, "m");
         }
         if (!(head / crestHeight <= 2.5)) {
             return Answer.outside(LAW, "head/crestHeight", head / crestHeight, 0, 2.5, "1");
         }
         double share = Physical.within("width/channelWidth", width / channelWidth, 0, 1);
         if (share < 1 && channelWidth - width < 0.2) {
-            return Answer.outside(LAW, "channelWidth - width", channelWidth - width, 0.2, INFINITY, "m");
+            return Answer.below(LAW, "channelWidth - width", channelWidth - width, 0.2, "m");
         }
         double alpha = between(WIDTH_SHARE, ALPHA, share);
         double beta = between(WIDTH_SHARE, BETA, share);

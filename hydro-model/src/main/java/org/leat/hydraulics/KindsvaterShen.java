@@ -19,7 +19,6 @@ public final class KindsvaterShen {
     public static final double COEFFICIENT_UNCERTAINTY = 0.01;
 
     private static final String LAW = "ISO 1438 V-notch, fully contracted";
-    private static final double INFINITY = Double.POSITIVE_INFINITY;
 
     private KindsvaterShen() {}
 
@@ -50,10 +49,10 @@ public final class KindsvaterShen {
             return Answer.outside(LAW, "angle", angle, Math.toRadians(20), Math.toRadians(100), "rad");
         }
         if (!(head >= 0.06)) {
-            return Answer.outside(LAW, "head", head, 0.06, INFINITY, "m");
+            return Answer.below(LAW, "head", head, 0.06, "m");
         }
         if (!(crestHeight >= 0.45)) {
-            return Answer.outside(LAW, "crestHeight", crestHeight, 0.45, INFINITY, "m");
+            return Answer.below(LAW, "crestHeight", crestHeight, 0.45, "m");
         }
         if (!(head / crestHeight <= 0.35)) {
             return Answer.outside(LAW, "head/crestHeight", head / crestHeight, 0, 0.35, "1");

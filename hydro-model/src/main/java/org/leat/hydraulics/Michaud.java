@@ -23,7 +23,7 @@ public final class Michaud {
         Physical.notNegative("closingTime", closingTime);
         double returnTime = 2 * length / Physical.positive("waveSpeed", waveSpeed);
         if (closingTime < returnTime) {
-            return Answer.outside("Michaud", "closingTime", closingTime, returnTime, Double.POSITIVE_INFINITY, "s");
+            return Answer.below("Michaud", "closingTime", closingTime, returnTime, "s");
         }
         return Answer.of(2 * length * velocity / (Gravity.STANDARD * closingTime));
     }

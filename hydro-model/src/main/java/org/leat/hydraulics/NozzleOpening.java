@@ -88,6 +88,11 @@ public final class NozzleOpening {
         return 31 * Arrays.hashCode(times) + Arrays.hashCode(shares);
     }
 
+    /** {@return whether nothing stays open after the last change} */
+    public boolean closes() {
+        return shares[shares.length - 1] == 0;
+    }
+
     /** {@return time of the last change, s} */
     public double lastChange() {
         return times[times.length - 1];

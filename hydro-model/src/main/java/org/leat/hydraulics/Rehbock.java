@@ -11,7 +11,6 @@ import org.leat.law.Gravity;
 public final class Rehbock {
 
     private static final String LAW = "ISO 1438 full-width weir, Rehbock";
-    private static final double INFINITY = Double.POSITIVE_INFINITY;
 
     private Rehbock() {}
 
@@ -21,10 +20,10 @@ public final class Rehbock {
             return Answer.outside(LAW, "head", head, 0.03, 0.75, "m");
         }
         if (!(width >= 0.3)) {
-            return Answer.outside(LAW, "width", width, 0.3, INFINITY, "m");
+            return Answer.below(LAW, "width", width, 0.3, "m");
         }
         if (!(crestHeight >= 0.1)) {
-            return Answer.outside(LAW, "crestHeight", crestHeight, 0.1, INFINITY, "m");
+            return Answer.below(LAW, "crestHeight", crestHeight, 0.1, "m");
         }
         double ratio = head / crestHeight;
         if (ratio > 1) {

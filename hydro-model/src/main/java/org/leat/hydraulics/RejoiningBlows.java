@@ -2,6 +2,7 @@ package org.leat.hydraulics;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.leat.law.Answer;
 
 /**
@@ -79,6 +80,12 @@ public final class RejoiningBlows {
         return new Peak(most, met.isEmpty() ? 0 : most - least);
     }
 
+    /** {@return what a blow is judged by in a section: the largest of all grids with its spread on top, m; empty where there is no such blow} */
+    public OptionalDouble judged(int section, Blow blow) {
+        Peak peak = peak(section, blow);
+        return peak.head() > Double.NEGATIVE_INFINITY ? OptionalDouble.of(peak.judged()) : OptionalDouble.empty();
+    }
+
     /** {@return highest pressure head, m, that each grid reaches in a section in one of some blows} Minus infinity where one has none. */
     public double agreed(int section, Blow... blows) {
         return grids.stream()
@@ -120,11 +127,10 @@ public final class RejoiningBlows {
         double judged = peak(section, governing(section)).judged();
         return doneGrowing()
                 ? Answer.of(judged)
-                : Answer.outside(
+                : Answer.above(
                         "discrete gas cavity model, blows that grow no more",
                         "highestPressureHead",
                         judged,
-                        Double.NEGATIVE_INFINITY,
                         judged,
                         "m");
     }

@@ -45,13 +45,12 @@ public final class SaltSlug {
             integral += step * (rise + conductivities[i - 1] - background) / 2;
             peak = Math.max(peak, rise);
         }
-        double infinity = Double.POSITIVE_INFINITY;
         if (integral <= 0 || peak <= 0) {
-            return Answer.outside(LAW, "peak rise of conductivity", peak, 0, infinity, "S/m");
+            return Answer.below(LAW, "peak rise of conductivity", peak, 0, "S/m");
         }
         double last = conductivities[times.length - 1] - background;
         if (last > BACK_WITHIN * peak) {
-            return Answer.outside(LAW, "last rise of conductivity over peak", last / peak, -infinity, BACK_WITHIN, "1");
+            return Answer.above(LAW, "last rise of conductivity over peak", last / peak, BACK_WITHIN, "1");
         }
         return Answer.of(mass / (calibration * integral));
     }

@@ -20,7 +20,7 @@ public final class StudentT {
         return new TDistribution(null, degreesOfFreedom).inverseCumulativeProbability(0.975);
     }
 
-    /** {@return the mean of at least one reading; its half-width is null for a single reading} */
+    /** {@return the mean of at least one reading; without a half-width for a single reading} */
     public static Estimate mean(double... readings) {
         if (readings.length == 0) {
             throw new IllegalArgumentException("no readings");
@@ -32,12 +32,12 @@ public final class StudentT {
         int n = readings.length;
         double mean = sum / n;
         if (n == 1) {
-            return new Estimate(mean, null);
+            return Estimate.alone(mean);
         }
         double squares = 0;
         for (double reading : readings) {
             squares += (reading - mean) * (reading - mean);
         }
-        return new Estimate(mean, factor(n - 1) * Math.sqrt(squares / (n - 1) / n));
+        return Estimate.of(mean, factor(n - 1) * Math.sqrt(squares / (n - 1) / n));
     }
 }

@@ -42,13 +42,8 @@ public record SurgeResult(double closedFormHead, HeadEnvelope envelope) {
 
     private Answer unlessBoiling(double pressureHead, double vapourHead) {
         if (envelope.cavitates(vapourHead)) {
-            return Answer.outside(
-                    "method of characteristics",
-                    "lowestPressureHead",
-                    lowestPressureHead(),
-                    vapourHead,
-                    Double.POSITIVE_INFINITY,
-                    "m");
+            return Answer.below(
+                    "method of characteristics", "lowestPressureHead", lowestPressureHead(), vapourHead, "m");
         }
         return Answer.of(pressureHead);
     }

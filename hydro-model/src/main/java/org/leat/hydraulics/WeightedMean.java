@@ -33,7 +33,7 @@ public final class WeightedMean {
             throw new IllegalArgumentException("nothing was measured");
         }
         double mean = sum / weights;
-        return new Estimate(mean, birgeRatio(estimates, mean) / Math.sqrt(weights));
+        return Estimate.of(mean, birgeRatio(estimates, mean) / Math.sqrt(weights));
     }
 
     /** {@return how many times wider than their half-widths the measurements are spread; at least one} */
@@ -49,8 +49,7 @@ public final class WeightedMean {
     }
 
     private static double half(Estimate estimate) {
-        Double half = estimate.plusMinus();
-        return Physical.positive("plusMinus", half == null ? 0 : half);
+        return Physical.positive("plusMinus", estimate.plusMinus().orElse(0));
     }
 
     private static double squared(double x) {

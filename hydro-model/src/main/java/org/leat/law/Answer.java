@@ -1,5 +1,6 @@
 package org.leat.law;
 
+import java.util.OptionalDouble;
 import org.apiguardian.api.API;
 
 /**
@@ -29,11 +30,12 @@ public sealed interface Answer {
      * @param law what was asked, as its source names it
      * @param input the input that is outside, as the nomenclature names it
      * @param value the input's value, in {@code unit}
-     * @param low the least value the law covers, in {@code unit}; may be negative infinity
-     * @param high the greatest value the law covers, in {@code unit}; may be infinity
+     * @param low the least value the law covers, in {@code unit}; empty where it has no lower end
+     * @param high the greatest value the law covers, in {@code unit}; empty where it has no upper end
      * @param unit SI symbol of the three numbers, "1" for a ratio
      */
-    record Outside(String law, String input, double value, double low, double high, String unit) implements Answer {}
+    record Outside(String law, String input, double value, OptionalDouble low, OptionalDouble high, String unit)
+            implements Answer {}
 
     /** {@return an answer that is a number} */
     static Answer of(double value) {
@@ -41,8 +43,18 @@ public sealed interface Answer {
     }
 
     /** {@return an answer that says which input is outside the law's range} */
-    static Answer outside(String law, String input, double value, double low, double high, String unit) {
-        return new Outside(law, input, value, low, high, unit);
+    static Outside outside(String law, String input, double value, double low, double high, String unit) {
+        return new Outside(law, input, value, OptionalDouble.of(low), OptionalDouble.of(high), unit);
+    }
+
+    /** {@return an answer that says which input is below the least that the law holds for; it has no upper end} */
+    static Outside below(String law, String input, double value, double low, String unit) {
+        return new Outside(law, input, value, OptionalDouble.of(low), OptionalDouble.empty(), unit);
+    }
+
+    /** {@return an answer that says which input is above the greatest that the law holds for; it has no lower end} */
+    static Outside above(String law, String input, double value, double high, String unit) {
+        return new Outside(law, input, value, OptionalDouble.empty(), OptionalDouble.of(high), unit);
     }
 
     /** {@return the number} Throws {@link IllegalStateException} where there is none: ask with {@code instanceof} first. */

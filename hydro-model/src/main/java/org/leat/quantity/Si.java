@@ -1,6 +1,7 @@
 package org.leat.quantity;
 
 import java.math.BigDecimal;
+import java.util.OptionalDouble;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import org.apiguardian.api.API;
@@ -26,6 +27,11 @@ public final class Si {
     /** {@return the value in SI, or the fallback where there is none} */
     public static double of(@Nullable Quantity<?> quantity, double fallback) {
         return quantity == null ? fallback : of(quantity);
+    }
+
+    /** {@return the value in SI; empty where there is none} */
+    public static OptionalDouble optional(@Nullable Quantity<?> quantity) {
+        return quantity == null ? OptionalDouble.empty() : OptionalDouble.of(of(quantity));
     }
 
     /** {@return a difference in SI; of a temperature in °C the zero point does not enter} */

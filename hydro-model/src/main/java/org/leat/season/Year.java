@@ -300,10 +300,13 @@ public final class Year {
         for (Rainflow.Cycle cycle : cycles()) {
             double depth = Math.min(1, cycle.range());
             Answer answer = CellChemistryCatalogue.cycles(chemistry, depth);
-            if (answer instanceof Answer.Outside outside && depth < outside.low() && depth > 0) {
+            if (answer instanceof Answer.Outside outside
+                    && depth < outside.low().orElse(0)
+                    && depth > 0) {
+                double shallowest = outside.low().getAsDouble();
                 double least =
-                        CellChemistryCatalogue.cycles(chemistry, outside.low()).orThrow();
-                used += cycle.count() * depth / outside.low() / least;
+                        CellChemistryCatalogue.cycles(chemistry, shallowest).orThrow();
+                used += cycle.count() * depth / shallowest / least;
                 any = true;
             } else if (answer instanceof Answer.Value cycles) {
                 used += cycle.count() / cycles.value();

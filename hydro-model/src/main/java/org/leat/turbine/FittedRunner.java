@@ -67,7 +67,7 @@ public sealed interface FittedRunner {
             ImpulseRunner perfect =
                     new ImpulseRunner(known.withLateEntry(lateEntry).withBucketEfficiency(1));
             double most = perfect.efficiency(flow, jetVelocity, perfect.bestSpeed(flow, jetVelocity));
-            return new Unfit(new Answer.Outside("impulse runner", "bestEfficiency", bestEfficiency, 0, most, "1"));
+            return new Unfit(Answer.outside("impulse runner", "bestEfficiency", bestEfficiency, 0, most, "1"));
         }
         ImpulseRunner runner =
                 new ImpulseRunner(known.withLateEntry(lateEntry).withBucketEfficiency(Math.min(1, bucketEfficiency)));
@@ -79,6 +79,6 @@ public sealed interface FittedRunner {
     }
 
     private static Answer.Outside outside(double runawayFactor, double most) {
-        return new Answer.Outside("impulse runner", "runawayFactor", runawayFactor, LEAST_RUNAWAY_FACTOR, most, "1");
+        return Answer.outside("impulse runner", "runawayFactor", runawayFactor, LEAST_RUNAWAY_FACTOR, most, "1");
     }
 }

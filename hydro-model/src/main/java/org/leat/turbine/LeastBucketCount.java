@@ -29,7 +29,7 @@ public final class LeastBucketCount {
         Physical.notNegative("speedRatio", speedRatio);
         double outermost = pitchRadius + 0.5 * jetDiameter;
         if (tipRadius <= outermost) {
-            return Answer.outside(LAW, "tipRadius", tipRadius, outermost, Double.POSITIVE_INFINITY, "m");
+            return Answer.below(LAW, "tipRadius", tipRadius, outermost, "m");
         }
         double psi = Math.acos(outermost / tipRadius);
         double halfChord = tipRadius / pitchRadius * Math.sin(psi);

@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.DoubleFunction;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -62,6 +63,7 @@ class LawRangesTest {
     /** Classes that answer outside for something that is no end of a range of numbers, and what. */
     private static final Map<String, String> NO_RANGE = Map.of(
             "ClosingTimeSearch", "no time up to the longest tried is enough: SurgeStudyTest",
+            "FittedRunner", "numbers that contradict momentum: ImpulseRunnerTest",
             "SurgeResult", "the water boils: SurgeStudyTest",
             "RejoiningBlows", "blows still grow: RejoiningColumnTest",
             "GasCurrent", "no published value of one kind: PublishedDevicesTest",
@@ -172,7 +174,7 @@ class LawRangesTest {
     private static void holds(Range range, double tabled, String kind, int outward) {
         double far = tabled == 0 ? outward * 0.01 : tabled * (1 + outward * 0.01);
         Answer.Outside reason = reason(range, far);
-        double end = outward < 0 ? reason.low() : reason.high();
+        double end = (outward < 0 ? reason.low() : reason.high()).orElseThrow();
         assertThat(end).as("the end that the answer names").isCloseTo(tabled, within(1e-4 * Math.abs(tabled)));
         if (kind.equals("only")) {
             assertThat(range.at(tabled).isValue()).as("at %s", tabled).isTrue();
@@ -182,7 +184,10 @@ class LawRangesTest {
         assertThat(range.at(end - step).isValue()).as("just inside %s", end).isTrue();
         Answer.Outside beyond = reason(range, end + step);
         assertThat(beyond.value()).isCloseTo(end + step, within(1e-6 * Math.max(1, Math.abs(end))));
-        assertThat(beyond.low()).isLessThan(beyond.high());
+        assertThat(beyond.low().isPresent() || beyond.high().isPresent()).isTrue();
+        beyond.low()
+                .ifPresent(
+                        low -> beyond.high().ifPresent(high -> assertThat(low).isLessThan(high)));
         assertThat(beyond.unit()).isNotBlank();
         if (!kind.equals("near")) {
             assertThat(range.at(end).isValue()).as("at %s", end).isEqualTo(kind.equals("in"));
@@ -197,13 +202,15 @@ class LawRangesTest {
         return outside;
     }
 
+    private static final Pattern NAMES_A_RANGE = Pattern.compile("Answer\\.(outside|below|above)\\(");
+
     @Test
     void every_law_that_has_an_outside_is_in_the_table() throws IOException {
         Set<String> answering = new TreeSet<>();
         for (String name : List.of("hydraulics", "turbine", "electrics")) {
             try (Stream<Path> files = Files.list(Path.of("src/main/java/org/leat", name))) {
                 for (Path file : files.toList()) {
-                    if (Files.readString(file).contains("Answer.outside(")) {
+                    if (NAMES_A_RANGE.matcher(Files.readString(file)).find()) {
                         answering.add(file.getFileName().toString().replace(".java", ""));
                     }
                 }

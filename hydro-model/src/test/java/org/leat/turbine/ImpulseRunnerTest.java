@@ -151,7 +151,7 @@ class ImpulseRunnerTest {
         RunnerParameters known = RunnerParameters.straight(0.1, 0.9).withFriction(0, 2e-5);
         assertThat(FittedRunner.fit(known, 0.002, 20, 0.6, 1.999)).isInstanceOfSatisfying(Unfit.class, unfit -> {
             assertThat(unfit.reason().input()).isEqualTo("runawayFactor");
-            assertThat(unfit.reason().high()).isBetween(1.9, 1.999);
+            assertThat(unfit.reason().high().getAsDouble()).isBetween(1.9, 1.999);
         });
     }
 
@@ -160,7 +160,7 @@ class ImpulseRunnerTest {
         RunnerParameters flat = RunnerParameters.straight(0.1, 0);
         assertThat(FittedRunner.fit(flat, 0.002, 20, 0.6, 1.8)).isInstanceOfSatisfying(Unfit.class, unfit -> {
             assertThat(unfit.reason().input()).isEqualTo("bestEfficiency");
-            assertThat(unfit.reason().high()).isBetween(0.45, 0.5);
+            assertThat(unfit.reason().high().getAsDouble()).isBetween(0.45, 0.5);
         });
         assertThat(FittedRunner.fit(flat, 0.002, 20, 0.3, 2.3))
                 .isInstanceOfSatisfying(

@@ -3,7 +3,6 @@ package org.leat.turbine;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Map;
-import java.util.Objects;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -40,13 +39,13 @@ class PublishedStrengthTest {
     private static final Map<String, ToDoubleFunction<PublishedCase>> TABLED = Map.ofEntries(
             Map.entry("fdm-1", c -> material("PLA").strengthAcross()),
             Map.entry("fdm-3", c -> material("PLA").modulusAcross()),
-            Map.entry("fil-1", c -> given(material("PLA").feedstockStrength())),
-            Map.entry("fil-3", c -> given(material("PETG").feedstockStrength())),
-            Map.entry("hdt-1", c -> given(material("ABS").deflectionLow()) - ICE),
-            Map.entry("hdt-3", c -> given(material("PC").deflectionLow()) - ICE),
-            Map.entry("hdt-4", c -> given(material("PC").deflectionHigh()) - ICE),
-            Map.entry("hdt-6", c -> given(material("PETG").deflectionLow()) - ICE),
-            Map.entry("hdt-7", c -> given(material("ASA").deflectionLow()) - ICE),
+            Map.entry("fil-1", c -> material("PLA").feedstockStrength().orElseThrow()),
+            Map.entry("fil-3", c -> material("PETG").feedstockStrength().orElseThrow()),
+            Map.entry("hdt-1", c -> material("ABS").deflectionLow().orElseThrow() - ICE),
+            Map.entry("hdt-3", c -> material("PC").deflectionLow().orElseThrow() - ICE),
+            Map.entry("hdt-4", c -> material("PC").deflectionHigh().orElseThrow() - ICE),
+            Map.entry("hdt-6", c -> material("PETG").deflectionLow().orElseThrow() - ICE),
+            Map.entry("hdt-7", c -> material("ASA").deflectionLow().orElseThrow() - ICE),
             Map.entry("wup-1", c -> material("PA6-dry").waterUptake()),
             Map.entry("wup-3", c -> material("PETG").waterUptake()),
             Map.entry("wup-4", c -> material("PLA").waterUptake()),
@@ -94,10 +93,6 @@ class PublishedStrengthTest {
 
     private static RunnerMaterial material(String name) {
         return RunnerMaterial.find(name).orElseThrow();
-    }
-
-    private static double given(Double value) {
-        return Objects.requireNonNull(value);
     }
 
     private static double jetForce(PublishedCase c) {

@@ -36,7 +36,7 @@ class RunnerTypeTest {
         Answer.Outside reason = (Answer.Outside) LeastBucketCount.of(0.1, 0.12, 0.01, 2);
         double angle = Math.acos(0.105 / 0.12);
         assertThat(reason.input()).isEqualTo("speedRatio");
-        assertThat(reason.high()).isCloseTo(angle / (1.2 * Math.sin(angle)), within(1e-12));
+        assertThat(reason.high().getAsDouble()).isCloseTo(angle / (1.2 * Math.sin(angle)), within(1e-12));
     }
 
     @Test

@@ -2,19 +2,12 @@ package org.leat;
 
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
-import static org.assertj.core.api.Assertions.assertThat;
 
-import com.tngtech.archunit.core.domain.JavaClass;
-import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.core.importer.Location;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
-import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
-import java.util.stream.Collectors;
 
 /** The arrows between all artifacts, seen from the one that has them all. */
 @AnalyzeClasses(
@@ -70,20 +63,6 @@ class ArchitectureOfAllTest {
 
     @ArchTest
     static final ArchRule nothing_asks_the_environments_habits = ForbiddenCalls.HABITS_OF_THE_ENVIRONMENT;
-
-    @ArchTest
-    static void no_two_classes_have_one_name(JavaClasses classes) {
-        Map<String, List<String>> named = classes.stream()
-                .filter(type -> type.isTopLevelClass() && !type.getSimpleName().equals("package-info"))
-                .collect(Collectors.groupingBy(
-                        JavaClass::getSimpleName,
-                        TreeMap::new,
-                        Collectors.mapping(JavaClass::getName, Collectors.toList())));
-
-        assertThat(named).hasSizeGreaterThan(500);
-        named.values().removeIf(same -> same.size() == 1);
-        assertThat(named).isEmpty();
-    }
 
     @ArchTest
     static final ArchRule packages_form_no_cycles =

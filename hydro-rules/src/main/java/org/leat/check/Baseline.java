@@ -85,17 +85,13 @@ public final class Baseline {
         boolean fails = now.kind() == Kind.FAIL && was.kind() == Kind.FAIL;
         return now.kind().compareTo(was.kind()) < 0
                 || now.level().compareTo(was.level()) > 0
-                || (fails && finding.rank() < margin(was) - LEEWAY);
+                || (fails && Tightness.of(finding).isBeyond(Tightness.of(was), LEEWAY));
     }
 
     private static boolean beyond(Accepted was, Finding finding, double leeway) {
-        double then = margin(was);
-        double now = finding.rank();
-        return was.kind() == Kind.FAIL && then != now && !(Math.abs(then - now) <= leeway);
-    }
-
-    private static double margin(Accepted was) {
-        return was.margin().orElse(Double.NEGATIVE_INFINITY);
+        Tightness then = Tightness.of(was);
+        Tightness now = Tightness.of(finding);
+        return was.kind() == Kind.FAIL && (now.isBeyond(then, leeway) || then.isBeyond(now, leeway));
     }
 
     /** {@return what is known of a design and not among the findings} */

@@ -18,21 +18,23 @@ public final class Dangers {
     private record Place(String rule, String path) {}
 
     /** The worst of one rule at one element: 3 fails, 2 open, 1 for a person to look at. */
-    private record Worst(int rank, int cases, double margin) {
+    private record Worst(int rank, int cases, Tightness margin) {
 
         Worst and(Worst other) {
             if (rank != other.rank) {
                 return rank > other.rank ? this : other;
             }
-            return new Worst(rank, cases + other.cases, Math.min(margin, other.margin));
+            return new Worst(rank, cases + other.cases, margin.and(other.margin));
         }
 
         boolean worseThan(Worst before) {
-            return rank != before.rank ? rank > before.rank : cases > before.cases || margin < before.margin - SAME;
+            return rank != before.rank
+                    ? rank > before.rank
+                    : cases > before.cases || margin.isBeyond(before.margin, SAME);
         }
     }
 
-    private static final Worst NONE = new Worst(0, 0, Double.POSITIVE_INFINITY);
+    private static final Worst NONE = new Worst(0, 0, Tightness.NOTHING_COMPARED);
 
     private Dangers() {}
 
@@ -50,7 +52,7 @@ public final class Dangers {
         Map<Place, Worst> all = new HashMap<>();
         for (Finding finding : report.findings()) {
             if (finding.endangers()) {
-                all.merge(place(finding), new Worst(rank(finding), 1, finding.rank()), Worst::and);
+                all.merge(place(finding), new Worst(rank(finding), 1, Tightness.of(finding)), Worst::and);
             }
         }
         return all;

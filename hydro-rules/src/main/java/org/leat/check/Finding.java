@@ -28,12 +28,12 @@ public final class Finding implements Comparable<Finding> {
     public static final Comparator<Finding> WORST_FIRST = Comparator.comparing((Finding f) -> !f.doubtsInput())
             .thenComparing(f -> f.outcome().kind())
             .thenComparing(f -> f.outcome().level(), Comparator.reverseOrder())
-            .thenComparingDouble(Finding::rank)
+            .thenComparing((Finding f) -> Tightness.of(f))
             .thenComparing(Comparator.naturalOrder());
 
     /** What has least to spare first; what compares nothing last, but for a failure. */
     public static final Comparator<Finding> TIGHTEST_FIRST =
-            Comparator.comparingDouble(Finding::rank).thenComparing(Comparator.naturalOrder());
+            Comparator.comparing((Finding f) -> Tightness.of(f)).thenComparing(Comparator.naturalOrder());
 
     private record About(
             List<WayOut> waysOut,
@@ -193,11 +193,6 @@ public final class Finding implements Comparable<Finding> {
     public OptionalDouble margin() {
         Comparison comparison = outcome.comparison();
         return comparison == null ? OptionalDouble.empty() : OptionalDouble.of(comparison.margin());
-    }
-
-    /** Least first; before all others a failure that compares nothing, behind all others what else compares nothing. */
-    double rank() {
-        return margin().orElse(outcome.kind() == Kind.FAIL ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY);
     }
 
     /** {@return whether it is a failure at that level or a worse one, and counts} */

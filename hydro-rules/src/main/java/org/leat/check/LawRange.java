@@ -12,12 +12,14 @@ final class LawRange {
     /** {@return the message that says which input of which law is too great or too small} */
     static Message message(Amount.OutsideRange o) {
         QuantityKind kind = kind(o.unit());
-        boolean above = o.value() > o.high();
+        boolean above = o.high().isPresent() && o.value() > o.high().getAsDouble();
         return Message.of(
                 above ? CommonMessages.ABOVE_RANGE : CommonMessages.BELOW_RANGE,
                 Arg.of("law", o.law()),
                 Arg.of("input", words(o.input())),
-                above ? Arg.of("most", o.high(), kind) : Arg.of("least", o.low(), kind),
+                above
+                        ? Arg.of("most", o.high().getAsDouble(), kind)
+                        : Arg.of("least", o.low().orElseThrow(), kind),
                 Arg.of("found", o.value(), kind),
                 Arg.at("field", o.path()));
     }

@@ -290,17 +290,21 @@ public final class Spot {
 
     Outcome.Open outside(Answer.Outside outside) {
         // conductors are told in the unit of the trade
-        boolean conductor = outside.unit().equals("m²") && outside.high() < LARGEST_CONDUCTOR;
+        boolean conductor = outside.unit().equals("m²")
+                && outside.high().isPresent()
+                && outside.high().getAsDouble() < LARGEST_CONDUCTOR;
         double scale = conductor ? 1e6 : 1;
-        Message message = Message.of(
-                CommonMessages.OUTSIDE_LAW,
+        List<Arg> args = new ArrayList<>(List.of(
                 Arg.of("law", outside.law()),
                 Arg.of("input", outside.input()),
-                Arg.of("found", scale * outside.value(), QuantityKind.RATIO),
-                Arg.of("low", scale * outside.low(), QuantityKind.RATIO),
-                Arg.of("high", scale * outside.high(), QuantityKind.RATIO),
-                Arg.of("unit", conductor ? "mm²" : outside.unit()));
-        return open(null, message);
+                Arg.of("found", scale * outside.value(), QuantityKind.RATIO)));
+        outside.low().ifPresent(low -> args.add(Arg.of("low", scale * low, QuantityKind.RATIO)));
+        outside.high().ifPresent(high -> args.add(Arg.of("high", scale * high, QuantityKind.RATIO)));
+        args.add(Arg.of("unit", conductor ? "mm²" : outside.unit()));
+        String text = outside.high().isEmpty()
+                ? CommonMessages.BELOW_LAW
+                : outside.low().isEmpty() ? CommonMessages.ABOVE_LAW : CommonMessages.OUTSIDE_LAW;
+        return open(null, Message.of(text, args.toArray(Arg[]::new)));
     }
 
     Outcome.Open open(@Nullable String missing, Message message) {

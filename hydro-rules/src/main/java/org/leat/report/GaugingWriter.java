@@ -91,11 +91,9 @@ public final class GaugingWriter {
 
     private static String outside(Amount.OutsideRange o) {
         String unit = o.unit().equals("1") ? "" : " " + o.unit();
-        String range = Double.isInfinite(o.high())
-                ? "from " + number(o.low()) + unit + " on"
-                : Double.isInfinite(o.low())
-                        ? "up to " + number(o.high()) + unit
-                        : "from " + number(o.low()) + " to " + number(o.high()) + unit;
+        String low = o.low().isPresent() ? "from " + number(o.low().getAsDouble()) : "";
+        String high = o.high().isPresent() ? number(o.high().getAsDouble()) + unit : "";
+        String range = high.isEmpty() ? low + unit + " on" : low.isEmpty() ? "up to " + high : low + " to " + high;
         return o.input() + " is " + number(o.value()) + unit + "; " + o.law() + " holds " + range;
     }
 
@@ -110,9 +108,9 @@ public final class GaugingWriter {
         Estimate all = Gaugings.together(part.values());
         List<String> lines = new ArrayList<>();
         if (all != null) {
-            Double half = all.plusMinus();
+            OptionalDouble half = all.plusMinus();
             lines.add("  together: " + UsualUnits.show(all.value(), part.kind())
-                    + (half == null ? "" : " ± " + UsualUnits.alike(half, all.value(), part.kind())));
+                    + (half.isEmpty() ? "" : " ± " + UsualUnits.alike(half.getAsDouble(), all.value(), part.kind())));
             lines.add("      mean weighted by 1/u²; R. T. Birge, Physical Review 40 (1932) 207");
         }
         if (Gaugings.contradict(part.values())) {
@@ -177,7 +175,7 @@ public final class GaugingWriter {
                     method.law(),
                     method.source(),
                     one.value() instanceof Amount.Known known ? Numbers.of(known.value()) : null,
-                    one.plusMinus().isPresent() ? Numbers.of(one.plusMinus().getAsDouble()) : null,
+                    Numbers.of(one.plusMinus()),
                     one.value() instanceof Amount.Unknown unknown
                             ? texts.getOrDefault(unknown.reason(), unknown.reason())
                             : null,

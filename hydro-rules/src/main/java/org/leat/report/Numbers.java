@@ -2,6 +2,7 @@ package org.leat.report;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.leat.plant.numbers.Amount;
 
@@ -29,7 +30,7 @@ final class Numbers {
     }
 
     /** {@return the number rounded; null for none or one that is not finite} */
-    static @Nullable BigDecimal of(@Nullable Double value) {
-        return value == null ? null : of(value.doubleValue());
+    static @Nullable BigDecimal of(OptionalDouble value) {
+        return value.isPresent() ? of(value.getAsDouble()) : null;
     }
 }

@@ -262,7 +262,7 @@ public final class YearWriter {
                 Numbers.of(year.leastCharge()),
                 year.longestOnBattery(),
                 Numbers.of(year.fullCycles()),
-                life.isPresent() ? Numbers.of(life.getAsDouble()) : null,
+                Numbers.of(life),
                 Numbers.of(told.table().error()),
                 year.months().stream()
                         .map(m -> new MonthRow(

@@ -2,7 +2,8 @@ package org.leat.catalogue.tables;
 
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
+import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
 import org.leat.design.Making;
 
 /**
@@ -31,11 +32,11 @@ public record RunnerMaterial(
         double density,
         double strengthAlong,
         double strengthAcross,
-        @Nullable Double feedstockStrength,
+        OptionalDouble feedstockStrength,
         double modulusAlong,
         double modulusAcross,
-        @Nullable Double deflectionLow,
-        @Nullable Double deflectionHigh,
+        OptionalDouble deflectionLow,
+        OptionalDouble deflectionHigh,
         double waterUptake,
         double wetFactor,
         double fatigueRatio,
@@ -65,16 +66,20 @@ public record RunnerMaterial(
                 density,
                 strengthAlong * 1e6,
                 strengthAcross * 1e6,
-                feedstockStrength == null ? null : feedstockStrength * 1e6,
+                changed(feedstockStrength, megapascals -> megapascals * 1e6),
                 modulusAlong * 1e6,
                 modulusAcross * 1e6,
-                deflectionLow == null ? null : deflectionLow + 273.15,
-                deflectionHigh == null ? null : deflectionHigh + 273.15,
+                changed(deflectionLow, celsius -> celsius + 273.15),
+                changed(deflectionHigh, celsius -> celsius + 273.15),
                 waterUptake,
                 wetFactor,
                 fatigueRatio,
                 fatigueCycles,
                 sunProof,
                 source);
+    }
+
+    private static OptionalDouble changed(OptionalDouble tabled, DoubleUnaryOperator toSi) {
+        return tabled.isPresent() ? OptionalDouble.of(toSi.applyAsDouble(tabled.getAsDouble())) : tabled;
     }
 }

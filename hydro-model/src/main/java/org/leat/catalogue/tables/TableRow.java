@@ -8,6 +8,7 @@ import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 
 /** A record as a row of a table: each component has the column of its name. */
@@ -78,15 +79,15 @@ final class TableRow<T> {
         }
     }
 
-    private static @Nullable Object value(Class<?> type, String text) {
+    private static Object value(Class<?> type, String text) {
         if (type == String.class) {
             return text;
         } else if (type == double.class) {
             return Double.valueOf(text);
         } else if (type == int.class) {
             return Integer.valueOf(text);
-        } else if (type == Double.class) {
-            return text.isEmpty() ? null : Double.valueOf(text);
+        } else if (type == OptionalDouble.class) {
+            return text.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(text));
         } else if (type == boolean.class && (text.equals("true") || text.equals("false"))) {
             return text.equals("true");
         } else if (type.isEnum()) {

@@ -74,14 +74,14 @@ final class BatteryFullSolver {
         }
         double highest = Math.min(lost.directVoltage(), point.directVoltage() + equalisingAbove(set));
         double dumpVoltage = set + equalisingAbove(set);
-        double mostPower = beforeRegulator() ? set * current : Double.POSITIVE_INFINITY;
+        double made = set * current;
         if (answer == Answer.DUMP_TOO_SMALL || switchedByRegulator()) {
             // nothing but the dump load limits the bus: it stands where it takes all
             speed = speed(runner, onDumpAlone.get());
             BridgeOperatingPoint alone = onDumpAlone.get().pointAt(speed);
             highest = alone.directVoltage();
             dumpVoltage = highest;
-            mostPower = beforeRegulator() ? alone.directPower() : Double.POSITIVE_INFINITY;
+            made = alone.directPower();
         }
         double cold = Objects.requireNonNull(numbers.dumpLoad()).powerCold(dumpVoltage);
         return new BatteryFull(
@@ -94,7 +94,7 @@ final class BatteryFullSolver {
                 dumpVoltage,
                 current,
                 set * current,
-                Math.min(cold, mostPower),
+                beforeRegulator() ? Math.min(cold, made) : cold,
                 diverted);
     }
 

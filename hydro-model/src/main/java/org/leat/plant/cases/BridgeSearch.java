@@ -1,5 +1,6 @@
 package org.leat.plant.cases;
 
+import java.util.OptionalDouble;
 import org.leat.electrics.AlternatorConstants;
 import org.leat.electrics.BridgeFault;
 import org.leat.electrics.BridgeTimeStepper;
@@ -77,7 +78,7 @@ record BridgeSearch(
 
         private final BridgeTimeStepper begin =
                 new BridgeTimeStepper(machine, lead, diode, from * gearRatio, bus, fault, STEPS);
-        private double lastSpeed = Double.NaN;
+        private OptionalDouble lastSpeed = OptionalDouble.empty();
         private BridgeTimeStepper last = begin;
 
         Found found() {
@@ -122,7 +123,7 @@ record BridgeSearch(
         }
 
         private Found at(double speed, boolean held) {
-            BridgeTimeStepper run = speed == lastSpeed ? last : settled(speed);
+            BridgeTimeStepper run = lastSpeed.isPresent() && speed == lastSpeed.getAsDouble() ? last : settled(speed);
             return new Found(held, speed, run.measure(MEASURED));
         }
 
@@ -130,7 +131,7 @@ record BridgeSearch(
         private double surplus(double speed) {
             double unloaded = idle.torque() + idle.torquePerSpeed() * speed * gearRatio;
             BridgeTimeStepper run = settled(speed);
-            lastSpeed = speed;
+            lastSpeed = OptionalDouble.of(speed);
             last = run.copy();
             return runner.torque(speed) - gearRatio * (run.torque(MEASURED) + unloaded);
         }

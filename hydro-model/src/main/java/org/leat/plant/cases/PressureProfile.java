@@ -71,7 +71,8 @@ public record PressureProfile(
                 unknown = stop.criticalTime();
                 continue;
             }
-            if (!stop.cause().atIntake() && (pressing == null || top(stop) > top(pressing))) {
+            if (!stop.cause().atIntake()
+                    && (pressing == null || Amount.UNKNOWN_LAST.compare(top(stop), top(pressing)) > 0)) {
                 pressing = stop;
             }
             if (sucksMore(surge, sucking)) {
@@ -102,10 +103,10 @@ public record PressureProfile(
 
     /** Whether what makes the highest pressure of a stop anywhere is a rejoined column. */
     private static boolean rejoined(Closing stop) {
-        double top = top(stop);
+        Amount top = top(stop);
         return places(stop)
                 .mapToObj(stop::peak)
-                .anyMatch(peak -> peak.rejoined() && peak.highest().or(Double.POSITIVE_INFINITY) >= top);
+                .anyMatch(peak -> peak.rejoined() && Amount.UNKNOWN_LAST.compare(peak.highest(), top) >= 0);
     }
 
     private static Amount.@Nullable Unknown unknown(Closing stop) {
@@ -121,11 +122,11 @@ public record PressureProfile(
         return IntStream.range(0, stop.sections().size());
     }
 
-    private static double top(Closing stop) {
+    private static Amount top(Closing stop) {
         return places(stop)
-                .mapToDouble(i -> stop.peak(i).highest().or(Double.POSITIVE_INFINITY))
-                .max()
-                .orElse(0);
+                .mapToObj(i -> stop.peak(i).highest())
+                .max(Amount.UNKNOWN_LAST)
+                .orElse(Amount.of(0));
     }
 
     private static boolean sucksMore(Surge surge, @Nullable Closing than) {

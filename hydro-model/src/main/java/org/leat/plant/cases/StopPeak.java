@@ -1,6 +1,8 @@
 package org.leat.plant.cases;
 
+import java.util.OptionalDouble;
 import java.util.function.DoublePredicate;
+import java.util.function.DoubleUnaryOperator;
 import org.apiguardian.api.API;
 import org.leat.lazy.Once;
 import org.leat.plant.numbers.Amount;
@@ -34,10 +36,10 @@ public final class StopPeak {
      *
      * @param before highest before a parted column rejoins, Pa; unknown where a wave speed is
      * @param certain what is reached in any case, Pa
-     * @param enough what is not exceeded, Pa
+     * @param enough what is not exceeded, Pa; empty where nothing can be said
      * @param reason why there is nothing between the two
      */
-    private record Range(Amount before, double certain, double enough, Amount.Unknown reason) {}
+    private record Range(Amount before, double certain, OptionalDouble enough, Amount.Unknown reason) {}
 
     private StopPeak(Amount whole, boolean holds, boolean damped, Once<Range> range) {
         this.whole = whole;
@@ -49,7 +51,11 @@ public final class StopPeak {
     /** Of a column that holds. */
     static StopPeak whole(Amount before) {
         double highest = before.or(0);
-        return new StopPeak(before, true, false, new Once<>(() -> new Range(before, highest, highest, UNSETTLED)));
+        return new StopPeak(
+                before,
+                true,
+                false,
+                new Once<>(() -> new Range(before, highest, OptionalDouble.of(highest), UNSETTLED)));
     }
 
     /**
@@ -66,16 +72,25 @@ public final class StopPeak {
     }
 
     private static Range range(Amount.Known before, Rejoining rejoining, int section, boolean holds, boolean damped) {
-        double bound = Math.max(before.value(), rejoining.bound());
+        OptionalDouble bound = map(rejoining.bound(), most -> Math.max(before.value(), most));
         if (rejoining.sections().isEmpty()) {
             return new Range(before, before.value(), bound, UNSETTLED);
         }
         Rejoining.Peak peak = rejoining.sections().get(section);
         double first = holds ? before.value() : Math.max(before.value(), peak.first());
-        double later = rejoining.growing() ? Double.POSITIVE_INFINITY : peak.later();
-        double enough = Math.min(bound, Math.max(first, Math.max(peak.after(), later)));
-        double certain = Math.min(enough, Math.max(before.value(), damped ? peak.firstAgreed() : peak.agreed()));
+        double seen = Math.max(
+                first, Math.max(peak.after().orElse(first), peak.later().orElse(first)));
+        // while the blows still grow only the bound says what is not exceeded
+        OptionalDouble enough = rejoining.growing() ? bound : OptionalDouble.of(Math.min(bound.orElse(seen), seen));
+        double agreed = Math.max(before.value(), damped ? peak.firstAgreed() : peak.agreed());
+        double certain = Math.min(enough.orElse(agreed), agreed);
         return new Range(Amount.of(first), certain, enough, damped ? DAMPED : UNSETTLED);
+    }
+
+    private static OptionalDouble map(OptionalDouble pressure, DoubleUnaryOperator change) {
+        return pressure.isPresent()
+                ? OptionalDouble.of(change.applyAsDouble(pressure.getAsDouble()))
+                : OptionalDouble.empty();
     }
 
     /** {@return highest before a parted column rejoins, Pa; unknown where a wave speed is} */
@@ -88,14 +103,15 @@ public final class StopPeak {
         return range.get().certain();
     }
 
-    /** {@return what is not exceeded, Pa: it can prove a pipe strong enough; infinite where nothing can} */
-    public double enough() {
+    /** {@return what is not exceeded, Pa: it can prove a pipe strong enough; empty where nothing can} */
+    public OptionalDouble enough() {
         return range.get().enough();
     }
 
     /** {@return whether the highest pressure may be that of a rejoined column} */
     public boolean rejoined() {
-        return rejoined(enough());
+        OptionalDouble enough = enough();
+        return enough.isPresent() ? rejoined(enough.getAsDouble()) : before().isKnown();
     }
 
     /** {@return whether a pressure, Pa, is beyond what is seen before a parted column rejoins} */
@@ -116,13 +132,13 @@ public final class StopPeak {
             return whole; // whatever the blows: where those are damped, it is what fails for certain
         }
         Range known = range.get();
-        boolean bounded = !Double.isInfinite(known.enough());
-        if (bounded && held.test(known.enough())) {
-            return Amount.of(known.enough());
+        OptionalDouble enough = known.enough();
+        if (enough.isPresent() && held.test(enough.getAsDouble())) {
+            return Amount.of(enough.getAsDouble());
         } else if (held.test(known.certain())) {
             return known.reason();
-        } else if (bounded && !known.reason().equals(DAMPED)) {
-            return Amount.of(known.enough());
+        } else if (enough.isPresent() && !known.reason().equals(DAMPED)) {
+            return Amount.of(enough.getAsDouble());
         }
         return held.test(known.before().or(known.certain())) ? Amount.of(known.certain()) : known.before();
     }
@@ -135,8 +151,9 @@ public final class StopPeak {
     /** {@return what is not exceeded, Pa; unknown where nothing can be said} */
     public Amount highest() {
         Range known = range.get();
-        return known.before().isKnown() && Double.isInfinite(known.enough())
-                ? known.reason()
-                : known.before().map(pressure -> known.enough());
+        if (!known.before().isKnown()) {
+            return known.before();
+        }
+        return known.enough().isPresent() ? Amount.of(known.enough().getAsDouble()) : known.reason();
     }
 }

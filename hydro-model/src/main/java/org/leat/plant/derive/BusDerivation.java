@@ -46,9 +46,7 @@ final class BusDerivation {
         }
         Amount rating = Amount.stated(regulator.currentRating(), "/regulator/current-rating");
         Amount limit = Amount.stated(regulator.inputVoltageLimit(), "/regulator/input-voltage-limit");
-        OptionalDouble equalising = regulator.equalisingVoltage() == null
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(Si.of(regulator.equalisingVoltage()));
+        OptionalDouble equalising = Si.optional(regulator.equalisingVoltage());
         if (regulator.kind() != RegulatorKind.TRACKING) {
             return new RegulatorNumbers(regulator.kind(), 0, 0, 1, rating, limit, equalising);
         }
@@ -92,35 +90,29 @@ final class BusDerivation {
         if (dump == null) {
             return null;
         }
-        Double cold = dump.resistance() == null ? null : Si.of(dump.resistance());
-        Double hot = dump.resistanceHot() == null ? null : Si.of(dump.resistanceHot());
-        if (cold == null && hot == null) {
+        OptionalDouble cold = Si.optional(dump.resistance());
+        OptionalDouble hot = Si.optional(dump.resistanceHot());
+        if (cold.isEmpty() && hot.isEmpty()) {
             if (dump.powerRating() == null || dump.ratedVoltage() == null) {
                 return null;
             }
             double volts = Si.of(dump.ratedVoltage());
-            hot = volts * volts / Si.of(dump.powerRating());
+            hot = OptionalDouble.of(volts * volts / Si.of(dump.powerRating()));
         }
-        if (cold == null || hot == null) {
-            double warms = assume.sound(
-                    cold == null ? "/dump-load/resistance" : "/dump-load/resistance-hot",
-                    QuantityKind.RATIO,
-                    WARMS_BY,
-                    1,
-                    1.15,
-                    "assumed/element-warms");
-            if (cold == null && hot != null) {
-                cold = hot / warms;
-            } else if (cold != null) {
-                hot = cold * warms;
-            }
-        }
-        if (cold == null || hot == null) {
-            return null;
-        }
+        double warms = cold.isPresent() && hot.isPresent()
+                ? 1
+                : assume.sound(
+                        cold.isEmpty() ? "/dump-load/resistance" : "/dump-load/resistance-hot",
+                        QuantityKind.RATIO,
+                        WARMS_BY,
+                        1,
+                        1.15,
+                        "assumed/element-warms");
+        double coldOhms = cold.isPresent() ? cold.getAsDouble() : hot.orElseThrow() / warms;
+        double hotOhms = hot.isPresent() ? hot.getAsDouble() : coldOhms * warms;
         return new DumpLoadNumbers(
-                cold,
-                hot,
+                coldOhms,
+                hotOhms,
                 Amount.stated(dump.powerRating(), "/dump-load/power-rating"),
                 Amount.stated(dump.triggerVoltage(), "/dump-load/trigger-voltage"),
                 dump.side());

@@ -42,7 +42,7 @@ final class GaugingDerivation {
      */
     static Estimate head(GrossHead head, double celsius) {
         if (head instanceof GrossHead.Stated stated) {
-            return new Estimate(stated.head().si(), stated.head().plusMinusSi());
+            return Estimate.of(stated.head().si(), stated.head().plusMinusSi());
         } else if (head instanceof GrossHead.Gauge gauge) {
             return HeadByGauge.head(
                     gauge.pressure().si(), gauge.pressure().plusMinusSi(), Si.of(gauge.gaugeAboveNozzle(), 0), celsius);
@@ -126,13 +126,7 @@ final class GaugingDerivation {
             times[i] = Si.of(reading.time());
             rises[i] = Si.of(reading.conductivity()) / MICROSIEMENS_PER_CENTIMETRE;
             if (i > 0 && !(times[i] > times[i - 1])) {
-                return Answer.outside(
-                        "salt slug, integration method",
-                        "time step",
-                        times[i] - times[i - 1],
-                        0,
-                        Double.POSITIVE_INFINITY,
-                        "s");
+                return Answer.below("salt slug, integration method", "time step", times[i] - times[i - 1], 0, "s");
             }
         }
         double background = Si.of(salt.background()) / MICROSIEMENS_PER_CENTIMETRE;
@@ -160,7 +154,7 @@ final class GaugingDerivation {
         }
 
         static Flow of(Estimate estimate) {
-            return new Flow(Amount.of(estimate.value()), halfWidth(estimate));
+            return new Flow(Amount.of(estimate.value()), estimate.plusMinus());
         }
 
         /** {@return what a law answered, with its relative uncertainty; zero where none is known} */
@@ -172,11 +166,5 @@ final class GaugingDerivation {
                             ? OptionalDouble.of(relative * known.value())
                             : OptionalDouble.empty());
         }
-    }
-
-    /** {@return the half-width of an estimate; empty where the readings cannot tell} */
-    static OptionalDouble halfWidth(Estimate estimate) {
-        Double half = estimate.plusMinus();
-        return half == null ? OptionalDouble.empty() : OptionalDouble.of(half);
     }
 }

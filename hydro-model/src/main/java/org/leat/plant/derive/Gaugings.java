@@ -55,7 +55,7 @@ public final class Gaugings {
         List<One> heads = new ArrayList<>();
         for (GrossHead readings : gauging.head()) {
             Estimate head = GaugingDerivation.head(readings, celsius);
-            OptionalDouble half = GaugingDerivation.halfWidth(head);
+            OptionalDouble half = head.plusMinus();
             heads.add(
                     head.value() > 0
                             ? new One(
@@ -78,7 +78,7 @@ public final class Gaugings {
         List<Estimate> known = new ArrayList<>();
         for (One one : gaugings) {
             if (one.value() instanceof Amount.Known value && one.plusMinus().isPresent()) {
-                known.add(new Estimate(value.value(), one.plusMinus().getAsDouble()));
+                known.add(Estimate.of(value.value(), one.plusMinus().getAsDouble()));
             }
         }
         return known.size() < 2 ? null : WeightedMean.of(known);

@@ -30,8 +30,7 @@ final class NozzleDerivation {
         double contraction = set.contractionCoefficient() != null
                 ? set.contractionCoefficient()
                 : coefficient("contraction-coefficient", assume, Coefficients.contraction(form));
-        OptionalDouble branchBore =
-                set.branchBore() == null ? OptionalDouble.empty() : OptionalDouble.of(Si.of(set.branchBore()));
+        OptionalDouble branchBore = Si.optional(set.branchBore());
         double branchLoss = set.branchLoss() == null ? 0 : set.branchLoss();
         ValveNumbers shutOff = set.shutOffTime() == null
                 ? null

@@ -2,8 +2,6 @@ package org.leat.plant.derive;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
-import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
 import org.leat.catalogue.Catalogue;
 import org.leat.catalogue.rows.Spread;
@@ -64,7 +62,7 @@ final class PenstockDerivation {
                 sections,
                 ScreenDerivation.loss(design.intake()),
                 fittingsRating(penstock, sections, hottest),
-                optional(design.intake() == null ? null : design.intake().valveClosingTime()),
+                Si.optional(design.intake() == null ? null : design.intake().valveClosingTime()),
                 ventBelowValve(design.intake(), site));
     }
 
@@ -82,10 +80,6 @@ final class PenstockDerivation {
             }
         }
         return rating.times(lowest);
-    }
-
-    private static OptionalDouble optional(@Nullable Quantity<?> stated) {
-        return stated == null ? OptionalDouble.empty() : OptionalDouble.of(Si.of(stated));
     }
 
     /** A vent that may freeze shut is none. */

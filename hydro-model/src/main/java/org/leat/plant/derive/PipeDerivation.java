@@ -1,6 +1,7 @@
 package org.leat.plant.derive;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Pressure;
@@ -152,9 +153,9 @@ final class PipeDerivation {
      */
     private double steelRating(Pipe.Steel pipe, double wallShare) {
         Spread yields = spread(PipeMaterial.STEEL, MaterialProperty.YIELD_STRENGTH);
-        double marked = Si.of(pipe.pressureRating(), Double.POSITIVE_INFINITY);
-        if (marked <= wallShare * Si.of(pipe.yieldStrength(), yields.low())) {
-            return marked;
+        OptionalDouble marked = Si.optional(pipe.pressureRating());
+        if (marked.isPresent() && marked.getAsDouble() <= wallShare * Si.of(pipe.yieldStrength(), yields.low())) {
+            return marked.getAsDouble();
         }
         double yield = assume.tabled(
                 pipe.yieldStrength(),
@@ -162,7 +163,8 @@ final class PipeDerivation {
                 QuantityKind.PRESSURE,
                 yields,
                 "assumed/material-property");
-        return Math.min(marked, wallShare * yield);
+        double held = wallShare * yield;
+        return Math.min(marked.orElse(held), held);
     }
 
     private PipeNumbers of(Pipe.Hose hose) {

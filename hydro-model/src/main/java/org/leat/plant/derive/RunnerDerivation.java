@@ -93,7 +93,7 @@ final class RunnerDerivation {
             fit = FittedRunner.fit(known, 1, 1, efficiency, runaway);
         }
         if (fit instanceof FittedRunner.Unfit unfit) {
-            double most = Math.min(efficiency, unfit.reason().high());
+            double most = Math.min(efficiency, unfit.reason().high().orElseThrow());
             double taken = assume.placeholder(
                     "/runner/measured-efficiency",
                     QuantityKind.RATIO,

@@ -43,7 +43,7 @@ final class SiteDerivation {
         Stream stream = site.stream();
         return new SiteNumbers(
                 head.value(),
-                GaugingDerivation.halfWidth(head).orElse(0),
+                head.plusMinus().orElse(0),
                 altitude,
                 AtmosphericPressure.atAltitude(altitude),
                 new SiteNumbers.Temperatures(lowestWater, highestWater, lowestAir, highestAir),

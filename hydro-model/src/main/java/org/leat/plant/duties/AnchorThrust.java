@@ -24,12 +24,21 @@ public record AnchorThrust(Amount force, String section, String during, boolean 
 
     private static final double ANY_PRESSURE = 1e5;
 
+    /** {@return the greatest thrust, as far as it is not exceeded} There is a set that runs. */
+    public static AnchorThrust greatest(Cases cases, List<Section> sections) {
+        return greatest(cases, sections, force -> true);
+    }
+
     /**
      * {@return the greatest thrust; one that is too much before one that is not known} There is a set that runs.
      *
      * @param held by each anchor, N
      */
     public static AnchorThrust greatest(Cases cases, List<Section> sections, double held) {
+        return greatest(cases, sections, force -> force <= held);
+    }
+
+    private static AnchorThrust greatest(Cases cases, List<Section> sections, DoublePredicate held) {
         AnchorThrust greatest = new AnchorThrust(Amount.of(0), "", "", false);
         AnchorThrust unknown = null;
         for (int i = 0; i < sections.size(); i++) {
@@ -37,7 +46,7 @@ public record AnchorThrust(Amount force, String section, String during, boolean 
                 continue;
             }
             int index = i;
-            DoublePredicate holds = p -> force(cases, sections, index, Math.max(0, p)) <= held;
+            DoublePredicate holds = p -> held.test(force(cases, sections, index, Math.max(0, p)));
             HighestPressure highest = HighestPressure.of(cases, i, holds);
             if (!(highest.pressure() instanceof Amount.Known pressure)) {
                 unknown = new AnchorThrust(highest.pressure(), "", highest.during(), false);
@@ -49,7 +58,7 @@ public record AnchorThrust(Amount force, String section, String during, boolean 
                 greatest = new AnchorThrust(Amount.of(force), name, highest.during(), highest.rejoined());
             }
         }
-        return unknown == null || greatest.force().or(0) > held ? greatest : unknown;
+        return unknown == null || !held.test(greatest.force().or(0)) ? greatest : unknown;
     }
 
     private static double force(Cases cases, List<Section> sections, int index, double pressure) {

@@ -60,8 +60,8 @@ public record BucketStrength(RunnerMaterial material, double strength, double ho
 
     /** The share of strength left at the hottest; outside where the material does not hold its shape. */
     private Answer warm() {
-        return material.deflectionLow() == null
+        return material.deflectionLow().isEmpty()
                 ? Answer.of(1)
-                : ThermalDerating.factor(hottest, material.deflectionLow());
+                : ThermalDerating.factor(hottest, material.deflectionLow().getAsDouble());
     }
 }

@@ -60,13 +60,8 @@ public final class SupportedSpan {
         double nominal = SCHEDULE_40[0][0];
         double wall = SCHEDULE_40[0][2];
         if (section.outsideDiameter() * MARGIN < SCHEDULE_40[0][1]) {
-            return Answer.outside(
-                    "span of PVC pipe",
-                    "outside diameter",
-                    section.outsideDiameter(),
-                    SCHEDULE_40[0][1] / MARGIN,
-                    Double.POSITIVE_INFINITY,
-                    "m");
+            return Answer.below(
+                    "span of PVC pipe", "outside diameter", section.outsideDiameter(), SCHEDULE_40[0][1] / MARGIN, "m");
         }
         for (double[] size : SCHEDULE_40) {
             if (size[1] <= section.outsideDiameter() * MARGIN) {

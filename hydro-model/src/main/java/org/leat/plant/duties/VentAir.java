@@ -51,7 +51,7 @@ public final class VentAir {
     public static double burstFlow(PlantNumbers numbers) {
         double top = numbers.penstock().sections().get(0).fromElevation();
         double length = 0;
-        double bore = Double.POSITIVE_INFINITY;
+        double bore = numbers.penstock().sections().get(0).bore();
         double greatest = 0;
         for (SectionNumbers section : numbers.penstock().sections()) {
             length += section.length();

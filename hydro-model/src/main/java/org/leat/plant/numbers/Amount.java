@@ -1,5 +1,7 @@
 package org.leat.plant.numbers;
 
+import java.util.Comparator;
+import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import javax.measure.Quantity;
 import org.apiguardian.api.API;
@@ -55,18 +57,23 @@ public sealed interface Amount {
      * @param law what was asked, as its source names it
      * @param input the input that is outside, as the nomenclature names it
      * @param value the input's value, in {@code unit}
-     * @param low the least value the law covers, in {@code unit}; may be negative infinity
-     * @param high the greatest value the law covers, in {@code unit}; may be infinity
+     * @param low the least value the law covers, in {@code unit}; empty where it has no lower end
+     * @param high the greatest value the law covers, in {@code unit}; empty where it has no upper end
      * @param unit SI symbol of the three numbers, "1" for a ratio
      * @param path field of the design that the input comes from
      */
-    record OutsideRange(String law, String input, double value, double low, double high, String unit, String path)
+    record OutsideRange(
+            String law, String input, double value, OptionalDouble low, OptionalDouble high, String unit, String path)
             implements Unknown {
         @Override
         public String reason() {
             return "unknown/outside-range";
         }
     }
+
+    /** Numbers rising; behind them all what is not known, which may be greater than any. */
+    Comparator<Amount> UNKNOWN_LAST =
+            Comparator.comparing((Amount amount) -> !amount.isKnown()).thenComparingDouble(amount -> amount.or(0));
 
     /** {@return a number} */
     static Amount of(double value) {

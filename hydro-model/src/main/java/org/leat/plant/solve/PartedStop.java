@@ -2,6 +2,7 @@ package org.leat.plant.solve;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.leat.hydraulics.ColumnSeparation;
 import org.leat.hydraulics.NozzleOpening;
 import org.leat.hydraulics.RejoiningBlows;
@@ -31,7 +32,7 @@ public record PartedStop(
 
     /** {@return the blows of the column as it rejoins} */
     public Rejoining rejoining() {
-        double bound = opening.at(Double.MAX_VALUE) == 0 ? bound() : Double.POSITIVE_INFINITY;
+        OptionalDouble bound = opening.closes() ? bound() : OptionalDouble.empty();
         if (!RejoiningColumn.wholeBefore(line, flow, boilingHead)) {
             return new Rejoining(List.of(), true, bound);
         }
@@ -40,30 +41,36 @@ public record PartedStop(
         for (int i = 0; i < line.sections().size(); i++) {
             peaks.add(new Rejoining.Peak(
                     weight * blows.peak(i, Blow.FIRST).judged(),
-                    weight * blows.peak(i, Blow.AFTER_FIRST_CAVITY).judged(),
-                    weight * blows.peak(i, Blow.LATER).judged(),
+                    pressure(blows.judged(i, Blow.AFTER_FIRST_CAVITY)),
+                    pressure(blows.judged(i, Blow.LATER)),
                     weight * blows.agreed(i, Blow.FIRST, Blow.AFTER_FIRST_CAVITY),
                     weight * blows.agreed(i, Blow.values())));
         }
         return new Rejoining(peaks, !blows.doneGrowing(), bound);
     }
 
-    /** Pressure at the lowest point that no blow of one pipe exceeds after a whole stop, Pa; infinite where none is known. */
-    private double bound() {
+    private OptionalDouble pressure(OptionalDouble head) {
+        return head.isPresent() ? OptionalDouble.of(weight * head.getAsDouble()) : head;
+    }
+
+    /** Pressure at the lowest point that no blow of one pipe exceeds after a whole stop, Pa; empty where none is known. */
+    private OptionalDouble bound() {
         SurgeSection one = line.sections().get(0);
-        double highest = Double.NEGATIVE_INFINITY;
+        double highest = one.fromElevation();
         double lowest = 0;
         for (SurgeSection s : line.sections()) {
             if (s.bore() != one.bore() || s.waveSpeed() != one.waveSpeed()) {
-                return Double.POSITIVE_INFINITY;
+                return OptionalDouble.empty();
             }
             highest = Math.max(highest, Math.max(s.fromElevation(), s.toElevation()));
             lowest = Math.min(lowest, Math.min(s.fromElevation(), s.toElevation()));
         }
         double margin = line.tankHead() - highest - boilingHead;
-        Answer answer = margin > 0
-                ? ColumnSeparation.onSlope(line.tankHead() - lowest, line.joukowskyHead(stopped), boilingHead, margin)
-                : Answer.outside("bound of a parted column", "leastMargin", margin, 0, Double.MAX_VALUE, "m");
-        return answer instanceof Answer.Value head ? weight * head.value() : Double.POSITIVE_INFINITY;
+        if (!(margin > 0)) {
+            return OptionalDouble.empty();
+        }
+        Answer answer =
+                ColumnSeparation.onSlope(line.tankHead() - lowest, line.joukowskyHead(stopped), boilingHead, margin);
+        return answer instanceof Answer.Value head ? OptionalDouble.of(weight * head.value()) : OptionalDouble.empty();
     }
 }

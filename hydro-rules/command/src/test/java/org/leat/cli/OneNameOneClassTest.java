@@ -12,10 +12,11 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
-/** No two classes of the product share a name, whatever package or module they are in: who reads one name means one class. */
+/** No two classes of the product and of its example projects share a name, whatever package or module they are in: who reads one name means one class. */
 class OneNameOneClassTest {
 
-    private static final List<Path> MODULES = List.of(Path.of("../../hydro-model"), Path.of("../../hydro-rules"));
+    private static final List<Path> MODULES =
+            List.of(Path.of("../../hydro-model"), Path.of("../../hydro-rules"), Path.of("../../hydro-examples"));
     private static final Path MAIN = Path.of("src/main/java");
 
     @Test

@@ -10,6 +10,7 @@ import static org.leat.quantity.QuantityKind.VOLTAGE;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javax.measure.quantity.ElectricCurrent;
@@ -140,9 +141,13 @@ final class BranchProtection {
                 .with(branch.name());
         if (branch.rating() < least) {
             // where the laying is not told, that a device is too small is known all the same
-            double protecting = j.answered(() -> greatest(j, spot, branch), open -> Double.POSITIVE_INFINITY);
-            return spot.with("protecting", protecting, CURRENT)
-                    .saying("fits", fits(least, protecting) ? "too-small" : "cable-too-thin")
+            OptionalDouble protecting =
+                    j.answered(() -> OptionalDouble.of(greatest(j, spot, branch)), open -> OptionalDouble.empty());
+            if (protecting.isEmpty()) {
+                return spot.saying("fits", "too-small").atLeast(branch.rating(), least, CURRENT);
+            }
+            return spot.with("protecting", protecting.getAsDouble(), CURRENT)
+                    .saying("fits", fits(least, protecting.getAsDouble()) ? "too-small" : "cable-too-thin")
                     .atLeast(branch.rating(), least, CURRENT);
         }
         double greatest = greatest(j, spot, branch);

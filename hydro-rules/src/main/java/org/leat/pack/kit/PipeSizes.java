@@ -3,6 +3,7 @@ package org.leat.pack.kit;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.measure.quantity.Length;
@@ -48,10 +49,12 @@ public final class PipeSizes {
 
     /** {@return candidates of the sizes above the one a section has, smallest first; none for what no standard tables} */
     public static Stream<Change> larger(Judgement j, int section) {
-        double now = outsideDiameter(j.design(), section);
-        return sizes(j, section).stream()
-                .filter(diameter -> diameter > now * 1.001)
-                .map(diameter -> to(j, section, diameter));
+        OptionalDouble now = outsideDiameter(j.design(), section);
+        return now.isEmpty()
+                ? Stream.empty()
+                : sizes(j, section).stream()
+                        .filter(diameter -> diameter > now.getAsDouble() * 1.001)
+                        .map(diameter -> to(j, section, diameter));
     }
 
     /** {@return candidates of the sizes below the one a section has, largest first; none for what no standard tables} */
@@ -61,18 +64,20 @@ public final class PipeSizes {
 
     /** {@return the outside diameters below that of a section, m, largest first; none for what no standard tables} */
     public static Stream<Double> smallerDiameters(Judgement j, int section) {
-        double now = outsideDiameter(j.design(), section);
-        return sizes(j, section).stream()
-                .filter(diameter -> diameter < now * 0.999)
-                .sorted(Comparator.reverseOrder());
+        OptionalDouble now = outsideDiameter(j.design(), section);
+        return now.isEmpty()
+                ? Stream.empty()
+                : sizes(j, section).stream()
+                        .filter(diameter -> diameter < now.getAsDouble() * 0.999)
+                        .sorted(Comparator.reverseOrder());
     }
 
-    private static double outsideDiameter(Design design, int section) {
+    private static OptionalDouble outsideDiameter(Design design, int section) {
         Pipe pipe = design.penstock().sections().get(section).pipe();
         if (pipe instanceof Pipe.Polyethylene p) {
-            return Si.of(p.outsideDiameter());
+            return OptionalDouble.of(Si.of(p.outsideDiameter()));
         }
-        return pipe instanceof Pipe.PvcU p ? Si.of(p.outsideDiameter()) : Double.POSITIVE_INFINITY;
+        return pipe instanceof Pipe.PvcU p ? OptionalDouble.of(Si.of(p.outsideDiameter())) : OptionalDouble.empty();
     }
 
     private static List<Double> sizes(Judgement j, int section) {

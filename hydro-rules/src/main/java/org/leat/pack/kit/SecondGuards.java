@@ -1,5 +1,6 @@
 package org.leat.pack.kit;
 
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import javax.measure.quantity.ElectricPotential;
 import org.jspecify.annotations.Nullable;
@@ -62,12 +63,15 @@ public final class SecondGuards {
     public static double most(Judgement j, Spot spot, SecondGuard guard) {
         boolean divides = j.numbers().regulator().divides();
         boolean atBattery = atBattery(j, guard);
-        double parts = BusPart.all(j.design()).stream()
+        OptionalDouble parts = BusPart.all(j.design()).stream()
                 .filter(part -> !divides || (part.node() == BusNode.BATTERY) == atBattery)
                 .mapToDouble(part -> spot.si(part.path(), part.rating()))
-                .min()
-                .orElse(Double.POSITIVE_INFINITY);
-        return (divides && !atBattery) || opens(j) ? parts : Math.min(parts, batteryStands(j));
+                .min();
+        if ((divides && !atBattery) || opens(j)) {
+            return parts.orElseThrow(); // the regulator's input, or the battery's management
+        }
+        double battery = batteryStands(j);
+        return Math.min(parts.orElse(battery), battery);
     }
 
     /** {@return whether the battery opens by itself} */

@@ -7,6 +7,7 @@ import static org.leat.quantity.QuantityKind.LENGTH;
 import static org.leat.quantity.QuantityKind.PRESSURE;
 import static org.leat.quantity.QuantityKind.VOLUME_FLOW;
 
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Change;
@@ -70,8 +71,11 @@ public final class Vents {
     public static Outcome wideEnough(Judgement j, Spot spot, Vent vent, double flow) {
         double drop = drop(j, spot);
         double bore = Si.of(vent.bore());
-        double buckles = allowed(j, spot) * j.limit("safety").value();
-        boolean folds = VentAir.drop(j.numbers(), flow, bore).or(Double.POSITIVE_INFINITY) > buckles;
+        OptionalDouble allowed = allowed(j, spot);
+        boolean folds = allowed.isPresent()
+                && folds(
+                        VentAir.drop(j.numbers(), flow, bore),
+                        allowed.getAsDouble() * j.limit("safety").value());
         return spot.as(folds ? ERROR : WARNING)
                 .with("flow", flow, VOLUME_FLOW)
                 .with("drop", drop, PRESSURE)
@@ -92,15 +96,20 @@ public final class Vents {
     }
 
     private static double drop(Judgement j, Spot spot) {
-        return Math.min(VentAir.drainingDrop(), allowed(j, spot));
+        double draining = VentAir.drainingDrop();
+        return Math.min(draining, allowed(j, spot).orElse(draining));
     }
 
-    /** What the softest section may see for hours, Pa. */
-    private static double allowed(Judgement j, Spot spot) {
-        double least = Double.POSITIVE_INFINITY;
-        for (SectionNumbers section : OutsidePressure.soft(j)) {
-            least = Math.min(least, spot.known(OutsidePressure.bucklingOfHours(j, section)));
-        }
-        return least / j.limit("safety").value();
+    /** Air that would be choked brings any drop. */
+    private static boolean folds(Amount drop, double buckles) {
+        return !(drop instanceof Amount.Known known) || known.value() > buckles;
+    }
+
+    /** What the softest section may see for hours, Pa; empty where all are proof against suction. */
+    private static OptionalDouble allowed(Judgement j, Spot spot) {
+        double safety = j.limit("safety").value();
+        return OutsidePressure.soft(j).stream()
+                .mapToDouble(section -> spot.known(OutsidePressure.bucklingOfHours(j, section)) / safety)
+                .min();
     }
 }

@@ -13,6 +13,9 @@ public final class Worst {
 
     private Worst() {}
 
+    private static final Comparator<Outcome> LEAST_MARGIN = Comparator.comparing(
+            Outcome::comparison, Comparator.nullsFirst(Comparator.comparingDouble(Comparison::margin)));
+
     /** {@return the first situation with the greatest value; the list is not empty} */
     public static <S> S most(List<S> situations, ToDoubleFunction<S> value) {
         S worst = situations.get(0);
@@ -36,11 +39,6 @@ public final class Worst {
 
     /** {@return the first answer with the least margin; one without a comparison before all others} */
     public static Outcome outcome(List<Outcome> outcomes) {
-        return least(outcomes, Worst::margin);
-    }
-
-    private static double margin(Outcome outcome) {
-        Comparison comparison = outcome.comparison();
-        return comparison == null ? Double.NEGATIVE_INFINITY : comparison.margin();
+        return Collections.min(outcomes, LEAST_MARGIN);
     }
 }

@@ -91,7 +91,7 @@ final class RefillRate {
     private static double volumeOverLeastArea(Judgement j) {
         List<SectionNumbers> sections = j.numbers().penstock().sections();
         double volume = 0;
-        double least = Double.POSITIVE_INFINITY;
+        double least = sections.get(0).area();
         for (SectionNumbers section : sections) {
             volume += section.area() * section.length();
             least = Math.min(least, section.area());

@@ -5,6 +5,7 @@ import static org.leat.quantity.QuantityKind.RATIO;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.leat.catalogue.rows.PipeMaterial;
 import org.leat.catalogue.rows.PipeStandard;
@@ -75,13 +76,15 @@ final class StrongerPipe {
 
     private static Stream<Change> series(
             Judgement j, String path, Pipe.Polyethylene pipe, PolyethyleneGrade grade, double leastRating) {
-        double thinner = pipe.material() == grade && pipe.sdr() != null ? pipe.sdr() : Double.POSITIVE_INFINITY;
+        OptionalDouble now =
+                pipe.material() == grade && pipe.sdr() != null ? OptionalDouble.of(pipe.sdr()) : OptionalDouble.empty();
         return j
                 .plant()
                 .catalogue()
                 .pipeSeries(PipeStandard.ISO_4427, PipeMaterial.of(grade), Si.of(pipe.outsideDiameter()))
                 .stream()
-                .filter(other -> other.sdr() < thinner && other.nominalPressure() >= leastRating)
+                .filter(other ->
+                        (now.isEmpty() || other.sdr() < now.getAsDouble()) && other.nominalPressure() >= leastRating)
                 .map(other -> Change.of(edits(path, pipe, grade, other))
                         .with("sdr", other.sdr(), RATIO)
                         .with("rating", other.nominalPressure(), PRESSURE));

@@ -74,7 +74,7 @@ final class Thrust {
 
     private static Stream<Change> anchor(Judgement j, Outcome.Fail failure) {
         AnchorThrust most =
-                AnchorThrust.greatest(j.solved(), j.design().penstock().sections(), Double.MAX_VALUE);
+                AnchorThrust.greatest(j.solved(), j.design().penstock().sections());
         double force = Math.ceil(most.force().or(failure.value()) / 100) * 100;
         return Stream.of(Change.of(PATH, newtons(force)).with("force", force, FORCE));
     }

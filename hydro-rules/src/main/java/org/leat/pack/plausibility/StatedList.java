@@ -2,6 +2,7 @@ package org.leat.pack.plausibility;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
 import org.leat.catalogue.tables.PlausibleRange;
@@ -21,10 +22,8 @@ final class StatedList {
     }
 
     /** Nothing where the value is absent. */
-    void add(String path, String quantity, @Nullable Double value, QuantityKind kind) {
-        if (value != null) {
-            add(path, quantity, value.doubleValue(), kind);
-        }
+    void add(String path, String quantity, Optional<Double> value, QuantityKind kind) {
+        value.ifPresent(stated -> add(path, quantity, stated.doubleValue(), kind));
     }
 
     void add(String path, String quantity, double value, QuantityKind kind) {

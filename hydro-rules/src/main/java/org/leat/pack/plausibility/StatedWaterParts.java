@@ -8,6 +8,7 @@ import static org.leat.quantity.QuantityKind.RATIO;
 import static org.leat.quantity.QuantityKind.TIME;
 
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.leat.design.Bearings;
 import org.leat.design.Buckets;
@@ -37,19 +38,19 @@ final class StatedWaterParts {
         all.add(
                 "/nozzles/velocity-coefficient",
                 "velocity coefficient",
-                design.nozzles().velocityCoefficient(),
+                Optional.ofNullable(design.nozzles().velocityCoefficient()),
                 RATIO);
         all.add(
                 "/nozzles/contraction-coefficient",
                 "contraction coefficient",
-                design.nozzles().contractionCoefficient(),
+                Optional.ofNullable(design.nozzles().contractionCoefficient()),
                 RATIO);
         all.add("/nozzles/branch-bore", "branch bore", design.nozzles().branchBore(), LENGTH);
         all.add("/nozzles/shut-off-time", "closing time", design.nozzles().shutOffTime(), TIME);
         Runner runner = design.runner();
         if (runner != null) {
             all.add("/runner/measured-efficiency", "efficiency of a wheel", runner.measuredEfficiency(), RATIO);
-            all.add("/runner/runaway-factor", "runaway factor", runner.runawayFactor(), RATIO);
+            all.add("/runner/runaway-factor", "runaway factor", Optional.ofNullable(runner.runawayFactor()), RATIO);
             all.add("/runner/mass", "mass of a wheel", runner.mass(), MASS);
             all.add("/runner/tailwater-clearance", "clearance of the wheel", runner.tailwaterClearance(), LENGTH);
             all.add("/runner/flood-clearance", "clearance of the wheel", runner.floodClearance(), LENGTH);

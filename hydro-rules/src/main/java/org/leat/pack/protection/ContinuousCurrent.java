@@ -118,11 +118,13 @@ final class ContinuousCurrent {
     /** Whether a device of a rating would not protect the cable as it is. */
     private static boolean burns(Judgement j, CableDuty duty, Devices.Placed device, double rating) {
         Spot spot = j.at(device.path());
-        double capacity = j.answered(
-                () -> RunCapacity.capacity(j, spot, RunCapacity.carries(spot, duty)), open -> Double.POSITIVE_INFINITY);
         // what is not known of the cable does not burn it
-        return Double.isFinite(capacity)
-                && DeviceRatings.greatestProtecting(device.device().kind(), rating, capacity) < rating;
+        return j.answered(
+                () -> {
+                    double capacity = RunCapacity.capacity(j, spot, RunCapacity.carries(spot, duty));
+                    return DeviceRatings.greatestProtecting(device.device().kind(), rating, capacity) < rating;
+                },
+                open -> false);
     }
 
     private static Cable cable(Judgement j, CableNumbers run) {

@@ -36,6 +36,7 @@ import org.leat.plant.cases.BrokenBridge;
 import org.leat.plant.cases.Running;
 import org.leat.plant.duties.SettledWinding;
 import org.leat.plant.loads.DeviceRatings;
+import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.NozzleGroup;
 import org.leat.quantity.Si;
 
@@ -265,11 +266,12 @@ final class DiodeShort {
     }
 
     private static Stream<Double> protecting(Judgement j) {
-        double most = j.numbers().alternator().currentLimit().or(Double.POSITIVE_INFINITY);
+        Amount carries = j.numbers().alternator().currentLimit();
         double full = Worst.most(j.solved().diodeShorted(), BrokenBridge::phaseCurrent)
                 .phaseCurrent();
         return DeviceRatings.standard().stream()
-                .filter(rating -> DeviceRatings.surelyOpens(DeviceKind.FUSE, rating) <= Math.min(most, full))
+                .filter(rating ->
+                        DeviceRatings.surelyOpens(DeviceKind.FUSE, rating) <= Math.min(carries.or(full), full))
                 .sorted(Comparator.reverseOrder());
     }
 

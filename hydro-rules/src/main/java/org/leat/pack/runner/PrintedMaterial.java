@@ -11,6 +11,7 @@ import static org.leat.quantity.QuantityKind.TEMPERATURE_DIFFERENCE;
 import static org.leat.quantity.QuantityKind.TIME;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.leat.check.Change;
 import org.leat.check.Judgement;
@@ -77,8 +78,8 @@ final class PrintedMaterial {
         }
         Spot unstated = j.at("/runner/buckets");
         BucketStrength strength = RunnerParts.strength(j, unstated);
-        double deflection =
-                unstated.given(RunnerParts.MATERIAL, strength.material().deflectionLow());
+        OptionalDouble tabled = strength.material().deflectionLow();
+        double deflection = unstated.given(RunnerParts.MATERIAL, tabled.isPresent() ? tabled.getAsDouble() : null);
         j.solved();
         Spot spot = j.at(RunnerParts.MATERIAL).with("material", unstated.given(buckets.material()));
         return j.all(List.of(
