@@ -34,7 +34,7 @@ public final class Plant {
     private final Derived derived;
     private final Cases cases;
 
-    private Plant(Design design, Derived derived, Cases cases) {
+    Plant(Design design, Derived derived, Cases cases) {
         this.design = design;
         this.derived = derived;
         this.cases = cases;

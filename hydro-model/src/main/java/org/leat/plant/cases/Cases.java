@@ -78,7 +78,16 @@ public final class Cases {
      * @param unsolved the numbers without which nothing can be solved; empty where it can
      */
     public static Cases of(Design design, PlantNumbers numbers, List<Amount.Unknown> unsolved) {
-        return new Cases(design, numbers, unsolved, SituationSolver.of(numbers));
+        return of(design, numbers, unsolved, SolutionCache.nothing());
+    }
+
+    /**
+     * {@return the same, by what was solved before of plants that have some of it in common}
+     *
+     * @param before what was; what is solved now is added
+     */
+    public static Cases of(Design design, PlantNumbers numbers, List<Amount.Unknown> unsolved, SolutionCache before) {
+        return new Cases(design, numbers, unsolved, SituationSolver.of(numbers, before));
     }
 
     /** {@return the situations of another design, as in {@link #of}} What both have in common is not solved again. */

@@ -66,7 +66,7 @@ final class DaySolver {
             magnets = cold ? air : Math.max(air, winding);
             flux = MagnetTemperature.factor(coefficient(), within(Celsius.of(magnets), -60, 200));
             today = numbers(water, air, winding, flux);
-            SituationSolver solver = SituationSolver.of(today);
+            SituationSolver solver = SituationSolver.of(today, SolutionCache.nothing());
             running = solver.running(today.nozzles().asBuilt());
             if (resistance instanceof Amount.Known known) {
                 winding = settled(running.operatingPoint(), air, winding, known.value());

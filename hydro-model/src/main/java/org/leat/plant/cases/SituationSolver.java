@@ -37,9 +37,9 @@ final class SituationSolver {
     private final Once<List<BrokenBridge>> broken;
     private final Once<List<BrokenBridge>> diodeShorted;
 
-    private SituationSolver(PlantNumbers numbers) {
+    private SituationSolver(PlantNumbers numbers, SolutionCache before) {
         this.numbers = numbers;
-        this.before = SolutionCache.nothing();
+        this.before = before;
         this.machine = new ElectricSide(numbers);
         this.waters = new Once<>(this::everyWater);
         this.running = new Once<>(this::everyRunning);
@@ -83,8 +83,8 @@ final class SituationSolver {
         return warm.curve(warm.bus(0, element + numbers.busResistance().bridgeToRegulator()));
     }
 
-    static SituationSolver of(PlantNumbers numbers) {
-        return new SituationSolver(numbers);
+    static SituationSolver of(PlantNumbers numbers, SolutionCache before) {
+        return new SituationSolver(numbers, before);
     }
 
     SituationSolver with(PlantNumbers changed) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -41,6 +42,22 @@ class ManyThreadsTest {
             throw new UncheckedIOException(e);
         }
         return json.toString();
+    }
+
+    @Test
+    void a_checker_that_has_checked_variants_of_a_design_says_of_it_what_a_new_one_says() throws IOException {
+        String text = Files.readString(Path.of("../../hydro-examples/designs/rowan-ghyll.yaml"));
+        List<String> variants = List.of(
+                text.replace("gross-head: 32 m", "gross-head: 34 m"),
+                text.replace("open: [ 11 mm ]", "open: [ 9 mm ]"),
+                text.replace("drop-per-diode: 0.85 V", "drop-per-diode: 0.6 V"),
+                text);
+        assertThat(variants).doesNotHaveDuplicates();
+        Checker used = Checker.of(List.of(new BuiltInPack()));
+        for (String variant : variants) {
+            Reading reading = DesignReader.read(variant, "variant");
+            assertThat(written(used, reading)).isEqualTo(written(Checker.of(List.of(new BuiltInPack())), reading));
+        }
     }
 
     @Test
