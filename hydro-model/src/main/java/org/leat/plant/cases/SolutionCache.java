@@ -14,7 +14,7 @@ import org.leat.plant.solve.Rejoining;
 public final class SolutionCache {
 
     /** A check with many ways out and much assumed asks for some two hundred. */
-    private static final int KEPT = 2000;
+    private static final int KEPT = 500;
 
     private final OncePerKey<PartedStop, Rejoining> partedStops = new OncePerKey<>(PartedStop::rejoining, KEPT);
     private final OncePerKey<BridgeSearch, BridgeSearch.Found> brokenBridges =
