@@ -43,7 +43,7 @@ final class MaximumPowerTracker {
         if (!(to > from)) {
             return new Tracking(from, Bound.WINDOW_FROM);
         }
-        double best = best(from, to);
+        double best = GoldenSection.about(this::power, from, to, TOLERANCE).middle();
         Bound bound = Bound.NOTHING;
         if (best - from < 2 * TOLERANCE * from) {
             best = from;
@@ -60,33 +60,6 @@ final class MaximumPowerTracker {
             return new Tracking(raised, Bound.CURRENT);
         }
         return new Tracking(best, bound);
-    }
-
-    /** Golden section over the voltage. */
-    private double best(double from, double to) {
-        double shorter = (3 - Math.sqrt(5)) / 2;
-        double low = from;
-        double high = to;
-        double a = low + shorter * (high - low);
-        double b = high - shorter * (high - low);
-        double atA = power(a);
-        double atB = power(b);
-        while (high - low > TOLERANCE * high) {
-            if (atA >= atB) {
-                high = b;
-                b = a;
-                atB = atA;
-                a = low + shorter * (high - low);
-                atA = power(a);
-            } else {
-                low = a;
-                a = b;
-                atA = atB;
-                b = high - shorter * (high - low);
-                atB = power(b);
-            }
-        }
-        return 0.5 * (low + high);
     }
 
     /** Current out of the regulator, A. */

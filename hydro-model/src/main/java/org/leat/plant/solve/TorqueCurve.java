@@ -65,29 +65,8 @@ public final class TorqueCurve {
 
     /** Golden section between the neighbours of the greatest sample, then a parabola. */
     private double greatest(int peak) {
-        double shorter = (3 - Math.sqrt(5)) / 2;
-        double low = speed[peak - 1];
-        double high = speed[peak + 1];
-        double a = low + shorter * (high - low);
-        double b = high - shorter * (high - low);
-        double atA = electric(a);
-        double atB = electric(b);
-        while (high - low > PEAK_TOLERANCE * high) {
-            if (atA > atB) {
-                high = b;
-                b = a;
-                atB = atA;
-                a = low + shorter * (high - low);
-                atA = electric(a);
-            } else {
-                low = a;
-                a = b;
-                atA = atB;
-                b = high - shorter * (high - low);
-                atB = electric(b);
-            }
-        }
-        return vertex(low, 0.5 * (low + high), high);
+        GoldenSection near = GoldenSection.about(this::electric, speed[peak - 1], speed[peak + 1], PEAK_TOLERANCE);
+        return vertex(near.low(), near.middle(), near.high());
     }
 
     /** The top of the parabola through three neighbouring points, an equal step apart. */

@@ -13,7 +13,6 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
-import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.leat.check.Arg;
@@ -50,19 +49,6 @@ class PackExamplesTest {
     @MethodSource("all")
     void an_example_is_found_to_be_what_it_is_expected_to_be(Example example) throws IOException {
         assertThat(kit.differences(example)).isEmpty();
-    }
-
-    /** What {@link OnlyItsRuleTest} asks of all, at once told to the author of a rule. */
-    @ParameterizedTest
-    @MethodSource("all")
-    @EnabledIfSystemProperty(named = "leat.draft-expectations", matches = ".*/.*")
-    void an_example_that_is_drafted_and_called_failing_fails_its_own_rule_and_no_other(Example example)
-            throws IOException {
-        if (example.name().startsWith("fails")) {
-            Set<String> failed = OnlyItsRuleTest.failed(kit, example);
-            failed.removeAll(OnlyItsRuleTest.tied(example));
-            assertThat(failed).as(example.id()).containsExactly(example.rule());
-        }
     }
 
     @Test
