@@ -1,5 +1,6 @@
 package org.leat.readings;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import org.leat.electrics.BridgeFault;
 import org.leat.plant.Plant;
 
@@ -16,6 +17,13 @@ import org.leat.plant.Plant;
  * @param bridge what is broken in winding or bridge
  * @param dumpDead whether the dump load does not take anything
  */
+@RecordBuilder
+@RecordBuilder.Options(
+        enableWither = true,
+        addFunctionalMethodsToWith = false,
+        addStaticBuilder = false,
+        builderClassModifiers = {},
+        fileComment = "Written by the build from the record.")
 record Condition(
         Plant plant,
         double standingHead,
@@ -25,46 +33,10 @@ record Condition(
         double batteryShare,
         double meterFactor,
         BridgeFault bridge,
-        boolean dumpDead) {
+        boolean dumpDead)
+        implements ConditionBuilder.With {
 
     static Condition of(Plant plant) {
         return new Condition(plant, plant.numbers().site().grossHead(), 0, 0, 0, 1, 1, BridgeFault.NONE, false);
-    }
-
-    Condition standing(double head) {
-        return new Condition(plant, head, pinch, leak, dumpConductance, batteryShare, meterFactor, bridge, dumpDead);
-    }
-
-    Condition pinched(double coefficient) {
-        return new Condition(
-                plant, standingHead, coefficient, leak, dumpConductance, batteryShare, meterFactor, bridge, dumpDead);
-    }
-
-    Condition leaking(double flow) {
-        return new Condition(
-                plant, standingHead, pinch, flow, dumpConductance, batteryShare, meterFactor, bridge, dumpDead);
-    }
-
-    Condition dumping(double conductance) {
-        return new Condition(
-                plant, standingHead, pinch, leak, conductance, batteryShare, meterFactor, bridge, dumpDead);
-    }
-
-    Condition taking(double share) {
-        return new Condition(plant, standingHead, pinch, leak, dumpConductance, share, meterFactor, bridge, dumpDead);
-    }
-
-    Condition metered(double factor) {
-        return new Condition(plant, standingHead, pinch, leak, dumpConductance, batteryShare, factor, bridge, dumpDead);
-    }
-
-    Condition broken(BridgeFault fault) {
-        return new Condition(
-                plant, standingHead, pinch, leak, dumpConductance, batteryShare, meterFactor, fault, dumpDead);
-    }
-
-    Condition withDumpDead() {
-        return new Condition(
-                plant, standingHead, pinch, leak, dumpConductance, batteryShare, meterFactor, bridge, true);
     }
 }

@@ -101,7 +101,7 @@ final class FaultyPlants {
             case PIPE_PINCHED -> pinched(size * head);
             case AIR_IN_PIPE ->
                 Condition.of(sound.withNumbers(numbers.withSite(numbers.site().withGrossHead(head * (1 - size)))))
-                        .standing(head);
+                        .withStandingHead(head);
             case LEAK -> leaking(size * flow, set);
             case HEAD_LOWER -> headOf(head * (1 - size));
             case HEAD_HIGHER -> headOf(head * (1 + size));
@@ -130,9 +130,9 @@ final class FaultyPlants {
                 yield Condition.of(sound.withAlternator(alternator.withWinding(winding.warmedTo(kelvin)
                         .withThermalResistance(Amount.notStated("/alternator/thermal-resistance")))));
             }
-            case PHASE_OPEN -> as.broken(BridgeFault.PHASE_OPEN);
-            case DIODE_OPEN -> as.broken(BridgeFault.DIODE_OPEN);
-            case DIODE_SHORTED -> as.broken(BridgeFault.DIODE_SHORT);
+            case PHASE_OPEN -> as.withBridge(BridgeFault.PHASE_OPEN);
+            case DIODE_OPEN -> as.withBridge(BridgeFault.DIODE_OPEN);
+            case DIODE_SHORTED -> as.withBridge(BridgeFault.DIODE_SHORT);
             case JOINT_BAD -> {
                 OperatingPoint point = built.operatingPoint();
                 double added = size * point.bus().batteryResting() / Math.max(1e-9, point.directCurrent());
@@ -141,11 +141,11 @@ final class FaultyPlants {
                         bus.phase(), bus.bridgeToRegulator() + added, bus.regulatorToBattery())));
             }
             case DUMP_ON -> dumping(size);
-            case DUMP_DEAD -> as.withDumpDead();
+            case DUMP_DEAD -> as.withDumpDead(true);
             case REGULATOR_HOLDS_BACK -> heldBack(size);
             case BATTERY_NOT_TAKING -> full(size);
-            case METER_SHOWS_PEAK -> as.metered(Math.sqrt(2));
-            case METER_ON_PHASE -> as.metered(1 / Math.sqrt(3));
+            case METER_SHOWS_PEAK -> as.withMeterFactor(Math.sqrt(2));
+            case METER_ON_PHASE -> as.withMeterFactor(1 / Math.sqrt(3));
         };
     }
 
@@ -160,7 +160,7 @@ final class FaultyPlants {
         double coefficient = loss * 2 * Gravity.STANDARD / (velocity * velocity);
         sections.set(sections.size() - 1, last.withLossCoefficient(last.lossCoefficient() + coefficient));
         return Condition.of(sound.withPenstock(numbers.penstock().withSections(sections)))
-                .pinched(coefficient);
+                .withPinch(coefficient);
     }
 
     /** The pipe above the leak, taken at its middle, carries what is lost as well. */
@@ -179,7 +179,7 @@ final class FaultyPlants {
         double screen = numbers.penstock().screenLoss() * (1 + share) * (1 + share);
         return Condition.of(sound.withPenstock(
                         numbers.penstock().withSections(sections).withScreenLoss(screen)))
-                .leaking(lost);
+                .withLeak(lost);
     }
 
     private static List<Double> widened(NozzleGroup set, double bore) {
@@ -205,7 +205,7 @@ final class FaultyPlants {
         BatteryNumbers battery = numbers.battery();
         double drop = conductance * battery.restingVoltage() * battery.internalResistance();
         return Condition.of(sound.withBattery(battery.withRestingVoltage(battery.restingVoltage() - drop)))
-                .dumping(conductance);
+                .withDumpConductance(conductance);
     }
 
     private Condition heldBack(double size) {
@@ -222,6 +222,6 @@ final class FaultyPlants {
         BatteryNumbers battery = numbers.battery();
         return Condition.of(sound.withBattery(
                         battery.withRestingVoltage(numbers.fullVoltage()).withInternalResistance(STIFF)))
-                .taking(1 - share);
+                .withBatteryShare(1 - share);
     }
 }

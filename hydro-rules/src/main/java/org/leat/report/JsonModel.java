@@ -48,9 +48,9 @@ final class JsonModel {
             @Nullable List<String> onHand) {}
 
     /** A way out that makes another rule fail as badly. */
-    record InVain(Way way, String brings) {}
+    record RejectedChangeEntry(Way way, String brings) {}
 
-    record Rests(String field, String atLow, String atHigh) {}
+    record SensitivityEntry(String field, String atLow, String atHigh) {}
 
     record FindingEntry(
             String rule,
@@ -63,8 +63,8 @@ final class JsonModel {
             @Nullable Compared comparison,
             @Nullable String missing,
             List<Way> waysOut,
-            @Nullable List<InVain> triedInVain,
-            List<Rests> restsOn,
+            @Nullable List<RejectedChangeEntry> triedInVain,
+            List<SensitivityEntry> restsOn,
             @Nullable Boolean broke,
             @Nullable Boolean endangers,
             @Nullable SuppressionEntry suppressed,

@@ -120,10 +120,10 @@ final class JsonShapes {
                 f.rejected().isEmpty()
                         ? null
                         : f.rejected().stream()
-                                .map(t -> new JsonModel.InVain(way(t.way(), o), t.brings()))
+                                .map(t -> new JsonModel.RejectedChangeEntry(way(t.way(), o), t.brings()))
                                 .toList(),
                 f.restsOn().stream()
-                        .map(h -> new JsonModel.Rests(
+                        .map(h -> new JsonModel.SensitivityEntry(
                                 h.field(), h.atLow().word(), h.atHigh().word()))
                         .toList(),
                 f.broke() ? Boolean.TRUE : null,

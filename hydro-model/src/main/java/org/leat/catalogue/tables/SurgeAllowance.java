@@ -1,7 +1,6 @@
 package org.leat.catalogue.tables;
 
 import org.leat.catalogue.rows.PipeMaterial;
-import org.leat.law.Physical;
 
 /**
  * Pressure a pipe may see for the moment of a surge, over its rating at the wall's temperature.
@@ -14,8 +13,6 @@ import org.leat.law.Physical;
  */
 public final class SurgeAllowance {
 
-    private static final double PVC_RANGE = 0.5;
-
     private SurgeAllowance() {}
 
     /** {@return greatest total pressure over the rating where every stop makes the surge} */
@@ -26,11 +23,5 @@ public final class SurgeAllowance {
     /** {@return greatest total pressure over the rating where the surge comes once in a while} */
     public static double occasional(PipeMaterial material) {
         return MaterialData.usual(material, MaterialProperty.SURGE_OCCASIONAL);
-    }
-
-    /** {@return greatest range from lowest to highest pressure under recurring surge, Pa; infinite where none is set} */
-    public static double greatestRange(PipeMaterial material, double rating) {
-        Physical.positive("rating", rating);
-        return material == PipeMaterial.PVC_U ? PVC_RANGE * rating : Double.POSITIVE_INFINITY;
     }
 }
