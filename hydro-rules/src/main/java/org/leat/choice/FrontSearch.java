@@ -34,7 +34,7 @@ final class FrontSearch {
     /** Checks begun together, before the first of them is known to be needed: fixed, whatever the threads. */
     private static final int TOGETHER = 4;
 
-    private final SelectionProblem puzzle;
+    private final SelectionProblem problem;
     private final int portion;
     private final int[] options;
     private final Map<List<Integer>, Double> gains = new HashMap<>();
@@ -47,10 +47,10 @@ final class FrontSearch {
      *
      * @param portion sets whose gain is looked at together
      */
-    FrontSearch(SelectionProblem puzzle, int portion) {
-        this.puzzle = puzzle;
+    FrontSearch(SelectionProblem problem, int portion) {
+        this.problem = problem;
         this.portion = portion;
-        this.options = puzzle.options().clone();
+        this.options = problem.options().clone();
     }
 
     /**
@@ -61,7 +61,7 @@ final class FrontSearch {
      * @param checks after which no further search among sets with fewer faults is begun or gone on with; the first is not cut short
      * @param goOn asked after each portion, and between checks; the search ends as it is where it says no
      */
-    record Extent(int threads, int faults, long checks, Predicate<Counts> goOn) {}
+    record SearchExtent(int threads, int faults, long checks, Predicate<Counts> goOn) {}
 
     /**
      * What was looked at.
@@ -75,16 +75,16 @@ final class FrontSearch {
     record Counts(int solved, int checked, int forbidden, int kept, long reached) {}
 
     /** A set on the front. */
-    record Point(List<Integer> set, long cost, double gain, int faults) {
+    record FrontPoint(List<Integer> set, long cost, double gain, int faults) {
 
-        private boolean beats(Point other) {
+        private boolean beats(FrontPoint other) {
             boolean noWorse = cost <= other.cost && gain >= other.gain && faults <= other.faults;
             return noWorse && (cost < other.cost || gain > other.gain || faults < other.faults);
         }
     }
 
     /** What came of it. */
-    enum End {
+    enum SearchEnd {
         /** The front of three aims is whole. */
         WHOLE,
         /** The front of cost and gain is whole; fewer faults were not looked for to the end. */
@@ -104,8 +104,8 @@ final class FrontSearch {
      * @param refused the last set that must not be; empty where there was none
      */
     record Front(
-            List<Point> points,
-            End end,
+            List<FrontPoint> points,
+            SearchEnd end,
             Counts counts,
             long reached,
             double possible,
@@ -154,7 +154,7 @@ final class FrontSearch {
 
     /** One search among sets with no more faults than allowed. */
     private static final class Level {
-        private final List<Point> kept = new ArrayList<>();
+        private final List<FrontPoint> kept = new ArrayList<>();
         private final PriorityQueue<Node> open = new PriorityQueue<>(CHEAPEST);
         private double best = Double.NEGATIVE_INFINITY;
         private long reached;
@@ -162,7 +162,7 @@ final class FrontSearch {
     }
 
     /** {@return the front} */
-    Front search(Extent extent) {
+    Front search(SearchExtent extent) {
         ExecutorService threads = Executors.newFixedThreadPool(Math.max(1, extent.threads()), work -> {
             Thread thread = new Thread(work, "search");
             thread.setDaemon(true);
@@ -175,19 +175,19 @@ final class FrontSearch {
         }
     }
 
-    private Front search(Extent extent, ExecutorService threads) {
+    private Front search(SearchExtent extent, ExecutorService threads) {
         Level first = level(extent, extent.faults(), threads, false);
-        List<Point> points = new ArrayList<>(first.kept);
+        List<FrontPoint> points = new ArrayList<>(first.kept);
         double possible = first.open.stream()
-                .mapToDouble(node -> puzzle.mostGain(node.set(), node.known()))
+                .mapToDouble(node -> problem.mostGain(node.set(), node.known()))
                 .max()
                 .orElse(Double.NEGATIVE_INFINITY);
         if (first.stopped) {
-            return front(points, End.STOPPED, first, possible, Integer.MAX_VALUE);
+            return front(points, SearchEnd.STOPPED, first, possible, Integer.MAX_VALUE);
         }
         Level last = first;
         while (!last.kept.isEmpty()) {
-            int fewer = last.kept.stream().mapToInt(Point::faults).max().orElse(0);
+            int fewer = last.kept.stream().mapToInt(FrontPoint::faults).max().orElse(0);
             if (fewer == 0) {
                 break;
             }
@@ -196,24 +196,24 @@ final class FrontSearch {
                 if (last != null) {
                     points.addAll(last.kept);
                 }
-                return front(points, End.OF_TWO_AIMS, first, possible, fewer);
+                return front(points, SearchEnd.OF_TWO_AIMS, first, possible, fewer);
             }
             points.addAll(last.kept);
         }
-        return front(points, End.WHOLE, first, possible, 0);
+        return front(points, SearchEnd.WHOLE, first, possible, 0);
     }
 
-    private Front front(List<Point> all, End end, Level first, double possible, int fewer) {
-        List<Point> points = new ArrayList<>();
-        for (Point point : all) {
+    private Front front(List<FrontPoint> all, SearchEnd end, Level first, double possible, int fewer) {
+        List<FrontPoint> points = new ArrayList<>();
+        for (FrontPoint point : all) {
             if (all.stream().noneMatch(other -> other.beats(point))
                     && points.stream().noneMatch(p -> p.set().equals(point.set()))) {
                 points.add(point);
             }
         }
-        points.sort(Comparator.comparingLong(Point::cost)
-                .thenComparing(Comparator.comparingDouble(Point::gain).reversed())
-                .thenComparingInt(Point::faults));
+        points.sort(Comparator.comparingLong(FrontPoint::cost)
+                .thenComparing(Comparator.comparingDouble(FrontPoint::gain).reversed())
+                .thenComparingInt(FrontPoint::faults));
         return new Front(List.copyOf(points), end, counts(first), first.reached, possible, fewer, refused);
     }
 
@@ -221,7 +221,7 @@ final class FrontSearch {
         return new Counts(gains.size(), checks.size(), forbidden, level.kept.size(), level.reached);
     }
 
-    private Level level(Extent extent, int faults, ExecutorService threads, boolean limited) {
+    private Level level(SearchExtent extent, int faults, ExecutorService threads, boolean limited) {
         Level level = new Level();
         int[] nothing = new int[options.length];
         push(level, nothing, 0);
@@ -252,7 +252,7 @@ final class FrontSearch {
         }
     }
 
-    private boolean isEnded(Extent extent, Level level, boolean limited) {
+    private boolean isEnded(SearchExtent extent, Level level, boolean limited) {
         return !extent.goOn().test(counts(level)) || (limited && checks.size() >= extent.checks());
     }
 
@@ -262,7 +262,7 @@ final class FrontSearch {
             Node node = level.open.poll();
             if (node.given() < level.best) {
                 // told for less than must be exceeded by now
-                long least = puzzle.leastCost(node.set(), node.known(), level.best);
+                long least = problem.leastCost(node.set(), node.known(), level.best);
                 if (least == SelectionProblem.NONE) {
                     continue;
                 }
@@ -284,7 +284,7 @@ final class FrontSearch {
     }
 
     private void push(Level level, int[] set, int known) {
-        long least = puzzle.leastCost(set, known, level.best);
+        long least = problem.leastCost(set, known, level.best);
         if (least != SelectionProblem.NONE) {
             level.open.add(new Node(set, known, least, level.best));
         }
@@ -297,7 +297,7 @@ final class FrontSearch {
         }
         List<List<Integer>> unknown =
                 sets.stream().filter(set -> !gains.containsKey(set)).toList();
-        List<Double> found = all(unknown, set -> puzzle.gain(array(set)), threads);
+        List<Double> found = all(unknown, set -> problem.gain(array(set)), threads);
         for (int i = 0; i < unknown.size(); i++) {
             gains.put(unknown.get(i), found.get(i));
         }
@@ -305,7 +305,7 @@ final class FrontSearch {
         for (List<Integer> set : sets) {
             double gain = gains.getOrDefault(set, Double.NaN);
             if (!Double.isNaN(gain)) {
-                candidates.add(new CandidateSet(set, puzzle.cost(array(set)), gain));
+                candidates.add(new CandidateSet(set, problem.cost(array(set)), gain));
             }
         }
         candidates.sort(BEST_FIRST);
@@ -333,7 +333,7 @@ final class FrontSearch {
                     .map(CandidateSet::set)
                     .filter(set -> !checks.containsKey(set))
                     .toList();
-            List<Double> found = all(unknown, set -> puzzle.check(array(set)), threads);
+            List<Double> found = all(unknown, set -> problem.check(array(set)), threads);
             for (int i = 0; i < unknown.size(); i++) {
                 int verdict = (int) (double) found.get(i);
                 checks.put(unknown.get(i), verdict);
@@ -358,7 +358,7 @@ final class FrontSearch {
         if (last >= 0 && level.kept.get(last).cost() == candidate.cost()) {
             level.kept.remove(last);
         }
-        level.kept.add(new Point(candidate.set(), candidate.cost(), candidate.gain(), faults));
+        level.kept.add(new FrontPoint(candidate.set(), candidate.cost(), candidate.gain(), faults));
         level.best = candidate.gain();
     }
 

@@ -94,13 +94,13 @@ public final class PartsSearch {
 
     /** {@return the sets worth choosing from} */
     public PartsFront front(Extent extent) {
-        PartsSelection puzzle = new PartsSelection(list, trial, flows, uncounted);
-        FrontSearch.Front front = new FrontSearch(puzzle, PORTION)
-                .search(new FrontSearch.Extent(
+        PartsSelection problem = new PartsSelection(list, trial, flows, uncounted);
+        FrontSearch.Front front = new FrontSearch(problem, PORTION)
+                .search(new FrontSearch.SearchExtent(
                         extent.threads(), extent.warnings(), extent.checks(), goOn(extent, list.sets())));
         return new PartsFront(
                 front.points().stream()
-                        .map(p -> point(puzzle, list, p.set(), p.gain()))
+                        .map(p -> point(problem, list, p.set(), p.gain()))
                         .toList(),
                 switch (front.end()) {
                     case WHOLE -> PartsFront.End.WHOLE;
@@ -116,7 +116,7 @@ public final class PartsSearch {
                         ? OptionalDouble.empty()
                         : OptionalDouble.of(front.possible()),
                 front.fewer(),
-                refused(puzzle, list, front));
+                refused(problem, list, front));
     }
 
     /**
@@ -126,19 +126,19 @@ public final class PartsSearch {
      */
     public PartsFront mend(Extent extent) {
         PriceList staying = MendSelection.withStaying(list);
-        PartsSelection puzzle = new PartsSelection(staying, trial, flows, uncounted);
+        PartsSelection problem = new PartsSelection(staying, trial, flows, uncounted);
         Predicate<FrontSearch.Counts> goOn = goOn(extent, staying.sets());
-        FrontSearch.Front front = new FrontSearch(new MendSelection(puzzle), PORTION_OF_ONE)
-                .search(new FrontSearch.Extent(
+        FrontSearch.Front front = new FrontSearch(new MendSelection(problem), PORTION_OF_ONE)
+                .search(new FrontSearch.SearchExtent(
                         extent.threads(),
                         Integer.MAX_VALUE,
                         0,
                         counts -> counts.checked() < extent.checks() && goOn.test(counts)));
         return new PartsFront(
                 front.points().stream()
-                        .map(p -> point(puzzle, staying, p.set(), Double.NaN))
+                        .map(p -> point(problem, staying, p.set(), Double.NaN))
                         .toList(),
-                front.end() == FrontSearch.End.STOPPED ? PartsFront.End.STOPPED : PartsFront.End.WHOLE,
+                front.end() == FrontSearch.SearchEnd.STOPPED ? PartsFront.End.STOPPED : PartsFront.End.WHOLE,
                 staying.sets(),
                 0,
                 front.counts().checked(),
@@ -148,20 +148,20 @@ public final class PartsSearch {
                         : PartsSelection.price(front.reached() / MendSelection.A_CHANGE_IN),
                 OptionalDouble.empty(),
                 0,
-                refused(puzzle, staying, front));
+                refused(problem, staying, front));
     }
 
-    private static PartsFront.@Nullable Refused refused(PartsSelection puzzle, PriceList of, FrontSearch.Front front) {
+    private static PartsFront.@Nullable Refused refused(PartsSelection problem, PriceList of, FrontSearch.Front front) {
         if (!front.points().isEmpty() || front.refused().isEmpty()) {
             return null;
         }
-        List<PriceList.Part> parts = parts(puzzle, of, front.refused());
+        List<PriceList.Part> parts = parts(problem, of, front.refused());
         List<Edit> edits = parts.stream().flatMap(part -> part.edits().stream()).toList();
-        return new PartsFront.Refused(parts, puzzle.forbidding(edits));
+        return new PartsFront.Refused(parts, problem.forbidding(edits));
     }
 
-    private static List<PriceList.Part> parts(PartsSelection puzzle, PriceList of, List<Integer> set) {
-        Map<String, PriceList.Part> byChoice = puzzle.parts(set);
+    private static List<PriceList.Part> parts(PartsSelection problem, PriceList of, List<Integer> set) {
+        Map<String, PriceList.Part> byChoice = problem.parts(set);
         return of.choices().stream()
                 .map(choice -> Objects.requireNonNull(byChoice.get(choice.name())))
                 .toList();
@@ -172,11 +172,11 @@ public final class PartsSearch {
     }
 
     /** A set of a list's parts, with its energy where that is known already. */
-    private static PartsFront.Point point(PartsSelection puzzle, PriceList of, List<Integer> set, double known) {
-        List<PriceList.Part> parts = parts(puzzle, of, set);
+    private static PartsFront.Point point(PartsSelection problem, PriceList of, List<Integer> set, double known) {
+        List<PriceList.Part> parts = parts(problem, of, set);
         List<Edit> edits = parts.stream().flatMap(part -> part.edits().stream()).toList();
         BigDecimal price = parts.stream().map(PriceList.Part::price).reduce(BigDecimal.ZERO, BigDecimal::add);
-        double energy = Double.isNaN(known) ? puzzle.energy(edits) : known;
-        return new PartsFront.Point(parts, price, energy, puzzle.failures(edits), edits);
+        double energy = Double.isNaN(known) ? problem.energy(edits) : known;
+        return new PartsFront.Point(parts, price, energy, problem.failures(edits), edits);
     }
 }

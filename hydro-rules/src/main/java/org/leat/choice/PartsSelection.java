@@ -26,7 +26,7 @@ import org.leat.prices.PriceList;
 import org.leat.season.FlowClasses;
 
 /**
- * Sets of parts as a puzzle: cost in ten-thousandths of the currency, gain in J of the year, faults are warnings. A set must not be
+ * Sets of parts as a problem: cost in ten-thousandths of the currency, gain in J of the year, faults are warnings. A set must not be
  * if a rule finds an error that counts, or can no longer tell whether one stands where it could on the design as it is.
  *
  * <p>Choices of the water side come first: what the jets bring is the bound of what any machine behind them makes.

@@ -25,8 +25,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The search by itself: against published exact fronts, and against looking at every set. */
 class FrontSearchTest {
 
-    private static FrontSearch.Extent extent(int threads) {
-        return new FrontSearch.Extent(threads, Integer.MAX_VALUE, Long.MAX_VALUE, counts -> true);
+    private static FrontSearch.SearchExtent extent(int threads) {
+        return new FrontSearch.SearchExtent(threads, Integer.MAX_VALUE, Long.MAX_VALUE, counts -> true);
     }
 
     private static JsonNode published() {
@@ -59,7 +59,7 @@ class FrontSearchTest {
                 numbers(of.path("weight")),
                 of.path("capacity").intValue());
         FrontSearch.Front front = new FrontSearch(knapsack, 1).search(extent(1));
-        assertThat(front.end()).isEqualTo(FrontSearch.End.WHOLE);
+        assertThat(front.end()).isEqualTo(FrontSearch.SearchEnd.WHOLE);
         assertThat(front.points().stream()
                         .map(p -> List.of((int) knapsack.firstOf(p.cost()), (int) p.gain()))
                         .collect(Collectors.toSet()))
@@ -231,12 +231,12 @@ class FrontSearchTest {
             sets += drawn.sets().size();
             int most = seed % 5 == 0 ? (int) (seed % 3) : Integer.MAX_VALUE;
             FrontSearch.Front one = new FrontSearch(drawn, 1 + (int) (seed % 40))
-                    .search(new FrontSearch.Extent(1, most, Long.MAX_VALUE, counts -> true));
+                    .search(new FrontSearch.SearchExtent(1, most, Long.MAX_VALUE, counts -> true));
             FrontSearch.Front more = new FrontSearch(drawn, 1 + (int) (seed % 40))
-                    .search(new FrontSearch.Extent(1 + (int) (seed % 4), most, Long.MAX_VALUE, counts -> true));
+                    .search(new FrontSearch.SearchExtent(1 + (int) (seed % 4), most, Long.MAX_VALUE, counts -> true));
             assertThat(points(one)).as("seed " + seed).doesNotHaveDuplicates();
             assertThat(Set.copyOf(points(one))).as("seed " + seed).isEqualTo(drawn.byLookingAtAll(most));
-            assertThat(one.end()).isEqualTo(FrontSearch.End.WHOLE);
+            assertThat(one.end()).isEqualTo(FrontSearch.SearchEnd.WHOLE);
             assertThat(more).as("seed " + seed).isEqualTo(one);
         }
         assertThat(sets).isGreaterThan(20_000);
@@ -248,8 +248,8 @@ class FrontSearchTest {
             Drawn drawn = new Drawn(seed);
             List<String> checked = Collections.synchronizedList(new ArrayList<>());
             SelectionProblem watched = new Watched(drawn, checked);
-            FrontSearch.Front front =
-                    new FrontSearch(watched, 7).search(new FrontSearch.Extent(2, Integer.MAX_VALUE, 0, counts -> true));
+            FrontSearch.Front front = new FrontSearch(watched, 7)
+                    .search(new FrontSearch.SearchExtent(2, Integer.MAX_VALUE, 0, counts -> true));
             assertThat(front.counts().checked()).isEqualTo(checked.size());
             assertThat(checked).doesNotHaveDuplicates();
             for (int[] set : drawn.sets()) {
@@ -304,11 +304,12 @@ class FrontSearchTest {
             Drawn drawn = new Drawn(seed);
             AtomicInteger portions = new AtomicInteger();
             FrontSearch.Front front = new FrontSearch(drawn, 3)
-                    .search(new FrontSearch.Extent(2, Integer.MAX_VALUE, 0, counts -> portions.incrementAndGet() < 4));
-            if (front.end() == FrontSearch.End.STOPPED) {
+                    .search(new FrontSearch.SearchExtent(
+                            2, Integer.MAX_VALUE, 0, counts -> portions.incrementAndGet() < 4));
+            if (front.end() == FrontSearch.SearchEnd.STOPPED) {
                 stopped++;
-                List<FrontSearch.Point> whole = new FrontSearch(drawn, 3)
-                        .search(new FrontSearch.Extent(1, Integer.MAX_VALUE, 0, counts -> true))
+                List<FrontSearch.FrontPoint> whole = new FrontSearch(drawn, 3)
+                        .search(new FrontSearch.SearchExtent(1, Integer.MAX_VALUE, 0, counts -> true))
                         .points();
                 assertThat(front.points().stream().filter(p -> p.cost() < front.reached()))
                         .as("seed " + seed)

@@ -7,12 +7,10 @@ import static org.leat.quantity.QuantityKind.ROTATIONAL_SPEED;
 import static org.leat.quantity.QuantityKind.TEMPERATURE;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.measure.quantity.ElectricCurrent;
 import org.jspecify.annotations.Nullable;
@@ -23,30 +21,17 @@ import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.Alternator;
-import org.leat.design.DeviceKind;
-import org.leat.design.Place;
-import org.leat.design.ProtectiveDevice;
-import org.leat.design.ProtectiveDeviceBuilder;
 import org.leat.pack.kit.ChangesForText;
 import org.leat.pack.kit.Devices;
 import org.leat.pack.kit.FieldChanges;
-import org.leat.pack.kit.NozzlesOnHand;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.BrokenBridge;
-import org.leat.plant.cases.Running;
 import org.leat.plant.duties.SettledWinding;
-import org.leat.plant.loads.DeviceRatings;
-import org.leat.plant.numbers.Amount;
-import org.leat.plant.numbers.NozzleGroup;
-import org.leat.quantity.Si;
 
 /** What the winding and the other diodes carry when one diode has failed short. */
 final class DiodeShort {
 
     private static final int DIODES_A_RAIL = 3;
-
-    /** What a device that carries current day and night is rated above it: as protection/continuous-load asks. */
-    private static final double CONTINUOUS = 1.25;
 
     static final Rule RULE = Rule.of(
                     "rectifier/diode-short", ERROR, "winding and bridge when one diode has failed short")
@@ -123,16 +108,16 @@ final class DiodeShort {
                             + " of up to {value} before {device} surely opens; it is made for {limit}.")
             .notApplicable("no-current", "Not judged: the wheel does not turn.")
             .judgeAll(DiodeShort::judge)
-            .leastWayOut("smaller-fuse", "A device of {rating} in each lead.", DiodeShort::smallerDevice)
+            .leastWayOut("smaller-fuse", "A device of {rating} in each lead.", LeadFuses::smallerDevice)
             .leastWayOut(
                     "fuse",
                     "A fuse of {rating} in each lead between alternator and bridge: it carries what the turbine gives, and"
                             + " opens on a shorted diode.",
-                    DiodeShort::newFuse)
+                    LeadFuses::newFuse)
             .leastWayOut(
                     "fewer-nozzles",
                     "A device of {rating} in each lead, and of the nozzles only {sets} kept: the others are too much for it.",
-                    DiodeShort::fewerNozzles)
+                    LeadFuses::fewerNozzles)
             .leastWayOut(
                     "bridge",
                     "A bridge of {rating}.",
@@ -143,7 +128,7 @@ final class DiodeShort {
                     "first-fuse",
                     "A fuse of {rating} in each lead between alternator and bridge: it carries what the turbine gives, and"
                             + " opens on a shorted diode.",
-                    DiodeShort::firstFuse)
+                    LeadFuses::firstFuse)
             .advice(
                     "relay",
                     "An overload relay in the alternator's leads, set to the winding's limit, that drops the deflector.",
@@ -158,21 +143,21 @@ final class DiodeShort {
             return List.of(j.at("/rectifier").says("no-current"));
         }
         List<Supplier<Outcome>> questions = new ArrayList<>();
-        List<SustainedFault> lasting = all.stream()
+        List<SustainedFault> faults = all.stream()
                 .map(broken -> SustainedFault.of(broken, opening(j)))
                 .toList();
         List<SustainedFault> cleared =
-                lasting.stream().filter(SustainedFault::opens).toList();
+                faults.stream().filter(SustainedFault::opens).toList();
         if (!cleared.isEmpty()) {
             questions.add(
                     () -> cleared(j, Worst.least(cleared, each -> each.broken().phaseCurrent())));
         }
-        questions.add(() -> winding(j, Worst.most(lasting, SustainedFault::current)));
+        questions.add(() -> winding(j, Worst.most(faults, SustainedFault::current)));
         Alternator alternator = j.design().alternator();
         if (alternator.thermalResistance() != null && alternator.insulationClass() != null) {
-            questions.add(() -> heat(j, lasting));
+            questions.add(() -> heat(j, faults));
         }
-        questions.add(() -> bridge(j, Worst.most(lasting, SustainedFault::diodeCurrent)));
+        questions.add(() -> bridge(j, Worst.most(faults, SustainedFault::diodeCurrent)));
         return j.all(questions);
     }
 
@@ -198,13 +183,13 @@ final class DiodeShort {
         }
     }
 
-    private static Outcome cleared(Judgement j, SustainedFault lasting) {
-        Devices.Placed device = Objects.requireNonNull(lasting.device());
-        return spot(j, device.path() + "/rated-current", lasting.broken())
+    private static Outcome cleared(Judgement j, SustainedFault fault) {
+        Devices.Placed device = Objects.requireNonNull(fault.device());
+        return spot(j, device.path() + "/rated-current", fault.broken())
                 .saying("cleared", "overloaded")
                 .with(device.name())
                 .with("opens", device.surelyOpens(), CURRENT)
-                .atLeast(lasting.broken().phaseCurrent(), device.surelyOpens(), CURRENT);
+                .atLeast(fault.broken().phaseCurrent(), device.surelyOpens(), CURRENT);
     }
 
     /** The device in the leads that surely opens with the least current. */
@@ -219,27 +204,26 @@ final class DiodeShort {
                 .with("speed", broken.runnerSpeed(), ROTATIONAL_SPEED);
     }
 
-    private static Spot spot(Judgement j, String path, SustainedFault lasting) {
-        Devices.Placed device = lasting.device();
-        Spot spot = spot(j, path, lasting.broken());
-        return lasting.opens() && device != null ? spot.with(device.name()) : spot;
+    private static Spot spot(Judgement j, String path, SustainedFault fault) {
+        Devices.Placed device = fault.device();
+        Spot spot = spot(j, path, fault.broken());
+        return fault.opens() && device != null ? spot.with(device.name()) : spot;
     }
 
-    private static Spot saying(Spot spot, SustainedFault lasting, String passes, String fails) {
-        return lasting.opens() ? spot.saying(passes + "-unopened", fails + "-unopened") : spot.saying(passes, fails);
+    private static Spot saying(Spot spot, SustainedFault fault, String passes, String fails) {
+        return fault.opens() ? spot.saying(passes + "-unopened", fails + "-unopened") : spot.saying(passes, fails);
     }
 
-    private static Outcome winding(Judgement j, SustainedFault lasting) {
-        Spot spot = saying(spot(j, "/alternator/current-limit", lasting), lasting, "carried", "overloaded");
+    private static Outcome winding(Judgement j, SustainedFault fault) {
+        Spot spot = saying(spot(j, "/alternator/current-limit", fault), fault, "carried", "overloaded");
         double limit = spot.known(j.numbers().alternator().currentLimit());
-        return spot.atMost(lasting.current(), limit, CURRENT);
+        return spot.atMost(fault.current(), limit, CURRENT);
     }
 
     private static Outcome heat(Judgement j, List<SustainedFault> all) {
         Alternator stated = j.design().alternator();
         double resistance = j.at("/alternator/thermal-resistance").si(stated.thermalResistance());
-        SustainedFault hottest =
-                Worst.last(all, lasting -> settled(j, lasting, resistance), SettledWinding.coolestFirst());
+        SustainedFault hottest = Worst.last(all, fault -> settled(j, fault, resistance), SettledWinding.coolestFirst());
         Spot spot = saying(spot(j, "/alternator/insulation-class", hottest), hottest, "cool-enough", "too-hot");
         double limit = SettledWinding.limit(spot.given(stated.insulationClass()));
         OptionalDouble settled = settled(j, hottest, resistance);
@@ -248,87 +232,13 @@ final class DiodeShort {
                 : spot.atMost(settled.getAsDouble(), limit, TEMPERATURE);
     }
 
-    private static OptionalDouble settled(Judgement j, SustainedFault lasting, double resistance) {
-        return SettledWinding.behind(j.solved(), lasting.broken(), lasting.current(), resistance);
+    private static OptionalDouble settled(Judgement j, SustainedFault fault, double resistance) {
+        return SettledWinding.behind(j.solved(), fault.broken(), fault.current(), resistance);
     }
 
-    private static Outcome bridge(Judgement j, SustainedFault lasting) {
-        Spot spot =
-                saying(spot(j, "/rectifier/average-current", lasting), lasting, "bridge-carries", "bridge-overloaded");
+    private static Outcome bridge(Judgement j, SustainedFault fault) {
+        Spot spot = saying(spot(j, "/rectifier/average-current", fault), fault, "bridge-carries", "bridge-overloaded");
         double limit = spot.known(j.numbers().rectifier().averageCurrentRating());
-        return spot.atMost(DIODES_A_RAIL * lasting.diodeCurrent(), limit, CURRENT);
-    }
-
-    /** Ratings that carry the lead's current for ever and surely open before the winding carries too much, the largest first. */
-    private static Stream<Double> fuses(Judgement j) {
-        return protecting(j)
-                .filter(rating -> j.solved().running().stream().allMatch(running -> carries(rating, running)));
-    }
-
-    private static Stream<Double> protecting(Judgement j) {
-        Amount carries = j.numbers().alternator().currentLimit();
-        double full = Worst.most(j.solved().diodeShorted(), BrokenBridge::phaseCurrent)
-                .phaseCurrent();
-        return DeviceRatings.standard().stream()
-                .filter(rating ->
-                        DeviceRatings.surelyOpens(DeviceKind.FUSE, rating) <= Math.min(carries.or(full), full))
-                .sorted(Comparator.reverseOrder());
-    }
-
-    private static boolean carries(double rating, Running running) {
-        return rating >= CONTINUOUS * running.operatingPoint().phaseCurrent();
-    }
-
-    /** Where no rating fits every set: one that fits some of them, and the others go. */
-    private static Stream<Change> fewerNozzles(Judgement j, Outcome.Fail failure) {
-        List<BrokenBridge> shorted = j.solved().diodeShorted();
-        if (Devices.inLeads(j.design()).count() != 1
-                || shorted.size() != j.solved().running().size()
-                || fuses(j).findAny().isPresent()) {
-            return Stream.empty();
-        }
-        String path = Devices.inLeads(j.design()).findFirst().orElseThrow().path() + "/rated-current";
-        return protecting(j).flatMap(rating -> {
-            List<NozzleGroup> kept = IntStream.range(0, shorted.size())
-                    .filter(n -> carries(rating, j.solved().running().get(n)))
-                    .mapToObj(n -> shorted.get(n).nozzles())
-                    .toList();
-            return kept.stream().noneMatch(NozzleGroup::asBuilt)
-                    ? Stream.empty()
-                    : Stream.of(
-                            NozzlesOnHand.only(FieldChanges.rated(path, rating, "A", ElectricCurrent.class), j, kept));
-        });
-    }
-
-    private static Stream<Change> smallerDevice(Judgement j, Outcome.Fail failure) {
-        return Devices.inLeads(j.design())
-                .limit(1)
-                .flatMap(device -> fuses(j).map(rating ->
-                        FieldChanges.rated(device.path() + "/rated-current", rating, "A", ElectricCurrent.class)));
-    }
-
-    private static Stream<Change> newFuse(Judgement j, Outcome.Fail failure) {
-        if (j.design().protection() == null
-                || Devices.inLeads(j.design()).findAny().isPresent()) {
-            return Stream.empty();
-        }
-        return fuses(j).map(rating -> {
-            List<ProtectiveDevice> devices = new ArrayList<>(j.design().devices());
-            devices.add(ProtectiveDeviceBuilder.builder()
-                    .name("fuse in each lead")
-                    .kind(DeviceKind.FUSE)
-                    .from(Place.ALTERNATOR)
-                    .to(Place.RECTIFIER)
-                    .ratedCurrent(Si.quantity(rating, "A", ElectricCurrent.class))
-                    .build());
-            return Change.of("/protection", devices).with("rating", rating, CURRENT);
-        });
-    }
-
-    /** Where no device is told at all: to tell one makes every other that is missing a failure, so that it cannot be tried alone. */
-    private static Stream<Change> firstFuse(Judgement j, Outcome.Fail failure) {
-        return j.design().protection() == null
-                ? fuses(j).limit(1).map(rating -> Change.advice().with("rating", rating, CURRENT))
-                : Stream.empty();
+        return spot.atMost(DIODES_A_RAIL * fault.diodeCurrent(), limit, CURRENT);
     }
 }

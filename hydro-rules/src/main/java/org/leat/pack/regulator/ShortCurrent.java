@@ -150,22 +150,22 @@ final class ShortCurrent {
         return j.all(questions);
     }
 
-    private static Outcome winding(Judgement j, SustainedShort lasting) {
-        Spot spot = lasting.spot(j.at("/alternator/current-limit"), "winding-carries", "winding-overloaded");
+    private static Outcome winding(Judgement j, SustainedShort fault) {
+        Spot spot = fault.spot(j.at("/alternator/current-limit"), "winding-carries", "winding-overloaded");
         return spot.atMost(
-                lasting.phaseCurrent(), spot.known(j.numbers().alternator().currentLimit()), CURRENT);
+                fault.phaseCurrent(), spot.known(j.numbers().alternator().currentLimit()), CURRENT);
     }
 
-    private static Outcome bridge(Judgement j, SustainedShort lasting) {
-        Spot spot = lasting.spot(j.at("/rectifier/average-current"), "bridge-carries", "bridge-overloaded");
-        return spot.atMost(lasting.direct(), spot.known(j.numbers().rectifier().averageCurrentRating()), CURRENT);
+    private static Outcome bridge(Judgement j, SustainedShort fault) {
+        Spot spot = fault.spot(j.at("/rectifier/average-current"), "bridge-carries", "bridge-overloaded");
+        return spot.atMost(fault.direct(), spot.known(j.numbers().rectifier().averageCurrentRating()), CURRENT);
     }
 
-    private static Outcome cable(Judgement j, CableNumbers cable, SustainedShort lasting, double current) {
-        Spot spot = lasting.spot(j.at(cable.path() + "/conductor/area"), "cable-carries", "cable-overloaded")
+    private static Outcome cable(Judgement j, CableNumbers cable, SustainedShort fault, double current) {
+        Spot spot = fault.spot(j.at(cable.path() + "/conductor/area"), "cable-carries", "cable-overloaded")
                 .with(Runs.arg("run", j.design(), cable));
         CableDuty.Carries carries = new CableDuty.Carries(
-                cable, current, cable.joins(Place.ALTERNATOR), lasting.failed().id());
+                cable, current, cable.joins(Place.ALTERNATOR), fault.failed().id());
         return spot.atMost(current, RunCapacity.capacity(j, spot, carries), CURRENT);
     }
 
