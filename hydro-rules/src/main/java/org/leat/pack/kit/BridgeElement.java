@@ -9,6 +9,7 @@ import javax.measure.quantity.Power;
 import org.leat.check.Change;
 import org.leat.check.Edit;
 import org.leat.design.DumpLoad;
+import org.leat.design.DumpLoadBuilder;
 import org.leat.design.DumpSide;
 import org.leat.plant.cases.Cases;
 import org.leat.plant.solved.EnergyAccount.Stage;
@@ -48,18 +49,12 @@ public record BridgeElement(double trigger, double resistance, double power) {
 
     /** {@return as a dump load of its own} */
     public DumpLoad alone() {
-        return new DumpLoad(
-                Si.quantity(resistance, "ohm", ElectricResistance.class),
-                null,
-                Si.quantity(power, "W", Power.class),
-                null,
-                Si.quantity(trigger, "V", ElectricPotential.class),
-                null,
-                DumpSide.BRIDGE,
-                null,
-                null,
-                null,
-                null);
+        return DumpLoadBuilder.builder()
+                .resistance(Si.quantity(resistance, "ohm", ElectricResistance.class))
+                .powerRating(Si.quantity(power, "W", Power.class))
+                .triggerVoltage(Si.quantity(trigger, "V", ElectricPotential.class))
+                .side(DumpSide.BRIDGE)
+                .build();
     }
 
     /** {@return in place of the elements and the setting of a dump load that is there} */

@@ -7,6 +7,7 @@ import org.leat.check.Change;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
 import org.leat.design.ChargeRegulator;
+import org.leat.design.ChargeRegulatorBuilder;
 import org.leat.design.Design;
 import org.leat.design.RegulatorKind;
 import org.leat.design.VoltageRange;
@@ -39,18 +40,11 @@ public final class TrackingRegulator {
         if (now == null) {
             return List.of(new Edit(
                     "/regulator",
-                    new ChargeRegulator(
-                            RegulatorKind.TRACKING,
-                            volts(stands),
-                            null,
-                            window,
-                            null,
-                            null,
-                            null,
-                            null,
-                            null,
-                            null,
-                            null)));
+                    ChargeRegulatorBuilder.builder()
+                            .kind(RegulatorKind.TRACKING)
+                            .inputVoltageLimit(volts(stands))
+                            .trackingWindow(window)
+                            .build()));
         }
         List<Edit> edits = new ArrayList<>();
         edits.add(new Edit("/regulator/kind", RegulatorKind.TRACKING));

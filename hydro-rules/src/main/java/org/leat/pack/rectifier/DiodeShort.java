@@ -25,9 +25,8 @@ import org.leat.check.Spot;
 import org.leat.design.Alternator;
 import org.leat.design.DeviceKind;
 import org.leat.design.Place;
-import org.leat.design.ProtectiveDevice;
-import org.leat.design.ProtectiveDeviceBuilder;
 import org.leat.pack.kit.ChangesForText;
+import org.leat.pack.kit.DeviceSizes;
 import org.leat.pack.kit.Devices;
 import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.NozzlesOnHand;
@@ -38,7 +37,6 @@ import org.leat.plant.duties.SettledWinding;
 import org.leat.plant.loads.DeviceRatings;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.NozzleGroup;
-import org.leat.quantity.Si;
 
 /** What the winding and the other diodes carry when one diode has failed short. */
 final class DiodeShort {
@@ -146,8 +144,7 @@ final class DiodeShort {
                     DiodeShort::firstFuse)
             .advice(
                     "relay",
-                    "An overload relay in the alternator's leads, set to the winding's limit, that drops the deflector.",
-                    (j, failure) -> Stream.of(Change.advice()))
+                    "An overload relay in the alternator's leads, set to the winding's limit, that drops the deflector.")
             .build();
 
     private DiodeShort() {}
@@ -158,9 +155,9 @@ final class DiodeShort {
             return List.of(j.at("/rectifier").says("no-current"));
         }
         List<Supplier<Outcome>> questions = new ArrayList<>();
-        List<SustainedFault> lasting = all.stream()
-                .map(broken -> SustainedFault.of(broken, opening(j)))
-                .toList();
+        Devices.Placed opening = Devices.firstInLeads(j.design());
+        List<SustainedFault> lasting =
+                all.stream().map(broken -> SustainedFault.of(broken, opening)).toList();
         List<SustainedFault> cleared =
                 lasting.stream().filter(SustainedFault::opens).toList();
         if (!cleared.isEmpty()) {
@@ -200,16 +197,11 @@ final class DiodeShort {
 
     private static Outcome cleared(Judgement j, SustainedFault lasting) {
         Devices.Placed device = Objects.requireNonNull(lasting.device());
-        return spot(j, device.path() + "/rated-current", lasting.broken())
+        return spot(j, device.ratingPath(), lasting.broken())
                 .saying("cleared", "overloaded")
                 .with(device.name())
                 .with("opens", device.surelyOpens(), CURRENT)
                 .atLeast(lasting.broken().phaseCurrent(), device.surelyOpens(), CURRENT);
-    }
-
-    /** The device in the leads that surely opens with the least current. */
-    private static Devices.@Nullable Placed opening(Judgement j) {
-        return Devices.firstInLeads(j.design());
     }
 
     private static Spot spot(Judgement j, String path, BrokenBridge broken) {
@@ -230,9 +222,8 @@ final class DiodeShort {
     }
 
     private static Outcome winding(Judgement j, SustainedFault lasting) {
-        Spot spot = saying(spot(j, "/alternator/current-limit", lasting), lasting, "carried", "overloaded");
-        double limit = spot.known(j.numbers().alternator().currentLimit());
-        return spot.atMost(lasting.current(), limit, CURRENT);
+        return saying(spot(j, "/alternator/current-limit", lasting), lasting, "carried", "overloaded")
+                .atMost(lasting.current(), j.numbers().alternator().currentLimit(), CURRENT);
     }
 
     private static Outcome heat(Judgement j, List<SustainedFault> all) {
@@ -253,10 +244,11 @@ final class DiodeShort {
     }
 
     private static Outcome bridge(Judgement j, SustainedFault lasting) {
-        Spot spot =
-                saying(spot(j, "/rectifier/average-current", lasting), lasting, "bridge-carries", "bridge-overloaded");
-        double limit = spot.known(j.numbers().rectifier().averageCurrentRating());
-        return spot.atMost(DIODES_A_RAIL * lasting.diodeCurrent(), limit, CURRENT);
+        return saying(spot(j, "/rectifier/average-current", lasting), lasting, "bridge-carries", "bridge-overloaded")
+                .atMost(
+                        DIODES_A_RAIL * lasting.diodeCurrent(),
+                        j.numbers().rectifier().averageCurrentRating(),
+                        CURRENT);
     }
 
     /** Ratings that carry the lead's current for ever and surely open before the winding carries too much, the largest first. */
@@ -287,7 +279,7 @@ final class DiodeShort {
                 || fuses(j).findAny().isPresent()) {
             return Stream.empty();
         }
-        String path = Devices.inLeads(j.design()).findFirst().orElseThrow().path() + "/rated-current";
+        String path = Devices.inLeads(j.design()).findFirst().orElseThrow().ratingPath();
         return protecting(j).flatMap(rating -> {
             List<NozzleGroup> kept = IntStream.range(0, shorted.size())
                     .filter(n -> carries(rating, j.solved().running().get(n)))
@@ -295,16 +287,14 @@ final class DiodeShort {
                     .toList();
             return kept.stream().noneMatch(NozzleGroup::asBuilt)
                     ? Stream.empty()
-                    : Stream.of(
-                            NozzlesOnHand.only(FieldChanges.rated(path, rating, "A", ElectricCurrent.class), j, kept));
+                    : Stream.of(NozzlesOnHand.only(DeviceSizes.rated(path, rating), j, kept));
         });
     }
 
     private static Stream<Change> smallerDevice(Judgement j, Outcome.Fail failure) {
         return Devices.inLeads(j.design())
                 .limit(1)
-                .flatMap(device -> fuses(j).map(rating ->
-                        FieldChanges.rated(device.path() + "/rated-current", rating, "A", ElectricCurrent.class)));
+                .flatMap(device -> fuses(j).map(rating -> DeviceSizes.rated(device.ratingPath(), rating)));
     }
 
     private static Stream<Change> newFuse(Judgement j, Outcome.Fail failure) {
@@ -312,17 +302,8 @@ final class DiodeShort {
                 || Devices.inLeads(j.design()).findAny().isPresent()) {
             return Stream.empty();
         }
-        return fuses(j).map(rating -> {
-            List<ProtectiveDevice> devices = new ArrayList<>(j.design().devices());
-            devices.add(ProtectiveDeviceBuilder.builder()
-                    .name("fuse in each lead")
-                    .kind(DeviceKind.FUSE)
-                    .from(Place.ALTERNATOR)
-                    .to(Place.RECTIFIER)
-                    .ratedCurrent(Si.quantity(rating, "A", ElectricCurrent.class))
-                    .build());
-            return Change.of("/protection", devices).with("rating", rating, CURRENT);
-        });
+        return fuses(j).map(rating ->
+                DeviceSizes.withFuse(j.design(), "fuse in each lead", Place.ALTERNATOR, Place.RECTIFIER, rating));
     }
 
     /** Where no device is told at all: to tell one makes every other that is missing a failure, so that it cannot be tried alone. */

@@ -6,6 +6,7 @@ import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.design.ChargeRegulator;
+import org.leat.design.ChargeRegulatorBuilder;
 import org.leat.design.RegulatorKind;
 import org.leat.pack.kit.BridgeElement;
 import org.leat.pack.kit.StandardSizes;
@@ -44,8 +45,7 @@ final class AddedDumpLoad {
         if (regulator == null) {
             return change.and(
                     "/regulator",
-                    new ChargeRegulator(
-                            RegulatorKind.SHUNT, null, null, null, null, null, null, null, null, null, null));
+                    ChargeRegulatorBuilder.builder().kind(RegulatorKind.SHUNT).build());
         }
         return regulator.kind() == RegulatorKind.SHUNT ? change : change.and("/regulator/kind", RegulatorKind.SHUNT);
     }
