@@ -77,6 +77,15 @@ public final class Judgement {
         return outcomes;
     }
 
+    /**
+     * {@return as {@link #each}; the one answer where there is no item}
+     *
+     * @param none what is said then, mostly that there is nothing to judge
+     */
+    public <T> List<Outcome> eachOr(Outcome none, Collection<T> items, Function<T, Outcome> judge) {
+        return items.isEmpty() ? List.of(none) : each(items, judge);
+    }
+
     /** {@return as {@link #each}, by the items' places in their list} */
     public List<Outcome> eachOf(int count, IntFunction<Outcome> judge) {
         return each(IntStream.range(0, count).boxed().toList(), judge::apply);
@@ -94,6 +103,16 @@ public final class Judgement {
     /** {@return the answers to several questions; one for which an input is absent is open and the others go on} */
     public List<Outcome> all(List<Supplier<Outcome>> questions) {
         return each(questions, Supplier::get);
+    }
+
+    /** {@return as {@link #all(List)}} */
+    @SafeVarargs
+    public final List<Outcome> all(Supplier<Outcome>... questions) {
+        List<Outcome> answers = new ArrayList<>();
+        for (Supplier<Outcome> question : questions) {
+            answers.addAll(all(List.of(question)));
+        }
+        return answers;
     }
 
     /** {@return what the builder chose} */

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Change.Changes;
@@ -132,6 +133,12 @@ public final class RuleBuilder {
         return this;
     }
 
+    /** Limits that settings may change, in their order; see {@link #limit(NamedLimit)}. */
+    public RuleBuilder limits(List<NamedLimit> named) {
+        named.forEach(this::limit);
+        return this;
+    }
+
     /** What is said where it holds. The first such text is said where the rule names none. */
     public RuleBuilder passes(String textId, String text) {
         return text(Kind.PASS, textId, text);
@@ -140,6 +147,11 @@ public final class RuleBuilder {
     /** What is said where it does not hold. The first such text is said where the rule names none. */
     public RuleBuilder fails(String textId, String text) {
         return text(Kind.FAIL, textId, text);
+    }
+
+    /** What is said either way, under one name where it holds and under another where it does not. */
+    public RuleBuilder either(String passingId, String failingId, String text) {
+        return passes(passingId, text).fails(failingId, text);
     }
 
     /** What is said where nobody can tell, in the rule's own words; for absent inputs the engine has words. */
@@ -178,6 +190,11 @@ public final class RuleBuilder {
         return way(textId, text, DeclaredWay.Search.FIRST, changes);
     }
 
+    /** A way out: one change, whatever the failure. */
+    public RuleBuilder wayOut(String textId, String text, Change change) {
+        return wayOut(textId, text, (j, failure) -> Stream.of(change));
+    }
+
     /**
      * A way out: of changes ordered from least to greatest, the least that takes the failure away, found by halving.
      *
@@ -190,6 +207,11 @@ public final class RuleBuilder {
     /** Advice that is no edit of the design; none where the stream is empty. */
     public RuleBuilder advice(String textId, String text, Changes changes) {
         return way(textId, text, DeclaredWay.Search.ADVICE, changes);
+    }
+
+    /** Advice that is no edit of the design and has nothing to fill in, whatever the failure. */
+    public RuleBuilder advice(String textId, String text) {
+        return advice(textId, text, (j, failure) -> Stream.of(Change.advice()));
     }
 
     /** Advice that is given only where no way out before it helps. */

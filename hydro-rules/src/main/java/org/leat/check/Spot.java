@@ -197,6 +197,16 @@ public final class Spot {
         return compare(Comparison.atMost(value, most, kind));
     }
 
+    /** {@return value ≤ a number of the plant; where there is none, this element is open for the plant's reason} */
+    public Outcome atMost(double value, Amount most, QuantityKind kind) {
+        return atMost(value, known(most), kind);
+    }
+
+    /** {@return value ≤ what the field at this element says; where it is absent, this element is open for want of it} */
+    public Outcome atMost(double value, @Nullable Quantity<?> most, QuantityKind kind) {
+        return atMost(value, si(most), kind);
+    }
+
     /** {@return value ≥ a limit of the rule} */
     public Outcome atLeast(double value, Limit least) {
         return compare(Comparison.atLeast(value, least));

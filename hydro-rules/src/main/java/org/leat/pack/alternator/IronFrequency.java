@@ -12,7 +12,6 @@ import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
-import org.leat.check.Spot;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.Running;
 import org.leat.plant.solved.OperatingPoint;
@@ -32,20 +31,18 @@ final class IronFrequency {
             .fails("too-high", "The iron is turned over {value} ({speed:rpm}); its laminations are made for {limit}.")
             .judge(IronFrequency::judge)
             .wayOut("slower", "A gear ratio of {gear}.", IronFrequency::slower)
-            .advice(
-                    "fewer-poles",
-                    "A machine of fewer poles, or of thinner laminations.",
-                    (j, failure) -> Stream.of(Change.advice()))
+            .advice("fewer-poles", "A machine of fewer poles, or of thinner laminations.")
             .build();
 
     private IronFrequency() {}
 
     private static Outcome judge(Judgement j) {
-        Running worst = Worst.most(j.solved().running(), r -> r.operatingPoint().frequency());
+        Running worst = Worst.running(j, OperatingPoint::frequency);
         OperatingPoint point = worst.operatingPoint();
-        Spot spot = j.at("/alternator/frequency-limit").during(worst);
-        return spot.with("speed", point.alternatorSpeed(), ROTATIONAL_SPEED)
-                .atMost(point.frequency(), spot.si(j.design().alternator().frequencyLimit()), FREQUENCY);
+        return j.at("/alternator/frequency-limit")
+                .during(worst)
+                .with("speed", point.alternatorSpeed(), ROTATIONAL_SPEED)
+                .atMost(point.frequency(), j.design().alternator().frequencyLimit(), FREQUENCY);
     }
 
     private static Stream<Change> slower(Judgement j, Outcome.Fail failure) {

@@ -8,7 +8,6 @@ import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
-import org.leat.check.Spot;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.LoadLost;
 
@@ -46,11 +45,9 @@ final class Overspeed {
 
     private static Outcome judge(Judgement j) {
         LoadLost worst = Worst.most(j.solved().loadLost(), LoadLost::alternatorSpeed);
-        Spot spot = j.at("/alternator/speed-limit").during(worst);
-        return spot.with("runner", worst.speed(), ROTATIONAL_SPEED)
-                .atMost(
-                        worst.alternatorSpeed(),
-                        spot.known(j.numbers().alternator().speedLimit()),
-                        ROTATIONAL_SPEED);
+        return j.at("/alternator/speed-limit")
+                .during(worst)
+                .with("runner", worst.speed(), ROTATIONAL_SPEED)
+                .atMost(worst.alternatorSpeed(), j.numbers().alternator().speedLimit(), ROTATIONAL_SPEED);
     }
 }

@@ -11,11 +11,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Frequency;
 import org.leat.check.Arg;
-import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
@@ -65,8 +63,7 @@ final class PhaseOpen {
             .advice(
                     "relay",
                     "An overload relay with phase-loss tripping in the alternator's leads, set to the winding's limit, that drops the"
-                            + " deflector.",
-                    (j, failure) -> Stream.of(Change.advice()))
+                            + " deflector.")
             .build();
 
     private static final Arg PHASE = new Arg("fault", new Arg.Phrase("fault.phase-open", "one phase open"));
@@ -104,9 +101,9 @@ final class PhaseOpen {
     }
 
     private static Outcome current(Judgement j, BrokenBridge broken) {
-        Spot spot = spot(j, "/alternator/current-limit", broken).saying("carried", "overloaded");
-        double limit = spot.known(j.numbers().alternator().currentLimit());
-        return spot.atMost(broken.phaseCurrent(), limit, CURRENT);
+        return spot(j, "/alternator/current-limit", broken)
+                .saying("carried", "overloaded")
+                .atMost(broken.phaseCurrent(), j.numbers().alternator().currentLimit(), CURRENT);
     }
 
     private static double alternatorSpeed(Judgement j, BrokenBridge broken) {
@@ -114,15 +111,17 @@ final class PhaseOpen {
     }
 
     private static Outcome speed(Judgement j, BrokenBridge broken) {
-        Spot spot = spot(j, "/alternator/speed-limit", broken).saying("slow-enough", "too-fast");
-        double limit = spot.known(j.numbers().alternator().speedLimit());
-        return spot.atMost(alternatorSpeed(j, broken), limit, ROTATIONAL_SPEED);
+        return spot(j, "/alternator/speed-limit", broken)
+                .saying("slow-enough", "too-fast")
+                .atMost(alternatorSpeed(j, broken), j.numbers().alternator().speedLimit(), ROTATIONAL_SPEED);
     }
 
     private static Outcome frequency(Judgement j, BrokenBridge broken, double limit) {
         double frequency = j.numbers().alternator().polePairs() * alternatorSpeed(j, broken) / (2 * Math.PI);
-        Spot spot = spot(j, "/alternator/frequency-limit", broken).as(NOTE).saying("low-frequency", "high-frequency");
-        return spot.atMost(frequency, limit, FREQUENCY);
+        return spot(j, "/alternator/frequency-limit", broken)
+                .as(NOTE)
+                .saying("low-frequency", "high-frequency")
+                .atMost(frequency, limit, FREQUENCY);
     }
 
     private static Outcome heat(Judgement j, List<BrokenBridge> all) {

@@ -5,8 +5,6 @@ import static org.leat.check.RuleCard.COMMON_PRACTICE;
 import static org.leat.quantity.QuantityKind.RATIO;
 
 import java.util.List;
-import java.util.stream.Stream;
-import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
@@ -30,10 +28,7 @@ final class PhasesAlike {
             .passes("resistances-alike", "The three resistances differ by {value}.")
             .fails("resistances-differ", "The three resistances differ by {value}; good is {limit}.")
             .judgeAll(PhasesAlike::judge)
-            .advice(
-                    "look",
-                    "Look for a bad joint, a shorted turn, a rotor out of centre; measure again.",
-                    (j, failure) -> Stream.of(Change.advice()))
+            .advice("look", "Look for a bad joint, a shorted turn, a rotor out of centre; measure again.")
             .build();
 
     private PhasesAlike() {}
@@ -43,8 +38,8 @@ final class PhasesAlike {
         Spot voltages = j.at("/alternator/winding/spread-of-voltages").saying("voltages-alike", "voltages-differ");
         Spot resistances =
                 j.at("/alternator/winding/spread-of-resistances").saying("resistances-alike", "resistances-differ");
-        return j.all(List.of(
+        return j.all(
                 () -> voltages.atMost(voltages.si(winding.spreadOfVoltages()), j.limit("voltages")),
-                () -> resistances.atMost(resistances.si(winding.spreadOfResistances()), j.limit("resistances"))));
+                () -> resistances.atMost(resistances.si(winding.spreadOfResistances()), j.limit("resistances")));
     }
 }

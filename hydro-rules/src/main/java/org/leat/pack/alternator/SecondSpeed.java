@@ -85,18 +85,16 @@ final class SecondSpeed {
             .judgeAll(SecondSpeed::judge)
             .leastWayOut("smaller-nozzle", NozzlesOnHand.NONE_LARGER, NozzlesOnHand::smaller)
             .leastWayOut("other-turns", WindingTurns.WITH_WHEEL, WindingTurns::fewerWithWheel, WindingTurns::more)
-            .leastWayOut(
-                    "fewer-turns",
-                    "A winding with {turns} times the turns in the same copper space.",
-                    WindingTurns::fewer)
+            .leastWayOut("fewer-turns", WindingTurns.ALONE, WindingTurns::fewer)
             .build();
 
     private SecondSpeed() {}
 
     /** A further speed on a nozzle set. */
     private record FurtherSpeed(Running running, StableSpeed speed) {
-        private Spot spot(Spot at) {
-            return at.during(running)
+        private Spot spot(Judgement j, String path) {
+            return j.at(path)
+                    .during(running)
                     .with("speed", speed.speed(), ROTATIONAL_SPEED)
                     .with("direct", speed.directCurrent(), CURRENT)
                     .with("power", speed.directPower(), POWER);
@@ -151,50 +149,38 @@ final class SecondSpeed {
     }
 
     private static Outcome winding(Judgement j, FurtherSpeed fast) {
-        Spot spot = fast.spot(j.at("/alternator/current-limit"));
-        return spot.saying("winding-carries", "winding-overloaded")
-                .atMost(
-                        fast.speed().phaseCurrent(),
-                        spot.known(j.numbers().alternator().currentLimit()),
-                        CURRENT);
+        return fast.spot(j, "/alternator/current-limit")
+                .saying("winding-carries", "winding-overloaded")
+                .atMost(fast.speed().phaseCurrent(), j.numbers().alternator().currentLimit(), CURRENT);
     }
 
     private static Outcome bridge(Judgement j, FurtherSpeed fast) {
-        Spot spot = fast.spot(j.at("/rectifier/average-current"));
-        return spot.saying("bridge-carries", "bridge-overloaded")
-                .atMost(
-                        fast.speed().directCurrent(),
-                        spot.known(j.numbers().rectifier().averageCurrentRating()),
-                        CURRENT);
+        return fast.spot(j, "/rectifier/average-current")
+                .saying("bridge-carries", "bridge-overloaded")
+                .atMost(fast.speed().directCurrent(), j.numbers().rectifier().averageCurrentRating(), CURRENT);
     }
 
     private static Outcome regulator(Judgement j, FurtherSpeed fast) {
-        Spot spot = fast.spot(j.at("/regulator/current-rating"));
-        return spot.saying("regulator-carries", "regulator-overloaded")
-                .atMost(
-                        fast.speed().directCurrent(),
-                        spot.known(j.numbers().regulator().currentRating()),
-                        CURRENT);
+        return fast.spot(j, "/regulator/current-rating")
+                .saying("regulator-carries", "regulator-overloaded")
+                .atMost(fast.speed().directCurrent(), j.numbers().regulator().currentRating(), CURRENT);
     }
 
     private static Outcome speed(Judgement j, FurtherSpeed fast) {
-        Spot spot = fast.spot(j.at("/alternator/speed-limit"));
-        return spot.saying("slow-enough", "too-fast")
-                .atMost(
-                        fast.speed().alternatorSpeed(),
-                        spot.known(j.numbers().alternator().speedLimit()),
-                        ROTATIONAL_SPEED);
+        return fast.spot(j, "/alternator/speed-limit")
+                .saying("slow-enough", "too-fast")
+                .atMost(fast.speed().alternatorSpeed(), j.numbers().alternator().speedLimit(), ROTATIONAL_SPEED);
     }
 
     private static Outcome frequency(Judgement j, FurtherSpeed fast, double limit) {
-        return fast.spot(j.at("/alternator/frequency-limit"))
+        return fast.spot(j, "/alternator/frequency-limit")
                 .as(NOTE)
                 .saying("low-frequency", "high-frequency")
                 .atMost(fast.speed().frequency(), limit, FREQUENCY);
     }
 
     private static Outcome heat(Judgement j, FurtherSpeed fast) {
-        Spot spot = fast.spot(j.at("/alternator/insulation-class"));
+        Spot spot = fast.spot(j, "/alternator/insulation-class");
         OptionalDouble kelvin = SettledWinding.under(
                 j.numbers(),
                 fast.running().operatingPoint().windingTemperature(),
@@ -210,7 +196,7 @@ final class SecondSpeed {
     }
 
     private static Outcome cable(Judgement j, CableNumbers cable, FurtherSpeed fast, double current) {
-        Spot spot = fast.spot(j.at(cable.path() + "/conductor/area")).with(Runs.arg("run", j.design(), cable));
+        Spot spot = fast.spot(j, cable.path() + "/conductor/area").with(Runs.arg("run", j.design(), cable));
         CableDuty.Carries carries = new CableDuty.Carries(
                 cable, current, cable.joins(Place.ALTERNATOR), fast.running().id());
         return spot.saying("cable-carries", "cable-overloaded")

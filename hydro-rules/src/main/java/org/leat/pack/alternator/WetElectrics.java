@@ -6,14 +6,13 @@ import static org.leat.check.RuleCard.COMMON_PRACTICE;
 import static org.leat.quantity.QuantityKind.RATIO;
 
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.leat.check.Change;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
-import org.leat.design.Safeguards;
+import org.leat.pack.kit.DesignParts;
 
 /** Housing of the alternator against spray. */
 final class WetElectrics {
@@ -45,15 +44,14 @@ final class WetElectrics {
             .wayOut(
                     "housing",
                     "A housing of {code}, or a wall between jet and alternator.",
-                    (j, failure) -> Stream.of(Change.of(failure.path(), "IP55").with("code", "IP55")))
+                    Change.of("/alternator/protection", "IP55").with("code", "IP55"))
             .build();
 
     private WetElectrics() {}
 
     private static Outcome judge(Judgement j) {
         Spot spot = j.at("/alternator/protection");
-        Safeguards safeguards = j.design().safeguards();
-        if (safeguards != null && Boolean.FALSE.equals(safeguards.wetPlace())) {
+        if (Boolean.FALSE.equals(DesignParts.safeguards(j).wetPlace())) {
             return spot.says("dry-place");
         }
         String code = spot.given(j.design().alternator().protection());
@@ -71,9 +69,8 @@ final class WetElectrics {
         if (housing.jets() >= j.limit("jet").value()) {
             return spot.compare(dust);
         }
-        Safeguards safeguards = j.design().safeguards();
-        boolean strikes =
-                spot.given("/safeguards/jet-can-strike", safeguards == null ? null : safeguards.jetCanStrike());
+        boolean strikes = spot.given(
+                "/safeguards/jet-can-strike", DesignParts.safeguards(j).jetCanStrike());
         return strikes ? spot.says("not-for-jets") : spot.compare(dust);
     }
 }

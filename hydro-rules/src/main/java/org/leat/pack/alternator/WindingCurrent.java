@@ -6,7 +6,6 @@ import static org.leat.quantity.QuantityKind.CURRENT;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
-import org.leat.check.Spot;
 import org.leat.pack.kit.NozzlesOnHand;
 import org.leat.pack.kit.WindingTurns;
 import org.leat.pack.kit.Worst;
@@ -34,13 +33,11 @@ final class WindingCurrent {
     private WindingCurrent() {}
 
     private static Outcome judge(Judgement j) {
-        Running worst = Worst.most(j.solved().running(), r -> r.operatingPoint().phaseCurrent());
+        Running worst = Worst.running(j, OperatingPoint::phaseCurrent);
         OperatingPoint point = worst.operatingPoint();
-        Spot spot = j.at("/alternator/current-limit").during(worst);
-        return spot.with("current", point.directCurrent(), CURRENT)
-                .atMost(
-                        point.phaseCurrent(),
-                        spot.known(j.numbers().alternator().currentLimit()),
-                        CURRENT);
+        return j.at("/alternator/current-limit")
+                .during(worst)
+                .with("current", point.directCurrent(), CURRENT)
+                .atMost(point.phaseCurrent(), j.numbers().alternator().currentLimit(), CURRENT);
     }
 }

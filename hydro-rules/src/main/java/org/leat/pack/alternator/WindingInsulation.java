@@ -2,7 +2,6 @@ package org.leat.pack.alternator;
 
 import static org.leat.check.Level.ERROR;
 import static org.leat.quantity.QuantityKind.TEMPERATURE;
-import static org.leat.quantity.QuantityKind.THERMAL_RESISTANCE;
 
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -15,6 +14,7 @@ import org.leat.check.Spot;
 import org.leat.design.Alternator;
 import org.leat.design.InsulationClass;
 import org.leat.pack.kit.ChangesForText;
+import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.NozzlesOnHand;
 import org.leat.plant.cases.Cases;
 import org.leat.plant.duties.SettledWinding;
@@ -60,7 +60,7 @@ final class WindingInsulation {
             .lastAdvice(
                     "read-again",
                     "Less water until it is cooler, and the temperature read again.",
-                    ChangesForText.only("told-too-hot", (j, failure) -> Stream.of(Change.advice())))
+                    ChangesForText.only("told-too-hot", Change.advice()))
             .leastWayOut("smaller-nozzle", NozzlesOnHand.NONE_LARGER, NozzlesOnHand::smaller)
             .build();
 
@@ -108,7 +108,6 @@ final class WindingInsulation {
         double now = j.at(COOLING).si(j.design().alternator().thermalResistance());
         return IntStream.rangeClosed(1, 40)
                 .mapToDouble(n -> Math.round(now * (1 - n / 42.0) * 100) / 100.0)
-                .mapToObj(resistance -> Change.of(COOLING, Si.quantity(resistance, "K/W", ThermalResistance.class))
-                        .with("resistance", resistance, THERMAL_RESISTANCE));
+                .mapToObj(kelvins -> FieldChanges.told(COOLING, "resistance", kelvins, "K/W", ThermalResistance.class));
     }
 }

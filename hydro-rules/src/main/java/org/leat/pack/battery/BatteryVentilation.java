@@ -44,11 +44,11 @@ final class BatteryVentilation {
             .fails("same-air", "Open lead cells stand in air where people sleep or sparks occur.")
             .notApplicable("no-hydrogen", "Not judged: such cells give off no hydrogen in normal use.")
             .judge(BatteryVentilation::judge)
-            .leastWayOut("more", "{rating} of it.", BatteryVentilation::more)
+            .leastWayOut("more", "{rating} of it.", ChangesForText.except("same-air", BatteryVentilation::more))
             .advice(
                     "apart",
                     "A room or cabinet of its own, vented to the outside.",
-                    ChangesForText.only("same-air", (j, failure) -> Stream.of(Change.advice())))
+                    ChangesForText.only("same-air", Change.advice()))
             .build();
 
     private BatteryVentilation() {}
@@ -78,9 +78,6 @@ final class BatteryVentilation {
     }
 
     private static Stream<Change> more(Judgement j, Outcome.Fail failure) {
-        if (failure.says("same-air")) {
-            return Stream.empty();
-        }
         double least = failure.limit();
         return Stream.of(
                 failure.says("too-small")

@@ -8,11 +8,11 @@ import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
-import org.leat.check.Spot;
 import org.leat.pack.kit.BankSizes;
 import org.leat.pack.kit.NozzlesOnHand;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.Running;
+import org.leat.plant.solved.OperatingPoint;
 
 /** Charging current against what the battery takes. */
 final class ChargeCurrent {
@@ -34,11 +34,13 @@ final class ChargeCurrent {
     private ChargeCurrent() {}
 
     private static Outcome judge(Judgement j) {
-        Running worst = Worst.most(
-                j.solved().running(), running -> running.operatingPoint().batteryCurrent());
-        Spot spot = j.at("/battery/capacity").during(worst);
-        double limit = spot.known(j.numbers().battery().chargeCurrentLimit());
-        return spot.atMost(worst.operatingPoint().batteryCurrent(), limit, CURRENT);
+        Running worst = Worst.running(j, OperatingPoint::batteryCurrent);
+        return j.at("/battery/capacity")
+                .during(worst)
+                .atMost(
+                        worst.operatingPoint().batteryCurrent(),
+                        j.numbers().battery().chargeCurrentLimit(),
+                        CURRENT);
     }
 
     /** Only where the limit follows from the capacity. */

@@ -29,6 +29,7 @@ import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.LeadAcid;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.Running;
+import org.leat.plant.solved.OperatingPoint;
 import org.leat.quantity.Si;
 
 /** Where the battery's management opens, against what the plant asks of it every day. */
@@ -124,8 +125,7 @@ final class ManagementLimits {
     }
 
     private static Outcome charging(Judgement j, BatteryManagement management) {
-        Running worst = Worst.most(
-                j.solved().running(), running -> running.operatingPoint().batteryCurrent());
+        Running worst = Worst.running(j, OperatingPoint::batteryCurrent);
         Spot spot = j.at("/battery/management/current-limit").during(worst).saying("charges", "opens-charging");
         double limit = spot.si(management.currentLimit());
         return spot.with("opens", limit, CURRENT).atMost(worst.operatingPoint().batteryCurrent(), limit, CURRENT);

@@ -13,6 +13,7 @@ import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.pack.kit.BankSizes;
+import org.leat.pack.kit.ChangesForText;
 import org.leat.pack.kit.LeadAcid;
 import org.leat.pack.kit.LeanSeason;
 import org.leat.pack.kit.NozzlesOnHand;
@@ -21,7 +22,7 @@ import org.leat.plant.duties.FullDay;
 import org.leat.plant.numbers.BatteryNumbers;
 import org.leat.season.DesignYear;
 
-/** Lead that is never filled in some season of the year. */
+/** LeadAcid that is never filled in some season of the year. */
 final class NeverFull {
 
     static final Rule RULE = Rule.of(
@@ -55,11 +56,11 @@ final class NeverFull {
                     "use-less",
                     "Use {power} less, day and night, in the lean season; or fill the battery from a generator now"
                             + " and then.",
-                    NeverFull::useLess)
+                    ChangesForText.only("never", NeverFull::useLess))
             .advice(
                     "fill-by-other-means",
                     "Use less in that season, or fill the battery from a generator now and then.",
-                    NeverFull::fill)
+                    ChangesForText.except("never", (j, failure) -> Stream.of(Change.advice())))
             .build();
 
     private NeverFull() {}
@@ -85,12 +86,6 @@ final class NeverFull {
     }
 
     private static Stream<Change> useLess(Judgement j, Outcome.Fail failure) {
-        return failure.says("never")
-                ? Stream.of(Change.advice().with("power", failure.limit() - failure.value(), POWER))
-                : Stream.empty();
-    }
-
-    private static Stream<Change> fill(Judgement j, Outcome.Fail failure) {
-        return failure.says("never") ? Stream.empty() : Stream.of(Change.advice());
+        return Stream.of(Change.advice().with("power", failure.limit() - failure.value(), POWER));
     }
 }

@@ -4,7 +4,6 @@ import static org.leat.check.Level.WARNING;
 import static org.leat.quantity.QuantityKind.CURRENT;
 import static org.leat.quantity.QuantityKind.LENGTH;
 
-import java.util.stream.Stream;
 import javax.measure.quantity.Length;
 import org.leat.check.Change;
 import org.leat.check.Judgement;
@@ -37,10 +36,8 @@ final class SparkDistance {
             .source(
                     "IEC 62485-2 clause 7.6 (from memory); currents of the stages from its table 1 and EN 50272-3 (read in"
                             + " reproductions)")
-            .passes(
+            .either(
                     "far-enough",
-                    "What glows or sparks is {value} from the vents; {limit} are needed (gas current {gas}).")
-            .fails(
                     "too-near",
                     "What glows or sparks is {value} from the vents; {limit} are needed (gas current {gas}).")
             .fails(
@@ -55,8 +52,7 @@ final class SparkDistance {
             .wayOut(
                     "no-equalising",
                     "Equalising switched off.",
-                    ChangesForText.only(
-                            "equalising", (j, failure) -> Stream.of(Change.of("/regulator/equalising-voltage", null))))
+                    ChangesForText.only("equalising", Change.of("/regulator/equalising-voltage", null)))
             .build();
 
     private SparkDistance() {}

@@ -5,7 +5,6 @@ import static org.leat.check.RuleCard.COMMON_PRACTICE;
 import static org.leat.quantity.QuantityKind.RATIO;
 
 import java.util.List;
-import java.util.stream.Stream;
 import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
@@ -33,7 +32,10 @@ final class Strings {
             .fails("not-fused", "The strings have no fuse of their own: the others feed a shorted cell.")
             .notApplicable("one-string", "Not judged: there is one string.")
             .judgeAll(Strings::judge)
-            .wayOut("larger-cells", "Larger cells in {strings} strings.", ChangesForText.only("many", Strings::two))
+            .wayOut(
+                    "larger-cells",
+                    "Larger cells in {strings} strings.",
+                    ChangesForText.only("many", Change.of("/battery/strings", 2).with("strings", 2)))
             .wayOut("fuse", "A fuse in each string.", ChangesForText.only("not-fused", FieldChanges.to(true)))
             .build();
 
@@ -44,12 +46,8 @@ final class Strings {
         Spot count = j.at("/battery/strings");
         int strings = count.given(battery.strings());
         Spot fused = j.at("/battery/strings-protected").saying("each-fused", "not-fused");
-        return j.all(List.of(
+        return j.all(
                 () -> count.atMost(strings, j.limit("most")),
-                () -> strings == 1 ? fused.says("one-string") : fused.isSo(battery.stringsProtected())));
-    }
-
-    private static Stream<Change> two(Judgement j, Outcome.Fail failure) {
-        return Stream.of(Change.of(failure.path(), 2).with("strings", 2));
+                () -> strings == 1 ? fused.says("one-string") : fused.isSo(battery.stringsProtected()));
     }
 }

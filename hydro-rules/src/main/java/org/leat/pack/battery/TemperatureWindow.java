@@ -3,7 +3,6 @@ package org.leat.pack.battery;
 import static org.leat.check.Level.ERROR;
 import static org.leat.quantity.QuantityKind.TEMPERATURE;
 
-import java.util.stream.Stream;
 import org.leat.catalogue.tables.CellChemistryCatalogue;
 import org.leat.catalogue.tables.CellProperty;
 import org.leat.check.Change;
@@ -33,7 +32,7 @@ final class TemperatureWindow {
                             + " battery/management-opens.")
             .fails("too-cold", "The battery gets as cold as {value}; charging takes {limit}.")
             .judge(TemperatureWindow::judge)
-            .wayOut("heat", "Heat it, or set it where it does not freeze.", TemperatureWindow::heat)
+            .wayOut("heat", "Heat it, or set it where it does not freeze.", Change.of("/battery/heated", true))
             .build();
 
     private TemperatureWindow() {}
@@ -50,9 +49,5 @@ final class TemperatureWindow {
         return coldest < least && management != null && Boolean.TRUE.equals(management.opensOnCold())
                 ? spot.says("management")
                 : spot.atLeast(coldest, least, TEMPERATURE);
-    }
-
-    private static Stream<Change> heat(Judgement j, Outcome.Fail failure) {
-        return Stream.of(Change.of("/battery/heated", true));
     }
 }

@@ -42,18 +42,13 @@ final class Overvoltage {
             .source(
                     "circuit simulation of a bridge whose battery opens: 1.261 times the EMF peak (taken as 1.27) from the energy in the"
                             + " winding; ISO 16750-2 load dump for road vehicles as a parallel")
-            .passes("stands-it", "The bus reaches {value} ({cause}); the {part} stands {limit}.")
-            .fails("too-high", "The bus reaches {value} ({cause}); the {part} stands {limit}.")
-            .passes(
+            .either("stands-it", "too-high", "The bus reaches {value} ({cause}); the {part} stands {limit}.")
+            .either(
                     "stands-it-at-bridge",
-                    "Behind the bridge, before the regulator, {value} is reached ({cause}); the {part} stands {limit}.")
-            .fails(
                     "too-high-at-bridge",
                     "Behind the bridge, before the regulator, {value} is reached ({cause}); the {part} stands {limit}.")
-            .passes(
+            .either(
                     "stands-it-at-battery",
-                    "The regulator lets the battery's node rise to {value} ({cause}); the {part} stands {limit}.")
-            .fails(
                     "too-high-at-battery",
                     "The regulator lets the battery's node rise to {value} ({cause}); the {part} stands {limit}.")
             .notApplicable("nothing-there", "Not judged: neither a regulator nor an inverter hangs on the bus.")
@@ -80,12 +75,12 @@ final class Overvoltage {
     private static List<Outcome> judge(Judgement j) {
         Cases cases = j.solved();
         List<BusPart> parts = BusPart.withoutBattery(j.design());
-        return parts.isEmpty()
-                ? List.of(
-                        Regulators.saidToBeNone(j)
-                                ? j.at("/regulator").says("nothing-there")
-                                : j.at("/").notGiven("/regulator/input-voltage-limit"))
-                : j.each(parts, part -> judge(j, cases, part));
+        return j.eachOr(
+                Regulators.saidToBeNone(j)
+                        ? j.at("/regulator").says("nothing-there")
+                        : j.at("/").notGiven("/regulator/input-voltage-limit"),
+                parts,
+                part -> judge(j, cases, part));
     }
 
     private static Outcome judge(Judgement j, Cases cases, BusPart part) {

@@ -23,14 +23,10 @@ final class Ampacity {
             .judged("running on the nozzle set with most current; battery full for the dump load; inverter at its"
                     + " continuous power")
             .source("IEC 60364-5-52 tables B.52.2 to B.52.5, B.52.10, B.52.12, B.52.14, B.52.15, B.52.17 to B.52.19")
-            .passes("carries", "The run {run} carries {value}; as laid it may carry {limit}.")
-            .fails("overloaded", "The run {run} carries {value}; as laid it may carry {limit}.")
+            .either("carries", "overloaded", "The run {run} carries {value}; as laid it may carry {limit}.")
             .open("not-loaded", RunCapacity.NOT_LOADED)
             .judgeAll(j -> RunCapacity.each(j, (spot, run) -> judge(j, spot, run)))
-            .leastWayOut(
-                    "thicker",
-                    "Conductors of {area:mm²}.",
-                    (j, failure) -> Conductors.thicker(j.design(), failure.path()))
+            .leastWayOut("thicker", Conductors.THICKER, Conductors::thicker)
             .build();
 
     private Ampacity() {}

@@ -9,7 +9,6 @@ import org.leat.check.Arg;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
-import org.leat.check.Spot;
 import org.leat.design.Cable;
 import org.leat.pack.kit.BusNode;
 import org.leat.pack.kit.FieldChanges;
@@ -48,9 +47,10 @@ final class InsulationVoltage {
             BusNode node = BusNode.between(
                     j.design(), cables.get(i).from(), cables.get(i).to());
             HighestBusVoltage highest = HighestBusVoltage.of(cases, node);
-            Spot spot = j.at("/cables[" + i + "]/rated-voltage").during(highest.situation());
-            return spot.with(Runs.arg("run", cables.get(i)), Arg.phrase("cause", highest.cause()))
-                    .atMost(highest.volts(), spot.si(cables.get(i).ratedVoltage()), VOLTAGE);
+            return j.at("/cables[" + i + "]/rated-voltage")
+                    .during(highest.situation())
+                    .with(Runs.arg("run", cables.get(i)), Arg.phrase("cause", highest.cause()))
+                    .atMost(highest.volts(), cables.get(i).ratedVoltage(), VOLTAGE);
         });
     }
 }

@@ -7,7 +7,6 @@ import static org.leat.quantity.QuantityKind.VOLTAGE;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import javax.measure.quantity.ElectricCurrent;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Change;
 import org.leat.check.Comparison;
@@ -16,22 +15,18 @@ import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.Cable;
-import org.leat.design.DeviceKind;
 import org.leat.design.Place;
-import org.leat.design.ProtectiveDevice;
-import org.leat.design.ProtectiveDeviceBuilder;
 import org.leat.pack.kit.BusNode;
 import org.leat.pack.kit.ChangesForText;
 import org.leat.pack.kit.Conductors;
+import org.leat.pack.kit.DeviceSizes;
 import org.leat.pack.kit.Devices;
-import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.HighestBusVoltage;
 import org.leat.pack.kit.RunCapacity;
 import org.leat.pack.kit.Runs;
 import org.leat.plant.cases.CableDuty;
 import org.leat.plant.loads.DeviceRatings;
 import org.leat.plant.numbers.CableNumbers;
-import org.leat.quantity.Si;
 
 /** A fuse or breaker in every run at the battery, between what flows and what the cable carries. */
 final class RunProtection {
@@ -70,7 +65,7 @@ final class RunProtection {
             .notApplicable("none-at-battery", "Not judged: no run ends at the battery.")
             .judgeAll(RunProtection::judge)
             .leastWayOut("other-rating", "A device of {rating}.", RunProtection::otherRating)
-            .leastWayOut("thicker", "Conductors of {area:mm²}.", RunProtection::thicker)
+            .leastWayOut("thicker", Conductors.THICKER, RunProtection::thicker)
             .wayOut(
                     "add-fuse",
                     "A fuse for direct current of {rating} in the run {run}, at the battery's end.",
@@ -140,14 +135,14 @@ final class RunProtection {
         if (placed == null) {
             return j.at(run.path()).with(Runs.arg("run", j.design(), run)).says("none");
         }
-        Spot at = j.at(placed.path() + "/rated-current");
+        Spot at = j.at(placed.ratingPath());
         if (duty instanceof CableDuty.NotLoaded) {
             return at.says("not-loaded");
         }
         CableDuty.Carries carries = RunCapacity.carries(at, duty);
         Spot spot = at.during(carries.during());
         double current = carries.current();
-        double rating = Si.of(placed.device().ratedCurrent());
+        double rating = placed.rating();
         double greatest = DeviceRatings.greatestProtecting(
                 placed.device().kind(), rating, RunCapacity.capacity(j, spot, carries));
         boolean thin = greatest < current;
@@ -164,9 +159,9 @@ final class RunProtection {
         Comparison comparison = failure.comparison();
         return comparison == null || failure.says("cable-too-thin")
                 ? Stream.empty()
-                : DeviceRatings.standard().stream()
-                        .filter(a -> a <= comparison.high() && a >= comparison.low())
-                        .map(a -> FieldChanges.rated(failure.path(), a, "A", ElectricCurrent.class));
+                : DeviceSizes.from(comparison.low())
+                        .filter(rating -> rating <= comparison.high())
+                        .map(rating -> DeviceSizes.rated(failure.path(), rating));
     }
 
     /** Where no rating fits: conductors that carry what flows, and that the device protects. */
@@ -182,7 +177,7 @@ final class RunProtection {
 
     private static boolean isBehind(Judgement j, CableNumbers run, String rating) {
         Devices.Placed placed = device(j, run);
-        return placed != null && rating.equals(placed.path() + "/rated-current");
+        return placed != null && rating.equals(placed.ratingPath());
     }
 
     /** Ratings that carry for ever what flows come first: a fuse at its limit day and night tires. */
@@ -193,19 +188,9 @@ final class RunProtection {
         return Stream.concat(
                         ratings.stream().filter(rating -> rating >= lasting),
                         ratings.stream().filter(rating -> rating < lasting))
-                .map(rating -> {
-                    List<ProtectiveDevice> devices = new ArrayList<>(j.design().devices());
-                    devices.add(ProtectiveDeviceBuilder.builder()
-                            .name("fuse of the run " + Runs.name(cable))
-                            .kind(DeviceKind.FUSE)
-                            .from(cable.from())
-                            .to(cable.to())
-                            .ratedCurrent(Si.quantity(rating, "A", ElectricCurrent.class))
-                            .build());
-                    return Change.of("/protection", devices)
-                            .with("rating", rating, CURRENT)
-                            .with(Runs.arg("run", cable));
-                });
+                .map(rating -> DeviceSizes.withFuse(
+                                j.design(), "fuse of the run " + Runs.name(cable), cable.from(), cable.to(), rating)
+                        .with(Runs.arg("run", cable)));
     }
 
     private static double carried(Judgement j, String path) {

@@ -36,10 +36,7 @@ final class RunVoltageDrop {
                     "The run {run} loses {drop} ({value} of the battery's voltage, {power}); good is {limit}.")
             .open("not-loaded", RunCapacity.NOT_LOADED)
             .judgeAll(j -> RunCapacity.each(j, (spot, run) -> judge(j, spot, run)))
-            .leastWayOut(
-                    "thicker",
-                    "Conductors of {area:mm²}.",
-                    (j, failure) -> Conductors.thicker(j.design(), failure.path()))
+            .leastWayOut("thicker", Conductors.THICKER, Conductors::thicker)
             .build();
 
     private RunVoltageDrop() {}

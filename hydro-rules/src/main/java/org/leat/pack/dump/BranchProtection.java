@@ -8,7 +8,6 @@ import static org.leat.quantity.QuantityKind.RATIO;
 import static org.leat.quantity.QuantityKind.VOLTAGE;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
@@ -30,14 +29,13 @@ import org.leat.design.ProtectiveDevice;
 import org.leat.pack.kit.BusNode;
 import org.leat.pack.kit.ChangesForText;
 import org.leat.pack.kit.Conductors;
+import org.leat.pack.kit.DeviceSizes;
 import org.leat.pack.kit.Devices;
 import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.HighestBusVoltage;
 import org.leat.pack.kit.RunCapacity;
 import org.leat.pack.kit.Runs;
 import org.leat.pack.kit.StandardSizes;
-import org.leat.pack.kit.Worst;
-import org.leat.plant.cases.BatteryFull;
 import org.leat.plant.cases.CableDuty;
 import org.leat.plant.loads.DeviceRatings;
 import org.leat.quantity.Si;
@@ -82,11 +80,11 @@ final class BranchProtection {
             .wayOut(
                     "larger",
                     "One of {rating} for direct current.",
-                    ChangesForText.only("too-small", BranchProtection::larger))
+                    ChangesForText.only("too-small", DeviceSizes::larger))
             .wayOut(
                     "smaller",
                     "One of {rating} for direct current.",
-                    ChangesForText.only("too-large", BranchProtection::smaller))
+                    ChangesForText.only("too-large", DeviceSizes::smaller))
             .wayOut(
                     "thicker",
                     "One of {rating} for direct current, and conductors of {area:mm²}.",
@@ -132,11 +130,10 @@ final class BranchProtection {
             return j.at("/dump-load/fuse").says("unprotected");
         }
         Branch branch = branch(j.at("/dump-load/fuse"), dump, placed);
-        BatteryFull most = Worst.most(j.solved().batteryFull(), BatteryFull::dumpVoltage);
-        double current = DumpLoads.numbers(j).currentCold(most.dumpVoltage());
+        double current = DumpLoads.current(j);
         double least = branch.listed() ? current : j.limit("factor").value() * current;
         Spot spot = j.at(branch.path())
-                .during(most)
+                .during(DumpLoads.hardest(j))
                 .with("current", current, CURRENT)
                 .with(branch.name());
         if (branch.rating() < least) {
@@ -157,7 +154,7 @@ final class BranchProtection {
     }
 
     private static boolean fits(double least, double greatest) {
-        return DeviceRatings.standard().stream().anyMatch(rating -> rating >= least && rating <= greatest);
+        return DeviceSizes.from(least).anyMatch(rating -> rating <= greatest);
     }
 
     /** The greatest rating that protects the cable of the branch, A. */
@@ -182,8 +179,8 @@ final class BranchProtection {
                     Arg.of("device", "the fuse of its branch"));
         }
         return new Branch(
-                placed.path() + "/rated-current",
-                Si.of(placed.device().ratedCurrent()),
+                placed.ratingPath(),
+                placed.rating(),
                 placed.device().kind(),
                 Boolean.TRUE.equals(placed.device().listedAtFullLoad()),
                 placed.name());
@@ -191,33 +188,15 @@ final class BranchProtection {
 
     private static Outcome voltage(Judgement j, DumpLoad dump) {
         HighestBusVoltage highest = HighestBusVoltage.of(j.solved(), BusNode.of(dump));
-        Spot spot = j.at("/dump-load/fuse-direct-voltage").during(highest.situation());
-        spot.given("/dump-load/fuse", dump.fuse());
-        return spot.with(Arg.phrase("cause", highest.cause()))
+        return j.at("/dump-load/fuse-direct-voltage")
+                .during(highest.situation())
+                .with(Arg.phrase("cause", highest.cause()))
                 .saying("breaks", "too-low")
-                .atMost(highest.volts(), spot.si(dump.fuseDirectVoltage()), VOLTAGE);
-    }
-
-    private static Stream<Change> larger(Judgement j, Outcome.Fail failure) {
-        return DeviceRatings.standard().stream()
-                .filter(rating -> rating >= failure.limit())
-                .limit(2)
-                .map(rating -> rated(failure, rating));
-    }
-
-    private static Stream<Change> smaller(Judgement j, Outcome.Fail failure) {
-        return DeviceRatings.standard().stream()
-                .filter(rating -> rating <= failure.limit())
-                .sorted(Comparator.reverseOrder())
-                .limit(2)
-                .map(rating -> rated(failure, rating));
+                .atMost(highest.volts(), dump.fuseDirectVoltage(), VOLTAGE);
     }
 
     private static Stream<Change> withThicker(Judgement j, Outcome.Fail failure) {
-        BatteryFull most = Worst.most(j.solved().batteryFull(), BatteryFull::dumpVoltage);
-        double least = j.limit("factor").value() * DumpLoads.numbers(j).currentCold(most.dumpVoltage());
-        return DeviceRatings.standard().stream()
-                .filter(rating -> rating >= least)
+        return DeviceSizes.from(j.limit("factor").value() * DumpLoads.current(j))
                 .limit(1)
                 .flatMap(rating -> Runs.joining(j.design(), Place.DUMP_LOAD)
                         .flatMap(path -> Conductors.thicker(j.design(), path + "/conductor/area"))
@@ -226,22 +205,15 @@ final class BranchProtection {
     }
 
     private static Stream<Change> newFuse(Judgement j, Outcome.Fail failure) {
-        BatteryFull most = Worst.most(j.solved().batteryFull(), BatteryFull::dumpVoltage);
-        double least = j.limit("factor").value() * DumpLoads.numbers(j).currentCold(most.dumpVoltage());
+        double least = j.limit("factor").value() * DumpLoads.current(j);
         HighestBusVoltage highest =
                 HighestBusVoltage.of(j.solved(), BusNode.of(j.design().dumpLoad()));
         return StandardSizes.volts(highest.volts()).stream()
                 .boxed()
-                .flatMap(volts -> DeviceRatings.standard().stream()
-                        .filter(rating -> rating >= least)
+                .flatMap(volts -> DeviceSizes.from(least)
                         .limit(2)
-                        .map(rating -> rated(failure, rating)
+                        .map(rating -> DeviceSizes.rated(failure.path(), rating)
                                 .and("/dump-load/fuse-direct-voltage", Si.quantity(volts, "V", ElectricPotential.class))
-                                .with("rating", rating, CURRENT)
                                 .with("voltage", volts, VOLTAGE)));
-    }
-
-    private static Change rated(Outcome.Fail failure, double rating) {
-        return FieldChanges.rated(failure.path(), rating, "A", ElectricCurrent.class);
     }
 }

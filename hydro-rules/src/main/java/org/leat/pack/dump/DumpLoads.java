@@ -6,6 +6,8 @@ import java.util.function.Function;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.design.DumpLoad;
+import org.leat.pack.kit.Worst;
+import org.leat.plant.cases.BatteryFull;
 import org.leat.plant.numbers.DumpLoadNumbers;
 
 /** What rules of the dump load say where there is none. */
@@ -26,6 +28,16 @@ final class DumpLoads {
             j.solved();
             return judging.apply(j, dump);
         };
+    }
+
+    /** {@return battery full, the set on which the voltage across its elements is highest} */
+    static BatteryFull hardest(Judgement j) {
+        return Worst.most(j.solved().batteryFull(), BatteryFull::dumpVoltage);
+    }
+
+    /** {@return the current of its cold elements then, A} */
+    static double current(Judgement j) {
+        return numbers(j).currentCold(hardest(j).dumpVoltage());
     }
 
     /** {@return the numbers of a dump load that the design states: it has a resistance, or what gives one} */

@@ -59,7 +59,7 @@ final class GuardAlone {
         }
         j.solved();
         SecondGuard guard = SecondGuards.told(j, j.at("/safeguards"));
-        return j.all(List.of(() -> power(j, guard), () -> trigger(j, guard)));
+        return j.all(() -> power(j, guard), () -> trigger(j, guard));
     }
 
     private static Outcome power(Judgement j, SecondGuard guard) {

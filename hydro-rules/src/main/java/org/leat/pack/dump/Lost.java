@@ -60,7 +60,7 @@ final class Lost {
                     "fit",
                     "A second, independent means against overvoltage: a deflector that drops in, or a second dump load with its own"
                             + " trigger, or a clamp.",
-                    (j, failure) -> failure.says("switched") ? Stream.empty() : SecondGuards.deflector(j, failure))
+                    ChangesForText.except("switched", SecondGuards::deflector))
             .wayOut(
                     "no-switch",
                     "No switch there: with the water shut, the fuse drawn does as well.",

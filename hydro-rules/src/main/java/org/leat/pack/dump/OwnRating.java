@@ -8,7 +8,6 @@ import javax.measure.quantity.Power;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
-import org.leat.check.Spot;
 import org.leat.design.DumpLoad;
 import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.Worst;
@@ -40,8 +39,9 @@ final class OwnRating {
 
     private static Outcome judge(Judgement j, DumpLoad dump) {
         BatteryFull most = Worst.most(j.solved().batteryFull(), BatteryFull::elementPower);
-        Spot spot = j.at("/dump-load/power-rating").during(most);
-        return spot.with("voltage", most.dumpVoltage(), VOLTAGE)
-                .atMost(most.elementPower(), spot.si(dump.powerRating()), POWER);
+        return j.at("/dump-load/power-rating")
+                .during(most)
+                .with("voltage", most.dumpVoltage(), VOLTAGE)
+                .atMost(most.elementPower(), dump.powerRating(), POWER);
     }
 }

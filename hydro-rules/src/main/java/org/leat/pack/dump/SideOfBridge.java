@@ -18,7 +18,7 @@ import org.leat.design.DumpSide;
 import org.leat.design.ElementPath;
 import org.leat.design.Place;
 import org.leat.pack.kit.ChangesForText;
-import org.leat.quantity.Si;
+import org.leat.pack.kit.FieldChanges;
 
 /** Whether the dump load still holds the turbine when the battery is lost. */
 final class SideOfBridge {
@@ -87,8 +87,7 @@ final class SideOfBridge {
     }
 
     private static Stream<Change> lower(Judgement j, Outcome.Fail failure) {
-        double highest = failure.limit();
-        return Stream.of(Change.of("/dump-load/trigger-voltage", Si.quantity(highest, "V", ElectricPotential.class))
-                .with("voltage", highest, VOLTAGE));
+        return Stream.of(FieldChanges.told(
+                "/dump-load/trigger-voltage", "voltage", failure.limit(), "V", ElectricPotential.class));
     }
 }

@@ -5,8 +5,6 @@ import static org.leat.check.RuleCard.COMMON_PRACTICE;
 import static org.leat.quantity.QuantityKind.CURRENT;
 import static org.leat.quantity.QuantityKind.TIME;
 
-import java.util.stream.Stream;
-import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
@@ -49,8 +47,7 @@ final class StuckOn {
             .judge(DumpLoads.judge(StuckOn::judge))
             .advice(
                     "disconnect",
-                    "A low-voltage disconnect relay in the dump load's branch, or a lamp or alarm that shows that it is on.",
-                    (j, failure) -> Stream.of(Change.advice()))
+                    "A low-voltage disconnect relay in the dump load's branch, or a lamp or alarm that shows that it is on.")
             .build();
 
     private StuckOn() {}

@@ -10,10 +10,8 @@ import javax.measure.quantity.ElectricCurrent;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
-import org.leat.check.Spot;
 import org.leat.design.DumpLoad;
 import org.leat.pack.kit.FieldChanges;
-import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.BatteryFull;
 
 /** Current of the dump load's switch against its rating. */
@@ -44,10 +42,11 @@ final class SwitchRating {
     private SwitchRating() {}
 
     private static Outcome judge(Judgement j, DumpLoad dump) {
-        BatteryFull most = Worst.most(j.solved().batteryFull(), BatteryFull::dumpVoltage);
-        double current = DumpLoads.numbers(j).currentCold(most.dumpVoltage());
-        Spot spot = j.at("/dump-load/switch-rating").during(most);
-        return spot.with("current", current, CURRENT)
-                .atMost(j.limit("factor").value() * current, spot.si(dump.switchRating()), CURRENT);
+        BatteryFull most = DumpLoads.hardest(j);
+        double current = DumpLoads.current(j);
+        return j.at("/dump-load/switch-rating")
+                .during(most)
+                .with("current", current, CURRENT)
+                .atMost(j.limit("factor").value() * current, dump.switchRating(), CURRENT);
     }
 }

@@ -33,9 +33,7 @@ final class AirVent {
                             + " cold as it gets")
             .source("PPI Handbook of PE Pipe, ch. 6; AWWA M55 (safety factor 2)")
             .source(Vents.SOURCE)
-            .limit(OutsidePressure.SAFETY)
-            .limit(OutsidePressure.OVALITY)
-            .limit(OutsidePressure.CREEP)
+            .limits(OutsidePressure.LIMITS)
             .passes(
                     "stands",
                     "Section {section} stands the {value} of suction when its top is shut; its wall may see"

@@ -4,7 +4,6 @@ import static org.leat.check.Level.WARNING;
 import static org.leat.check.RuleCard.COMMON_PRACTICE;
 import static org.leat.quantity.QuantityKind.TEMPERATURE;
 
-import java.util.stream.Stream;
 import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
@@ -36,7 +35,7 @@ final class Icing {
                     "keep-off",
                     "An inlet in deep, still water that freezes over, a screen that is heated or can be lifted, or the plant stopped on"
                             + " clear cold nights.",
-                    (j, failure) -> Stream.of(Change.of(PATH, true)))
+                    Change.of(PATH, true))
             .build();
 
     private Icing() {}

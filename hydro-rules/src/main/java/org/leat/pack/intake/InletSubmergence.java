@@ -10,7 +10,7 @@ import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
-import org.leat.design.Intake;
+import org.leat.pack.kit.DesignParts;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.Running;
 import org.leat.plant.duties.IntakeFlow;
@@ -40,8 +40,7 @@ final class InletSubmergence {
     private InletSubmergence() {}
 
     private static Outcome judge(Judgement j) {
-        Intake intake = j.design().intake();
-        double depth = j.at("/intake").si(PATH, intake == null ? null : intake.submergence());
+        double depth = j.at("/intake").si(PATH, DesignParts.intake(j).submergence());
         Running running = Worst.most(j.solved().running(), InletSubmergence::velocity);
         double velocity = velocity(running);
         double least =

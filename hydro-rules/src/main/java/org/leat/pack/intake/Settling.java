@@ -12,8 +12,8 @@ import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
-import org.leat.design.Intake;
 import org.leat.design.SettlingBasin;
+import org.leat.pack.kit.DesignParts;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.Running;
 import org.leat.plant.duties.IntakeFlow;
@@ -55,8 +55,7 @@ final class Settling {
     }
 
     private static SettlingBasin basin(Judgement j) {
-        Intake intake = j.design().intake();
-        return j.at("/intake").given("/intake/basin", intake == null ? null : intake.basin());
+        return j.at("/intake").given("/intake/basin", DesignParts.intake(j).basin());
     }
 
     private static Stream<Change> longer(Judgement j, Outcome.Fail failure) {

@@ -4,7 +4,6 @@ import static org.leat.check.Level.WARNING;
 import static org.leat.check.RuleCard.COMMON_PRACTICE;
 import static org.leat.quantity.QuantityKind.TEMPERATURE;
 
-import java.util.stream.Stream;
 import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
@@ -25,9 +24,7 @@ final class VentFreezes {
                     "lowest air temperature ≥ 0 °C, or a vent that frost cannot close, or a wall that stands the suction without it")
             .judged("the coldest night, the top shut, the nozzles open")
             .source(COMMON_PRACTICE)
-            .limit(OutsidePressure.SAFETY)
-            .limit(OutsidePressure.OVALITY)
-            .limit(OutsidePressure.CREEP)
+            .limits(OutsidePressure.LIMITS)
             .passes("no-frost", "No frost is met.")
             .passes("stands", "The wall stands it without the vent.")
             .passes("stays-open", "The vent stays open in frost.")
@@ -39,7 +36,7 @@ final class VentFreezes {
             .wayOut(
                     "proof",
                     "A vent that frost cannot close: heated, led up in a box over the running water, or a second one beside it.",
-                    (j, failure) -> Stream.of(Change.of(Vents.FROST_PROOF, true)))
+                    Change.of(Vents.FROST_PROOF, true))
             .build();
 
     private VentFreezes() {}

@@ -37,7 +37,6 @@ final class InverterSurge {
     private InverterSurge() {}
 
     private static Outcome judge(Judgement j, Inverter inverter, Spot spot) {
-        double starting = Inverters.starting(j, spot);
-        return spot.atMost(starting, spot.si(inverter.surgePower()), POWER);
+        return spot.atMost(Inverters.starting(j, spot), inverter.surgePower(), POWER);
     }
 }

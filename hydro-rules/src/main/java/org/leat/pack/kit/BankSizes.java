@@ -6,7 +6,6 @@ import javax.measure.quantity.ElectricCharge;
 import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
-import org.leat.quantity.QuantityKind;
 import org.leat.quantity.Si;
 
 /** Banks of another capacity, in tens of ampere-hours; told with {@code capacity}. */
@@ -30,8 +29,7 @@ public final class BankSizes {
 
     /** {@return a bank of a capacity, A h} */
     public static Change of(double ampereHours) {
-        return Change.of("/battery/capacity", Si.quantity(ampereHours, "Ah", ElectricCharge.class))
-                .with("capacity", ampereHours * HOUR, QuantityKind.CHARGE);
+        return FieldChanges.told("/battery/capacity", "capacity", ampereHours, "Ah", ElectricCharge.class);
     }
 
     /** {@return capacity of the bank, A h} */

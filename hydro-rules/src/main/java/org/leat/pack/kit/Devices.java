@@ -3,9 +3,13 @@ package org.leat.pack.kit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Arg;
+import org.leat.check.Judgement;
+import org.leat.check.Outcome;
 import org.leat.design.Cable;
 import org.leat.design.Design;
 import org.leat.design.DeviceKind;
@@ -48,6 +52,11 @@ public final class Devices {
             return device.kind() != DeviceKind.SWITCH;
         }
 
+        /** {@return whether it opens by itself in a run at the battery} */
+        public boolean opensAtBattery() {
+            return opens() && joins(Place.BATTERY);
+        }
+
         /** {@return whether it is a fuse for back-up alone, which does not break every current that melts it} */
         public boolean backUp() {
             return device.kind() == DeviceKind.FUSE && Boolean.FALSE.equals(device.fullRange());
@@ -55,8 +64,26 @@ public final class Devices {
 
         /** {@return current that surely opens it, A} Of a fuse of which nothing is told, as if it broke every current that melts it. */
         public double surelyOpens() {
-            double rating = Si.of(device.ratedCurrent());
-            return backUp() ? DeviceRatings.backUpBreaks(rating) : DeviceRatings.surelyOpens(device.kind(), rating);
+            return backUp() ? DeviceRatings.backUpBreaks(rating()) : DeviceRatings.surelyOpens(device.kind(), rating());
+        }
+
+        /** {@return path of its rated current} */
+        public String ratingPath() {
+            return path + "/rated-current";
+        }
+
+        /** {@return rated current, A} */
+        public double rating() {
+            return Si.of(device.ratedCurrent());
+        }
+
+        public boolean isBreaker() {
+            return device.kind() == DeviceKind.BREAKER;
+        }
+
+        /** {@return whether it lies between turbine and battery, and in no branch of the bus} */
+        public boolean carriesTheCharge() {
+            return !joins(Place.DUMP_LOAD) && !joins(Place.INVERTER) && !joins(Place.LOADS);
         }
 
         public Arg name() {
@@ -73,6 +100,17 @@ public final class Devices {
         return placed;
     }
 
+    /**
+     * {@return each device that is asked for, judged; one answer for the whole list where there is none of them}
+     *
+     * @param none text that is said then
+     */
+    public static List<Outcome> each(
+            Judgement j, Predicate<Placed> which, String none, Function<Placed, Outcome> judge) {
+        List<Placed> devices = all(j.design()).stream().filter(which).toList();
+        return j.eachOr(j.at("/protection").says(none), devices, judge);
+    }
+
     /** {@return those that open by themselves in the leads between alternator and bridge} */
     public static Stream<Placed> inLeads(Design design) {
         return all(design).stream().filter(d -> d.opens() && d.joins(Place.ALTERNATOR) && d.joins(Place.RECTIFIER));
@@ -83,13 +121,6 @@ public final class Devices {
         return inLeads(design)
                 .min(Comparator.comparingDouble(Placed::surelyOpens))
                 .orElse(null);
-    }
-
-    /** {@return those that open by themselves in runs at the battery} */
-    public static List<Placed> atBattery(Design design) {
-        return all(design).stream()
-                .filter(d -> d.opens() && d.joins(Place.BATTERY))
-                .toList();
     }
 
     /** {@return fuse or breaker in a run; null where there is none} */

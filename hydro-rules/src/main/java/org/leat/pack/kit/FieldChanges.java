@@ -28,6 +28,18 @@ public final class FieldChanges {
         return (j, failure) -> DoubleStream.of(sizes).mapToObj(rating -> rated(failure.path(), rating, unit, type));
     }
 
+    /**
+     * {@return the sizes that a field can be made in}
+     *
+     * @param path of the field
+     * @param name under which the size is told
+     * @param sizes from the least change to the greatest
+     */
+    public static <Q extends Quantity<Q>> Changes sizes(
+            String path, String name, String unit, Class<Q> type, double... sizes) {
+        return (j, failure) -> DoubleStream.of(sizes).mapToObj(size -> told(path, name, size, unit, type));
+    }
+
     /** {@return as {@link #ratings}, where the field that failed is itself the limit: only those that reach the value} */
     public static <Q extends Quantity<Q>> Changes raised(String unit, Class<Q> type, double... sizes) {
         return (j, failure) -> failure.comparison() == null
@@ -39,7 +51,13 @@ public final class FieldChanges {
 
     /** {@return a change of a rating, told with its value} */
     public static <Q extends Quantity<Q>> Change rated(String path, double rating, String unit, Class<Q> type) {
-        Quantity<Q> quantity = Si.quantity(rating, unit, type);
-        return Change.of(path, quantity).with("rating", Si.of(quantity), QuantityKind.of(type));
+        return told(path, "rating", rating, unit, type);
+    }
+
+    /** {@return a change of a quantity, told with its value under a name} */
+    public static <Q extends Quantity<Q>> Change told(
+            String path, String name, double value, String unit, Class<Q> type) {
+        Quantity<Q> quantity = Si.quantity(value, unit, type);
+        return Change.of(path, quantity).with(name, Si.of(quantity), QuantityKind.of(type));
     }
 }

@@ -8,7 +8,6 @@ import static org.leat.quantity.QuantityKind.PRESSURE;
 import static org.leat.quantity.QuantityKind.RATIO;
 
 import java.util.List;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.leat.check.Change;
 import org.leat.check.Judgement;
@@ -16,7 +15,6 @@ import org.leat.check.NamedLimit;
 import org.leat.check.Outcome;
 import org.leat.check.Spot;
 import org.leat.design.Pipe;
-import org.leat.design.Section;
 import org.leat.plant.loads.OutsideLoad;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.SectionNumbers;
@@ -25,20 +23,23 @@ import org.leat.plant.numbers.SectionNumbers;
 public final class OutsidePressure {
 
     /** Of the pressure at which the wall buckles over what is allowed. */
-    public static final NamedLimit SAFETY = new NamedLimit("safety", RATIO, 2, "", "AWWA M55; PPI", HIGHER);
+    private static final NamedLimit SAFETY = new NamedLimit("safety", RATIO, 2, "", "AWWA M55; PPI", HIGHER);
 
     /** Of the pipe. */
-    public static final NamedLimit OVALITY = new NamedLimit(
+    private static final NamedLimit OVALITY = new NamedLimit(
             "ovality", RATIO, 0.03, "%", "coiled pipe, PPI Handbook of PE Pipe, ch. 6 (from memory)", LOWER);
 
     /** How much stiffer a plastic wall is under hours of load than under 50 years of it. */
-    public static final NamedLimit CREEP = new NamedLimit(
+    private static final NamedLimit CREEP = new NamedLimit(
             "creep",
             RATIO,
             1.9,
             "",
             "PPI Handbook of PE Pipe, ch. 3 appendix: 100 hours over 50 years (from memory)",
             LOWER);
+
+    /** All three: rules that ask what a wall stands from outside have them. */
+    public static final List<NamedLimit> LIMITS = List.of(SAFETY, OVALITY, CREEP);
 
     /** What {@link #thickerWall} says. */
     public static final String THICK_WALL = "A pipe of SDR {ratio} or less: its outside diameter over its wall.";
@@ -47,12 +48,15 @@ public final class OutsidePressure {
 
     /** {@return the sections that no helix keeps open} */
     public static List<SectionNumbers> soft(Judgement j) {
-        List<Section> sections = j.design().penstock().sections();
-        return IntStream.range(0, sections.size())
-                .filter(i -> !(sections.get(i).pipe() instanceof Pipe.Hose hose)
-                        || !Boolean.TRUE.equals(hose.suctionProof()))
-                .mapToObj(j.numbers().penstock().sections()::get)
+        return PipeSection.all(j).stream()
+                .filter(OutsidePressure::isSoft)
+                .map(PipeSection::numbers)
                 .toList();
+    }
+
+    /** {@return whether no helix keeps a section open} */
+    public static boolean isSoft(PipeSection section) {
+        return !(section.pipe() instanceof Pipe.Hose hose) || !Boolean.TRUE.equals(hose.suctionProof());
     }
 
     /** {@return the pressure at which the wall buckles under hours of load, Pa} */
@@ -83,7 +87,7 @@ public final class OutsidePressure {
 
     /** {@return the outside diameter over the wall that would stand it, told with {@code ratio}} */
     public static Stream<Change> thickerWall(Judgement j, Outcome.Fail failure) {
-        SectionNumbers section = j.numbers().penstock().sections().get(PipeSizes.of(j, failure));
+        SectionNumbers section = PipeSection.of(j, failure).numbers();
         if (failure.comparison() == null || !(section.leastWall() > 0)) {
             return Stream.empty();
         }

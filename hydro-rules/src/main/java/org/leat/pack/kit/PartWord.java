@@ -5,23 +5,14 @@ import org.leat.check.Arg.Worded;
 
 /** Parts as texts name them. */
 public enum PartWord implements Worded {
-    /** regulator's input. */
     REGULATOR("regulator's input"),
-    /** inverter. */
     INVERTER("inverter"),
-    /** diodes. */
     DIODES("diodes"),
-    /** capacitor. */
     CAPACITOR("capacitor"),
-    /** winding. */
     WINDING("winding"),
-    /** screen. */
     SCREEN("screen"),
-    /** nozzles. */
     NOZZLES("nozzles"),
-    /** necks of the printed wheel. */
     NECKS("necks of the printed wheel"),
-    /** battery's management. */
     MANAGEMENT("battery's management");
 
     private final String text;

@@ -12,7 +12,6 @@ import org.leat.catalogue.rows.PipeMaterial;
 import org.leat.catalogue.rows.PipeStandard;
 import org.leat.check.Change;
 import org.leat.check.Judgement;
-import org.leat.check.Outcome;
 import org.leat.design.Design;
 import org.leat.design.ElementPath;
 import org.leat.design.Pipe;
@@ -28,14 +27,6 @@ public final class PipeSizes {
     /** {@return the path of a section} */
     public static String path(Design design, int section) {
         return ElementPath.item("/penstock/sections", design.penstock().sections(), section);
-    }
-
-    /** {@return the section at which, or at whose pipe or below, a rule failed} */
-    public static int of(Judgement j, Outcome failure) {
-        return IntStream.range(0, j.design().penstock().sections().size())
-                .filter(i -> (failure.path() + "/").startsWith(path(j.design(), i) + "/"))
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("no section at " + failure.path()));
     }
 
     /** {@return the longest section} */

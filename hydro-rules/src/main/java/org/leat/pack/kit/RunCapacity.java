@@ -26,14 +26,12 @@ public final class RunCapacity {
     /** {@return each run judged by what it carries; open where no run is stated, and at a run whose loads are not told} */
     public static List<Outcome> each(Judgement j, BiFunction<Spot, CableDuty.Carries, Outcome> judge) {
         List<CableDuty> duties = j.solved().cableDuties();
-        return duties.isEmpty()
-                ? List.of(j.at("/cables").notGiven("/cables"))
-                : j.each(duties, duty -> {
-                    Spot spot = j.at(duty.cable().path() + "/conductor/area");
-                    return duty instanceof CableDuty.NotLoaded
-                            ? spot.says("not-loaded")
-                            : judge.apply(spot, carries(spot, duty));
-                });
+        return j.eachOr(j.at("/cables").notGiven("/cables"), duties, duty -> {
+            Spot spot = j.at(duty.cable().path() + "/conductor/area");
+            return duty instanceof CableDuty.NotLoaded
+                    ? spot.says("not-loaded")
+                    : judge.apply(spot, carries(spot, duty));
+        });
     }
 
     /** {@return what a loaded run carries; open at the spot where a field is not given that would tell} */
@@ -45,16 +43,16 @@ public final class RunCapacity {
     /** {@return capacity, A, all parallel cores together; nothing of the laying is taken for granted} */
     public static double capacity(Judgement j, Spot spot, CableDuty.Carries duty) {
         Cable cable = j.design().cables().get(duty.cable().index());
-        Installation laid = cable.installation();
+        Installation laid = DesignParts.installation(cable);
         String path = duty.cable().path() + "/installation/";
         ConductorMaterial material = cable.conductor().material();
         CableLaying laying = new CableLaying(
                 material == null ? ConductorMaterial.COPPER : material,
-                spot.given(path + "method", laid == null ? null : laid.method()),
-                spot.given(path + "insulation", laid == null ? null : laid.insulation()),
+                spot.given(path + "method", laid.method()),
+                spot.given(path + "insulation", laid.insulation()),
                 duty.threePhase() ? 3 : 2,
-                spot.si(path + "ambient", laid == null ? null : laid.ambient()),
-                spot.given(path + "grouped-circuits", laid == null ? null : laid.groupedCircuits()));
+                spot.si(path + "ambient", laid.ambient()),
+                spot.given(path + "grouped-circuits", laid.groupedCircuits()));
         int parallel =
                 cable.conductor().parallel() == null ? 1 : cable.conductor().parallel();
         return parallel

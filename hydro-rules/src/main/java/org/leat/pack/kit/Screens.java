@@ -13,7 +13,6 @@ import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Change;
 import org.leat.check.Judgement;
-import org.leat.design.Intake;
 import org.leat.design.Screen;
 import org.leat.quantity.Si;
 
@@ -36,8 +35,7 @@ public final class Screens {
 
     /** {@return the screen; null where none is stated} */
     public static @Nullable Screen of(Judgement j) {
-        Intake intake = j.design().intake();
-        return intake == null ? null : intake.screen();
+        return DesignParts.intake(j).screen();
     }
 
     /** {@return the screen; open at the intake where none is stated} */

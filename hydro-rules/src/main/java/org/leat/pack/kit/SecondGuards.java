@@ -9,7 +9,6 @@ import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Spot;
 import org.leat.design.DumpSide;
-import org.leat.design.Safeguards;
 import org.leat.design.Safeguards.GuardKind;
 import org.leat.design.Safeguards.SecondGuard;
 import org.leat.plant.cases.BatteryFull;
@@ -40,14 +39,12 @@ public final class SecondGuards {
 
     /** {@return whether there is a second means; null where the design does not say} */
     public static @Nullable Boolean stated(Judgement j) {
-        Safeguards safeguards = j.design().safeguards();
-        return safeguards == null ? null : safeguards.secondOvervoltageGuard();
+        return DesignParts.safeguards(j).secondOvervoltageGuard();
     }
 
     /** {@return what it is; open where the design does not say} */
     public static SecondGuard told(Judgement j, Spot spot) {
-        Safeguards safeguards = j.design().safeguards();
-        return spot.given(PATH, safeguards == null ? null : safeguards.secondGuard());
+        return spot.given(PATH, DesignParts.safeguards(j).secondGuard());
     }
 
     /** {@return whether a guard watches the battery's node, another than the bridge's} */

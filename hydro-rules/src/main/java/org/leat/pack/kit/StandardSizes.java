@@ -1,7 +1,11 @@
 package org.leat.pack.kit;
 
+import static org.leat.quantity.QuantityKind.VOLTAGE;
+
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
+import org.leat.check.Change;
+import org.leat.check.Change.Changes;
 
 /** Series in which parts are sold: what a way out names can be bought. */
 public final class StandardSizes {
@@ -28,6 +32,16 @@ public final class StandardSizes {
     /** {@return the least direct voltage of the usual ratings that is no less, V; empty beyond them} */
     public static OptionalDouble volts(double least) {
         return next(least, DIRECT_VOLTS);
+    }
+
+    /**
+     * {@return advice of what stands the voltage that failed: the least of the usual ratings}
+     *
+     * @param name under which the rating is told
+     */
+    public static Changes standing(String name) {
+        return (j, failure) -> volts(failure.value()).stream()
+                .mapToObj(volts -> Change.advice().with(name, volts, VOLTAGE));
     }
 
     /** {@return the rating of the smallest ball bearing that has no less, N; empty beyond the list} */

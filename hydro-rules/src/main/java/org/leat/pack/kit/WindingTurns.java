@@ -23,6 +23,9 @@ public final class WindingTurns {
     public static final String WITH_WHEEL =
             "A winding with {turns} times the turns in the same copper space, and a wheel of {diameter:mm} to suit.";
 
+    /** What {@link #fewer} and {@link #moreAlone} say. */
+    public static final String ALONE = "A winding with {turns} times the turns in the same copper space.";
+
     private WindingTurns() {}
 
     /**

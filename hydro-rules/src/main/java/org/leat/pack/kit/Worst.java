@@ -6,7 +6,10 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import org.leat.check.Comparison;
+import org.leat.check.Judgement;
 import org.leat.check.Outcome;
+import org.leat.plant.cases.Running;
+import org.leat.plant.solved.OperatingPoint;
 
 /** The situation in which something is greatest or least: one finding for one fault, not one for each nozzle set. */
 public final class Worst {
@@ -30,6 +33,11 @@ public final class Worst {
     /** {@return the first situation with the least value; the list is not empty} */
     public static <S> S least(List<S> situations, ToDoubleFunction<S> value) {
         return most(situations, situation -> -value.applyAsDouble(situation));
+    }
+
+    /** {@return running on the nozzle set on which a number of the operating point is greatest; the plant is solved} */
+    public static Running running(Judgement j, ToDoubleFunction<OperatingPoint> value) {
+        return most(j.solved().running(), running -> value.applyAsDouble(running.operatingPoint()));
     }
 
     /** {@return the first situation whose value comes last in an order; the list is not empty} */

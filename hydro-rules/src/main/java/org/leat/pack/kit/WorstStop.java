@@ -5,7 +5,6 @@ import static org.leat.quantity.QuantityKind.PRESSURE;
 import java.util.OptionalDouble;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
-import org.leat.design.Safeguards;
 import org.leat.design.StopWater;
 import org.leat.plant.cases.Closing;
 import org.leat.plant.cases.StopPeak;
@@ -50,8 +49,7 @@ public record WorstStop(Closing closing, Amount pressure, Amount rating, StopPea
 
     /** {@return whether a valve is said to stop the water of several nozzles at once, but is not among the fittings} */
     public static boolean valveNotListed(Judgement j) {
-        Safeguards safeguards = j.design().safeguards();
-        StopWater stop = safeguards == null ? null : safeguards.stopWater();
+        StopWater stop = DesignParts.safeguards(j).stopWater();
         return (stop == StopWater.QUICK_VALVE || stop == StopWater.SLOW_VALVE)
                 && j.solved().closing().stream().noneMatch(c -> c.cause() == Closing.Cause.VALVE)
                 && j.solved().running().stream()

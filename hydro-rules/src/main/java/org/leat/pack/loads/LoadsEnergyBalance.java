@@ -29,8 +29,7 @@ final class LoadsEnergyBalance {
             .formula("energy needed in a day, the battery's and the inverter's losses counted ≤ battery power · 24 h")
             .judged(SolvedYear.HOW + "a day of full use at each flow of the year, the one that gives least")
             .source("energy balance; energy efficiency of cells: battery education text and common practice")
-            .passes("covered", "A full day needs {value}, the leanest season gives {limit}.")
-            .fails("short", "A full day needs {value}, the leanest season gives {limit}.")
+            .either("covered", "short", "A full day needs {value}, the leanest season gives {limit}.")
             .passes("covered-all-year", "In {when} the loads want {value} a day, and {limit} is there for them.")
             .fails(
                     "short-of-the-year",

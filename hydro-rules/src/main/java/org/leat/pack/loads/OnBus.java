@@ -9,7 +9,6 @@ import static org.leat.quantity.QuantityKind.VOLTAGE;
 import java.util.ArrayList;
 import java.util.List;
 import org.leat.check.Arg;
-import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
@@ -45,8 +44,7 @@ final class OnBus {
             .advice(
                     "converter",
                     "A direct-voltage converter whose input stands {rated}, between the bus and such loads.",
-                    (j, failure) -> StandardSizes.volts(failure.value()).stream()
-                            .mapToObj(volts -> Change.advice().with("rated", volts, VOLTAGE)))
+                    StandardSizes.standing("rated"))
             .build();
 
     private OnBus() {}

@@ -49,7 +49,7 @@ final class PackOnBus {
             VehiclePack pack = load.pack();
             if (pack != null) {
                 String path = ElementPath.item("/loads", j.design().loads(), i);
-                outcomes.addAll(j.all(List.of(() -> judge(j, load.name(), pack, path))));
+                outcomes.addAll(j.all(() -> judge(j, load.name(), pack, path)));
             }
         }
         return outcomes.isEmpty() ? List.of(j.at("/loads").says("no-packs")) : outcomes;

@@ -12,17 +12,13 @@ import static org.leat.quantity.QuantityKind.RATIO;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.stream.Stream;
-import javax.measure.Quantity;
-import javax.measure.quantity.Length;
-import org.jspecify.annotations.Nullable;
 import org.leat.check.Change;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
-import org.leat.design.Buckets;
-import org.leat.design.Runner;
 import org.leat.design.RunnerKind;
+import org.leat.pack.kit.DesignParts;
 import org.leat.plant.duties.JetLimits;
 import org.leat.plant.solved.WaterSide.Jet;
 
@@ -53,7 +49,7 @@ final class JetAgainstBucket {
 
     private static List<Outcome> judge(Judgement j) {
         String path = "/runner/buckets/width";
-        double width = j.at("/nozzles/open").si(path, width(j));
+        double width = j.at("/nozzles/open").si(path, DesignParts.buckets(j).width());
         RunnerKind kind = j.numbers().runner().kind();
         boolean pelton = kind == RunnerKind.PELTON;
         double least = pelton ? j.limit("pelton-least").value() : JetLimits.leastBucketWidth(kind);
@@ -73,15 +69,9 @@ final class JetAgainstBucket {
     }
 
     private static Stream<Change> otherWidth(Judgement j, Outcome.Fail failure) {
-        double jet = j.at(failure.path()).si(width(j)) / failure.value();
+        double jet = j.at(failure.path()).si(DesignParts.buckets(j).width()) / failure.value();
         Comparison range = failure.compared();
         double width = Math.round(jet * (range.low() + range.high()) / 2 * 1000) / 1000.0;
         return Stream.of(Change.of(failure.path(), mm(Math.rint(width * 1000))).with("width", width, LENGTH));
-    }
-
-    private static @Nullable Quantity<Length> width(Judgement j) {
-        Runner runner = j.design().runner();
-        Buckets buckets = runner == null ? null : runner.buckets();
-        return buckets == null ? null : buckets.width();
     }
 }

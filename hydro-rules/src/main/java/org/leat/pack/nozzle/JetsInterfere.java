@@ -14,8 +14,7 @@ import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
-import org.leat.design.Buckets;
-import org.leat.design.Runner;
+import org.leat.pack.kit.DesignParts;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.Running;
 import org.leat.plant.duties.JetLimits;
@@ -50,9 +49,7 @@ final class JetsInterfere {
         if (jets == 1) {
             return spot.says("one-jet");
         }
-        Runner runner = j.design().runner();
-        Buckets buckets = runner == null ? null : runner.buckets();
-        int count = spot.given("/runner/buckets/count", buckets == null ? null : buckets.count());
+        int count = spot.given("/runner/buckets/count", DesignParts.buckets(j).count());
         double room = spot.known(JetLimits.jets(running, j.numbers().runner(), count));
         return spot.with("jets", jets).atMost(jets, room, RATIO);
     }

@@ -20,7 +20,6 @@ import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.NozzleSet;
-import org.leat.pack.kit.MonthMatch;
 import org.leat.pack.kit.SolvedYear;
 import org.leat.pack.kit.StreamFlows;
 import org.leat.pack.kit.Worst;

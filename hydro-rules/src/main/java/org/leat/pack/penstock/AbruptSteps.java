@@ -12,8 +12,7 @@ import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.design.Section;
-import org.leat.pack.kit.PipeSizes;
-import org.leat.plant.numbers.SectionNumbers;
+import org.leat.pack.kit.PipeSection;
 
 /** A bore that narrows and widens again along the run. */
 final class AbruptSteps {
@@ -39,28 +38,30 @@ final class AbruptSteps {
     private AbruptSteps() {}
 
     private static List<Outcome> judge(Judgement j) {
-        List<SectionNumbers> sections = j.numbers().penstock().sections();
-        if (sections.size() < 3) {
+        List<PipeSection> all = PipeSection.all(j);
+        if (all.size() < 3) {
             return List.of(j.at("/penstock").says("no-steps"));
         }
-        return j.eachOf(sections.size() - 2, before -> {
-            SectionNumbers section = sections.get(before + 1);
-            double around = Math.min(
-                    widest(sections.subList(0, before + 1)), widest(sections.subList(before + 2, sections.size())));
-            return j.at(PipeSizes.path(j.design(), before + 1) + "/pipe")
-                    .with("section", section.name())
-                    .with("bore", section.bore(), LENGTH)
-                    .atLeast(Math.min(1, section.bore() / around), j.limit("share"));
+        return j.each(all.subList(1, all.size() - 1), section -> {
+            double above = widest(all.subList(0, section.index()));
+            double below = widest(all.subList(section.index() + 1, all.size()));
+            double bore = section.numbers().bore();
+            return section.spot(j)
+                    .with("bore", bore, LENGTH)
+                    .atLeast(Math.min(1, bore / Math.min(above, below)), j.limit("share"));
         });
     }
 
-    private static double widest(List<SectionNumbers> sections) {
-        return sections.stream().mapToDouble(SectionNumbers::bore).max().orElse(0);
+    private static double widest(List<PipeSection> sections) {
+        return sections.stream()
+                .mapToDouble(section -> section.numbers().bore())
+                .max()
+                .orElse(0);
     }
 
     private static Stream<Change> asNext(Judgement j, Outcome.Fail failure) {
         List<Section> sections = j.design().penstock().sections();
-        int narrow = PipeSizes.of(j, failure);
+        int narrow = PipeSection.of(j, failure).index();
         return Stream.of(sections.get(narrow - 1), sections.get(narrow + 1))
                 .map(as -> Change.of(failure.path(), as.pipe())
                         .with("section", sections.get(narrow).name())

@@ -14,7 +14,7 @@ import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.Section;
 import org.leat.law.Answer;
-import org.leat.pack.kit.PipeSizes;
+import org.leat.pack.kit.PipeSection;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.Running;
 import org.leat.plant.numbers.SectionNumbers;
@@ -49,45 +49,50 @@ final class AirPockets {
 
     private static List<Outcome> judge(Judgement j) {
         List<Running> all = j.solved().running();
-        List<Section> sections = j.design().penstock().sections();
-        List<Integer> high = IntStream.range(0, sections.size() - 1)
-                .filter(i -> !levelled(sections, i) || (rises(j, i) && !rises(j, i + 1)))
-                .boxed()
+        List<PipeSection> sections = PipeSection.all(j);
+        List<Joint> high = IntStream.range(0, sections.size() - 1)
+                .mapToObj(i -> new Joint(sections.get(i), sections.get(i + 1)))
+                .filter(joint -> !joint.levelled() || joint.high())
                 .toList();
-        return high.isEmpty() ? List.of(j.at("/penstock").says("no-high-point")) : j.each(high, i -> judge(j, all, i));
+        return j.eachOr(j.at("/penstock").says("no-high-point"), high, joint -> judge(j, all, joint));
     }
 
-    /** Whether it is told how high the joint below a section lies. */
-    private static boolean levelled(List<Section> sections, int above) {
-        return sections.get(above).toElevation() != null
-                || sections.get(above + 1).fromElevation() != null;
+    /** Where a section ends and the next begins. */
+    private record Joint(PipeSection above, PipeSection below) {
+
+        /** Whether it is told how high it lies. */
+        boolean levelled() {
+            return above.stated().toElevation() != null || below.stated().fromElevation() != null;
+        }
+
+        boolean high() {
+            return rises(above.numbers()) && !rises(below.numbers());
+        }
+
+        private static boolean rises(SectionNumbers section) {
+            return section.toElevation() > section.fromElevation();
+        }
     }
 
-    private static boolean rises(Judgement j, int section) {
-        SectionNumbers s = j.numbers().penstock().sections().get(section);
-        return s.toElevation() > s.fromElevation();
-    }
-
-    private static Outcome judge(Judgement j, List<Running> all, int index) {
-        List<Section> sections = j.design().penstock().sections();
-        Section section = sections.get(index);
-        String path = PipeSizes.path(j.design(), index);
-        if (!levelled(sections, index)) {
+    private static Outcome judge(Judgement j, List<Running> all, Joint joint) {
+        String path = joint.above().path();
+        if (!joint.levelled()) {
             return j.at(path).notGiven(path + "/to-elevation");
         }
-        SectionNumbers below = j.numbers().penstock().sections().get(index + 1);
-        Running slowest = Worst.least(all, running -> velocity(running, index + 1));
+        int below = joint.below().index();
+        Running slowest = Worst.least(all, running -> velocity(running, below));
+        Section section = joint.above().stated();
         Spot spot = j.at(path).during(slowest).with("section", section.name());
         if (Boolean.TRUE.equals(section.ventedHighPoint())) {
             return spot.says("vented");
         }
-        Answer least = below.airFlushingVelocity();
-        double velocity = velocity(slowest, index + 1);
+        Answer least = joint.below().numbers().airFlushingVelocity();
+        double velocity = velocity(slowest, below);
         if (!(least instanceof Answer.Value enough && velocity >= enough.value())) {
             spot.given(path + "/vented-high-point", section.ventedHighPoint());
         }
         return spot.saying("flushed", "gathers")
-                .with("below", below.name())
+                .with("below", joint.below().stated().name())
                 .with(Arg.of("set", slowest.nozzles().name()))
                 .atLeast(velocity, spot.known(least), SPEED);
     }
@@ -97,7 +102,7 @@ final class AirPockets {
     }
 
     private static Stream<Change> vent(Judgement j, Outcome.Fail failure) {
-        Section section = j.design().penstock().sections().get(PipeSizes.of(j, failure));
-        return Stream.of(Change.of(failure.path() + "/vented-high-point", true).with("section", section.name()));
+        String name = PipeSection.of(j, failure).stated().name();
+        return Stream.of(Change.of(failure.path() + "/vented-high-point", true).with("section", name));
     }
 }

@@ -9,9 +9,10 @@ import org.leat.check.Kind;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
-import org.leat.design.Intake;
+import org.leat.design.Vent;
+import org.leat.pack.kit.DesignParts;
 import org.leat.pack.kit.OutsidePressure;
-import org.leat.pack.kit.PipeSizes;
+import org.leat.pack.kit.PipeSection;
 import org.leat.pack.kit.Vents;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.Closing;
@@ -39,9 +40,7 @@ final class Collapse {
                     "running on each nozzle set (E of hours), and every stop of the water, at the nozzles or at the intake (E of a"
                             + " surge, of the wall at its warmest)")
             .source("PPI Handbook of PE Pipe, ch. 6; AWWA M55 (safety factor 2); Wylie and Streeter, ch. 2")
-            .limit(OutsidePressure.SAFETY)
-            .limit(OutsidePressure.OVALITY)
-            .limit(OutsidePressure.CREEP)
+            .limits(OutsidePressure.LIMITS)
             .passes("stands", "Section {section} sees {value} of suction at the worst; its wall may see {limit}.")
             .passes("helix", "Hose {section} has a helix that keeps it open under suction.")
             .fails("collapses", "Section {section} sees {value} of suction; its wall may see {limit}.")
@@ -55,15 +54,13 @@ final class Collapse {
 
     private static List<Outcome> judge(Judgement j) {
         List<Running> running = j.solved().running();
-        List<SectionNumbers> sections = j.numbers().penstock().sections();
-        List<SectionNumbers> soft = OutsidePressure.soft(j);
-        return j.eachOf(sections.size(), i -> {
-            SectionNumbers section = sections.get(i);
-            Spot spot = j.at(PipeSizes.path(j.design(), i) + "/pipe").with("section", section.name());
-            if (!soft.contains(section)) {
+        return j.each(PipeSection.all(j), section -> {
+            Spot spot = section.spot(j);
+            if (!OutsidePressure.isSoft(section)) {
                 return spot.says("helix");
             }
-            Amount hours = OutsidePressure.bucklingOfHours(j, section);
+            Amount hours = OutsidePressure.bucklingOfHours(j, section.numbers());
+            int i = section.index();
             List<Outcome> all = new ArrayList<>(
                     j.each(running, r -> OutsidePressure.stands(j, spot.during(r), suction(r, i), hours)));
             all.addAll(j.each(j.solved().closing(), stop -> stop(j, spot.during(stop), stop, i)));
@@ -83,9 +80,9 @@ final class Collapse {
         if (closing.cause() == Closing.Cause.SCREEN_BLOCKED) {
             spot.given("/intake", j.design().intake()); // a vent may be there
         }
-        Intake intake = j.design().intake();
-        if (closing.cause().atIntake() && intake != null && intake.vent() != null) {
-            Vents.staysOpen(j, spot, intake.vent()); // a vent that freezes is none
+        Vent vent = DesignParts.intake(j).vent();
+        if (closing.cause().atIntake() && vent != null) {
+            Vents.staysOpen(j, spot, vent); // a vent that freezes is none
         }
         // where the column parts the water boils at next to a vacuum: no wave sucks more
         double waves = Math.max(0, -closing.lowest().get(index).or(-bound));

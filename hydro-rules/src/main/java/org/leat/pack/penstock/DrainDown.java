@@ -23,9 +23,7 @@ final class DrainDown {
             .judged("the top shut, the pipe broken at the worst place, as hot as it gets, the air as cold as it gets")
             .source("burst flow: an air valve maker's notes, as AWWA M51")
             .source(Vents.SOURCE)
-            .limit(OutsidePressure.SAFETY)
-            .limit(OutsidePressure.OVALITY)
-            .limit(OutsidePressure.CREEP)
+            .limits(OutsidePressure.LIMITS)
             .passes(
                     "stands",
                     "With no air let in at all the wall stands the suction of the water that drains out below.")

@@ -28,14 +28,15 @@ final class Expansion {
             .source(
                     "α of polyethylene, PVC-U and steel: PPI Handbook of PE Pipe, ch. 3; Uni-Bell; EN 1993-1-1 (from memory)")
             .passes("buried", "The ground holds the pipe.")
-            .passes(
+            .either(
                     "taken",
-                    "From {shortest:°C} to {longest:°C} the pipe grows by {value:mm}; the run takes" + " {limit:mm}.")
-            .fails(
                     "not-taken",
                     "From {shortest:°C} to {longest:°C} the pipe grows by {value:mm}; the run takes" + " {limit:mm}.")
             .judge(Expansion::judge)
-            .wayOut("bury", "The pipe buried: the ground holds it and keeps it cool.", Expansion::bury)
+            .wayOut(
+                    "bury",
+                    "The pipe buried: the ground holds it and keeps it cool.",
+                    Change.of("/penstock/sunlight", Sunlight.BURIED))
             .wayOut("allow", "Bends and slides that take {length:m}.", Expansion::allow)
             .build();
 
@@ -58,10 +59,6 @@ final class Expansion {
                 .with("longest", hottest, TEMPERATURE)
                 .with("shortest", coldest, TEMPERATURE)
                 .atMost(change, allowed, LENGTH);
-    }
-
-    private static Stream<Change> bury(Judgement j, Outcome.Fail failure) {
-        return Stream.of(Change.of("/penstock/sunlight", Sunlight.BURIED));
     }
 
     private static Stream<Change> allow(Judgement j, Outcome.Fail failure) {

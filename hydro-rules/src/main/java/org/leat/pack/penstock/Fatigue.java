@@ -5,16 +5,14 @@ import static org.leat.quantity.QuantityKind.PRESSURE;
 import static org.leat.quantity.QuantityKind.RATIO;
 
 import java.util.List;
-import java.util.stream.Stream;
-import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
-import org.leat.pack.kit.PipeSizes;
+import org.leat.design.Pipe;
+import org.leat.pack.kit.PipeSection;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.duties.RecurringStop;
-import org.leat.plant.numbers.SectionNumbers;
 
 /** Years until PVC-U has seen as many blows as it stands. */
 final class Fatigue {
@@ -41,14 +39,13 @@ final class Fatigue {
             .leastWayOut("slower", SlowerStop.TEXT, SlowerStop::of)
             .advice(
                     "deflector",
-                    "Stop the wheel by a deflector that turns the jet aside: the water runs on, and the pipe feels nothing.",
-                    (j, failure) -> Stream.of(Change.advice()))
+                    "Stop the wheel by a deflector that turns the jet aside: the water runs on, and the pipe feels nothing.")
             .build();
 
     private Fatigue() {}
 
     private static List<Outcome> judge(Judgement j) {
-        List<Integer> sections = PenstockPressureRange.sections(j);
+        List<PipeSection> sections = PipeSection.of(j, Pipe.PvcU.class::isInstance);
         if (sections.isEmpty()) {
             return List.of(j.at(PATH).says("no-pvc-u"));
         }
@@ -56,16 +53,14 @@ final class Fatigue {
             return List.of(j.at(PATH).says("not-shut"));
         }
         int stops = j.at(PATH).given(PATH, j.design().penstock().stopsPerYear());
-        return j.each(sections, i -> judge(j, i, stops));
+        return j.each(sections, section -> judge(j, section, stops));
     }
 
-    private static Outcome judge(Judgement j, int index, int stops) {
-        SectionNumbers section = j.numbers().penstock().sections().get(index);
-        Spot spot = j.at(PipeSizes.path(j.design(), index) + "/pipe").with("section", section.name());
-        return Worst.outcome(j.each(RecurringStop.of(j.solved(), index), stop -> {
-            Spot during = spot.during(stop.closing());
+    private static Outcome judge(Judgement j, PipeSection section, int stops) {
+        return Worst.outcome(j.each(RecurringStop.of(j.solved(), section.index()), stop -> {
+            Spot during = section.spot(j).during(stop.closing());
             double peak = during.known(stop.highest());
-            double years = during.known(RecurringStop.years(section, peak, stops));
+            double years = during.known(RecurringStop.years(section.numbers(), peak, stops));
             Spot told = during.with("peak", peak, PRESSURE);
             return years > PAST_ALL_COUNTING * j.limit("years").value()
                     ? told.says("long")

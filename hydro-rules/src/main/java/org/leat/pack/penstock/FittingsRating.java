@@ -3,14 +3,13 @@ package org.leat.pack.penstock;
 import static org.leat.check.Level.ERROR;
 import static org.leat.quantity.QuantityKind.PRESSURE;
 
-import java.util.stream.Stream;
 import javax.measure.quantity.Pressure;
-import org.leat.check.Change;
 import org.leat.check.Comparison;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
+import org.leat.pack.kit.ChangesForText;
 import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.NozzlesOnHand;
 import org.leat.pack.kit.WorstStop;
@@ -49,14 +48,13 @@ final class FittingsRating {
                     "stronger",
                     "Joints, valves and clamps of {rating:bar}.",
                     FieldChanges.ratings("bar", Pressure.class, 6, 10, 16, 25, 40))
-            .wayOut("more-nozzles", NozzlesOnHand.MORE, FittingsRating::moreNozzles)
+            .wayOut(
+                    "more-nozzles",
+                    NozzlesOnHand.MORE,
+                    ChangesForText.only("rejoins-too-weak", (j, failure) -> NozzlesOnHand.more(j)))
             .build();
 
     private FittingsRating() {}
-
-    private static Stream<Change> moreNozzles(Judgement j, Outcome.Fail failure) {
-        return failure.says("rejoins-too-weak") ? NozzlesOnHand.more(j) : Stream.empty();
-    }
 
     private static Outcome judge(Judgement j) {
         Cases cases = j.solved();

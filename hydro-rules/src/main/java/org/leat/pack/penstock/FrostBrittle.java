@@ -4,8 +4,6 @@ import static org.leat.check.Level.WARNING;
 import static org.leat.quantity.QuantityKind.TEMPERATURE;
 
 import java.util.List;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
@@ -14,7 +12,7 @@ import org.leat.check.Spot;
 import org.leat.design.Penstock;
 import org.leat.design.Pipe;
 import org.leat.design.Sunlight;
-import org.leat.pack.kit.PipeSizes;
+import org.leat.pack.kit.PipeSection;
 
 /** Pipe of PVC-U in the open in frost. */
 final class FrostBrittle {
@@ -35,25 +33,20 @@ final class FrostBrittle {
                     "At {temperature:°C} a blow can break section {section}; in frost PVC-U is to be covered.")
             .notApplicable("no-pvc-u", "No pipe of PVC-U.")
             .judgeAll(FrostBrittle::judge)
-            .wayOut("bury", "The pipe buried.", FrostBrittle::bury)
+            .wayOut("bury", "The pipe buried.", Change.of("/penstock/sunlight", Sunlight.BURIED))
             .build();
 
     private FrostBrittle() {}
 
     private static List<Outcome> judge(Judgement j) {
-        List<Integer> brittle = IntStream.range(
-                        0, j.design().penstock().sections().size())
-                .filter(i -> j.design().penstock().sections().get(i).pipe() instanceof Pipe.PvcU)
-                .boxed()
-                .toList();
-        return brittle.isEmpty() ? List.of(j.at("/penstock").says("no-pvc-u")) : j.each(brittle, i -> judge(j, i));
+        List<PipeSection> brittle = PipeSection.of(j, Pipe.PvcU.class::isInstance);
+        return j.eachOr(j.at("/penstock").says("no-pvc-u"), brittle, section -> judge(j, section));
     }
 
-    private static Outcome judge(Judgement j, int index) {
+    private static Outcome judge(Judgement j, PipeSection section) {
         j.at("/site").given("/site/air-temperature", j.design().site().airTemperature());
         Penstock penstock = j.design().penstock();
-        Spot spot = j.at(PipeSizes.path(j.design(), index) + "/pipe")
-                .with("section", penstock.sections().get(index).name());
+        Spot spot = section.spot(j);
         if (!j.numbers().site().frost()) {
             return spot.says("mild");
         }
@@ -64,9 +57,5 @@ final class FrostBrittle {
         j.at("/penstock").given("/penstock/sunlight", penstock.sunlight());
         return spot.with("temperature", j.numbers().site().lowestAirTemperature(), TEMPERATURE)
                 .says("brittle");
-    }
-
-    private static Stream<Change> bury(Judgement j, Outcome.Fail failure) {
-        return Stream.of(Change.of("/penstock/sunlight", Sunlight.BURIED));
     }
 }

@@ -7,7 +7,6 @@ import static org.leat.quantity.QuantityKind.PRESSURE;
 import static org.leat.quantity.QuantityKind.RATIO;
 
 import java.util.List;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.leat.check.Change;
 import org.leat.check.Judgement;
@@ -15,8 +14,7 @@ import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.Pipe;
-import org.leat.design.Section;
-import org.leat.pack.kit.PipeSizes;
+import org.leat.pack.kit.PipeSection;
 import org.leat.pack.kit.WorstStop;
 import org.leat.plant.cases.StopPeak;
 import org.leat.plant.duties.HighestPressure;
@@ -58,23 +56,16 @@ final class HoseRating {
     private HoseRating() {}
 
     private static List<Outcome> judge(Judgement j) {
-        List<Section> sections = j.design().penstock().sections();
-        List<Integer> hoses = IntStream.range(0, sections.size())
-                .filter(i -> sections.get(i).pipe() instanceof Pipe.Hose)
-                .boxed()
-                .toList();
-        return hoses.isEmpty()
-                ? List.of(j.at("/penstock").says("no-hose"))
-                : j.each(hoses, i -> judge(j, i, (Pipe.Hose) sections.get(i).pipe()));
+        List<PipeSection> hoses = PipeSection.of(j, Pipe.Hose.class::isInstance);
+        return j.eachOr(j.at("/penstock").says("no-hose"), hoses, hose -> judge(j, hose));
     }
 
-    private static Outcome judge(Judgement j, int index, Pipe.Hose hose) {
-        String path = PipeSizes.path(j.design(), index) + "/pipe";
-        double burst = j.at(path).si(path + "/burst-pressure", hose.burstPressure());
+    private static Outcome judge(Judgement j, PipeSection hose) {
+        Spot at = hose.spot(j);
+        double burst = at.si(at.path() + "/burst-pressure", ((Pipe.Hose) hose.pipe()).burstPressure());
         double ratio = j.limit("ratio").value();
-        HighestPressure highest = HighestPressure.of(j.solved(), index, p -> p <= 0 || burst / p >= ratio);
-        String name = j.numbers().penstock().sections().get(index).name();
-        Spot spot = j.at(path).during(highest.during()).with("section", name);
+        HighestPressure highest = HighestPressure.of(j.solved(), hose.index(), p -> p <= 0 || burst / p >= ratio);
+        Spot spot = at.during(highest.during());
         if (highest.pressure().equals(StopPeak.DAMPED)) {
             return spot.with("allowed", burst / ratio, PRESSURE).says("damped");
         }
@@ -87,7 +78,8 @@ final class HoseRating {
     }
 
     private static Stream<Change> needed(Judgement j, Outcome.Fail failure) {
-        HighestPressure highest = HighestPressure.of(j.solved(), PipeSizes.of(j, failure), p -> true);
+        HighestPressure highest =
+                HighestPressure.of(j.solved(), PipeSection.of(j, failure).index(), p -> true);
         return highest.pressure() instanceof Amount.Known most
                 ? Stream.of(Change.advice()
                         .with("burst", Math.ceil(most.value() * failure.limit() / FIVE_BAR) * FIVE_BAR, PRESSURE))

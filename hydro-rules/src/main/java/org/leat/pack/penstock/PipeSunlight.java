@@ -4,16 +4,13 @@ import static org.leat.check.Level.WARNING;
 import static org.leat.check.RuleCard.COMMON_PRACTICE;
 
 import java.util.List;
-import java.util.stream.Stream;
 import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
-import org.leat.check.Spot;
 import org.leat.design.Pipe;
-import org.leat.design.Section;
 import org.leat.design.Sunlight;
-import org.leat.pack.kit.PipeSizes;
+import org.leat.pack.kit.PipeSection;
 
 /** A pipe in the open whose material the sun eats. */
 final class PipeSunlight {
@@ -34,25 +31,22 @@ final class PipeSunlight {
                     "ask-the-maker",
                     "Section {section} lies in the open sun: ask its maker whether it is made for that.")
             .judgeAll(PipeSunlight::judge)
-            .wayOut("cover", "The pipe buried.", (j, failure) -> Stream.of(Change.of(PATH, Sunlight.BURIED)))
+            .wayOut("cover", "The pipe buried.", Change.of(PATH, Sunlight.BURIED))
             .wayOut(
                     "shade",
                     "The pipe wrapped, painted white or boxed in, so that no sun reaches it.",
-                    (j, failure) -> Stream.of(Change.of(PATH, Sunlight.SHADED)))
+                    Change.of(PATH, Sunlight.SHADED))
             .build();
 
     private PipeSunlight() {}
 
     private static List<Outcome> judge(Judgement j) {
         Sunlight sunlight = j.at("/penstock").given(PATH, j.design().penstock().sunlight());
-        List<Section> sections = j.design().penstock().sections();
-        return j.eachOf(sections.size(), i -> {
-            Spot spot = j.at(PipeSizes.path(j.design(), i) + "/pipe");
-            return sunlight == Sunlight.OPEN
-                    ? spot.with("section", sections.get(i).name())
-                            .says(inTheOpen(sections.get(i).pipe()))
-                    : spot.says("covered");
-        });
+        return j.each(
+                PipeSection.all(j),
+                section -> sunlight == Sunlight.OPEN
+                        ? section.spot(j).says(inTheOpen(section.pipe()))
+                        : j.at(section.pipePath()).says("covered"));
     }
 
     private static String inTheOpen(Pipe pipe) {

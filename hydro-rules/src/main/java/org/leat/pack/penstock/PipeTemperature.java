@@ -13,9 +13,8 @@ import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.Pipe;
-import org.leat.design.Section;
 import org.leat.design.Sunlight;
-import org.leat.pack.kit.PipeSizes;
+import org.leat.pack.kit.PipeSection;
 
 /** The hottest the pipe's wall gets against what its material is made for. */
 final class PipeTemperature {
@@ -47,16 +46,16 @@ final class PipeTemperature {
     private PipeTemperature() {}
 
     private static List<Outcome> judge(Judgement j) {
-        List<Section> sections = j.design().penstock().sections();
-        return j.eachOf(sections.size(), i -> judge(j, sections.get(i), PipeSizes.path(j.design(), i) + "/pipe"));
+        return j.each(PipeSection.all(j), section -> judge(j, section));
     }
 
-    private static Outcome judge(Judgement j, Section section, String path) {
+    private static Outcome judge(Judgement j, PipeSection section) {
+        String path = section.pipePath();
         if (section.pipe() instanceof Pipe.Steel) {
             return j.at(path).says("steel");
         }
         double hottest = hottestWall(j);
-        Spot spot = j.at(path).with("section", section.name());
+        Spot spot = section.spot(j);
         if (section.pipe() instanceof Pipe.Polyethylene) {
             return spot.atMost(hottest, j.limit("polyethylene"));
         }

@@ -64,7 +64,7 @@ final class RefillRate {
             return List.of(rate);
         }
         List<Outcome> all = new ArrayList<>(List.of(rate));
-        all.addAll(j.all(List.of(() -> blow(j, velocity))));
+        all.addAll(j.all(() -> blow(j, velocity)));
         return all;
     }
 
@@ -84,7 +84,7 @@ final class RefillRate {
                         .with("speed", velocity, SPEED)
                         .atMost(
                                 cases.shut().sections().get(i) + seen,
-                                spot.known(sections.get(i).surgeRatingHot()),
+                                sections.get(i).surgeRatingHot(),
                                 PRESSURE)));
     }
 

@@ -10,10 +10,8 @@ import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
-import org.leat.check.Spot;
-import org.leat.pack.kit.PipeSizes;
+import org.leat.pack.kit.PipeSection;
 import org.leat.plant.cases.Shut;
-import org.leat.plant.numbers.SectionNumbers;
 
 /** Standing pressure at each section's lowest point against the pipe's rating on the hottest day. */
 final class StaticPressure {
@@ -39,16 +37,16 @@ final class StaticPressure {
     private StaticPressure() {}
 
     private static List<Outcome> judge(Judgement j) {
-        List<SectionNumbers> sections = j.numbers().penstock().sections();
         Shut shut = j.shut();
-        return j.eachOf(sections.size(), i -> {
-            SectionNumbers section = sections.get(i);
-            Spot spot = j.at(PipeSizes.path(j.design(), i) + "/pipe")
-                    .during(shut)
-                    .with("section", section.name())
-                    .with("wall", section.highestWallTemperature(), TEMPERATURE);
-            return spot.atMost(shut.sections().get(i), spot.known(section.ratingHot()), PRESSURE);
-        });
+        return j.each(
+                PipeSection.all(j),
+                section -> section.spot(j)
+                        .during(shut)
+                        .with("wall", section.numbers().highestWallTemperature(), TEMPERATURE)
+                        .atMost(
+                                shut.sections().get(section.index()),
+                                section.numbers().ratingHot(),
+                                PRESSURE));
     }
 
     private static Stream<Change> needed(Judgement j, Outcome.Fail failure) {

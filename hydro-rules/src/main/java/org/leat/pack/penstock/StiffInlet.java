@@ -14,9 +14,9 @@ import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.Pipe;
 import org.leat.design.Vent;
+import org.leat.pack.kit.ChangesForText;
 import org.leat.pack.kit.OutsidePressure;
-import org.leat.pack.kit.PipeSizes;
-import org.leat.plant.numbers.SectionNumbers;
+import org.leat.pack.kit.PipeSection;
 
 /** The first length of pipe below the intake against the suction behind a blocked screen. */
 final class StiffInlet {
@@ -32,9 +32,7 @@ final class StiffInlet {
             .source("PPI Handbook of PE Pipe, ch. 6; AWWA M55 (safety factor 2)")
             .source(COMMON_PRACTICE)
             .limit("length", LENGTH, 1, "m", COMMON_PRACTICE, HIGHER)
-            .limit(OutsidePressure.SAFETY)
-            .limit(OutsidePressure.OVALITY)
-            .limit(OutsidePressure.CREEP)
+            .limits(OutsidePressure.LIMITS)
             .passes("vented", "A vent below the inlet takes the suction away.")
             .passes(
                     "stands",
@@ -46,7 +44,10 @@ final class StiffInlet {
             .passes("helix", "Hose {section} has a helix that keeps it open.")
             .fails("soft-hose", "Hose {section} has no helix: the suction behind a blocked screen folds it shut.")
             .judgeAll(StiffInlet::judge)
-            .wayOut("suction-hose", "Suction hose with a helix.", StiffInlet::suctionHose)
+            .wayOut(
+                    "suction-hose",
+                    "Suction hose with a helix.",
+                    ChangesForText.only("soft-hose", StiffInlet::suctionHose))
             .wayOut("thicker", StrongerPipe.THICKER, StrongerPipe::thicker)
             .wayOut("stronger-grade", StrongerPipe.STRONGER_GRADE, StrongerPipe::strongerGrade)
             .lastAdvice("thick-wall", OutsidePressure.THICK_WALL, OutsidePressure::thickerWall)
@@ -59,32 +60,29 @@ final class StiffInlet {
         if (vent != null && Boolean.TRUE.equals(vent.belowValve())) {
             return List.of(j.at("/intake/vent").says("vented"));
         }
-        List<SectionNumbers> sections = j.numbers().penstock().sections();
+        List<PipeSection> sections = PipeSection.all(j);
         int near = 1;
-        double along = sections.get(0).length();
+        double along = sections.get(0).numbers().length();
         while (near < sections.size() && along < j.limit("length").value()) {
-            along += sections.get(near++).length();
+            along += sections.get(near++).numbers().length();
         }
-        return j.eachOf(near, i -> judge(j, i));
+        return j.each(sections.subList(0, near), section -> judge(j, section));
     }
 
-    private static Outcome judge(Judgement j, int index) {
-        SectionNumbers section = j.numbers().penstock().sections().get(index);
-        Spot spot = j.at(PipeSizes.path(j.design(), index) + "/pipe").with("section", section.name());
-        if (j.design().penstock().sections().get(index).pipe() instanceof Pipe.Hose hose) {
+    private static Outcome judge(Judgement j, PipeSection section) {
+        Spot spot = section.spot(j);
+        if (section.pipe() instanceof Pipe.Hose hose) {
             return spot.saying("helix", "soft-hose")
                     .holds(spot.given(spot.path() + "/suction-proof", hose.suctionProof()));
         }
         return OutsidePressure.stands(
                 j,
                 spot.saying("stands", "folds"),
-                OutsidePressure.hanging(j, section),
-                OutsidePressure.bucklingOfHours(j, section));
+                OutsidePressure.hanging(j, section.numbers()),
+                OutsidePressure.bucklingOfHours(j, section.numbers()));
     }
 
     private static Stream<Change> suctionHose(Judgement j, Outcome.Fail failure) {
-        return failure.says("soft-hose")
-                ? Stream.of(Change.of(failure.path() + "/suction-proof", true))
-                : Stream.empty();
+        return Stream.of(Change.of(failure.path() + "/suction-proof", true));
     }
 }

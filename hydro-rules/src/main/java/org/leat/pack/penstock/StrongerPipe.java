@@ -16,7 +16,7 @@ import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.design.Pipe;
 import org.leat.design.PolyethyleneGrade;
-import org.leat.pack.kit.PipeSizes;
+import org.leat.pack.kit.PipeSection;
 import org.leat.plant.numbers.Amount;
 import org.leat.quantity.Si;
 
@@ -52,25 +52,21 @@ final class StrongerPipe {
     }
 
     private static Stream<Change> thicker(Judgement j, Outcome.Fail failure, double leastRating) {
-        return pipe(j, failure) instanceof Pipe.Polyethylene pipe
+        return PipeSection.of(j, failure).pipe() instanceof Pipe.Polyethylene pipe
                 ? series(j, failure.path(), pipe, pipe.material(), leastRating)
                 : Stream.empty();
     }
 
     private static Stream<Change> strongerGrade(Judgement j, Outcome.Fail failure, double leastRating) {
-        return pipe(j, failure) instanceof Pipe.Polyethylene pipe && pipe.material() == PolyethyleneGrade.PE80
+        return PipeSection.of(j, failure).pipe() instanceof Pipe.Polyethylene pipe
+                        && pipe.material() == PolyethyleneGrade.PE80
                 ? series(j, failure.path(), pipe, PolyethyleneGrade.PE100, leastRating)
                 : Stream.empty();
     }
 
-    private static Pipe pipe(Judgement j, Outcome.Fail failure) {
-        return j.design().penstock().sections().get(PipeSizes.of(j, failure)).pipe();
-    }
-
     /** The rating at 20 °C below which none needs trying: a thicker wall lowers no pressure. In Pa. */
     private static double leastRating(Judgement j, Outcome.Fail failure) {
-        Amount rating =
-                j.numbers().penstock().sections().get(PipeSizes.of(j, failure)).rating();
+        Amount rating = PipeSection.of(j, failure).numbers().rating();
         return 0.95 * rating.or(0) * failure.value() / failure.limit();
     }
 

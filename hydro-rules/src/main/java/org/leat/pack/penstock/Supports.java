@@ -6,7 +6,6 @@ import static org.leat.quantity.QuantityKind.LENGTH;
 import static org.leat.quantity.QuantityKind.TEMPERATURE;
 
 import java.util.List;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.leat.check.Change;
 import org.leat.check.Judgement;
@@ -15,8 +14,8 @@ import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.Penstock;
 import org.leat.design.Pipe;
-import org.leat.design.Section;
 import org.leat.design.Sunlight;
+import org.leat.pack.kit.PipeSection;
 import org.leat.plant.duties.SupportedSpan;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.SectionNumbers;
@@ -50,7 +49,7 @@ final class Supports {
     private Supports() {}
 
     private static List<Outcome> judge(Judgement j) {
-        List<SectionNumbers> rigid = rigid(j);
+        List<PipeSection> rigid = PipeSection.of(j, pipe -> !(pipe instanceof Pipe.Hose));
         Penstock penstock = j.design().penstock();
         if (penstock.sunlight() == Sunlight.BURIED || Boolean.FALSE.equals(penstock.exposed())) {
             return List.of(j.at(PATH).says("buried"));
@@ -62,22 +61,14 @@ final class Supports {
         if (spacing == 0) {
             return List.of(j.at(PATH).says("on-the-ground"));
         }
-        return j.each(rigid, section -> judge(j, section, spacing));
+        return j.each(rigid, section -> judge(j, section.numbers(), spacing));
     }
 
     private static Outcome judge(Judgement j, SectionNumbers section, double spacing) {
         Spot spot =
                 j.at(PATH).with("section", section.name()).with("wall", section.highestWallTemperature(), TEMPERATURE);
         Amount span = SupportedSpan.greatest(section);
-        return span == null ? spot.says("no-table") : spot.atMost(spacing, spot.known(span), LENGTH);
-    }
-
-    private static List<SectionNumbers> rigid(Judgement j) {
-        List<Section> sections = j.design().penstock().sections();
-        return IntStream.range(0, sections.size())
-                .filter(i -> !(sections.get(i).pipe() instanceof Pipe.Hose))
-                .mapToObj(j.numbers().penstock().sections()::get)
-                .toList();
+        return span == null ? spot.says("no-table") : spot.atMost(spacing, span, LENGTH);
     }
 
     private static Stream<Change> closer(Judgement j, Outcome.Fail failure) {

@@ -13,12 +13,11 @@ import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.pack.kit.NozzlesOnHand;
-import org.leat.pack.kit.PipeSizes;
+import org.leat.pack.kit.PipeSection;
 import org.leat.pack.kit.WorstStop;
 import org.leat.plant.cases.Closing;
 import org.leat.plant.cases.StopPeak;
 import org.leat.plant.numbers.Amount;
-import org.leat.plant.numbers.SectionNumbers;
 
 /** Peak pressure of every stop of the water against what the pipe may see for a moment. */
 final class SurgePressure {
@@ -72,14 +71,12 @@ final class SurgePressure {
     private SurgePressure() {}
 
     private static List<Outcome> judge(Judgement j) {
-        List<SectionNumbers> sections = j.numbers().penstock().sections();
         boolean listed = !WorstStop.valveNotListed(j);
-        return j.eachOf(sections.size(), i -> {
-            Spot spot = j.at(PipeSizes.path(j.design(), i) + "/pipe");
-            return listed
-                    ? judge(spot.with("section", sections.get(i).name()), WorstStop.of(j, i))
-                    : spot.notGiven(j.numbers().penstock().last().path() + "/fittings");
-        });
+        return j.each(
+                PipeSection.all(j),
+                section -> listed
+                        ? judge(section.spot(j), WorstStop.of(j, section.index()))
+                        : section.spot(j).notGiven(j.numbers().penstock().last().path() + "/fittings"));
     }
 
     private static Outcome judge(Spot at, WorstStop stop) {
@@ -93,32 +90,33 @@ final class SurgePressure {
                 ? spot.with("first", spot.known(stop.peak().before()), PRESSURE)
                         .saying("holds-rejoined", "rejoins-too-high")
                 : spot;
-        return told.atMost(told.known(stop.pressure()), told.known(stop.rating()), PRESSURE);
+        return told.atMost(told.known(stop.pressure()), stop.rating(), PRESSURE);
     }
 
     private static Stream<Change> slower(Judgement j, Outcome.Fail failure) {
-        return plugFails(j, PipeSizes.of(j, failure)) ? Stream.empty() : SlowerStop.of(j, failure);
+        return plugFails(j, failure) ? Stream.empty() : SlowerStop.of(j, failure);
     }
 
     /** Whether a plugged nozzle alone is too much for the section: then no slower valve helps. */
-    private static boolean plugFails(Judgement j, int section) {
-        Amount rating = j.numbers().penstock().sections().get(section).surgeRatingHot();
+    private static boolean plugFails(Judgement j, Outcome.Fail failure) {
+        PipeSection section = PipeSection.of(j, failure);
+        Amount rating = section.numbers().surgeRatingHot();
         return j.solved().closing().stream()
                 .filter(closing -> closing.cause() == Closing.Cause.NOZZLE_PLUGGED)
                 .anyMatch(closing ->
-                        WorstStop.of(closing, section, rating).margin().orElse(0) < 0);
+                        WorstStop.of(closing, section.index(), rating).margin().orElse(0) < 0);
     }
 
     /** One of several nozzles plugged stops less of the water. */
     private static Stream<Change> moreNozzles(Judgement j, Outcome.Fail failure) {
-        return plugFails(j, PipeSizes.of(j, failure)) ? NozzlesOnHand.more(j) : Stream.empty();
+        return plugFails(j, failure) ? NozzlesOnHand.more(j) : Stream.empty();
     }
 
     /** The rating at 20 °C that would do, by the ratio of what the pipe sees to what it may see. */
     private static Stream<Change> needed(Judgement j, Outcome.Fail failure) {
-        Amount rating =
-                j.numbers().penstock().sections().get(PipeSizes.of(j, failure)).rating();
-        Amount seen = WorstStop.of(j, PipeSizes.of(j, failure)).peak().highest();
+        PipeSection section = PipeSection.of(j, failure);
+        Amount rating = section.numbers().rating();
+        Amount seen = WorstStop.of(j, section.index()).peak().highest();
         return rating instanceof Amount.Known known && seen instanceof Amount.Known most
                 ? Stream.of(Change.advice().with("rating", known.value() * most.value() / failure.limit(), PRESSURE))
                 : Stream.empty();

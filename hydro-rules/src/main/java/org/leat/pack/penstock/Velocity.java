@@ -12,6 +12,7 @@ import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.pack.kit.NozzlesOnHand;
+import org.leat.pack.kit.PipeSection;
 import org.leat.pack.kit.PipeSizes;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.Running;
@@ -36,20 +37,21 @@ final class Velocity {
 
     private static List<Outcome> judge(Judgement j) {
         List<Running> all = j.solved().running();
-        return j.eachOf(j.numbers().penstock().sections().size(), section -> {
-            Running running =
-                    Worst.most(all, r -> r.water().sections().get(section).velocity());
-            var flow = running.water().sections().get(section);
-            return j.at(PipeSizes.path(j.design(), section) + "/pipe")
+        return j.each(PipeSection.all(j), section -> {
+            Running running = Worst.most(all, r -> velocity(r, section));
+            return section.spot(j)
                     .during(running)
-                    .with("section", flow.section())
                     .with("flow", running.water().flow(), VOLUME_FLOW)
-                    .atMost(flow.velocity(), j.limit("velocity"));
+                    .atMost(velocity(running, section), j.limit("velocity"));
         });
     }
 
+    private static double velocity(Running running, PipeSection section) {
+        return running.water().sections().get(section.index()).velocity();
+    }
+
     private static Stream<Change> larger(Judgement j, Outcome.Fail failure) {
-        return PipeSizes.larger(j, PipeSizes.of(j, failure));
+        return PipeSizes.larger(j, PipeSection.of(j, failure).index());
     }
 
     private static Stream<Change> smallerNozzle(Judgement j, Outcome.Fail failure) {

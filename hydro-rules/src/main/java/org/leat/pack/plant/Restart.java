@@ -68,10 +68,7 @@ final class Restart {
                     WindingTurns.WITH_WHEEL,
                     ChangesForText.only("slips", WindingTurns::fewerWithWheel),
                     ChangesForText.only("slips", WindingTurns::more))
-            .wayOut(
-                    "more-turns",
-                    "A winding with {turns} times the turns in the same copper space.",
-                    ChangesForText.only("asleep", Restart::moreTurns))
+            .wayOut("more-turns", WindingTurns.ALONE, ChangesForText.only("asleep", Restart::moreTurns))
             .advice(
                     "more-volts",
                     "A machine, or a wheel and jet, that bring more than {asked} behind the bridge with nothing connected; these"
@@ -84,7 +81,7 @@ final class Restart {
             .advice(
                     "more-push",
                     "A larger nozzle or one jet more, or a machine that is easier to turn.",
-                    ChangesForText.only("does-not-start", (j, failure) -> Stream.of(Change.advice())))
+                    ChangesForText.only("does-not-start", Change.advice()))
             .build();
 
     /** V that a tracking regulator asks above its battery: common practice. */

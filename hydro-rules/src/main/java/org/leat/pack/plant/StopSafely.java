@@ -7,8 +7,8 @@ import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
-import org.leat.design.Safeguards;
 import org.leat.design.StopWater;
+import org.leat.pack.kit.DesignParts;
 import org.leat.pack.kit.FieldChanges;
 
 /** A way to stop the water that neither hammers the pipe nor unloads the runner. */
@@ -33,10 +33,9 @@ final class StopSafely {
     private StopSafely() {}
 
     private static Outcome judge(Judgement j) {
-        Safeguards safeguards = j.design().safeguards();
         Spot spot = j.at("/safeguards/stop-water");
         return spot.says(
-                switch (spot.given(safeguards == null ? null : safeguards.stopWater())) {
+                switch (spot.given(DesignParts.safeguards(j).stopWater())) {
                     case DEFLECTOR -> "deflector";
                     case SLOW_VALVE -> "slow-valve";
                     case QUICK_VALVE -> "hammers";

@@ -10,7 +10,6 @@ import static org.leat.quantity.QuantityKind.VOLTAGE;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
 import org.leat.check.Arg;
@@ -93,7 +92,7 @@ final class AtOdds {
     private AtOdds() {}
 
     private static List<Outcome> judge(Judgement j) {
-        List<Supplier<Outcome>> pairs = new ArrayList<>();
+        List<Outcome> pairs = new ArrayList<>();
         Runner runner = j.design().runner();
         if (runner != null) {
             clearances(j, runner, pairs);
@@ -103,8 +102,7 @@ final class AtOdds {
         wall(j, pairs);
         screen(j, pairs);
         electrics(j, pairs);
-        List<Outcome> odd =
-                j.all(pairs).stream().filter(o -> o.kind() != Kind.PASS).toList();
+        List<Outcome> odd = pairs.stream().filter(o -> o.kind() != Kind.PASS).toList();
         return odd.isEmpty() ? List.of(j.at("/").says("agree")) : odd;
     }
 
@@ -112,18 +110,18 @@ final class AtOdds {
         return j.at(path).saying("agree", fails);
     }
 
-    private static void clearances(Judgement j, Runner runner, List<Supplier<Outcome>> all) {
+    private static void clearances(Judgement j, Runner runner, List<Outcome> all) {
         if (runner.floodClearance() != null && runner.tailwaterClearance() != null) {
             double usual = Si.of(runner.tailwaterClearance());
             double flood = Si.of(runner.floodClearance());
-            all.add(() -> at(j, "/runner/flood-clearance", "flood-below")
+            all.add(at(j, "/runner/flood-clearance", "flood-below")
                     .as(WARNING)
                     .with("usual", usual, LENGTH)
                     .atMost(flood, usual, LENGTH));
         }
     }
 
-    private static void buckets(Judgement j, Runner runner, List<Supplier<Outcome>> all) {
+    private static void buckets(Judgement j, Runner runner, List<Outcome> all) {
         Buckets buckets = runner.buckets();
         if (buckets == null) {
             return;
@@ -133,41 +131,41 @@ final class AtOdds {
             double around = Math.PI * (Si.of(runner.pitchDiameter()) - 2 * Si.of(buckets.leverArm()));
             double thickness = Si.of(buckets.rootThickness());
             double room = Math.max(0, around) / buckets.count();
-            all.add(() -> at(j, path + "/root-thickness", "necks").atMost(thickness, room, LENGTH));
+            all.add(at(j, path + "/root-thickness", "necks").atMost(thickness, room, LENGTH));
         }
         if (buckets.length() != null) {
             double length = Si.of(buckets.length());
-            all.add(() -> at(j, path + "/length", "bucket-over-wheel")
+            all.add(at(j, path + "/length", "bucket-over-wheel")
                     .as(WARNING)
                     .atMost(length, Si.of(runner.pitchDiameter()) / 2, LENGTH));
         }
         if (buckets.rootWidth() != null && buckets.width() != null) {
             double neck = Si.of(buckets.rootWidth());
             double width = Si.of(buckets.width());
-            all.add(() -> at(j, path + "/root-width", "neck-width").atMost(neck, NECK_OVER_BUCKET * width, LENGTH));
+            all.add(at(j, path + "/root-width", "neck-width").atMost(neck, NECK_OVER_BUCKET * width, LENGTH));
         }
     }
 
-    private static void hub(Judgement j, Runner runner, List<Supplier<Outcome>> all) {
+    private static void hub(Judgement j, Runner runner, List<Outcome> all) {
         Hub hub = runner.hub();
         if (hub == null || hub.boltDiameter() == null || hub.boltCircle() == null) {
             return;
         }
         double bolt = Si.of(hub.boltDiameter());
         double circle = Si.of(hub.boltCircle());
-        all.add(() -> at(j, "/runner/hub/bolt-circle", "hub-over-wheel")
+        all.add(at(j, "/runner/hub/bolt-circle", "hub-over-wheel")
                 .atMost(circle, Si.of(runner.pitchDiameter()), LENGTH));
         if (hub.bolts() != null) {
             double apart = Math.PI * circle / hub.bolts();
-            all.add(() -> at(j, "/runner/hub/bolt-diameter", "bolts").atMost(bolt, apart, LENGTH));
+            all.add(at(j, "/runner/hub/bolt-diameter", "bolts").atMost(bolt, apart, LENGTH));
         }
         if (hub.shaftDiameter() != null) {
             double shaft = Si.of(hub.shaftDiameter());
-            all.add(() -> at(j, "/runner/hub/bolt-circle", "shaft").atLeast(circle, (shaft + bolt) * ROUNDED, LENGTH));
+            all.add(at(j, "/runner/hub/bolt-circle", "shaft").atLeast(circle, (shaft + bolt) * ROUNDED, LENGTH));
         }
     }
 
-    private static void wall(Judgement j, List<Supplier<Outcome>> all) {
+    private static void wall(Judgement j, List<Outcome> all) {
         Penstock penstock = j.design().penstock();
         Quantity<?> wall = penstock.highestWallTemperature();
         if (wall == null) {
@@ -176,38 +174,38 @@ final class AtOdds {
         Site site = j.design().site();
         String path = "/penstock/highest-wall-temperature";
         if (penstock.sunlight() == Sunlight.OPEN) {
-            all.add(() -> {
+            all.addAll(j.all(() -> {
                 double air = Si.of(j.at("/site")
                         .given("/site/air-temperature", site.airTemperature())
                         .highest());
                 return at(j, path, "cooler-than-air")
                         .with("air", air, TEMPERATURE)
                         .atLeast(Si.of(wall), air, TEMPERATURE);
-            });
+            }));
         } else if (site.waterTemperature() != null) {
             double water = Si.of(site.waterTemperature().highest());
-            all.add(() -> at(j, path, "cooler-than-water")
+            all.add(at(j, path, "cooler-than-water")
                     .as(WARNING)
                     .with("water", water, TEMPERATURE)
                     .atLeast(Si.of(wall), water, TEMPERATURE));
         }
     }
 
-    private static void screen(Judgement j, List<Supplier<Outcome>> all) {
+    private static void screen(Judgement j, List<Outcome> all) {
         Intake intake = j.design().intake();
         if (intake != null && intake.screen() instanceof Screen.DrilledHoles drilled && drilled.surface() != null) {
             double diameter = Si.of(drilled.holeDiameter());
             double share = drilled.holes() * Math.PI / 4 * diameter * diameter / Si.of(drilled.surface());
-            all.add(() -> at(j, "/intake/screen/holes", "holes").as(WARNING).atMost(share, CLOSEST, RATIO));
+            all.add(at(j, "/intake/screen/holes", "holes").as(WARNING).atMost(share, CLOSEST, RATIO));
         }
     }
 
-    private static void electrics(Judgement j, List<Supplier<Outcome>> all) {
+    private static void electrics(Judgement j, List<Outcome> all) {
         Quantity<?> winding = j.design().alternator().winding().temperature();
         TemperatureRange air = j.design().site().airTemperature();
         if (winding != null && air != null) {
             double hottest = Si.of(air.highest());
-            all.add(() -> at(j, "/alternator/winding/temperature", "cool-winding")
+            all.add(at(j, "/alternator/winding/temperature", "cool-winding")
                     .as(WARNING)
                     .with("air", hottest, TEMPERATURE)
                     .atLeast(Si.of(winding), hottest, TEMPERATURE));
@@ -216,8 +214,7 @@ final class AtOdds {
         if (inverter != null && inverter.inputVoltageLimit() != null && inverter.inputVoltage() != null) {
             double stands = Si.of(inverter.inputVoltageLimit());
             double accepts = Si.of(inverter.inputVoltage().to());
-            all.add(() ->
-                    at(j, "/inverter/input-voltage-limit", "stands").as(WARNING).atLeast(stands, accepts, VOLTAGE));
+            all.add(at(j, "/inverter/input-voltage-limit", "stands").as(WARNING).atLeast(stands, accepts, VOLTAGE));
         }
     }
 

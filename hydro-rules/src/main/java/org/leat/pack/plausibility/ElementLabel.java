@@ -7,9 +7,7 @@ import static org.leat.quantity.QuantityKind.RATIO;
 import static org.leat.quantity.QuantityKind.RESISTANCE;
 
 import java.util.List;
-import java.util.stream.Stream;
 import org.leat.check.Arg;
-import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.NamedLimit.Safer;
 import org.leat.check.Outcome;
@@ -48,10 +46,7 @@ final class ElementLabel {
             .fails("cannot-be", "Hot, the element has {value} times the resistance it has cold; no element does.")
             .notApplicable("none", "Not judged: there is no dump load.")
             .judgeAll(ElementLabel::judge)
-            .advice(
-                    "measure",
-                    "Measure the dump load's resistance cold with a meter, and read its label again.",
-                    ElementLabel::again)
+            .advice("measure", "Measure the dump load's resistance cold with a meter, and read its label again.")
             .build();
 
     private ElementLabel() {}
@@ -60,7 +55,7 @@ final class ElementLabel {
         DumpLoad dump = j.design().dumpLoad();
         return dump == null
                 ? List.of(j.at("/dump-load").says("none"))
-                : j.all(List.of(() -> label(j, dump), () -> warm(j, dump)));
+                : j.all(() -> label(j, dump), () -> warm(j, dump));
     }
 
     private static Outcome label(Judgement j, DumpLoad dump) {
@@ -83,9 +78,5 @@ final class ElementLabel {
         double hot = spot.si(dump.resistanceHot());
         double cold = spot.si("/dump-load/resistance", dump.resistance());
         return spot.within(hot / cold, j.limit("hot-low"), j.limit("hot-high"));
-    }
-
-    private static Stream<Change> again(Judgement j, Outcome.Fail failure) {
-        return Stream.of(Change.advice());
     }
 }

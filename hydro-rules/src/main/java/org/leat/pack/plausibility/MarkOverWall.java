@@ -7,8 +7,6 @@ import static org.leat.quantity.QuantityKind.PRESSURE;
 import static org.leat.quantity.QuantityKind.RATIO;
 
 import java.util.List;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.leat.catalogue.rows.PipeMaterial;
 import org.leat.catalogue.rows.PipeStandard;
 import org.leat.catalogue.rows.Spread;
@@ -16,15 +14,13 @@ import org.leat.catalogue.tables.MaterialData;
 import org.leat.catalogue.tables.MaterialProperty;
 import org.leat.catalogue.tables.PipeCatalogue;
 import org.leat.catalogue.tables.PressureRating;
-import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.NamedLimit.Safer;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.Pipe;
-import org.leat.design.Section;
-import org.leat.pack.kit.PipeSizes;
+import org.leat.pack.kit.PipeSection;
 import org.leat.plant.numbers.SectionNumbers;
 import org.leat.quantity.Si;
 
@@ -66,26 +62,20 @@ final class MarkOverWall {
             .advice(
                     "look",
                     "Read the print once more, and measure the wall at a cut end with a calliper; if the mark is that of"
-                            + " another pipe, leave it out.",
-                    MarkOverWall::look)
+                            + " another pipe, leave it out.")
             .build();
 
     private MarkOverWall() {}
 
     private static List<Outcome> judge(Judgement j) {
-        List<Section> sections = j.design().penstock().sections();
-        List<Integer> both = IntStream.range(0, sections.size())
-                .filter(i -> sections.get(i).pipe().pressureRating() != null
-                        && wallTold(sections.get(i).pipe()))
-                .boxed()
-                .toList();
-        return both.isEmpty() ? List.of(j.at("/penstock").says("one-of-them")) : j.each(both, i -> judge(j, i));
+        List<PipeSection> both = PipeSection.of(j, pipe -> pipe.pressureRating() != null && wallTold(pipe));
+        return j.eachOr(j.at("/penstock").says("one-of-them"), both, section -> judge(j, section));
     }
 
-    private static Outcome judge(Judgement j, int i) {
-        Pipe pipe = j.design().penstock().sections().get(i).pipe();
-        SectionNumbers section = j.numbers().penstock().sections().get(i);
-        Spot spot = j.at(PipeSizes.path(j.design(), i) + "/pipe");
+    private static Outcome judge(Judgement j, PipeSection placed) {
+        Pipe pipe = placed.pipe();
+        SectionNumbers section = placed.numbers();
+        Spot spot = placed.spot(j);
         double marked = Si.of(pipe.pressureRating(), 0);
         double holds = spot.known(section.rating());
         double rounded = j.limit("rounded").value();
@@ -95,8 +85,7 @@ final class MarkOverWall {
         if (pipe instanceof Pipe.Steel steel && marked > rounded * holds && marked <= rounded * strongest(holds)) {
             spot.given(spot.path() + "/yield-strength", steel.yieldStrength());
         }
-        return spot.with("section", section.name())
-                .with("marked", marked, PRESSURE)
+        return spot.with("marked", marked, PRESSURE)
                 .with("wall", pipe instanceof Pipe.Steel steel ? Si.of(steel.wall()) : section.leastWall(), LENGTH)
                 .with("holds", holds, PRESSURE)
                 .atMost(marked / holds, j.limit("rounded"));
@@ -121,9 +110,5 @@ final class MarkOverWall {
         return pipe instanceof Pipe.Polyethylene
                 || pipe instanceof Pipe.Steel
                 || (pipe instanceof Pipe.PvcU pvc && pvc.wall() != null);
-    }
-
-    private static Stream<Change> look(Judgement j, Outcome.Fail failure) {
-        return Stream.of(Change.advice());
     }
 }

@@ -17,7 +17,7 @@ import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.Pipe;
-import org.leat.pack.kit.PipeSizes;
+import org.leat.pack.kit.PipeSection;
 import org.leat.quantity.Si;
 
 /** The outside diameter as written against the sizes that are sold: inside and nominal diameters are taken for it. */
@@ -61,10 +61,9 @@ final class OutsideOrInside {
     private OutsideOrInside() {}
 
     private static List<Outcome> judge(Judgement j) {
-        return j.eachOf(j.design().penstock().sections().size(), i -> {
-            Pipe pipe = j.design().penstock().sections().get(i).pipe();
-            Spot spot = j.at(PipeSizes.path(j.design(), i) + "/pipe")
-                    .with("section", j.design().penstock().sections().get(i).name());
+        return j.each(PipeSection.all(j), section -> {
+            Pipe pipe = section.pipe();
+            Spot spot = section.spot(j);
             double outside = outside(pipe);
             if (!(outside > 0)) {
                 return spot.says("by-bore");
@@ -132,8 +131,7 @@ final class OutsideOrInside {
     }
 
     private static Stream<Change> asSold(Judgement j, Outcome.Fail failure) {
-        Pipe pipe =
-                j.design().penstock().sections().get(PipeSizes.of(j, failure)).pipe();
+        Pipe pipe = PipeSection.of(j, failure).pipe();
         return meant(pipe, outside(pipe)).stream().map(m -> Change.advice().with("size", m.outside(), LENGTH));
     }
 }

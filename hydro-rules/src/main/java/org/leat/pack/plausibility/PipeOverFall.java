@@ -14,6 +14,7 @@ import org.leat.check.Judgement;
 import org.leat.check.NamedLimit.Safer;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
+import org.leat.pack.kit.ChangesForText;
 import org.leat.plant.numbers.SectionNumbers;
 import org.leat.plant.numbers.SiteNumbers;
 
@@ -38,7 +39,10 @@ final class PipeOverFall {
                             + " from head or length means anything.")
             .fails("flat", "The pipe is {value} times as long as it falls: look again at head and length.")
             .judge(PipeOverFall::judge)
-            .advice("measure", "Measure both again: {length} of pipe fall no more than that.", PipeOverFall::most)
+            .advice(
+                    "measure",
+                    "Measure both again: {length} of pipe fall no more than that.",
+                    ChangesForText.except("flat", PipeOverFall::most))
             .build();
 
     private PipeOverFall() {}
@@ -65,8 +69,6 @@ final class PipeOverFall {
     }
 
     private static Stream<Change> most(Judgement j, Outcome.Fail failure) {
-        return failure.says("flat")
-                ? Stream.empty()
-                : Stream.of(Change.advice().with("length", failure.value(), LENGTH));
+        return Stream.of(Change.advice().with("length", failure.value(), LENGTH));
     }
 }

@@ -8,7 +8,6 @@ import static org.leat.quantity.QuantityKind.RATIO;
 import java.util.Comparator;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.NamedLimit.Safer;
 import org.leat.check.Outcome;
@@ -56,8 +55,7 @@ final class ReadingOfVolts {
             .advice(
                     "measure",
                     "Measure again, nothing connected: a meter set to volts a.c., between two leads. It shows rms between"
-                            + " leads.",
-                    ReadingOfVolts::again)
+                            + " leads.")
             .build();
 
     private ReadingOfVolts() {}
@@ -121,9 +119,5 @@ final class ReadingOfVolts {
 
     private static double ofBest(Judgement j, OperatingPoint point) {
         return point.speedRatio() / j.numbers().runner().bestSpeedRatio();
-    }
-
-    private static Stream<Change> again(Judgement j, Outcome.Fail failure) {
-        return Stream.of(Change.advice());
     }
 }

@@ -6,8 +6,6 @@ import static org.leat.quantity.QuantityKind.CURRENT;
 import static org.leat.quantity.QuantityKind.RATIO;
 
 import java.util.List;
-import java.util.stream.Stream;
-import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
@@ -16,7 +14,6 @@ import org.leat.pack.kit.Devices;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.LeadsShorted;
 import org.leat.plant.cases.Running;
-import org.leat.quantity.Si;
 
 /** Whether the alternator can blow the device on its side. */
 final class AlternatorCannotTrip {
@@ -42,8 +39,7 @@ final class AlternatorCannotTrip {
             .advice(
                     "do-not-count",
                     "Do not count on it: the winding and its leads must carry that current for as long as water runs, or the"
-                            + " water be stopped.",
-                    (j, failure) -> Stream.of(Change.advice()))
+                            + " water be stopped.")
             .build();
 
     private AlternatorCannotTrip() {}
@@ -52,19 +48,19 @@ final class AlternatorCannotTrip {
         List<Running> running = j.solved().running();
         Running fastest = Worst.most(running, r -> r.operatingPoint().alternatorSpeed());
         LeadsShorted shorted = j.solved().leadsShorted().get(running.indexOf(fastest));
-        List<Devices.Placed> devices = Devices.all(j.design()).stream()
-                .filter(d -> d.opens() && !d.joins(Place.BATTERY))
-                .filter(d -> d.joins(Place.ALTERNATOR) || d.joins(Place.RECTIFIER))
-                .toList();
-        return devices.isEmpty()
-                ? List.of(j.at("/protection").says("none"))
-                : j.each(devices, device -> {
-                    double current = device.joins(Place.ALTERNATOR) ? shorted.leadCurrent() : shorted.directCurrent();
-                    return j.at(device.path() + "/rated-current")
-                            .during(fastest)
-                            .with(device.name())
-                            .with("current", current, CURRENT)
-                            .atLeast(current / Si.of(device.device().ratedCurrent()), j.limit("factor"));
-                });
+        return Devices.each(j, AlternatorCannotTrip::onItsSide, "none", device -> {
+            double current = device.joins(Place.ALTERNATOR) ? shorted.leadCurrent() : shorted.directCurrent();
+            return j.at(device.ratingPath())
+                    .during(fastest)
+                    .with(device.name())
+                    .with("current", current, CURRENT)
+                    .atLeast(current / device.rating(), j.limit("factor"));
+        });
+    }
+
+    private static boolean onItsSide(Devices.Placed device) {
+        return device.opens()
+                && !device.joins(Place.BATTERY)
+                && (device.joins(Place.ALTERNATOR) || device.joins(Place.RECTIFIER));
     }
 }

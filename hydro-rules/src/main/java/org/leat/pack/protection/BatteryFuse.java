@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.stream.Stream;
 import javax.measure.quantity.Length;
 import org.leat.check.Change;
-import org.leat.check.Change.Changes;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
@@ -20,8 +19,6 @@ import org.leat.pack.kit.FieldChanges;
 
 /** A fuse within reach of the battery's pole. */
 final class BatteryFuse {
-
-    private static final Changes NEARER = FieldChanges.ratings("mm", Length.class, 300, 200, 100);
 
     static final Rule RULE = Rule.of("protection/battery-fuse", ERROR, "a fuse close to the battery's pole")
             .why(
@@ -42,7 +39,7 @@ final class BatteryFuse {
             .leastWayOut(
                     "nearer",
                     "The device {rating} from the pole.",
-                    (j, failure) -> failure.says("none") ? Stream.empty() : NEARER.of(j, failure))
+                    ChangesForText.except("none", FieldChanges.ratings("mm", Length.class, 300, 200, 100)))
             .advice(
                     "add",
                     "A fuse or breaker for direct current in each run that leaves the battery's pole, no farther from it than"
@@ -56,14 +53,10 @@ final class BatteryFuse {
     private BatteryFuse() {}
 
     private static List<Outcome> judge(Judgement j) {
-        Spot all = j.at("/protection");
-        all.given(j.design().protection());
-        List<Devices.Placed> devices = Devices.atBattery(j.design());
-        return devices.isEmpty()
-                ? List.of(all.says("none"))
-                : j.each(devices, device -> {
-                    Spot spot = j.at(device.path() + "/distance-from-battery").with(device.name());
-                    return spot.atMost(spot.si(device.device().distanceFromBattery()), j.limit("distance"));
-                });
+        j.at("/protection").given(j.design().protection());
+        return Devices.each(j, Devices.Placed::opensAtBattery, "none", device -> {
+            Spot spot = j.at(device.path() + "/distance-from-battery").with(device.name());
+            return spot.atMost(spot.si(device.device().distanceFromBattery()), j.limit("distance"));
+        });
     }
 }

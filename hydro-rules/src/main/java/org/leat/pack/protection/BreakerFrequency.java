@@ -10,13 +10,13 @@ import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
-import org.leat.check.Spot;
 import org.leat.design.DeviceKind;
 import org.leat.design.Place;
 import org.leat.pack.kit.Devices;
 import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.Running;
+import org.leat.plant.solved.OperatingPoint;
 
 /** A breaker between alternator and bridge at the frequency it meets there. */
 final class BreakerFrequency {
@@ -34,8 +34,7 @@ final class BreakerFrequency {
             .source(
                     "IEC 60898-1 clause 1: 50 Hz and 60 Hz; trip factors 1.1, 1.2, 1.5 at 100, 200, 400 Hz by makers (from"
                             + " memory)")
-            .passes("made-for-it", "{device} meets {value}; it is made for {limit}.")
-            .fails("too-high", "{device} meets {value}; it is made for {limit}.")
+            .either("made-for-it", "too-high", "{device} meets {value}; it is made for {limit}.")
             .notApplicable("none", "Not judged: no breaker sits between alternator and bridge.")
             .judgeAll(BreakerFrequency::judge)
             .leastWayOut(
@@ -48,19 +47,16 @@ final class BreakerFrequency {
     private BreakerFrequency() {}
 
     private static List<Outcome> judge(Judgement j) {
-        List<Devices.Placed> breakers = Devices.all(j.design()).stream()
-                .filter(device -> device.device().kind() == DeviceKind.BREAKER && device.joins(Place.ALTERNATOR))
-                .toList();
-        if (breakers.isEmpty()) {
-            return List.of(j.at("/protection").says("none"));
-        }
-        Running worst = Worst.most(j.solved().running(), r -> r.operatingPoint().frequency());
-        return j.each(breakers, breaker -> {
-            Spot spot =
-                    j.at(breaker.path() + "/highest-frequency").during(worst).with(breaker.name());
-            return spot.atMost(
-                    worst.operatingPoint().frequency(), spot.si(breaker.device().highestFrequency()), FREQUENCY);
-        });
+        return Devices.each(
+                j, device -> device.isBreaker() && device.joins(Place.ALTERNATOR), "none", device -> judge(j, device));
+    }
+
+    private static Outcome judge(Judgement j, Devices.Placed breaker) {
+        Running worst = Worst.running(j, OperatingPoint::frequency);
+        return j.at(breaker.path() + "/highest-frequency")
+                .during(worst)
+                .with(breaker.name())
+                .atMost(worst.operatingPoint().frequency(), breaker.device().highestFrequency(), FREQUENCY);
     }
 
     private static Stream<Change> fuse(Judgement j, Outcome.Fail failure) {

@@ -7,7 +7,6 @@ import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
-import org.leat.design.DeviceKind;
 import org.leat.design.Place;
 import org.leat.pack.kit.Devices;
 import org.leat.pack.kit.FieldChanges;
@@ -42,16 +41,8 @@ final class BreakerPolarity {
     private BreakerPolarity() {}
 
     private static List<Outcome> judge(Judgement j) {
-        List<Devices.Placed> breakers = Devices.all(j.design()).stream()
-                .filter(device -> device.device().kind() == DeviceKind.BREAKER && bothWays(device))
-                .toList();
-        return breakers.isEmpty()
-                ? List.of(j.at("/protection").says("none"))
-                : j.each(breakers, breaker -> judge(j, breaker));
-    }
-
-    private static boolean bothWays(Devices.Placed device) {
-        return !device.joins(Place.DUMP_LOAD) && !device.joins(Place.INVERTER) && !device.joins(Place.LOADS);
+        return Devices.each(
+                j, device -> device.isBreaker() && device.carriesTheCharge(), "none", breaker -> judge(j, breaker));
     }
 
     private static Outcome judge(Judgement j, Devices.Placed breaker) {

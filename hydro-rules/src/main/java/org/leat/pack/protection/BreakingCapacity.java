@@ -8,7 +8,6 @@ import javax.measure.quantity.ElectricCurrent;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
-import org.leat.check.Spot;
 import org.leat.pack.kit.Devices;
 import org.leat.pack.kit.FieldChanges;
 
@@ -24,8 +23,7 @@ final class BreakingCapacity {
             .judged("short circuit at the battery, full")
             .source("IEC 60364-4-43 clause 434.5.1")
             .source("Ohm's law; held against a measured short circuit of four lead batteries (Freitas, 1992)")
-            .passes("breaks-it", "The battery drives {value} into a short circuit; {device} breaks {limit}.")
-            .fails("too-low", "The battery drives {value} into a short circuit; {device} breaks {limit}.")
+            .either("breaks-it", "too-low", "The battery drives {value} into a short circuit; {device} breaks {limit}.")
             .notApplicable("none-at-battery", "Not judged: no fuse or breaker at the battery.")
             .judgeAll(BreakingCapacity::judge)
             .leastWayOut(
@@ -37,13 +35,13 @@ final class BreakingCapacity {
     private BreakingCapacity() {}
 
     private static List<Outcome> judge(Judgement j) {
-        List<Devices.Placed> devices = Devices.atBattery(j.design());
         double current = j.numbers().battery().faultCurrent(0);
-        return devices.isEmpty()
-                ? List.of(j.at("/protection").says("none-at-battery"))
-                : j.each(devices, device -> {
-                    Spot spot = j.at(device.path() + "/breaking-capacity").with(device.name());
-                    return spot.atMost(current, spot.si(device.device().breakingCapacity()), CURRENT);
-                });
+        return Devices.each(
+                j,
+                Devices.Placed::opensAtBattery,
+                "none-at-battery",
+                device -> j.at(device.path() + "/breaking-capacity")
+                        .with(device.name())
+                        .atMost(current, device.device().breakingCapacity(), CURRENT));
     }
 }

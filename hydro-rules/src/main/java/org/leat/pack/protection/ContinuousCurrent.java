@@ -15,10 +15,9 @@ import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.Cable;
-import org.leat.design.Place;
 import org.leat.pack.kit.Conductors;
+import org.leat.pack.kit.DeviceSizes;
 import org.leat.pack.kit.Devices;
-import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.RunCapacity;
 import org.leat.plant.cases.CableDuty;
 import org.leat.plant.loads.DeviceRatings;
@@ -44,8 +43,7 @@ final class ContinuousCurrent {
                     "NEC 210.20(A) and 215.3: loads of three hours and more (read in a maker's bulletin); IEC 60364 has no"
                             + " such rule")
             .limit("factor", RATIO, 1.25, "", "NEC 210.20(A) and 215.3", HIGHER)
-            .passes("room", "{device} of {value} carries {current} day and night; that takes {limit}.")
-            .fails("tired", "{device} of {value} carries {current} day and night; that takes {limit}.")
+            .either("room", "tired", "{device} of {value} carries {current} day and night; that takes {limit}.")
             .fails(
                     "lets-go",
                     "{device} of {value} carries {current} day and night; that takes {limit}, and when it opens more voltage"
@@ -53,28 +51,20 @@ final class ContinuousCurrent {
             .open("no-run", "Cannot be judged: {device} sits in no run that the design names.")
             .notApplicable("none", "Not judged: no fuse or breaker carries the turbine's current.")
             .judgeAll(ContinuousCurrent::judge)
-            .wayOut("larger", "A device of {rating}.", ContinuousCurrent::larger)
+            .wayOut("larger", "A device of {rating}.", DeviceSizes::larger)
             .wayOut("thicker", "A device of {rating}, and conductors of {area:mm²}.", ContinuousCurrent::thicker)
             .build();
 
     private ContinuousCurrent() {}
 
     private static List<Outcome> judge(Judgement j) {
-        List<Devices.Placed> devices = Devices.all(j.design()).stream()
-                .filter(device -> device.opens() && dayAndNight(device))
-                .toList();
-        return devices.isEmpty()
-                ? List.of(j.at("/protection").says("none"))
-                : j.each(devices, device -> judge(j, device));
-    }
-
-    /** What lies between the turbine and the battery; the dump load's branch has a rule of its own. */
-    private static boolean dayAndNight(Devices.Placed device) {
-        return !device.joins(Place.DUMP_LOAD) && !device.joins(Place.INVERTER) && !device.joins(Place.LOADS);
+        // the dump load's branch has a rule of its own
+        return Devices.each(
+                j, device -> device.opens() && device.carriesTheCharge(), "none", device -> judge(j, device));
     }
 
     private static Outcome judge(Judgement j, Devices.Placed device) {
-        Spot at = j.at(device.path() + "/rated-current");
+        Spot at = j.at(device.ratingPath());
         CableDuty duty = j.solved().cableDuties().stream()
                 .filter(d -> device.sitsIn(cable(j, d.cable())))
                 .findFirst()
@@ -91,22 +81,12 @@ final class ContinuousCurrent {
                 .saying("room", lost ? "lets-go" : "tired")
                 .with(device.name())
                 .with("current", carries.current(), CURRENT)
-                .atLeast(Si.of(device.device().ratedCurrent()), least, CURRENT);
-    }
-
-    private static Stream<Double> enough(Outcome.Fail failure) {
-        return DeviceRatings.standard().stream().filter(rating -> rating >= failure.limit());
-    }
-
-    private static Stream<Change> larger(Judgement j, Outcome.Fail failure) {
-        return enough(failure)
-                .limit(2)
-                .map(rating -> FieldChanges.rated(failure.path(), rating, "A", ElectricCurrent.class));
+                .atLeast(device.rating(), least, CURRENT);
     }
 
     private static Stream<Change> thicker(Judgement j, Outcome.Fail failure) {
         Devices.Placed device = Devices.at(j.design(), failure.path());
-        return enough(failure)
+        return DeviceSizes.from(failure.limit())
                 .limit(1)
                 .flatMap(rating -> j.solved().cableDuties().stream()
                         .filter(duty -> device.sitsIn(cable(j, duty.cable())) && burns(j, duty, device, rating))

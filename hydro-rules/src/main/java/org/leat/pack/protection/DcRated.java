@@ -9,7 +9,6 @@ import org.leat.check.Arg;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
-import org.leat.check.Spot;
 import org.leat.pack.kit.BusNode;
 import org.leat.pack.kit.Devices;
 import org.leat.pack.kit.FieldChanges;
@@ -29,8 +28,7 @@ final class DcRated {
             .judged(
                     "battery full, removed or opened by its management, dump load lost, load lost; each nozzle set on hand")
             .source("IEC 60364-5-53 with IEC 60947-2 and IEC 60269: rating for direct current")
-            .passes("rated", "The bus reaches {value} ({cause}); {device} breaks direct current at {limit}.")
-            .fails("too-low", "The bus reaches {value} ({cause}); {device} breaks direct current at {limit}.")
+            .either("rated", "too-low", "The bus reaches {value} ({cause}); {device} breaks direct current at {limit}.")
             .notApplicable("none", "Not judged: there is no fuse, breaker or switch.")
             .judgeAll(DcRated::judge)
             .leastWayOut(
@@ -43,16 +41,14 @@ final class DcRated {
 
     private static List<Outcome> judge(Judgement j) {
         Cases cases = j.solved();
-        List<Devices.Placed> devices = Devices.all(j.design());
-        return devices.isEmpty()
-                ? List.of(j.at("/protection").says("none"))
-                : j.each(devices, device -> {
-                    BusNode node = BusNode.between(
-                            j.design(), device.device().from(), device.device().to());
-                    HighestBusVoltage highest = HighestBusVoltage.of(cases, node);
-                    Spot spot = j.at(device.path() + "/direct-voltage").during(highest.situation());
-                    return spot.with(device.name(), Arg.phrase("cause", highest.cause()))
-                            .atMost(highest.volts(), spot.si(device.device().directVoltage()), VOLTAGE);
-                });
+        return Devices.each(j, device -> true, "none", device -> {
+            BusNode node = BusNode.between(
+                    j.design(), device.device().from(), device.device().to());
+            HighestBusVoltage highest = HighestBusVoltage.of(cases, node);
+            return j.at(device.path() + "/direct-voltage")
+                    .during(highest.situation())
+                    .with(device.name(), Arg.phrase("cause", highest.cause()))
+                    .atMost(highest.volts(), device.device().directVoltage(), VOLTAGE);
+        });
     }
 }

@@ -12,6 +12,7 @@ import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.Safeguards;
+import org.leat.pack.kit.DesignParts;
 import org.leat.pack.kit.FieldChanges;
 import org.leat.plant.cases.TouchVoltage;
 
@@ -50,11 +51,11 @@ final class Earthing {
     private Earthing() {}
 
     private static List<Outcome> judge(Judgement j) {
-        Safeguards safeguards = j.design().safeguards();
-        boolean pole = safeguards != null && safeguards.poleEarthed() != null;
-        return j.all(List.of(
-                () -> frame(j, safeguards == null ? null : safeguards.frameEarthed()),
-                () -> j.at("/safeguards/pole-earthed").says(pole ? "pole-stated" : "not-stated")));
+        Safeguards safeguards = DesignParts.safeguards(j);
+        boolean pole = safeguards.poleEarthed() != null;
+        return j.all(
+                () -> frame(j, safeguards.frameEarthed()),
+                () -> j.at("/safeguards/pole-earthed").says(pole ? "pole-stated" : "not-stated"));
     }
 
     private static Outcome frame(Judgement j, @Nullable Boolean earthed) {

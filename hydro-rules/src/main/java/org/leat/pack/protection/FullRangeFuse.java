@@ -45,10 +45,7 @@ final class FullRangeFuse {
     private FullRangeFuse() {}
 
     private static List<Outcome> judge(Judgement j) {
-        List<Devices.Placed> fuses = Devices.all(j.design()).stream()
-                .filter(device -> device.device().kind() == DeviceKind.FUSE)
-                .toList();
-        return fuses.isEmpty() ? List.of(j.at("/protection").says("none")) : j.each(fuses, fuse -> judge(j, fuse));
+        return Devices.each(j, device -> device.device().kind() == DeviceKind.FUSE, "none", fuse -> judge(j, fuse));
     }
 
     private static Outcome judge(Judgement j, Devices.Placed fuse) {
@@ -66,7 +63,7 @@ final class FullRangeFuse {
     }
 
     private static boolean breaksAll(Devices.Placed device) {
-        return device.device().kind() == DeviceKind.BREAKER
+        return device.isBreaker()
                 || (device.device().kind() == DeviceKind.FUSE
                         && Boolean.TRUE.equals(device.device().fullRange()));
     }

@@ -13,7 +13,10 @@ import org.leat.check.Spot;
 import org.leat.design.DeviceKind;
 import org.leat.design.Place;
 import org.leat.design.Safeguards;
+import org.leat.pack.kit.ChangesForText;
+import org.leat.pack.kit.DesignParts;
 import org.leat.pack.kit.Devices;
+import org.leat.pack.kit.FieldChanges;
 
 /** Means to isolate battery and turbine. */
 final class Isolator {
@@ -41,21 +44,20 @@ final class Isolator {
             .wayOut(
                     "load-break",
                     "A switch for direct current that breaks load in place of {device}.",
-                    (j, failure) -> fitted(failure, true)
-                            .map(change -> change.with(failure.message().args().get(0))))
+                    ChangesForText.only("not-under-load", Isolator::inItsPlace))
             .wayOut(
                     "fit",
                     "A switch for direct current there, to be opened with the water shut off.",
-                    (j, failure) -> fitted(failure, false))
+                    ChangesForText.except("not-under-load", FieldChanges.to(true)))
             .build();
 
     private Isolator() {}
 
     private static List<Outcome> judge(Judgement j) {
-        Safeguards safeguards = j.design().safeguards();
-        return j.all(List.of(
-                () -> side(j, "battery", safeguards == null ? null : safeguards.batteryIsolator(), Place.BATTERY),
-                () -> side(j, "turbine", safeguards == null ? null : safeguards.turbineIsolator(), Place.RECTIFIER)));
+        Safeguards safeguards = DesignParts.safeguards(j);
+        return j.all(
+                () -> side(j, "battery", safeguards.batteryIsolator(), Place.BATTERY),
+                () -> side(j, "turbine", safeguards.turbineIsolator(), Place.RECTIFIER));
     }
 
     private static Outcome side(Judgement j, String side, @Nullable Boolean stated, Place place) {
@@ -76,11 +78,11 @@ final class Isolator {
 
     /** A breaker opens under load by what it is; a switch only where it says so. */
     private static boolean breaksLoad(Devices.Placed device) {
-        return device.device().kind() == DeviceKind.BREAKER
-                || Boolean.TRUE.equals(device.device().breaksLoad());
+        return device.isBreaker() || Boolean.TRUE.equals(device.device().breaksLoad());
     }
 
-    private static Stream<Change> fitted(Outcome.Fail failure, boolean inPlace) {
-        return failure.says("not-under-load") == inPlace ? Stream.of(Change.of(failure.path(), true)) : Stream.empty();
+    private static Stream<Change> inItsPlace(Judgement j, Outcome.Fail failure) {
+        return Stream.of(
+                Change.of(failure.path(), true).with(failure.message().args().get(0)));
     }
 }

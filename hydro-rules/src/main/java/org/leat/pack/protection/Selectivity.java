@@ -4,10 +4,8 @@ import static org.leat.check.Level.NOTE;
 import static org.leat.quantity.QuantityKind.RATIO;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
-import javax.measure.quantity.ElectricCurrent;
 import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
@@ -16,10 +14,8 @@ import org.leat.check.Spot;
 import org.leat.design.DumpLoad;
 import org.leat.design.DumpSide;
 import org.leat.design.Place;
+import org.leat.pack.kit.DeviceSizes;
 import org.leat.pack.kit.Devices;
-import org.leat.pack.kit.FieldChanges;
-import org.leat.plant.loads.DeviceRatings;
-import org.leat.quantity.Si;
 
 /** Which of two devices in series goes first. */
 final class Selectivity {
@@ -55,14 +51,13 @@ final class Selectivity {
 
     private static List<Outcome> judge(Judgement j) {
         List<Pair> pairs = pairs(j);
-        return pairs.isEmpty()
-                ? List.of(j.at("/protection").says("none"))
-                : j.each(
-                        pairs,
-                        pair -> pair.spot()
-                                .with("near", pair.near())
-                                .with("far", pair.far())
-                                .atLeast(pair.nearRating() / pair.farRating(), j.limit("least")));
+        return j.eachOr(
+                j.at("/protection").says("none"),
+                pairs,
+                pair -> pair.spot()
+                        .with("near", pair.near())
+                        .with("far", pair.far())
+                        .atLeast(pair.nearRating() / pair.farRating(), j.limit("least")));
     }
 
     /** A tracking or series regulator lets no fault current of the battery through: nothing beyond it is in series. */
@@ -108,8 +103,7 @@ final class Selectivity {
     }
 
     private static RatedDevice placed(Devices.Placed device) {
-        return new RatedDevice(
-                device.device().name(), Si.of(device.device().ratedCurrent()), device.path() + "/rated-current");
+        return new RatedDevice(device.device().name(), device.rating(), device.ratingPath());
     }
 
     private static List<Pair> failed(Judgement j, Outcome.Fail failure) {
@@ -121,11 +115,10 @@ final class Selectivity {
 
     private static Stream<Change> larger(Judgement j, Outcome.Fail failure) {
         return failed(j, failure).stream()
-                .flatMap(pair -> DeviceRatings.standard().stream()
-                        .filter(rating -> rating >= j.limit("least").value() * pair.farRating())
+                .flatMap(pair -> DeviceSizes.from(j.limit("least").value() * pair.farRating())
                         .limit(2)
-                        .map(rating -> FieldChanges.rated(pair.nearPath(), rating, "A", ElectricCurrent.class)
-                                .with("device", pair.near())));
+                        .map(rating ->
+                                DeviceSizes.rated(pair.nearPath(), rating).with("device", pair.near())));
     }
 
     private static Stream<Change> smaller(Judgement j, Outcome.Fail failure) {
@@ -133,11 +126,8 @@ final class Selectivity {
         double near = failed.stream().mapToDouble(Pair::nearRating).min().orElse(0);
         return failed.stream()
                 .limit(1)
-                .flatMap(pair -> DeviceRatings.standard().stream()
-                        .filter(rating -> rating * j.limit("least").value() <= near)
-                        .sorted(Comparator.reverseOrder())
+                .flatMap(pair -> DeviceSizes.upTo(near / j.limit("least").value())
                         .limit(2)
-                        .map(rating -> FieldChanges.rated(failure.path(), rating, "A", ElectricCurrent.class)
-                                .with("device", pair.far())));
+                        .map(rating -> DeviceSizes.rated(failure.path(), rating).with("device", pair.far())));
     }
 }

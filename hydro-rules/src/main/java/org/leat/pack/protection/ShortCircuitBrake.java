@@ -11,8 +11,6 @@ import static org.leat.quantity.QuantityKind.TEMPERATURE_DIFFERENCE;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.stream.Stream;
-import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Kind;
 import org.leat.check.Outcome;
@@ -20,7 +18,7 @@ import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.Alternator;
 import org.leat.design.InsulationClass;
-import org.leat.design.Safeguards;
+import org.leat.pack.kit.DesignParts;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.LeadsShorted;
 import org.leat.plant.duties.SettledWinding;
@@ -60,18 +58,14 @@ final class ShortCircuitBrake {
                             + " Stop the water as well.")
             .notApplicable("not-used", "Not judged: shorted leads are not counted on.")
             .judgeAll(ShortCircuitBrake::judge)
-            .advice(
-                    "deflector",
-                    "Stop the wheel by the water: a plate swung into the jet.",
-                    (j, failure) -> Stream.of(Change.advice()))
+            .advice("deflector", "Stop the wheel by the water: a plate swung into the jet.")
             .build();
 
     private ShortCircuitBrake() {}
 
     private static List<Outcome> judge(Judgement j) {
-        Safeguards safeguards = j.design().safeguards();
         Spot spot = j.at("/safeguards/short-circuit-brake");
-        if (!spot.given(safeguards == null ? null : safeguards.shortCircuitBrake())) {
+        if (!spot.given(DesignParts.safeguards(j).shortCircuitBrake())) {
             return List.of(spot.says("not-used"));
         }
         LeadsShorted worst = Worst.least(j.solved().leadsShorted(), LeadsShorted::leastBrakingShare);
@@ -81,7 +75,7 @@ final class ShortCircuitBrake {
             return List.of(holds);
         }
         List<Outcome> outcomes = new ArrayList<>(List.of(holds));
-        outcomes.addAll(j.all(List.of(() -> heat(j))));
+        outcomes.addAll(j.all(() -> heat(j)));
         return outcomes;
     }
 

@@ -4,11 +4,9 @@ import static org.leat.check.Level.ERROR;
 import static org.leat.quantity.QuantityKind.AREA;
 import static org.leat.quantity.QuantityKind.CURRENT;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
-import javax.measure.quantity.ElectricCurrent;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Change;
 import org.leat.check.Comparison;
@@ -18,15 +16,14 @@ import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.Cable;
 import org.leat.design.CableInsulation;
-import org.leat.design.DeviceKind;
 import org.leat.design.Place;
 import org.leat.design.TripCurve;
 import org.leat.pack.kit.Conductors;
+import org.leat.pack.kit.DesignParts;
+import org.leat.pack.kit.DeviceSizes;
 import org.leat.pack.kit.Devices;
-import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.Runs;
 import org.leat.plant.duties.FaultClearing;
-import org.leat.plant.loads.DeviceRatings;
 import org.leat.plant.numbers.CableNumbers;
 import org.leat.quantity.Si;
 
@@ -65,10 +62,7 @@ final class ShortTime {
                             + " second: what {device} lets through before it opens only its maker can say.")
             .notApplicable("no-device", "Not judged: no run at the battery has a fuse or breaker.")
             .judgeAll(ShortTime::judge)
-            .leastWayOut(
-                    "thicker",
-                    "Conductors of {area:mm²}.",
-                    (j, failure) -> Conductors.thicker(j.design(), failure.path()))
+            .leastWayOut("thicker", Conductors.THICKER, Conductors::thicker)
             .wayOut("smaller-device", "A device of {rating}, where what flows allows it.", ShortTime::smallerDevice)
             .build();
 
@@ -78,7 +72,7 @@ final class ShortTime {
         List<CableNumbers> runs = j.numbers().cables().stream()
                 .filter(run -> device(j, run) != null)
                 .toList();
-        return runs.isEmpty() ? List.of(j.at("/protection").says("no-device")) : j.each(runs, run -> judge(j, run));
+        return j.eachOr(j.at("/protection").says("no-device"), runs, run -> judge(j, run));
     }
 
     private static Devices.@Nullable Placed device(Judgement j, CableNumbers run) {
@@ -92,8 +86,8 @@ final class ShortTime {
         Spot at = j.at(run.path() + "/conductor/area");
         CableInsulation insulation = at.given(
                 run.path() + "/installation/insulation",
-                cable.installation() == null ? null : cable.installation().insulation());
-        boolean breaker = device.device().kind() == DeviceKind.BREAKER;
+                DesignParts.installation(cable).insulation());
+        boolean breaker = device.isBreaker();
         TripCurve curve = device.device().tripCurve();
         if (breaker) {
             at.given(device.path() + "/trip-curve", curve);
@@ -118,11 +112,9 @@ final class ShortTime {
         if (device == null) {
             return Stream.empty();
         }
-        double now = Si.of(device.device().ratedCurrent());
-        return DeviceRatings.standard().stream()
+        double now = device.rating();
+        return DeviceSizes.upTo(now)
                 .filter(rating -> rating < now)
-                .sorted(Comparator.reverseOrder())
-                .map(rating ->
-                        FieldChanges.rated(device.path() + "/rated-current", rating, "A", ElectricCurrent.class));
+                .map(rating -> DeviceSizes.rated(device.ratingPath(), rating));
     }
 }

@@ -16,6 +16,7 @@ import org.leat.check.Spot;
 import org.leat.design.LiveParts;
 import org.leat.design.Safeguards;
 import org.leat.pack.kit.BusNode;
+import org.leat.pack.kit.DesignParts;
 import org.leat.pack.kit.HighestBusVoltage;
 import org.leat.pack.kit.StandardSizes;
 import org.leat.pack.kit.VoltageCause;
@@ -68,17 +69,13 @@ final class TouchVoltageLimit {
                     "insulate",
                     "Cover every live part so that it takes a tool to reach it.",
                     TouchVoltageLimit::insulate)
-            .leastWayOut(
-                    "fewer-turns",
-                    "A winding with {turns} times the turns in the same copper space.",
-                    WindingTurns::fewer)
+            .leastWayOut("fewer-turns", WindingTurns.ALONE, WindingTurns::fewer)
             .lastAdvice(
                     "low-voltage-rules",
                     "Make the turbine side a low-voltage circuit: cable, boxes and terminals marked for {voltage} or more,"
                             + " covers that take a tool, frame and pipe bonded to earth; planned and tested by a qualified"
                             + " person.",
-                    (j, failure) -> StandardSizes.volts(failure.value()).stream()
-                            .mapToObj(volts -> Change.advice().with("voltage", volts, VOLTAGE)))
+                    StandardSizes.standing("voltage"))
             .build();
 
     private TouchVoltageLimit() {}
@@ -90,16 +87,16 @@ final class TouchVoltageLimit {
         TouchVoltage leads = j.solved().touchVoltage();
         Spot bus = j.at("/safeguards/live-parts").during(highest.situation());
         Spot lead = j.at("/alternator/open-circuit").during(leads.alternatingAt());
-        return j.all(List.of(
+        return j.all(
                 () -> judge(j, bus.with(Arg.phrase("cause", highest.cause())), highest.volts(), ""),
                 () -> judge(
-                        j, lead.with(Arg.phrase("cause", VoltageCause.RUNAWAY)), leads.alternating(), "-alternating")));
+                        j, lead.with(Arg.phrase("cause", VoltageCause.RUNAWAY)), leads.alternating(), "-alternating"));
     }
 
     private static Outcome judge(Judgement j, Spot spot, double volts, String current) {
         Limit extraLow = j.limit("extra-low" + current);
-        Safeguards safeguards = j.design().safeguards();
-        LiveParts parts = safeguards == null ? null : safeguards.liveParts();
+        Safeguards safeguards = DesignParts.safeguards(j);
+        LiveParts parts = safeguards.liveParts();
         if (!current.isEmpty() && parts == LiveParts.INSULATED && volts > extraLow.value()) {
             // allowed behind insulation, but no longer for everybody's hands
             return spot.with("voltage", volts, VOLTAGE).says("insulated-alternating");
@@ -109,7 +106,7 @@ final class TouchVoltageLimit {
                     .atMost(volts, extraLow);
         }
         // a place not said to be dry is taken as wet: the stricter limit
-        boolean dry = safeguards != null && Boolean.FALSE.equals(safeguards.wetPlace());
+        boolean dry = Boolean.FALSE.equals(safeguards.wetPlace());
         Limit reach = j.limit((dry ? "reachable-dry" : "reachable-wet") + current);
         if (volts > reach.value()) {
             spot.given("/safeguards/live-parts", parts);

@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.leat.check.Arg;
-import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
@@ -53,20 +52,14 @@ final class TurbineNotFusedOpen {
             .advice(
                     "needed",
                     "Parts for {voltage} there, or a dump load on the bridge's side of the device that takes everything.",
-                    (j, failure) -> StandardSizes.volts(failure.value()).stream()
-                            .mapToObj(volts -> Change.advice().with("voltage", volts, VOLTAGE)))
+                    StandardSizes.standing("voltage"))
             .build();
 
     private TurbineNotFusedOpen() {}
 
     private static List<Outcome> judge(Judgement j) {
         LoadLost worst = Worst.most(j.solved().loadLost(), LoadLost::directVoltage);
-        List<Devices.Placed> devices = Devices.all(j.design()).stream()
-                .filter(TurbineNotFusedOpen::onTheWay)
-                .toList();
-        return devices.isEmpty()
-                ? List.of(j.at("/protection").says("nothing-opens"))
-                : j.each(devices, device -> judge(j, device, worst));
+        return Devices.each(j, TurbineNotFusedOpen::onTheWay, "nothing-opens", device -> judge(j, device, worst));
     }
 
     private static boolean onTheWay(Devices.Placed device) {

@@ -6,14 +6,12 @@ import static org.leat.check.RuleCard.COMMON_PRACTICE;
 import static org.leat.quantity.QuantityKind.RATIO;
 import static org.leat.quantity.QuantityKind.VOLTAGE;
 
-import java.util.stream.Stream;
 import javax.measure.quantity.ElectricPotential;
 import org.leat.check.Arg;
 import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
-import org.leat.check.Spot;
 import org.leat.design.Rectifier;
 import org.leat.pack.kit.BusNode;
 import org.leat.pack.kit.FieldChanges;
@@ -47,7 +45,7 @@ final class BridgeCapacitor {
             .wayOut(
                     "precharge",
                     "Charge the capacitor through a resistor before it is connected.",
-                    (j, failure) -> Stream.of(Change.of("/rectifier/precharged", true)))
+                    Change.of("/rectifier/precharged", true))
             .leastWayOut(
                     "higher",
                     "A capacitor of {rating}.",
@@ -66,9 +64,10 @@ final class BridgeCapacitor {
         HighestBusVoltage highest = HighestBusVoltage.of(cases, BusNode.BRIDGE);
         double needed = j.limit("factor").value() * highest.volts();
         boolean rush = !Boolean.TRUE.equals(bridge.precharged()) && lost.emptyCapacitorVoltage() > needed;
-        Spot spot = j.at("/rectifier/capacitor-voltage").during(rush ? lost : highest.situation());
-        return spot.with("peak", rush ? lost.directVoltage() : highest.volts(), VOLTAGE)
+        return j.at("/rectifier/capacitor-voltage")
+                .during(rush ? lost : highest.situation())
+                .with("peak", rush ? lost.directVoltage() : highest.volts(), VOLTAGE)
                 .with(Arg.phrase("cause", rush ? VoltageCause.EMPTY_CAPACITOR : highest.cause()))
-                .atMost(rush ? lost.emptyCapacitorVoltage() : needed, spot.si(bridge.capacitorVoltage()), VOLTAGE);
+                .atMost(rush ? lost.emptyCapacitorVoltage() : needed, bridge.capacitorVoltage(), VOLTAGE);
     }
 }

@@ -7,11 +7,11 @@ import javax.measure.quantity.ElectricCurrent;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
-import org.leat.check.Spot;
 import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.NozzlesOnHand;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.Running;
+import org.leat.plant.solved.OperatingPoint;
 
 /** Bridge current against its rating. */
 final class BridgeCurrent {
@@ -35,11 +35,12 @@ final class BridgeCurrent {
     private BridgeCurrent() {}
 
     private static Outcome judge(Judgement j) {
-        Running worst = Worst.most(j.solved().running(), r -> r.operatingPoint().directCurrent());
-        Spot spot = j.at("/rectifier/average-current").during(worst);
-        return spot.atMost(
-                worst.operatingPoint().directCurrent(),
-                spot.known(j.numbers().rectifier().averageCurrentRating()),
-                CURRENT);
+        Running worst = Worst.running(j, OperatingPoint::directCurrent);
+        return j.at("/rectifier/average-current")
+                .during(worst)
+                .atMost(
+                        worst.operatingPoint().directCurrent(),
+                        j.numbers().rectifier().averageCurrentRating(),
+                        CURRENT);
     }
 }

@@ -11,11 +11,9 @@ import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 import javax.measure.quantity.ElectricCurrent;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Arg;
-import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
@@ -131,8 +129,7 @@ final class DiodeShort {
                     LeadFuses::firstFuse)
             .advice(
                     "relay",
-                    "An overload relay in the alternator's leads, set to the winding's limit, that drops the deflector.",
-                    (j, failure) -> Stream.of(Change.advice()))
+                    "An overload relay in the alternator's leads, set to the winding's limit, that drops the deflector.")
             .build();
 
     private DiodeShort() {}
@@ -143,9 +140,9 @@ final class DiodeShort {
             return List.of(j.at("/rectifier").says("no-current"));
         }
         List<Supplier<Outcome>> questions = new ArrayList<>();
-        List<SustainedFault> faults = all.stream()
-                .map(broken -> SustainedFault.of(broken, opening(j)))
-                .toList();
+        Devices.Placed opening = Devices.firstInLeads(j.design());
+        List<SustainedFault> faults =
+                all.stream().map(broken -> SustainedFault.of(broken, opening)).toList();
         List<SustainedFault> cleared =
                 faults.stream().filter(SustainedFault::opens).toList();
         if (!cleared.isEmpty()) {
@@ -185,16 +182,11 @@ final class DiodeShort {
 
     private static Outcome cleared(Judgement j, SustainedFault fault) {
         Devices.Placed device = Objects.requireNonNull(fault.device());
-        return spot(j, device.path() + "/rated-current", fault.broken())
+        return spot(j, device.ratingPath(), fault.broken())
                 .saying("cleared", "overloaded")
                 .with(device.name())
                 .with("opens", device.surelyOpens(), CURRENT)
                 .atLeast(fault.broken().phaseCurrent(), device.surelyOpens(), CURRENT);
-    }
-
-    /** The device in the leads that surely opens with the least current. */
-    private static Devices.@Nullable Placed opening(Judgement j) {
-        return Devices.firstInLeads(j.design());
     }
 
     private static Spot spot(Judgement j, String path, BrokenBridge broken) {
@@ -215,9 +207,8 @@ final class DiodeShort {
     }
 
     private static Outcome winding(Judgement j, SustainedFault fault) {
-        Spot spot = saying(spot(j, "/alternator/current-limit", fault), fault, "carried", "overloaded");
-        double limit = spot.known(j.numbers().alternator().currentLimit());
-        return spot.atMost(fault.current(), limit, CURRENT);
+        return saying(spot(j, "/alternator/current-limit", fault), fault, "carried", "overloaded")
+                .atMost(fault.current(), j.numbers().alternator().currentLimit(), CURRENT);
     }
 
     private static Outcome heat(Judgement j, List<SustainedFault> all) {
@@ -237,8 +228,10 @@ final class DiodeShort {
     }
 
     private static Outcome bridge(Judgement j, SustainedFault fault) {
-        Spot spot = saying(spot(j, "/rectifier/average-current", fault), fault, "bridge-carries", "bridge-overloaded");
-        double limit = spot.known(j.numbers().rectifier().averageCurrentRating());
-        return spot.atMost(DIODES_A_RAIL * fault.diodeCurrent(), limit, CURRENT);
+        return saying(spot(j, "/rectifier/average-current", fault), fault, "bridge-carries", "bridge-overloaded")
+                .atMost(
+                        DIODES_A_RAIL * fault.diodeCurrent(),
+                        j.numbers().rectifier().averageCurrentRating(),
+                        CURRENT);
     }
 }

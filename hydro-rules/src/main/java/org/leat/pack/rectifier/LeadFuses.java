@@ -2,21 +2,17 @@ package org.leat.pack.rectifier;
 
 import static org.leat.quantity.QuantityKind.CURRENT;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import javax.measure.quantity.ElectricCurrent;
 import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.design.DeviceKind;
 import org.leat.design.Place;
-import org.leat.design.ProtectiveDevice;
-import org.leat.design.ProtectiveDeviceBuilder;
+import org.leat.pack.kit.DeviceSizes;
 import org.leat.pack.kit.Devices;
-import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.NozzlesOnHand;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.BrokenBridge;
@@ -24,7 +20,6 @@ import org.leat.plant.cases.Running;
 import org.leat.plant.loads.DeviceRatings;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.NozzleGroup;
-import org.leat.quantity.Si;
 
 /** Fuses for the alternator's leads that carry what the turbine gives and open on a shorted diode; told with {@code rating}. */
 final class LeadFuses {
@@ -62,7 +57,7 @@ final class LeadFuses {
                 || fuses(j).findAny().isPresent()) {
             return Stream.empty();
         }
-        String path = Devices.inLeads(j.design()).findFirst().orElseThrow().path() + "/rated-current";
+        String path = Devices.inLeads(j.design()).findFirst().orElseThrow().ratingPath();
         return protecting(j).flatMap(rating -> {
             List<NozzleGroup> kept = IntStream.range(0, shorted.size())
                     .filter(n -> carries(rating, j.solved().running().get(n)))
@@ -70,16 +65,14 @@ final class LeadFuses {
                     .toList();
             return kept.stream().noneMatch(NozzleGroup::asBuilt)
                     ? Stream.empty()
-                    : Stream.of(
-                            NozzlesOnHand.only(FieldChanges.rated(path, rating, "A", ElectricCurrent.class), j, kept));
+                    : Stream.of(NozzlesOnHand.only(DeviceSizes.rated(path, rating), j, kept));
         });
     }
 
     static Stream<Change> smallerDevice(Judgement j, Outcome.Fail failure) {
         return Devices.inLeads(j.design())
                 .limit(1)
-                .flatMap(device -> fuses(j).map(rating ->
-                        FieldChanges.rated(device.path() + "/rated-current", rating, "A", ElectricCurrent.class)));
+                .flatMap(device -> fuses(j).map(rating -> DeviceSizes.rated(device.ratingPath(), rating)));
     }
 
     static Stream<Change> newFuse(Judgement j, Outcome.Fail failure) {
@@ -87,17 +80,8 @@ final class LeadFuses {
                 || Devices.inLeads(j.design()).findAny().isPresent()) {
             return Stream.empty();
         }
-        return fuses(j).map(rating -> {
-            List<ProtectiveDevice> devices = new ArrayList<>(j.design().devices());
-            devices.add(ProtectiveDeviceBuilder.builder()
-                    .name("fuse in each lead")
-                    .kind(DeviceKind.FUSE)
-                    .from(Place.ALTERNATOR)
-                    .to(Place.RECTIFIER)
-                    .ratedCurrent(Si.quantity(rating, "A", ElectricCurrent.class))
-                    .build());
-            return Change.of("/protection", devices).with("rating", rating, CURRENT);
-        });
+        return fuses(j).map(rating ->
+                DeviceSizes.withFuse(j.design(), "fuse in each lead", Place.ALTERNATOR, Place.RECTIFIER, rating));
     }
 
     /** Where no device is told at all: to tell one makes every other that is missing a failure, so that it cannot be tried alone. */

@@ -17,6 +17,7 @@ import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.BatteryFull;
 import org.leat.plant.cases.Cases;
 import org.leat.plant.cases.Running;
+import org.leat.plant.solved.OperatingPoint;
 
 /** Current through the charge regulator against its rating. */
 final class RegulatorCurrent {
@@ -50,19 +51,14 @@ final class RegulatorCurrent {
             return spot.says("none");
         }
         if (regulator.kind() == RegulatorKind.TRACKING) {
-            Running most = Worst.most(
-                    cases.running(), running -> running.operatingPoint().batteryCurrent());
-            return judge(spot.during(most), most.operatingPoint().batteryCurrent(), regulator);
+            Running most = Worst.running(j, OperatingPoint::batteryCurrent);
+            return spot.during(most).atMost(most.operatingPoint().batteryCurrent(), regulator.currentRating(), CURRENT);
         }
-        Running running = Worst.most(cases.running(), r -> r.operatingPoint().directCurrent());
+        Running running = Worst.running(j, OperatingPoint::directCurrent);
         BatteryFull full = Worst.most(cases.batteryFull(), BatteryFull::turbineCurrent);
         double current = running.operatingPoint().directCurrent();
         return full.turbineCurrent() > current
-                ? judge(spot.during(full), full.turbineCurrent(), regulator)
-                : judge(spot.during(running), current, regulator);
-    }
-
-    private static Outcome judge(Spot spot, double current, ChargeRegulator regulator) {
-        return spot.atMost(current, spot.si(regulator.currentRating()), CURRENT);
+                ? spot.during(full).atMost(full.turbineCurrent(), regulator.currentRating(), CURRENT)
+                : spot.during(running).atMost(current, regulator.currentRating(), CURRENT);
     }
 }

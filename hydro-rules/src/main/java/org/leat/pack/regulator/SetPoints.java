@@ -63,11 +63,11 @@ final class SetPoints {
         Spot floating = j.at("/regulator/float-voltage");
         Spot cutOff = j.at("/regulator/cut-off-voltage");
         BatteryBank bank = j.design().battery();
-        return j.all(List.of(
+        return j.all(
                 () -> judge(
                         absorption, regulator.absorptionVoltage(), bank, ABSORPTION_VOLTAGE, HIGHEST_CHARGE_VOLTAGE),
                 () -> judge(floating, regulator.floatVoltage(), bank, FLOAT_VOLTAGE, FLOAT_VOLTAGE),
-                () -> judge(cutOff, regulator.cutOffVoltage(), bank, LOW_VOLTAGE_DISCONNECT, NOMINAL_VOLTAGE)));
+                () -> judge(cutOff, regulator.cutOffVoltage(), bank, LOW_VOLTAGE_DISCONNECT, NOMINAL_VOLTAGE));
     }
 
     private static Outcome judge(

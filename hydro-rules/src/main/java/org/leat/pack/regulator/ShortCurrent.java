@@ -82,13 +82,12 @@ final class ShortCurrent {
             .notApplicable("one-node", "Not judged: no tracking or series regulator stands between bridge and battery.")
             .judgeAll(ShortCurrent::judge)
             .leastWayOut("bridge", "A bridge for {rating}.", ShortCurrent::largerBridge)
-            .leastWayOut("thicker", "Conductors of {area:mm²}.", ShortCurrent::thicker)
+            .leastWayOut("thicker", Conductors.THICKER, ShortCurrent::thicker)
             .leastWayOut("smaller-nozzle", NozzlesOnHand.NONE_LARGER, NozzlesOnHand::smaller)
             .advice(
                     "fuse",
                     "A fuse in each lead between alternator and bridge that carries what the turbine gives and opens below what"
-                            + " the winding stands.",
-                    (j, failure) -> Stream.of(Change.advice()))
+                            + " the winding stands.")
             .build();
 
     private ShortCurrent() {}
@@ -151,14 +150,13 @@ final class ShortCurrent {
     }
 
     private static Outcome winding(Judgement j, SustainedShort fault) {
-        Spot spot = fault.spot(j.at("/alternator/current-limit"), "winding-carries", "winding-overloaded");
-        return spot.atMost(
-                fault.phaseCurrent(), spot.known(j.numbers().alternator().currentLimit()), CURRENT);
+        return fault.spot(j.at("/alternator/current-limit"), "winding-carries", "winding-overloaded")
+                .atMost(fault.phaseCurrent(), j.numbers().alternator().currentLimit(), CURRENT);
     }
 
     private static Outcome bridge(Judgement j, SustainedShort fault) {
-        Spot spot = fault.spot(j.at("/rectifier/average-current"), "bridge-carries", "bridge-overloaded");
-        return spot.atMost(fault.direct(), spot.known(j.numbers().rectifier().averageCurrentRating()), CURRENT);
+        return fault.spot(j.at("/rectifier/average-current"), "bridge-carries", "bridge-overloaded")
+                .atMost(fault.direct(), j.numbers().rectifier().averageCurrentRating(), CURRENT);
     }
 
     private static Outcome cable(Judgement j, CableNumbers cable, SustainedShort fault, double current) {
@@ -177,8 +175,8 @@ final class ShortCurrent {
     }
 
     private static Stream<Change> thicker(Judgement j, Outcome.Fail failure) {
-        return (failure.says("cable-overloaded") || failure.says("cable-overloaded-unopened"))
-                ? Conductors.thicker(j.design(), failure.path())
+        return failure.says("cable-overloaded") || failure.says("cable-overloaded-unopened")
+                ? Conductors.thicker(j, failure)
                 : Stream.empty();
     }
 }

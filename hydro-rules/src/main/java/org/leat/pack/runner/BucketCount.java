@@ -11,9 +11,8 @@ import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
-import org.leat.design.Buckets;
 import org.leat.design.RunnerKind;
-import org.leat.pack.kit.RunnerParts;
+import org.leat.pack.kit.DesignParts;
 import org.leat.plant.cases.JetOnRunner;
 
 /** Number of buckets against the rule for split double buckets. */
@@ -41,8 +40,7 @@ final class BucketCount {
     private BucketCount() {}
 
     private static Outcome judge(Judgement j) {
-        Buckets buckets = RunnerParts.buckets(j);
-        int count = j.at("/").given(PATH, buckets == null ? null : buckets.count());
+        int count = j.at("/").given(PATH, DesignParts.buckets(j).count());
         JetOnRunner jet = j.solved().thickestJet();
         Spot spot = j.at(PATH);
         if (jet.runner().kind() != RunnerKind.PELTON) {

@@ -2,7 +2,6 @@ package org.leat.pack.runner;
 
 import static org.leat.check.Level.ERROR;
 import static org.leat.check.RuleCard.COMMON_PRACTICE;
-import static org.leat.quantity.QuantityKind.LENGTH;
 import static org.leat.quantity.QuantityKind.PRESSURE;
 import static org.leat.quantity.QuantityKind.TEMPERATURE;
 
@@ -15,13 +14,13 @@ import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.pack.kit.BucketMaterials;
+import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.RunnerParts;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.Running;
 import org.leat.plant.duties.BucketNeck;
 import org.leat.plant.duties.BucketStrength;
 import org.leat.plant.numbers.PlantNumbers;
-import org.leat.quantity.Si;
 
 /** Stress in the neck that carries one bucket: jammed once, and at every passing for years. */
 final class BucketRoot {
@@ -37,8 +36,7 @@ final class BucketRoot {
             .judged("the wheel jammed in the jet, and running; on the nozzle set with the strongest jet")
             .source("momentum and beam theory, any text")
             .source(COMMON_PRACTICE)
-            .passes("holds", "The bucket's neck sees {value:MPa}; it may see {limit:MPa}.")
-            .fails("breaks", "The bucket's neck sees {value:MPa}; it may see {limit:MPa}.")
+            .either("holds", "breaks", "The bucket's neck sees {value:MPa}; it may see {limit:MPa}.")
             .fails("too-warm", "At {temperature:°C} the buckets' material does not hold its shape.")
             .judgeAll(BucketRoot::judge)
             .leastWayOut("thicker", "A neck {thickness:mm} thick along the jet.", BucketRoot::thicker)
@@ -69,6 +67,6 @@ final class BucketRoot {
     private static Stream<Change> thicker(Judgement j, Outcome.Fail failure) {
         double now = Math.ceil(RunnerParts.neck(j, j.at(PATH)).thickness() * 1000);
         return Stream.iterate(now + 1, t -> t <= 3 * now, t -> t + 1)
-                .map(t -> Change.of(PATH, Si.quantity(t, "mm", Length.class)).with("thickness", t / 1000, LENGTH));
+                .map(t -> FieldChanges.told(PATH, "thickness", t, "mm", Length.class));
     }
 }

@@ -6,7 +6,8 @@ import static org.leat.quantity.QuantityKind.ROTATIONAL_SPEED;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
-import org.leat.design.Safeguards;
+import org.leat.check.Spot;
+import org.leat.pack.kit.DesignParts;
 import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.LoadLost;
@@ -37,16 +38,13 @@ final class Guard {
 
     private static Outcome judge(Judgement j) {
         LoadLost fastest = Worst.most(j.solved().loadLost(), LoadLost::speed);
-        Safeguards safeguards = j.design().safeguards();
-        if (safeguards == null || safeguards.runnerGuard() == null) {
-            return j.at("/safeguards")
-                    .with("speed", fastest.speed(), ROTATIONAL_SPEED)
-                    .says("look");
+        Spot told = j.at("/safeguards").with("speed", fastest.speed(), ROTATIONAL_SPEED);
+        Boolean guard = DesignParts.safeguards(j).runnerGuard();
+        if (guard == null) {
+            return told.says("look");
         }
-        return safeguards.runnerGuard()
+        return guard
                 ? j.at("/safeguards/runner-guard").says("guarded")
-                : j.at("/safeguards/runner-guard")
-                        .with("speed", fastest.speed(), ROTATIONAL_SPEED)
-                        .says("unguarded");
+                : told.at("/safeguards/runner-guard").says("unguarded");
     }
 }

@@ -4,23 +4,19 @@ import static org.leat.check.Level.WARNING;
 import static org.leat.check.NamedLimit.Safer.HIGHER;
 import static org.leat.check.NamedLimit.Safer.LOWER;
 import static org.leat.check.RuleCard.COMMON_PRACTICE;
-import static org.leat.quantity.QuantityKind.LENGTH;
 import static org.leat.quantity.QuantityKind.PRESSURE;
 import static org.leat.quantity.QuantityKind.RATIO;
 import static org.leat.quantity.QuantityKind.TORQUE;
 
-import java.util.stream.DoubleStream;
-import java.util.stream.Stream;
 import javax.measure.quantity.Length;
-import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.Hub;
 import org.leat.design.Runner;
+import org.leat.pack.kit.FieldChanges;
 import org.leat.plant.duties.HubTorque;
-import org.leat.quantity.Si;
 
 /** The bolts that hold the wheel to its hub against the greatest torque of a moment. */
 final class HubFastening {
@@ -42,14 +38,14 @@ final class HubFastening {
             .limit("strength", PRESSURE, 400, "MPa", "ISO 898-1, class 4.6 (from memory)", LOWER)
             .limit("share", RATIO, 0.6, "", "VDI 2230-1 (from memory)", LOWER)
             .limit("factor", RATIO, 3, "", COMMON_PRACTICE, HIGHER)
-            .passes("holds", "With {torque} on the hub its bolts see {value:MPa}; they may see {limit:MPa}.")
-            .fails("shears", "With {torque} on the hub its bolts see {value:MPa}; they may see {limit:MPa}.")
+            .either("holds", "shears", "With {torque} on the hub its bolts see {value:MPa}; they may see {limit:MPa}.")
             .judge(HubFastening::judge)
-            .leastWayOut("thicker", "Bolts of {bolt:mm}.", HubFastening::thicker)
-            .advice(
-                    "key",
-                    "A key or a taper that carries the torque, the bolts only to hold it together.",
-                    (j, failure) -> Stream.of(Change.advice()))
+            .leastWayOut(
+                    "thicker",
+                    "Bolts of {bolt:mm}.",
+                    FieldChanges.sizes(
+                            PATH + "/bolt-diameter", "bolt", "mm", Length.class, 4, 5, 6, 8, 10, 12, 16, 20, 24))
+            .advice("key", "A key or a taper that carries the torque, the bolts only to hold it together.")
             .build();
 
     private HubFastening() {}
@@ -68,11 +64,5 @@ final class HubFastening {
         return spot.during(torque.during())
                 .with("torque", torque.torque(), TORQUE)
                 .atMost(HubTorque.shear(torque.torque(), bolts, diameter, circle), may, PRESSURE);
-    }
-
-    private static Stream<Change> thicker(Judgement j, Outcome.Fail failure) {
-        return DoubleStream.of(4, 5, 6, 8, 10, 12, 16, 20, 24)
-                .mapToObj(mm -> Change.of(PATH + "/bolt-diameter", Si.quantity(mm, "mm", Length.class))
-                        .with("bolt", mm / 1000, LENGTH));
     }
 }

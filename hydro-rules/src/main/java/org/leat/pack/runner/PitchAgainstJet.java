@@ -12,8 +12,8 @@ import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
+import org.leat.pack.kit.FieldChanges;
 import org.leat.plant.cases.JetOnRunner;
-import org.leat.quantity.Si;
 
 /** Pitch diameter over jet diameter: a wheel too small for its jet. */
 final class PitchAgainstJet {
@@ -59,7 +59,6 @@ final class PitchAgainstJet {
     private static Stream<Change> larger(Judgement j, Outcome.Fail failure) {
         double jet = j.numbers().runner().pitchDiameter() / failure.value();
         double millimetres = Math.ceil(jet * failure.limit() * 1000 / 5) * 5;
-        return Stream.of(Change.of(PATH, Si.quantity(millimetres, "mm", Length.class))
-                .with("diameter", millimetres / 1000, LENGTH));
+        return Stream.of(FieldChanges.told(PATH, "diameter", millimetres, "mm", Length.class));
     }
 }

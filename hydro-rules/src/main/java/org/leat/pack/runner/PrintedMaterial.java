@@ -44,8 +44,7 @@ final class PrintedMaterial {
             .limit("margin", TEMPERATURE_DIFFERENCE, 15, "K", COMMON_PRACTICE, HIGHER)
             .limit("water-uptake", RATIO, 2, "%", COMMON_PRACTICE, LOWER)
             .notApplicable("not-printed", "The buckets are not printed.")
-            .passes("cool-enough", "The wheel gets {value:°C} warm; {material} may get {limit:°C}.")
-            .fails("too-hot", "The wheel gets {value:°C} warm; {material} may get {limit:°C}.")
+            .either("cool-enough", "too-hot", "The wheel gets {value:°C} warm; {material} may get {limit:°C}.")
             .passes("dry-enough", "{material} takes up {value:%} of water.")
             .fails("drinks", "{material} takes up {value:%} of water and goes soft; good is {limit}.")
             .passes(
@@ -82,7 +81,7 @@ final class PrintedMaterial {
         double deflection = unstated.given(RunnerParts.MATERIAL, tabled.isPresent() ? tabled.getAsDouble() : null);
         j.solved();
         Spot spot = j.at(RunnerParts.MATERIAL).with("material", unstated.given(buckets.material()));
-        return j.all(List.of(
+        return j.all(
                 () -> spot.during("hottest day")
                         .saying("cool-enough", "too-hot")
                         .atMost(
@@ -93,7 +92,7 @@ final class PrintedMaterial {
                         .as(WARNING)
                         .saying("dry-enough", "drinks")
                         .atMost(strength.material().waterUptake(), j.limit("water-uptake")),
-                () -> layers(j, unstated, buckets)));
+                () -> layers(j, unstated, buckets));
     }
 
     private static Outcome layers(Judgement j, Spot unstated, Buckets buckets) {

@@ -6,16 +6,12 @@ import static org.leat.check.NamedLimit.Safer.HIGHER;
 import static org.leat.check.NamedLimit.Safer.LOWER;
 import static org.leat.check.RuleCard.COMMON_PRACTICE;
 import static org.leat.quantity.QuantityKind.FORCE;
-import static org.leat.quantity.QuantityKind.LENGTH;
 import static org.leat.quantity.QuantityKind.PRESSURE;
 import static org.leat.quantity.QuantityKind.RATIO;
 import static org.leat.quantity.QuantityKind.TORQUE;
 
 import java.util.Objects;
-import java.util.stream.DoubleStream;
-import java.util.stream.Stream;
 import javax.measure.quantity.Length;
-import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
@@ -23,10 +19,10 @@ import org.leat.check.Spot;
 import org.leat.design.Bearings;
 import org.leat.design.Hub;
 import org.leat.design.Runner;
+import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.RunnerParts;
 import org.leat.plant.duties.HubTorque;
 import org.leat.plant.duties.ShaftLoading;
-import org.leat.quantity.Si;
 
 /** The shaft that carries the wheel against the greatest torque of a moment and the pull of the jets. */
 final class Shaft {
@@ -48,14 +44,19 @@ final class Shaft {
             .source(COMMON_PRACTICE)
             .limit("yield", PRESSURE, 235, "MPa", "EN 10025-2, S235 (from memory)", LOWER)
             .limit("factor", RATIO, 3, "", COMMON_PRACTICE, HIGHER)
-            .passes("holds", "Under {torque} and a pull of {pull} the shaft sees {value:MPa}; it may see {limit:MPa}.")
-            .fails("yields", "Under {torque} and a pull of {pull} the shaft sees {value:MPa}; it may see {limit:MPa}.")
+            .either(
+                    "holds",
+                    "yields",
+                    "Under {torque} and a pull of {pull} the shaft sees {value:MPa}; it may see {limit:MPa}.")
             .judge(Shaft::judge)
-            .leastWayOut("thicker", "A shaft of {shaft:mm}.", Shaft::thicker)
+            .leastWayOut(
+                    "thicker",
+                    "A shaft of {shaft:mm}.",
+                    FieldChanges.sizes(
+                            PATH, "shaft", "mm", Length.class, 8, 10, 12, 15, 17, 20, 25, 30, 35, 40, 45, 50))
             .advice(
                     "bearing-beyond",
-                    "A bearing on the other side of the wheel too, in line with the first, or the wheel closer to the bearing.",
-                    (j, failure) -> Stream.of(Change.advice()))
+                    "A bearing on the other side of the wheel too, in line with the first, or the wheel closer to the bearing.")
             .build();
 
     private Shaft() {}
@@ -78,11 +79,5 @@ final class Shaft {
                 .with("torque", strain.torque(), TORQUE)
                 .with("pull", strain.pull(), FORCE)
                 .atMost(stress, may, PRESSURE);
-    }
-
-    private static Stream<Change> thicker(Judgement j, Outcome.Fail failure) {
-        return DoubleStream.of(8, 10, 12, 15, 17, 20, 25, 30, 35, 40, 45, 50)
-                .mapToObj(mm ->
-                        Change.of(PATH, Si.quantity(mm, "mm", Length.class)).with("shaft", mm / 1000, LENGTH));
     }
 }

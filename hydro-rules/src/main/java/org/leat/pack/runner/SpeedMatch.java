@@ -1,6 +1,5 @@
 package org.leat.pack.runner;
 
-import static org.leat.quantity.QuantityKind.LENGTH;
 import static org.leat.quantity.QuantityKind.POWER;
 import static org.leat.quantity.QuantityKind.RATIO;
 
@@ -17,13 +16,13 @@ import org.leat.design.Connection;
 import org.leat.design.RegulatorKind;
 import org.leat.design.Winding;
 import org.leat.pack.kit.BankVoltage;
+import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.Rewinding;
 import org.leat.pack.kit.TrackingRegulator;
 import org.leat.plant.Plant;
 import org.leat.plant.cases.TrackingWindow;
 import org.leat.plant.numbers.NozzleGroup;
 import org.leat.plant.solved.OperatingPoint;
-import org.leat.quantity.Si;
 
 /**
  * Changes that bring the speed ratio of one nozzle set into range: another wheel, another battery voltage, another winding
@@ -57,8 +56,8 @@ record SpeedMatch(NozzleGroup nozzles, double low, double high) {
         double scale =
                 match.scale(s -> plant.withRunner(plant.numbers().runner().withPitchDiameter(now * s)), true);
         return near(now * scale * 1000)
-                .map(millimetres -> Change.of("/runner/pitch-diameter", Si.quantity(millimetres, "mm", Length.class))
-                        .with("diameter", millimetres / 1000, LENGTH))
+                .map(millimetres ->
+                        FieldChanges.told("/runner/pitch-diameter", "diameter", millimetres, "mm", Length.class))
                 .map(match::told);
     }
 

@@ -12,9 +12,9 @@ import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
-import org.leat.design.Buckets;
 import org.leat.design.Runner;
-import org.leat.pack.kit.RunnerParts;
+import org.leat.pack.kit.DesignParts;
+import org.leat.pack.kit.FieldChanges;
 import org.leat.plant.cases.JetOnRunner;
 import org.leat.quantity.Si;
 
@@ -31,8 +31,7 @@ final class TailwaterHeight {
             .formula("clear height ≥ 4 jet diameters + half a bucket")
             .judged("the thickest jet of all sets on hand; usual tail water, and flood")
             .source(COMMON_PRACTICE)
-            .passes("clear", "The wheel hangs {value:mm} clear; a jet of {jet:mm} asks for {limit:mm}.")
-            .fails("too-low", "The wheel hangs {value:mm} clear; a jet of {jet:mm} asks for {limit:mm}.")
+            .either("clear", "too-low", "The wheel hangs {value:mm} clear; a jet of {jet:mm} asks for {limit:mm}.")
             .judgeAll(TailwaterHeight::judge)
             .wayOut(
                     "raise",
@@ -47,21 +46,18 @@ final class TailwaterHeight {
         JetOnRunner jet = j.solved().thickestJet();
         Spot usual = j.at(USUAL).with("jet", jet.diameter(), LENGTH);
         Spot flood = usual.at(FLOOD);
-        return j.all(List.of(
+        return j.all(
                 () -> usual.atLeast(usual.si(runner.tailwaterClearance()), least(j), LENGTH),
-                () -> flood.atLeast(flood.si(runner.floodClearance()), least(j), LENGTH)));
+                () -> flood.atLeast(flood.si(runner.floodClearance()), least(j), LENGTH));
     }
 
     private static double least(Judgement j) {
         JetOnRunner jet = j.solved().thickestJet();
-        Buckets buckets = RunnerParts.buckets(j);
-        double usual = jet.usualBucketLength();
-        return jet.leastTailwaterClearance(buckets == null ? usual : Si.of(buckets.length(), usual));
+        return jet.leastTailwaterClearance(Si.of(DesignParts.buckets(j).length(), jet.usualBucketLength()));
     }
 
     private static Stream<Change> raised(Judgement j, Outcome.Fail failure) {
         double millimetres = Math.ceil(least(j) * 100 - 1e-9) * 10;
-        return Stream.of(Change.of(failure.path(), Si.quantity(millimetres, "mm", Length.class))
-                .with("height", millimetres / 1000, LENGTH));
+        return Stream.of(FieldChanges.told(failure.path(), "height", millimetres, "mm", Length.class));
     }
 }

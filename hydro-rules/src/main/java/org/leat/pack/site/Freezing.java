@@ -38,7 +38,7 @@ final class Freezing {
                     "drain",
                     "A drain at the lowest point and a way for air in at the top, opened whenever the plant"
                             + " stands in frost.",
-                    (j, failure) -> Stream.of(Change.of("/penstock/drained", true)))
+                    Change.of("/penstock/drained", true))
             .build();
 
     private Freezing() {}

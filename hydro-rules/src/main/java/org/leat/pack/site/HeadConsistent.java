@@ -14,8 +14,8 @@ import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
-import org.leat.design.Intake;
 import org.leat.design.Section;
+import org.leat.pack.kit.DesignParts;
 import org.leat.pack.kit.PipeSizes;
 import org.leat.plant.numbers.SectionNumbers;
 import org.leat.plant.numbers.SiteNumbers;
@@ -86,8 +86,8 @@ final class HeadConsistent {
 
     /** The head that the pipe's top and the water over it make. */
     private static double pipe(Judgement j) {
-        Intake intake = j.design().intake();
-        double depth = j.at(HEAD).si("/intake/submergence", intake == null ? null : intake.submergence());
+        double depth =
+                j.at(HEAD).si("/intake/submergence", DesignParts.intake(j).submergence());
         SectionNumbers first = j.numbers().penstock().sections().get(0);
         return first.fromElevation() + first.bore() / 2 + depth;
     }

@@ -5,8 +5,6 @@ import static org.leat.check.RuleCard.COMMON_PRACTICE;
 import static org.leat.quantity.QuantityKind.VOLUME_FLOW;
 
 import java.util.List;
-import java.util.stream.Stream;
-import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
@@ -44,10 +42,7 @@ final class KeptFlow {
                             + " a dry time it is less.")
             .judge(KeptFlow::judge)
             .leastWayOut("smaller-nozzle", "A {bore:mm} nozzle in every open position.", NozzlesOnHand::smaller)
-            .advice(
-                    "kept-first",
-                    "An intake whose sill lets the kept flow by before the pipe gets any.",
-                    (j, failure) -> Stream.of(Change.advice()))
+            .advice("kept-first", "An intake whose sill lets the kept flow by before the pipe gets any.")
             .build();
 
     private KeptFlow() {}

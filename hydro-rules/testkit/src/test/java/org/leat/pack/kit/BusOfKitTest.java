@@ -60,7 +60,9 @@ class BusOfKitTest {
                 Objects.requireNonNull(Devices.in(design, design.cables().get(2)));
         assertThat(found.device().name()).isEqualTo("fuse");
         assertThat(Devices.in(design, design.cables().get(1))).isNull();
-        assertThat(Devices.atBattery(design)).hasSize(1);
+        assertThat(Devices.all(design).stream().filter(Devices.Placed::opensAtBattery))
+                .extracting(device -> device.device().name())
+                .containsExactly("fuse");
         assertThat(Devices.joins(design.cables().get(2), BATTERY)).isTrue();
         assertThat(Devices.joins(design.cables().get(2), INVERTER)).isTrue();
         assertThat(Devices.joins(design.cables().get(2), RECTIFIER)).isFalse();

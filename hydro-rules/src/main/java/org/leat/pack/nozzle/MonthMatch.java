@@ -1,9 +1,10 @@
-package org.leat.pack.kit;
+package org.leat.pack.nozzle;
 
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.Cases;
 import org.leat.plant.duties.SeasonMatch;
 import org.leat.season.DesignYear;
@@ -17,10 +18,10 @@ import org.leat.season.Year.Month;
  * @param share energy of the jets over that of nozzles cut for each day's flow
  * @param worst the day that is suited worst
  */
-public record MonthMatch(Month month, double share, SeasonMatch worst) {
+record MonthMatch(Month month, double share, SeasonMatch worst) {
 
     /** {@return every month with water for the plant} */
-    public static List<MonthMatch> all(Cases cases, DesignYear.Told told) {
+    static List<MonthMatch> all(Cases cases, DesignYear.Told told) {
         FlowSeries series = told.year().series();
         Map<Double, SeasonMatch> known = new HashMap<>();
         List<MonthMatch> all = new ArrayList<>();
