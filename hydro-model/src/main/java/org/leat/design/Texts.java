@@ -15,7 +15,7 @@ public final class Texts {
     /** Characters of any other text at most. */
     public static final int LONGEST = 20_000;
 
-    private static final Pattern COMMAND = Pattern.compile("(?<![\\p{L}\\p{N}])(?::(?=:)|#(?=#\\[))");
+    private static final Pattern COMMAND = Pattern.compile(":(?=:)|#(?=#\\w*(?:\\[|$))");
 
     private Texts() {}
 
@@ -75,11 +75,12 @@ public final class Texts {
     }
 
     /**
-     * {@return the text, with what a build service takes for a command where a line begins with it broken up: {@code ::error},
-     * {@code ##[error]}} At the beginning of any word, for there a line may be wrapped.
+     * {@return the text, with what a build service takes for a command broken up: {@code ::error} where a line begins with it,
+     * {@code ##[error]}, {@code ##vso[…]} and the like wherever they stand} Everywhere, for a line may be broken within a long word;
+     * also {@code ##} at the end, for a bracket may follow.
      */
     public static String disarmed(String text) {
-        return text.contains("::") || text.contains("##[")
+        return text.contains("::") || text.contains("##")
                 ? COMMAND.matcher(text)
                         .replaceAll(command -> String.format(
                                 Locale.ROOT, "\\\\u%04X", (int) command.group().charAt(0)))

@@ -56,6 +56,10 @@ public final class DesignSchema {
         return root;
     }
 
+    /**
+     * A default stands where leaving out says the same, and nowhere else: an editor writes defaults into files, and what is assumed
+     * is not known by being written.
+     */
     private ObjectNode record(Shape shape, @Nullable String kind) {
         ObjectNode out = NODES.objectNode();
         String about = about(shape.type());
@@ -88,6 +92,10 @@ public final class DesignSchema {
             properties.set(field.key(), property);
             if (field.required()) {
                 required.add(field.key());
+            } else if (!field.canBeAbsent() && field.type() instanceof ValueType.OfList) {
+                property.putArray("default");
+            } else if (!field.canBeAbsent() && field.type() instanceof ValueType.OfNames) {
+                property.putObject("default");
             }
         }
         out.put("additionalProperties", false);

@@ -142,10 +142,10 @@ final class YamlText {
                 default -> {
                     if (c < ' '
                             || (c > '~' && (!StreamReader.isPrintable(c) || Character.isISOControl(c)))
+                            || Character.getType(c) == Character.FORMAT // marks of direction: an editor would obey
                             || c == 0x2028
-                            || c == 0x2029
-                            || c == 0xFEFF) {
-                        quoted.append(String.format(Locale.ROOT, "\\u%04x", c)); // none lies beyond U+FFFF
+                            || c == 0x2029) {
+                        quoted.append(String.format(Locale.ROOT, c > 0xFFFF ? "\\U%08x" : "\\u%04x", c));
                     } else {
                         quoted.appendCodePoint(c);
                     }

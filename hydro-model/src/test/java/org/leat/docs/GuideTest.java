@@ -2,10 +2,15 @@ package org.leat.docs;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -36,17 +41,39 @@ class GuideTest {
     }
 
     @Test
-    void every_demo_leads_an_editor_to_the_schema() throws IOException {
-        Path designs = Sources.ROOT.resolve("hydro-examples/designs");
-        try (Stream<Path> files = Files.list(designs)) {
-            List<Path> demos = files.filter(f -> f.toString().endsWith(".yaml")).toList();
-            assertThat(demos).hasSizeGreaterThan(4).allSatisfy(demo -> {
+    void every_example_leads_an_editor_to_a_schema_that_takes_it() throws IOException {
+        SchemaRegistry schemas = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
+        Set<String> led = new TreeSet<>();
+        try (Stream<Path> files = Files.walk(Sources.ROOT.resolve("hydro-examples"))) {
+            for (Path example : files.filter(GuideTest::isForAnEditor).sorted().toList()) {
+                String text = Files.readString(example);
                 Matcher line = Pattern.compile("(?m)^# yaml-language-server: \\$schema=(\\S+)$")
-                        .matcher(Files.readString(demo));
-                assertThat(line.find()).as(demo.toString()).isTrue();
-                assertThat(designs.resolve(line.group(1))).isRegularFile();
-            });
+                        .matcher(text);
+                assertThat(line.find()).as(example.toString()).isTrue();
+                Path file = example.resolveSibling(line.group(1)).normalize();
+                assertThat(file).as(example.toString()).isRegularFile();
+                led.add(file.getFileName().toString());
+                assertThat(schemas.getSchema(Files.readString(file)).validate(text, InputFormat.YAML))
+                        .as(example.toString())
+                        .isEmpty();
+            }
         }
+        assertThat(led)
+                .containsExactly(
+                        "bench.schema.json",
+                        "design-file.schema.json",
+                        "gauging.schema.json",
+                        "price-list.schema.json",
+                        "readings.schema.json",
+                        "rule-file.schema.json",
+                        "settings-file.schema.json",
+                        "survey.schema.json");
+    }
+
+    /** Not what services read, what the build leaves and what a test is made of. */
+    private static boolean isForAnEditor(Path file) {
+        String path = Sources.ROOT.relativize(file).toString().replace('\\', '/');
+        return path.endsWith(".yaml") && !path.contains("/.") && !path.contains("/src/") && !path.contains("/target/");
     }
 
     @Test

@@ -13,16 +13,30 @@ import java.util.Locale;
 final class Characters extends Writer {
 
     private final Appendable out;
+    private final boolean json;
+    private char before;
 
-    Characters(Appendable out) {
+    private Characters(Appendable out, boolean json) {
         this.out = out;
+        this.json = json;
+    }
+
+    static Characters ofXml(Appendable out) {
+        return new Characters(out, false);
+    }
+
+    /** Of {@code ##} the second is told as its code too: a build service takes {@code ##[error]} for a command wherever it stands. */
+    static Characters ofJson(Appendable out) {
+        return new Characters(out, true);
     }
 
     @Override
     public void write(char[] chars, int offset, int length) throws IOException {
         int from = offset;
         for (int i = offset; i < offset + length; i++) {
-            if (isHidden(chars[i])) {
+            boolean second = json && chars[i] == '#' && before == '#';
+            before = chars[i];
+            if (second || isHidden(chars[i])) {
                 out.append(CharBuffer.wrap(chars, from, i - from));
                 out.append(String.format(Locale.ROOT, "\\u%04x", (int) chars[i]));
                 from = i + 1;

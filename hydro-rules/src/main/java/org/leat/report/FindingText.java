@@ -174,7 +174,7 @@ final class FindingText {
         for (Limit limit : rule.limits().values()) {
             boolean compared = comparison != null && comparison.isSetBy(limit.name());
             if (limit.changedBy() != null) {
-                (compared ? sources : behind).add(PlainText.of(changed(rule, limit)));
+                (compared ? sources : behind).add(changed(rule, limit));
             } else if (compared) {
                 sources.add(limit.named().source());
             }
@@ -183,7 +183,7 @@ final class FindingText {
             sources.addAll(rule.card().sources());
         }
         sources.addAll(behind);
-        return sources.stream().distinct().collect(Collectors.joining("; "));
+        return PlainText.of(sources.stream().distinct().collect(Collectors.joining("; ")));
     }
 
     /** Who changed a limit and why. */

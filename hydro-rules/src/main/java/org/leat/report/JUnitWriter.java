@@ -36,7 +36,7 @@ public final class JUnitWriter implements ReportWriter {
         this.wording = new Wording(rulebook);
         this.failOn = failOn;
         try {
-            this.xml = XMLOutputFactory.newFactory().createXMLStreamWriter(new Characters(out));
+            this.xml = XMLOutputFactory.newFactory().createXMLStreamWriter(Characters.ofXml(out));
             xml.writeStartDocument("UTF-8", "1.0");
             xml.writeCharacters("\n");
             xml.writeStartElement("testsuites");

@@ -30,7 +30,7 @@ final class JsonLines {
                 .withArrayEmptySeparator(""));
         printer.indentObjectsWith(indent);
         printer.indentArraysWith(indent);
-        JsonGenerator generator = MAPPER.createGenerator(new Characters(out));
+        JsonGenerator generator = MAPPER.createGenerator(Characters.ofJson(out));
         generator.setPrettyPrinter(printer);
         return generator;
     }

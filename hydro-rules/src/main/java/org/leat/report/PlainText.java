@@ -12,8 +12,7 @@ public final class PlainText {
 
     /**
      * {@return the text on one line, control characters, marks of writing direction and what is no character as their code}
-     * What a build service takes for a command where a line begins with it, {@code ::error} and {@code ##[error]}, is broken up at the
-     * beginning of a word: there a line may be wrapped.
+     * What a build service takes for a command, {@code ::error}, {@code ##[error]} and {@code ##vso[…]}, is broken up.
      */
     public static String of(String text) {
         StringBuilder out = new StringBuilder(text.length());

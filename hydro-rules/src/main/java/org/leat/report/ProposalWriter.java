@@ -100,7 +100,7 @@ public final class ProposalWriter {
         add(lines, "Parts     " + parts(proposal.design()));
         add(lines, "Judged    " + judged(proposal));
         if (!files.isEmpty()) {
-            add(lines, "File      " + files.get(index));
+            add(lines, "File      " + PlainText.of(files.get(index)));
         }
         return lines;
     }

@@ -40,6 +40,7 @@ final class ReportSchema {
     private Map<String, Object> root() {
         Map<String, Object> root = new LinkedHashMap<>();
         root.put("$schema", "https://json-schema.org/draft/2020-12/schema");
+        root.put("$id", "urn:leat:report:" + JsonModel.VERSION);
         root.put("title", "Report, version " + JsonModel.VERSION);
         root.put("description", "All numbers in SI units; absent where there is none or it is unlimited");
         root.putAll(record(JsonModel.Document.class));

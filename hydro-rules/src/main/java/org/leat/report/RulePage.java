@@ -25,19 +25,19 @@ public final class RulePage {
         List<String> lines = new ArrayList<>();
         lines.add("# " + card.id());
         lines.add("");
-        lines.add(sentence(card.title()) + ". A failure is "
+        lines.add(sentence(PlainText.of(card.title())) + ". A failure is "
                 + article(rule.level().word())
                 + (rule.level().compareTo(card.worst()) < 0
                         ? ", at worst " + article(card.worst().word())
                         : "") + ".");
         lines.add("");
-        lines.add("**Why.** " + card.why());
+        lines.add("**Why.** " + PlainText.of(card.why()));
         lines.add("");
-        lines.add("**Computed.** " + card.formula());
+        lines.add("**Computed.** " + PlainText.of(card.formula()));
         lines.add("");
-        lines.add("**Case.** " + card.judged());
+        lines.add("**Case.** " + PlainText.of(card.judged()));
         lines.add("");
-        lines.add("**Source.** " + String.join("; ", card.sources()));
+        lines.add("**Source.** " + PlainText.of(String.join("; ", card.sources())));
         if (!rule.limits().isEmpty()) {
             lines.add("");
             lines.add("| limit | value | source |");
@@ -48,7 +48,7 @@ public final class RulePage {
             lines.add("");
             lines.add("## A design that fails");
             lines.add("");
-            lines.add(example.strip());
+            example.strip().lines().map(PlainText::of).forEach(lines::add);
         }
         lines.add("");
         lines.add("## In a settings file");
@@ -62,7 +62,7 @@ public final class RulePage {
                 UsualUnits.show(limit.value(), limit.kind(), limit.named().unit(), 6);
         String changed = limit.changedBy() == null
                 ? ""
-                : " (changed by " + limit.changedBy() + "; the rule's own is "
+                : " (changed by " + PlainText.of(limit.changedBy()) + "; the rule's own is "
                         + UsualUnits.show(
                                 limit.named().standard(),
                                 limit.kind(),
@@ -70,7 +70,7 @@ public final class RulePage {
                                 6)
                         + ")";
         return "| " + limit.name() + " | " + value + changed + " | "
-                + limit.named().source() + " |";
+                + PlainText.of(limit.named().source()) + " |";
     }
 
     private static String sentence(String words) {

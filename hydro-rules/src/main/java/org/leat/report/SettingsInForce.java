@@ -61,7 +61,7 @@ public final class SettingsInForce {
         for (Limit limit : rule.limits().values()) {
             if (limit.changedBy() == null) {
                 lines.add(id + "  limit " + limit.name() + " " + SettingsText.value(limit, limit.value())
-                        + "  the rule's own: " + limit.named().source());
+                        + "  the rule's own: " + PlainText.of(limit.named().source()));
             }
         }
         return lines;

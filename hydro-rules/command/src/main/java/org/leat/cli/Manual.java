@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 import picocli.AutoComplete;
 import picocli.CommandLine;
 import picocli.CommandLine.Help;
@@ -38,7 +39,21 @@ public final class Manual {
         }
         Path completion =
                 Files.createDirectories(folder.resolve("bash-completion").resolve("completions"));
-        Files.writeString(completion.resolve("leat"), AutoComplete.bash("leat", command), StandardCharsets.UTF_8);
+        Files.writeString(completion.resolve("leat"), completion(command), StandardCharsets.UTF_8);
+    }
+
+    /** Words of options as they are written, and files wherever there is no word: most arguments are files. */
+    private static String completion(CommandLine command) {
+        return AutoComplete.bash("leat", command)
+                .lines()
+                .filter(line -> !line.strip().equals("type compopt &>/dev/null && compopt +o default"))
+                .map(line -> {
+                    int words = line.indexOf("_option_args=(");
+                    return words < 0
+                            ? line
+                            : line.substring(0, words) + line.substring(words).toLowerCase(Locale.ROOT);
+                })
+                .collect(Collectors.joining("\n", "", "\n"));
     }
 
     /** {@return the manual page of a command, in the language of man(7)} */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.leat.check.RuleInForce;
+import org.leat.report.PlainText;
 import org.leat.report.Wrapping;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -39,7 +40,7 @@ final class RulesCommand implements Callable<Integer> {
                             "%-" + widest + "s  %-7s  %s\n",
                             rule.card().id(),
                             rule.level().word(),
-                            rule.card().title()),
+                            PlainText.of(rule.card().title())),
                     Terminals.width()));
         }
         return ExitCode.NOTHING;

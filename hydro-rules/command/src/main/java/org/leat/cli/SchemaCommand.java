@@ -1,9 +1,17 @@
 package org.leat.cli;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
+import java.util.function.Supplier;
+import org.leat.choice.SiteSurvey;
+import org.leat.design.Gauging;
 import org.leat.file.DesignSchema;
+import org.leat.file.RecordReader;
 import org.leat.prices.PriceList;
+import org.leat.readings.BenchReadings;
+import org.leat.readings.PlantLog;
+import org.leat.readings.PlantReadings;
 import org.leat.report.JsonWriter;
 import org.leat.rulefile.RuleFile;
 import org.leat.settings.SettingsFiles;
@@ -20,8 +28,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description =
-                "Prints the JSON Schema of design files, of settings files, of rule files, of price lists, or of reports in"
-                        + " JSON.")
+                "Prints the JSON Schema of design files, or of one of the other files, for an editor that completes and checks them.")
 final class SchemaCommand implements Callable<Integer> {
 
     @Option(names = "--of-settings", description = "Of settings files.")
@@ -36,27 +43,48 @@ final class SchemaCommand implements Callable<Integer> {
     @Option(names = "--of-rules", description = "Of rule files.")
     private boolean ofRules;
 
+    @Option(names = "--of-survey", description = "Of surveys, as propose takes them.")
+    private boolean ofSurvey;
+
+    @Option(names = "--of-gauging", description = "Of readings at the stream, as gauge takes them.")
+    private boolean ofGauging;
+
+    @Option(names = "--of-bench", description = "Of readings of a motor on the bench.")
+    private boolean ofBench;
+
+    @Option(names = "--of-readings", description = "Of readings of a plant on one day.")
+    private boolean ofReadings;
+
+    @Option(names = "--of-log", description = "Of readings of a plant over months.")
+    private boolean ofLog;
+
     @Spec
     @SuppressWarnings("NullAway.Init") // set by the command line parser
     private CommandSpec spec;
 
     @Override
     public Integer call() {
-        if (Stream.of(ofSettings, ofReport, ofRules, ofPrices)
-                        .filter(asked -> asked)
-                        .count()
-                > 1) {
+        List<Supplier<String>> asked = new ArrayList<>();
+        add(asked, ofSettings, SettingsFiles::schema);
+        add(asked, ofPrices, PriceList::schema);
+        add(asked, ofReport, JsonWriter::schema);
+        add(asked, ofRules, RuleFile::schema);
+        add(asked, ofSurvey, () -> RecordReader.schema("Survey, format 1", SiteSurvey.class));
+        add(asked, ofGauging, () -> RecordReader.schema("Readings at the stream, format 1", Gauging.class));
+        add(asked, ofBench, () -> RecordReader.schema("Readings on the bench, format 1", BenchReadings.class));
+        add(asked, ofReadings, () -> RecordReader.schema("Readings of a plant, format 1", PlantReadings.class));
+        add(asked, ofLog, () -> RecordReader.schema("Log of a plant, format 1", PlantLog.class));
+        if (asked.size() > 1) {
             throw new ParameterException(spec.commandLine(), "one schema at a time");
         }
-        String schema;
-        if (ofRules) {
-            schema = RuleFile.schema();
-        } else if (ofPrices) {
-            schema = PriceList.schema();
-        } else {
-            schema = ofReport ? JsonWriter.schema() : ofSettings ? SettingsFiles.schema() : DesignSchema.json();
-        }
+        String schema = asked.isEmpty() ? DesignSchema.json() : asked.get(0).get();
         spec.commandLine().getOut().print(schema.stripTrailing() + "\n");
         return ExitCode.NOTHING;
+    }
+
+    private static void add(List<Supplier<String>> asked, boolean wanted, Supplier<String> schema) {
+        if (wanted) {
+            asked.add(schema);
+        }
     }
 }

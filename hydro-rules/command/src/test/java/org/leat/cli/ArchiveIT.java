@@ -8,11 +8,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import java.util.jar.JarFile;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
@@ -83,25 +85,62 @@ class ArchiveIT {
     }
 
     @Test
-    void the_first_start_fills_a_cache_and_says_nothing_of_it() throws Exception {
+    void the_first_start_fills_a_cache_from_a_demo_whatever_is_asked_and_says_nothing_of_it() throws Exception {
         Path cache = folder.resolve("a cache");
         Map<String, String> there = Map.of("LEAT_CACHE", cache.toString());
-        Ran first = run(there, leat(), "check", demo("rowan-ghyll"));
+        assertThat(run(there, leat(), "--version")).isEqualTo(run(Map.of(), leat(), "--version"));
         assertThat(names(cache)).singleElement().asString().endsWith(".jsa");
-        Ran second = run(there, leat(), "check", demo("rowan-ghyll"));
-        assertThat(second).isEqualTo(first).isEqualTo(run(Map.of(), leat(), "check", demo("rowan-ghyll")));
+        Map<String, String> told =
+                Map.of("LEAT_CACHE", cache.toString(), "LEAT_JAVA_OPTIONS", "-Xlog:class+load:stderr");
+        Ran second = run(told, leat(), "check", demo("rowan-ghyll"));
+        assertThat(second.out())
+                .isEqualTo(run(Map.of(), leat(), "check", demo("rowan-ghyll")).out());
+        assertThat(second.err().lines().filter(line -> line.contains(" org.leat.plant.") && line.contains("(top)")))
+                .hasSizeGreaterThan(100);
         assertThat(names(cache)).hasSize(1);
     }
 
     @Test
-    void an_archive_that_is_broken_or_a_folder_that_is_not_there_stops_nothing() throws Exception {
-        Path cache = folder.resolve("broken");
+    void a_cache_on_a_full_disk_changes_neither_report_nor_code() throws Exception {
+        Path small = Files.createDirectory(folder.resolve("small"));
+        Assumptions.assumeTrue(
+                run(Map.of(), "sh", "-c", "mount -t tmpfs -o size=1m tmpfs '" + small + "'")
+                                .code()
+                        == 0,
+                "no small disk can be made here");
+        try {
+            Map<String, String> there = Map.of("LEAT_CACHE", small.toString());
+            assertThat(run(there, leat(), "check", demo("rowan-ghyll")))
+                    .isEqualTo(run(Map.of(), leat(), "check", demo("rowan-ghyll")));
+            assertThat(names(small)).isEmpty();
+        } finally {
+            run(Map.of(), "umount", small.toString());
+        }
+    }
+
+    @Test
+    void a_path_of_folders_for_cd_leads_it_nowhere_else() throws Exception {
+        Path elsewhere = Files.createDirectories(folder.resolve("elsewhere").resolve("bin"));
+        Ran ran = run(
+                Map.of("CDPATH", elsewhere.getParent().toString()),
+                "sh",
+                "-c",
+                "cd '" + home + "' && exec sh bin/leat --version");
+        assertThat(ran.code()).as(ran.err()).isZero();
+    }
+
+    @Test
+    void an_archive_that_is_cut_off_is_made_anew_and_a_folder_that_is_not_there_stops_nothing() throws Exception {
+        Path cache = folder.resolve("cut off");
         Map<String, String> there = Map.of("LEAT_CACHE", cache.toString());
         Ran first = run(there, leat(), "rules");
-        for (String name : names(cache)) {
-            Files.writeString(cache.resolve(name), "no class data");
-        }
+        String name = names(cache).get(0);
+        byte[] whole = Files.readAllBytes(cache.resolve(name));
+        Files.delete(cache.resolve(name));
+        Files.write(cache.resolve(name), Arrays.copyOf(whole, 5000));
         assertThat(run(there, leat(), "rules")).isEqualTo(first);
+        assertThat(names(cache)).singleElement().asString().endsWith(".jsa");
+        assertThat(Files.size(cache.resolve(names(cache).get(0)))).isGreaterThan(5000);
         Path file = Files.writeString(folder.resolve("a-file"), "");
         assertThat(run(Map.of("LEAT_CACHE", file.resolve("below").toString()), leat(), "rules"))
                 .isEqualTo(first);
@@ -155,13 +194,22 @@ class ArchiveIT {
                 .contains(".B \\-\\-fail\\-on error|warning|note");
         Path completion = home.resolve("share/bash-completion/completions/leat");
         assertThat(run(Map.of(), "bash", "-n", completion.toString())).isEqualTo(new Ran(0, "", ""));
-        Ran words = run(
-                Map.of(),
-                "bash",
-                "-c",
-                ". '" + completion
-                        + "'; COMP_WORDS=(leat che); COMP_CWORD=1; _complete_leat; echo \"${COMPREPLY[@]}\"");
-        assertThat(words.out().strip()).isEqualTo("check");
+        assertThat(completed(completion, "leat", "che")).isEqualTo("check");
+        assertThat(completed(completion, "leat", "check", "--format", "js")).isEqualTo("json");
+        assertThat(completed(completion, "leat", "check", "--fail-on", "w")).isEqualTo("warning");
+        // where no word fits, the shell completes files
+        assertThat(Files.readString(completion)).contains("-o default leat").doesNotContain("+o default");
+    }
+
+    private static String completed(Path completion, String... words) throws Exception {
+        return run(
+                        Map.of(),
+                        "bash",
+                        "-c",
+                        ". '" + completion + "'; COMP_WORDS=(" + String.join(" ", words) + "); COMP_CWORD="
+                                + (words.length - 1) + "; _complete_leat; echo \"${COMPREPLY[@]}\"")
+                .out()
+                .strip();
     }
 
     @Test

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -37,6 +38,13 @@ class HostileTextTest {
     private static final String READ =
             "\"\\u202E\\u2066\\u2028\\uFEFF\\n::error::owned ::error::owned ##[group]x </title><b>\"";
 
+    /** Within a word, which is broken where it is longer than a line. */
+    private static final String WITHIN =
+            "\"" + "x".repeat(30) + "::error::o##[group]o##vso[task.setvariable v=o]##teamcity[o\"";
+
+    /** What a service obeys wherever it stands in a line. */
+    private static final Pattern ANYWHERE = Pattern.compile("##\\w*\\[");
+
     private static final Pattern RAW = Pattern.compile(
             "[\\x00-\\x08\\x0b-\\x1f\\x7f-\\x9f\\u200e\\u200f\\u2028\\u2029\\u202a-\\u202e\\u2066-\\u2069\\ud800-\\udfff\\ufffe\\uffff]");
 
@@ -61,6 +69,7 @@ class HostileTextTest {
                 .replace("name: run\n", "name: " + READ + "\n")
                 .replace("name: battery fuse", "name: " + HOSTILE)
                 .replace("name: inverter fuse", "name: " + READ)
+                .replace("name: lead fuse", "name: " + WITHIN)
                 .replace("name: laptop", "name: " + HOSTILE)
                 .replace("protection: IP55", "protection: " + READ)
                 .replace("material: aluminium-cast", "material: " + HOSTILE)
@@ -80,7 +89,8 @@ class HostileTextTest {
                 : "";
         assertThat(found).as(what).isEmpty();
         for (String line : text.split("\n", -1)) {
-            assertThat(line.stripLeading()).as(what).doesNotStartWith("::").doesNotStartWith("##[");
+            assertThat(line.stripLeading()).as(what).doesNotStartWith("::");
+            assertThat(line).as(what).doesNotContainPattern(ANYWHERE);
         }
     }
 
@@ -154,6 +164,67 @@ class HostileTextTest {
             harmless(call.toString(), said.err());
             assertThat(said.err()).doesNotContain("\tat ");
         }
+    }
+
+    @Test
+    void a_rule_file_and_settings_that_would_like_to_be_code_are_told_as_text() throws IOException {
+        Path rules = folder.resolve("rules ##[group]x.yaml");
+        Files.writeString(
+                rules,
+                Files.readString(Path.of(EXAMPLES + "regional-rules/rules/kettle-hill.yaml"))
+                        .replaceFirst("title: .*", Matcher.quoteReplacement("title: " + READ))
+                        .replaceFirst("why: .*", Matcher.quoteReplacement("why: " + READ))
+                        .replaceFirst("(?m)^    source: .*", Matcher.quoteReplacement("    source: " + READ))
+                        .replaceFirst("judged: .*", Matcher.quoteReplacement("judged: " + READ))
+                        .replaceFirst(
+                                "4 bar, source: .* \\}", Matcher.quoteReplacement("1 bar, source: " + READ + " }"))
+                        .replaceFirst("fails: .*", Matcher.quoteReplacement("fails: " + READ)));
+        Path settings = folder.resolve("settings ##[group]x.yaml");
+        Files.writeString(
+                settings,
+                "format: 1\nrules:\n  penstock/velocity: { limits: { velocity: 0.5 m/s }, reason: " + READ
+                        + " }\n  kettlehill/head-kept: { level: warning, reason: " + READ + " }\n");
+        String hut = EXAMPLES + "designs/rowan-ghyll.yaml";
+        List<String> both = List.of("--pack=" + rules, "--settings=" + settings);
+        for (List<String> call : List.of(
+                List.of("rules"),
+                List.of("settings", "--all"),
+                List.of("explain", "kettlehill/crew-pressure"),
+                List.of("explain", "penstock/velocity"),
+                List.of("mend", hut),
+                List.of("check", "--whole", hut),
+                List.of("check", "--format=json", hut),
+                List.of("check", "--format=sarif", hut),
+                List.of("check", "--format=junit", hut),
+                List.of("check", "--format=markdown", hut),
+                List.of("check", "--format=html", hut))) {
+            Said said = leat(Stream.concat(call.stream(), both.stream()).toArray(String[]::new));
+            assertThat(said.code()).as("%s: %s", call, said.err()).isIn(0, 1);
+            assertThat(said.out()).as(call.toString()).isNotEmpty();
+            harmless(call.toString(), said.out());
+            harmless(call.toString(), said.err());
+        }
+    }
+
+    @Test
+    void a_folder_named_like_a_command_is_told_as_text() {
+        Path out = folder.resolve("##[group]x");
+        Said said = leat("propose", "--write=" + out, EXAMPLES + "surveys/alder-clough.yaml");
+        assertThat(said.out()).contains("group]x");
+        harmless("propose", said.out());
+    }
+
+    @Test
+    void json_says_the_very_characters_that_it_tells_by_their_codes() throws Exception {
+        Files.copy(design, folder.resolve("##[group]##vso[x].yaml"));
+        String json = leat(
+                        "check",
+                        "--format=json",
+                        folder.resolve("##[group]##vso[x].yaml").toString())
+                .out();
+        assertThat(json).doesNotContainPattern(ANYWHERE);
+        assertThat(new ObjectMapper().readTree(json).findValuesAsText("file"))
+                .anyMatch(file -> file.endsWith("##[group]##vso[x].yaml"));
     }
 
     @Test

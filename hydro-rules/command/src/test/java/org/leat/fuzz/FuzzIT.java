@@ -30,6 +30,7 @@ class FuzzIT {
 
     private static final long SECONDS = Long.getLong("leat.fuzz-seconds", 0);
     private static final Path EXAMPLES = Path.of("../../hydro-examples");
+    private static final Path JAR = Path.of("target", "leat.jar").toAbsolutePath();
 
     @TempDir
     Path folder;
@@ -40,6 +41,8 @@ class FuzzIT {
                 System.getProperty("os.name").equals("Linux")
                         && System.getProperty("os.arch").equals("amd64"),
                 "the fuzzer's own code is for other machines");
+        // as a test of the phase "test" it would run before the jar is made, or beside an old one
+        assertThat(JAR).isRegularFile();
         if (SECONDS == 0) {
             Path corpus = Files.createDirectories(folder.resolve("corpus"));
             int seeds = 0;
@@ -78,10 +81,15 @@ class FuzzIT {
 
         /** How many inputs, and what the fuzzer says of coverage and corpus at its end. */
         String figures() {
-            Matcher units = UNITS.matcher(said);
             Matcher last = LAST.matcher(said);
-            return units.find() && last.find()
-                    ? units.group(1) + " inputs, " + last.group(1).strip()
+            // it says so after everything that it finds too: the last counts
+            return last.find()
+                    ? UNITS.matcher(said)
+                                    .results()
+                                    .reduce((first, second) -> second)
+                                    .map(units -> units.group(1))
+                                    .orElse("unknown")
+                            + " inputs, " + last.group(1).strip()
                     : "not ended";
         }
     }
@@ -103,7 +111,7 @@ class FuzzIT {
 
     private static List<String> command(Path corpus, List<String> properties, List<String> bounds) throws Exception {
         Set<String> classes = new LinkedHashSet<>();
-        classes.add(Path.of("target", "leat.jar").toAbsolutePath().toString());
+        classes.add(JAR.toString());
         classes.add(holding("org/leat/fuzz/AnyFile.class"));
         classes.add(holding("com/code_intelligence/jazzer/Jazzer.class"));
         classes.add(holding("com/code_intelligence/jazzer/api/FuzzedDataProvider.class"));
