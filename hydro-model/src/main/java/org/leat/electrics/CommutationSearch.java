@@ -54,7 +54,7 @@ final class CommutationSearch {
             high += 1.1 * atHigh;
             atHigh = repeated(e, x, r, v, rho, high);
         }
-        double i0 = Roots.between(i -> repeated(e, x, r, v, rho, i), low, atLow, high, atHigh, 1e-10 * high);
+        double i0 = IllinoisMethod.between(i -> repeated(e, x, r, v, rho, i), low, atLow, high, atHigh, 1e-10 * high);
         CommutationSearch found = new CommutationSearch(e, x, r, v, rho, i0);
         double overlap = found.overlap();
         return found.currents(found.start(overlap), overlap);
@@ -99,7 +99,7 @@ final class CommutationSearch {
         if (atHigh >= 0) {
             return SIXTH;
         }
-        return Roots.between(this::rest, low, atLow, high, atHigh, 1e-11);
+        return IllinoisMethod.between(this::rest, low, atLow, high, atHigh, 1e-11);
     }
 
     /** {@return the currents of a solution} */

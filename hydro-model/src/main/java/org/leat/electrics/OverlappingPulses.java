@@ -36,7 +36,7 @@ final class OverlappingPulses {
         if (atEnd <= 0) {
             return end < SIXTH ? IsolatedPulses.solve(e, x, r, v, rho) : null;
         }
-        double on = Roots.between(
+        double on = IllinoisMethod.between(
                 d -> drawn(e, v, rho, begin, pulse, d), 0, drawn(e, v, rho, begin, pulse, 0), end, atEnd, 1e-11);
         double i0 = pulse.at(on);
         double gap = SIXTH - on;
@@ -48,7 +48,7 @@ final class OverlappingPulses {
         if (open > 0) {
             return null;
         }
-        double mu = Roots.between(d -> u.at(d) - w.at(d), 0, 2 * i0, gap, open, 1e-11);
+        double mu = IllinoisMethod.between(d -> u.at(d) - w.at(d), 0, 2 * i0, gap, open, 1e-11);
         Arc last = Arc.pair(e, Math.sin(begin - gap + mu), Math.cos(begin - gap + mu), v, rt, x, u.at(mu));
         if (last.at(gap - mu) > 0) {
             return null;

@@ -22,7 +22,7 @@ final class Binder {
     private final Parts parts;
     private final boolean broken;
     private final Scalars scalars;
-    private final Faults faults;
+    private final Refusals faults;
     private final Map<String, Position> positions = new LinkedHashMap<>();
     private int values;
 
@@ -32,7 +32,7 @@ final class Binder {
         this.parts = parts;
         this.broken = broken;
         this.scalars = new Scalars(problems);
-        this.faults = new Faults(problems, positions, broken);
+        this.faults = new Refusals(problems, positions, broken);
     }
 
     /** In place of a value that could not be bound; of a list, the items that could. */
@@ -91,7 +91,7 @@ final class Binder {
     }
 
     private Object one(ValueType.OfList type, Node node, String path) {
-        String list = node instanceof Node.Scalar scalar ? Cure.list(type.item(), scalar.text()) : "";
+        String list = node instanceof Node.Scalar scalar ? Correction.list(type.item(), scalar.text()) : "";
         if (!list.isEmpty()) {
             problems.add(ProblemKind.WRONG_SHAPE, node.at(), path, shown(node), type.label(), list, List.of());
             return Failed.ONE;
@@ -105,7 +105,7 @@ final class Binder {
                 problems.add(ProblemKind.NO_VALUE, node.at(), path, "", type.label());
             }
         } else {
-            String cure = Cure.shape(type, node);
+            String cure = Correction.shape(type, node);
             problems.add(
                     ProblemKind.WRONG_SHAPE,
                     node.at(),

@@ -44,7 +44,7 @@ final class Commas {
                         shape.byKey().containsKey(before)
                                 ? shape.byKey().get(before).type().label()
                                 : "",
-                        Cure.comma(found),
+                        Correction.comma(found),
                         List.of());
                 spoilt.add(key);
                 spoilt.add(before);
@@ -77,7 +77,7 @@ final class Commas {
                 path,
                 fraction ? a.text() + "," + b.text() : a.text(),
                 quantity.label(),
-                fraction ? Cure.or(a.text() + "." + b.text(), two) : two,
+                fraction ? Correction.or(a.text() + "." + b.text(), two) : two,
                 fraction ? List.of() : QuantityText.fitting(quantity.kind()));
         return true;
     }

@@ -68,7 +68,7 @@ final class Scalars {
 
     private Object fail(ProblemKind kind, Node.Scalar node, String path, ValueType type) {
         String cells = path.endsWith("/cells-in-series") ? FieldSlips.cells(node.text()) : "";
-        String cure = problems.full() ? "" : cells.isEmpty() ? Cure.plain(type, node.text()) : cells;
+        String cure = problems.full() ? "" : cells.isEmpty() ? Correction.plain(type, node.text()) : cells;
         problems.add(kind, node.at(), path, node.text(), type.label(), cure, List.of());
         return Binder.Failed.ONE;
     }
@@ -167,7 +167,7 @@ final class Scalars {
             ProblemKind why = why(refused.why(), text);
             String hint = why == ProblemKind.WRONG_UNIT ? measured(text) : "";
             if (hint.isEmpty()) {
-                String cure = problems.full() ? "" : Cure.quantity(text, kind, type.measured());
+                String cure = problems.full() ? "" : Correction.quantity(text, kind, type.measured());
                 String part = why == ProblemKind.WRONG_UNIT && cure.isEmpty() ? measuredByPart(text, kind) : "";
                 hint = part.isEmpty() ? cure : part;
                 why = why == ProblemKind.WRONG_UNIT && part.isEmpty() ? ProblemKind.UNKNOWN_UNIT : why;
@@ -209,7 +209,7 @@ final class Scalars {
 
     /** With a tolerance in another unit than the value: what the one that is not wanted measures, in words. */
     private static String measuredByPart(String text, QuantityKind wanted) {
-        return Cure.valueAndTolerance(text).stream()
+        return Correction.valueAndTolerance(text).stream()
                 .filter(part -> !(QuantityText.read(part, wanted) instanceof QuantityText.Understood))
                 .map(Scalars::measured)
                 .filter(said -> !said.isEmpty())

@@ -38,8 +38,8 @@ record BenchFit(
     /** What is to be fitted. */
     record Task(List<BenchTerm> terms, List<Known> known, double highest) {
 
-        BenchMotor motor(double[] at, Fault fault, int variant, double pairs) {
-            return new BenchMotor(at, fault, variant, pairs, highest);
+        FaultyMotor motor(double[] at, Fault fault, int variant, double pairs) {
+            return new FaultyMotor(at, fault, variant, pairs, highest);
         }
 
         /** What is stated of another motor tells little. */
@@ -59,7 +59,7 @@ record BenchFit(
         }
 
         private double[] values(double[] off, Fault fault, int variant, double pairs) {
-            BenchMotor motor = motor(unscaled(off), fault, variant, pairs);
+            FaultyMotor motor = motor(unscaled(off), fault, variant, pairs);
             double[] values = new double[terms.size() + off.length];
             for (int i = 0; i < terms.size(); i++) {
                 BenchTerm term = terms.get(i);
@@ -69,7 +69,7 @@ record BenchFit(
             return values;
         }
 
-        private double[] read(Fault fault, @Nullable BenchMotor in) {
+        private double[] read(Fault fault, @Nullable FaultyMotor in) {
             double[] read = new double[terms.size() + known.size()];
             for (int i = 0; i < terms.size(); i++) {
                 BenchTerm term = terms.get(i);
@@ -90,7 +90,7 @@ record BenchFit(
 
         /** {@return the fit to what another motor would show, in place of what was read} */
         @Nullable
-        BenchFit fit(Fault fault, int variant, double pairs, double typical, @Nullable BenchMotor in) {
+        BenchFit fit(Fault fault, int variant, double pairs, double typical, @Nullable FaultyMotor in) {
             double[] read = read(fault, in);
             BenchFit best = null;
             for (double times : typical > 0 ? new double[] {1, 6} : new double[] {1}) {
@@ -98,7 +98,7 @@ record BenchFit(
                     break;
                 }
                 double[] start = new double[known.size()];
-                start[BenchMotor.SIZE] = Math.log(times);
+                start[FaultyMotor.SIZE] = Math.log(times);
                 double begun = squares(start, read, fault, variant, pairs);
                 if (begun < EXACT) {
                     // a start that is the end already has no way to go

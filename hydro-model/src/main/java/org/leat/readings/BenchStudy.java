@@ -81,8 +81,8 @@ final class BenchStudy {
 
     /** Of three rows or more, one that does not go with the others is left out. */
     private void alone() {
-        BenchMotor unit =
-                new BenchMotor(new double[BenchMotor.PARAMETERS], Fault.NOTHING, 0, pairs(Fault.NOTHING, 0), 1);
+        FaultyMotor unit =
+                new FaultyMotor(new double[FaultyMotor.PARAMETERS], Fault.NOTHING, 0, pairs(Fault.NOTHING, 0), 1);
         for (Kind kind : new Kind[] {Kind.VOLTS, Kind.FREQUENCY, Kind.BRIDGE_VOLTS}) {
             List<BenchTerm> rows = terms.stream().filter(t -> t.kind() == kind).toList();
             double middle = median(rows.stream()
@@ -112,7 +112,7 @@ final class BenchStudy {
                 .mapToDouble(t -> t.value()
                         / t.shown()
                                 .applyAsDouble(
-                                        new BenchMotor(new double[BenchMotor.PARAMETERS], Fault.NOTHING, 0, 1, 1)))
+                                        new FaultyMotor(new double[FaultyMotor.PARAMETERS], Fault.NOTHING, 0, 1, 1)))
                 .toArray());
     }
 
@@ -157,7 +157,7 @@ final class BenchStudy {
                 "/alternator/open-circuit",
                 perSpeed,
                 perSpeed * Math.hypot(volts, STATED_VOLTS),
-                BenchMotor::statedVolts));
+                FaultyMotor::statedVolts));
         Measured<?> ohms = says.winding().resistanceBetweenLeads();
         double resistance = 2 * by.winding().resistanceCold();
         stated.add(new BenchTerm(
@@ -166,7 +166,7 @@ final class BenchStudy {
                 "/alternator/winding/resistance-between-leads",
                 resistance,
                 resistance * Math.hypot(ohms.plusMinusSi() / 2 / ohms.si(), STATED_RESISTANCE),
-                BenchMotor::statedResistance));
+                FaultyMotor::statedResistance));
         if (says.winding().inductanceBetweenLeads() != null || says.winding().shortCircuitCurrent() != null) {
             double inductance = 2 * by.winding().inductance();
             stated.add(new BenchTerm(
@@ -175,7 +175,7 @@ final class BenchStudy {
                     "/alternator/winding/inductance-between-leads",
                     inductance,
                     inductance * STATED_INDUCTANCE,
-                    BenchMotor::statedInductance));
+                    FaultyMotor::statedInductance));
         }
         BenchCoasting slows = coasting;
         Measured<?> inertia = file.inertia();
@@ -190,15 +190,15 @@ final class BenchStudy {
                         "/alternator/no-load-loss",
                         found,
                         found * Math.hypot(inertiaShare, 0.05),
-                        BenchMotor::drag));
+                        FaultyMotor::drag));
             }
         }
         return stated;
     }
 
     private BenchFit.Task task(List<BenchTerm> of) {
-        BenchMotor unit =
-                new BenchMotor(new double[BenchMotor.PARAMETERS], Fault.NOTHING, 0, pairs(Fault.NOTHING, 0), 1);
+        FaultyMotor unit =
+                new FaultyMotor(new double[FaultyMotor.PARAMETERS], Fault.NOTHING, 0, pairs(Fault.NOTHING, 0), 1);
         double volts = median(of.stream()
                 .filter(t -> t.kind() == Kind.VOLTS && t.value() > 0)
                 .mapToDouble(t -> t.value() / t.shown().applyAsDouble(unit))
@@ -244,7 +244,7 @@ final class BenchStudy {
 
     private BenchFit.Task sized(BenchFit.Task of, Fault fault) {
         List<BenchFit.Known> known = new ArrayList<>(of.known());
-        known.set(BenchMotor.SIZE, new BenchFit.Known(fault.typical() > 0 ? Math.log(fault.typical()) : 0, 1));
+        known.set(FaultyMotor.SIZE, new BenchFit.Known(fault.typical() > 0 ? Math.log(fault.typical()) : 0, 1));
         return new BenchFit.Task(of.terms(), known, of.highest());
     }
 
@@ -288,11 +288,11 @@ final class BenchStudy {
     /** Whether a fault of its usual size would move these readings. */
     private boolean shows(BenchFit.Task of, Fault fault, BenchFit nothing) {
         double[] at = of.known().stream().mapToDouble(BenchFit.Known::mean).toArray();
-        System.arraycopy(nothing.at(), 0, at, 0, BenchMotor.VOLTMETER);
-        at[BenchMotor.SIZE] = fault.typical() > 0 ? Math.log(fault.typical()) : 0;
+        System.arraycopy(nothing.at(), 0, at, 0, FaultyMotor.VOLTMETER);
+        at[FaultyMotor.SIZE] = fault.typical() > 0 ? Math.log(fault.typical()) : 0;
         int ways = fault == Fault.POLE_PAIRS_MISCOUNTED || fault == Fault.STAR_FOR_DELTA ? variants(fault) : 1;
         for (int v = 0; v < ways; v++) {
-            BenchMotor faulty = of.motor(at, fault, v, pairs(fault, v));
+            FaultyMotor faulty = of.motor(at, fault, v, pairs(fault, v));
             BenchFit taken = of.fit(Fault.NOTHING, 0, pairs(Fault.NOTHING, 0), 0, faulty);
             if (taken != null && taken.squares() > SHOWS) {
                 return true;
@@ -337,7 +337,7 @@ final class BenchStudy {
             }
         }
         Tried first = tried.get(0);
-        BenchNext next = new BenchNext(task, first.best(), fastest());
+        BenchFurtherReading next = new BenchFurtherReading(task, first.best(), fastest());
         List<Twin> twins = new ArrayList<>();
         for (Tried one : tried.subList(1, tried.size())) {
             if (first.fault() != Fault.NOTHING && Math.exp(score(one) - top) > AS_LIKELY) {
@@ -406,8 +406,8 @@ final class BenchStudy {
         if (fault.typical() <= 0) {
             return new Ranked(fault, lead, probability, 0, 0, 0);
         }
-        double at = fit.at()[BenchMotor.SIZE];
-        double wide = 2 * fit.standard(BenchMotor.SIZE);
+        double at = fit.at()[FaultyMotor.SIZE];
+        double wide = 2 * fit.standard(FaultyMotor.SIZE);
         double sign = fault == Fault.GEAR_OR_SLIP && fit.variant() == 1 ? -1 : 1;
         double low = shown(fault, Math.exp(sign * (at - sign * wide)));
         double high = shown(fault, Math.exp(sign * (at + sign * wide)));
@@ -417,13 +417,13 @@ final class BenchStudy {
 
     private static double shown(Fault fault, double size) {
         return switch (fault) {
-            case PHASE_WEAK, SHORTED_TURNS, MAGNETS_WEAK, METER_LOSES_WITH_FREQUENCY -> BenchMotor.share(size);
+            case PHASE_WEAK, SHORTED_TURNS, MAGNETS_WEAK, METER_LOSES_WITH_FREQUENCY -> FaultyMotor.share(size);
             default -> size;
         };
     }
 
     private List<Read> read(BenchFit nothing) {
-        BenchMotor sound = task.motor(nothing.at(), Fault.NOTHING, 0, nothing.pairs());
+        FaultyMotor sound = task.motor(nothing.at(), Fault.NOTHING, 0, nothing.pairs());
         return task.terms().stream()
                 .map(t -> new Read(
                         t.kind(), t.pair(), t.path(), t.value(), t.shown().applyAsDouble(sound), t.standard()))
@@ -443,23 +443,23 @@ final class BenchStudy {
         if (fit == null) {
             return constants;
         }
-        BenchMotor motor = own.motor(fit.at(), fault, variant, fit.pairs());
+        FaultyMotor motor = own.motor(fit.at(), fault, variant, fit.pairs());
         boolean volts = has(Kind.VOLTS) || has(Kind.BRIDGE_VOLTS);
         if (volts) {
             double value = motor.perSpeed();
-            constants.add(new Constant(What.VOLTS_PER_SPEED, value, value * fit.standard(BenchMotor.VOLTS)));
+            constants.add(new Constant(What.VOLTS_PER_SPEED, value, value * fit.standard(FaultyMotor.VOLTS)));
         }
         if (has(Kind.FREQUENCY) || file.polePairs() != null) {
             constants.add(new Constant(What.POLE_PAIRS, fit.pairs(), 0));
         }
         if (has(Kind.RESISTANCE)) {
             double value = (motor.fourWires(0) + motor.fourWires(1) + motor.fourWires(2)) / 3;
-            double share = Math.hypot(fit.standard(BenchMotor.RESISTANCE), value > 1e3 ? 1 : 0);
+            double share = Math.hypot(fit.standard(FaultyMotor.RESISTANCE), value > 1e3 ? 1 : 0);
             constants.add(new Constant(What.RESISTANCE, value, value * share));
         }
-        if (volts && has(Kind.AMPS) && fit.standard(BenchMotor.INDUCTANCE) < DETERMINED) {
+        if (volts && has(Kind.AMPS) && fit.standard(FaultyMotor.INDUCTANCE) < DETERMINED) {
             double value = 2 * motor.phaseInductance();
-            constants.add(new Constant(What.INDUCTANCE, value, value * fit.standard(BenchMotor.INDUCTANCE)));
+            constants.add(new Constant(What.INDUCTANCE, value, value * fit.standard(FaultyMotor.INDUCTANCE)));
         }
         constants.addAll(slowing());
         spread(What.SPREAD_OF_VOLTAGES, BenchReadings.Row::volts, constants);

@@ -18,7 +18,7 @@ record BenchTerm(
         String path,
         double value,
         double standard,
-        ToDoubleFunction<BenchMotor> shown) {
+        ToDoubleFunction<FaultyMotor> shown) {
 
     /** {@return whether it is what a design says, not a reading} */
     boolean stated() {

@@ -157,7 +157,7 @@ final class BenchTerms {
         if (read != null && noSuchMachine(row, read.si(), path)) {
             return;
         }
-        ToDoubleFunction<BenchMotor> at;
+        ToDoubleFunction<FaultyMotor> at;
         double ownSpeed;
         if (read != null) {
             at = m -> m.speed(read.si());
@@ -247,7 +247,7 @@ final class BenchTerms {
     }
 
     private void volts(
-            BenchReadings.Row row, String path, ToDoubleFunction<BenchMotor> at, double ownSpeed, long rows) {
+            BenchReadings.Row row, String path, ToDoubleFunction<FaultyMotor> at, double ownSpeed, long rows) {
         double[] read = row.volts();
         slips(read, path + "/volts-");
         if (present(read) > 0 && read[largest(read)] <= LEAST_VOLTS) {
@@ -302,7 +302,7 @@ final class BenchTerms {
 
     /** What a motor shows of a pair. */
     private interface OfPair {
-        double of(BenchMotor motor, int pair);
+        double of(FaultyMotor motor, int pair);
     }
 
     /** The mean of the pairs read, and how far each is from it. */
@@ -314,7 +314,7 @@ final class BenchTerms {
             return;
         }
         double middle = Arrays.stream(there).mapToDouble(p -> read[p]).average().orElse(0);
-        ToDoubleFunction<BenchMotor> ofAll = m ->
+        ToDoubleFunction<FaultyMotor> ofAll = m ->
                 Arrays.stream(there).mapToDouble(p -> shown.of(m, p)).average().orElse(0);
         terms.add(new BenchTerm(mean, there.length == 1 ? there[0] : -1, path + pair(there[0]), middle, ofMean, ofAll));
         if (there.length > 1) {

@@ -30,7 +30,7 @@ public sealed interface DesignYear {
      * @param keeping how the plant was run
      * @param stream where the flows come from
      */
-    record Told(Year year, PowerTable table, LoadDay loads, Bank bank, Year.Keeping keeping, Source stream)
+    record Told(Year year, PowerTable table, LoadDay loads, YearBattery bank, Year.Keeping keeping, Source stream)
             implements DesignYear {}
 
     /**
@@ -75,7 +75,7 @@ public sealed interface DesignYear {
         }
         PowerTable table = PowerTable.of(plant);
         LoadDay loads = LoadDay.of(LoadDerivation.of(plant.design()));
-        Bank bank = Bank.of(plant.numbers().battery());
+        YearBattery bank = YearBattery.of(plant.numbers().battery());
         Year.Keeping keeping = new Year.Keeping(site.keptInStream(), visit);
         return new Told(
                 Year.of(series, table, loads, bank, keeping),

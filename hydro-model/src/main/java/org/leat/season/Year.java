@@ -64,7 +64,7 @@ public final class Year {
     }
 
     /** {@return the days of a series} */
-    public static Year of(FlowSeries series, PowerTable table, LoadDay loads, Bank bank, Keeping keeping) {
+    public static Year of(FlowSeries series, PowerTable table, LoadDay loads, YearBattery bank, Keeping keeping) {
         Run run = new Run(series, table, loads, bank, keeping);
         run.all();
         return new Year(run);
@@ -76,7 +76,7 @@ public final class Year {
         private final FlowSeries series;
         private final PowerTable table;
         private final LoadDay loads;
-        private final Bank bank;
+        private final YearBattery bank;
         private final Keeping keeping;
         private final int[] sets;
         private final double[] made;
@@ -98,7 +98,7 @@ public final class Year {
         private int monthHours;
         private double monthLeast;
 
-        Run(FlowSeries series, PowerTable table, LoadDay loads, Bank bank, Keeping keeping) {
+        Run(FlowSeries series, PowerTable table, LoadDay loads, YearBattery bank, Keeping keeping) {
             this.series = series;
             this.table = table;
             this.loads = loads;

@@ -159,7 +159,7 @@ class PublishedSeasonTest {
                 series,
                 table,
                 LoadDay.of(new double[24]),
-                new Bank(1, 0, 1, 1, 1),
+                new YearBattery(1, 0, 1, 1, 1),
                 new Year.Keeping(c.in("residual"), 1));
         c.assertMatches("E", year.totalMade() / WATT_HOUR / 1000);
         c.assertMatches("capacity_factor", year.capacityFactor());
@@ -174,7 +174,7 @@ class PublishedSeasonTest {
                 FlowSeries.of(day, 0),
                 table,
                 LoadDay.of(c.list("load")),
-                new Bank(capacity, c.in("soc_min"), c.in("soc0"), c.in("eta_charge"), 1e9),
+                new YearBattery(capacity, c.in("soc_min"), c.in("soc0"), c.in("eta_charge"), 1e9),
                 new Year.Keeping(0, 1));
         JsonNode soc = c.json().get("expected").get("soc").get("value");
         for (int hour = 0; hour < 24; hour++) {

@@ -42,7 +42,7 @@ class YearTest {
 
     /** The same year by other means: one list, energy in watt hours, no months, the set found anew each visit. */
     private static double[] byAnotherLoop(
-            FlowSeries series, PowerTable table, LoadDay loads, Bank bank, double kept, int visit) {
+            FlowSeries series, PowerTable table, LoadDay loads, YearBattery bank, double kept, int visit) {
         double capacity = bank.energy() / 3600;
         double content = bank.start() * capacity;
         double made = 0;
@@ -87,7 +87,7 @@ class YearTest {
         double[] watts = new double[24];
         Arrays.setAll(watts, h -> h > 16 ? 900 : 150);
         LoadDay loads = LoadDay.of(watts);
-        Bank bank = Bank.of(plant.numbers().battery());
+        YearBattery bank = YearBattery.of(plant.numbers().battery());
         for (int visit : new int[] {1, 7, 30}) {
             Year year = Year.of(series, table, loads, bank, new Year.Keeping(0.0005, visit));
             double[] other = byAnotherLoop(series, table, loads, bank, 0.0005, visit);
@@ -105,7 +105,7 @@ class YearTest {
         PowerTable table = PowerTable.of(demo("rowan-ghyll"));
         FlowSeries series =
                 PublishedSeasonTest.stream("streams/choptank-2000.csv").times(0.0008);
-        Bank bank = new Bank(1e12, 0, 0, 1, 1e9);
+        YearBattery bank = new YearBattery(1e12, 0, 0, 1, 1e9);
         Year daily = Year.of(series, table, LoadDay.of(new double[24]), bank, new Year.Keeping(0, 1));
         Year seldom = Year.of(series, table, LoadDay.of(new double[24]), bank, new Year.Keeping(0, 60));
         assertThat(daily.totalMade()).isGreaterThan(seldom.totalMade());
@@ -124,7 +124,7 @@ class YearTest {
         double[] watts = new double[24];
         Arrays.setAll(watts, h -> load * random.nextDouble());
         double energy = 5e6 * (1 + random.nextDouble() * 10);
-        Bank bank = new Bank(
+        YearBattery bank = new YearBattery(
                 energy, floor, Math.max(floor, random.nextDouble()), efficiency, 50 + 1000 * random.nextDouble());
         PowerTable table = PowerTable.ofPoints(SET, new double[] {0, 0.01}, new double[] {0, power});
         Year year = Year.of(
@@ -203,11 +203,15 @@ class YearTest {
         PowerTable none = PowerTable.ofPoints(SET, new double[] {0, 1}, new double[] {0, 0});
         double[] watts = new double[24];
         Year still = Year.of(
-                FlowSeries.constant(1), none, LoadDay.of(watts), new Bank(1e6, 0, 1, 1, 1), new Year.Keeping(0, 1));
+                FlowSeries.constant(1),
+                none,
+                LoadDay.of(watts),
+                new YearBattery(1e6, 0, 1, 1, 1),
+                new Year.Keeping(0, 1));
         assertThat(still.lifeUsed(Chemistry.LITHIUM_IRON_PHOSPHATE)).isEmpty();
         PowerTable some = PowerTable.ofPoints(SET, new double[] {0, 1}, new double[] {0, 100});
         watts[20] = 600;
-        Bank bank = new Bank(1000 * 3600, 0, 1, 1, 1e9);
+        YearBattery bank = new YearBattery(1000 * 3600, 0, 1, 1, 1e9);
         Year daily = Year.of(FlowSeries.constant(1), some, LoadDay.of(watts), bank, new Year.Keeping(0, 1));
         assertThat(daily.leastCharge()).isCloseTo(0.5, within(1e-9));
         double cycles = CellChemistryCatalogue.cycles(Chemistry.LITHIUM_IRON_PHOSPHATE, 0.5)
@@ -221,7 +225,7 @@ class YearTest {
     /** 8 cells of 3.2 V and 200 Ah, charged by 100 A at most, used to 80 % of it, 94 % of the energy back. */
     @Test
     void the_bank_of_a_demo_plant_is_what_its_file_says() {
-        Bank bank = Bank.of(demo("rowan-ghyll").numbers().battery());
+        YearBattery bank = YearBattery.of(demo("rowan-ghyll").numbers().battery());
         assertThat(bank.energy()).isCloseTo(8 * 3.2 * 200 * 3600, within(1.0));
         assertThat(bank.mostCharging()).isCloseTo(100 * 8 * 3.2, within(1e-6));
         assertThat(bank.floor()).isCloseTo(0.2, within(1e-12));
@@ -250,7 +254,7 @@ class YearTest {
         PowerTable some = PowerTable.ofPoints(SET, new double[] {0, 1}, new double[] {0, 100});
         double[] watts = new double[24];
         watts[20] = 200;
-        Bank bank = new Bank(1000 * 3600, 0, 1, 1, 1e9);
+        YearBattery bank = new YearBattery(1000 * 3600, 0, 1, 1, 1e9);
         Year daily = Year.of(FlowSeries.constant(1), some, LoadDay.of(watts), bank, new Year.Keeping(0, 1));
         // by hand: 365 turns of a tenth; 8000 of a fifth are published, so 16 000 of a tenth are taken
         assertThat(daily.lifeUsed(Chemistry.LITHIUM_IRON_PHOSPHATE).orElseThrow())
@@ -259,7 +263,7 @@ class YearTest {
 
     @Test
     void what_cannot_be_meant_is_refused() {
-        assertThatThrownBy(() -> new Bank(0, 0, 1, 1, 1)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new YearBattery(0, 0, 1, 1, 1)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new Year.Keeping(0, 0)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> LoadDay.of(new double[23])).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> FlowSeries.ofMonths(List.of(1.0))).isInstanceOf(IllegalArgumentException.class);

@@ -148,7 +148,7 @@ final class ChooseCommand implements Callable<Integer> {
         PartsWriter.Subject subject =
                 new PartsWriter.Subject(PlainText.of(file), PlainText.of(prices.toString()), list, year.told());
         PrintWriter out = spec.commandLine().getOut();
-        try (ByHand hand = ByHand.watched()) {
+        try (Interruptible hand = Interruptible.watched()) {
             PartsFront front =
                     searched(PartsSearch.of(checker.atAssumedValues(reading), list, year.flows()), list, hand, err);
             int code = written(front, subject, checker.rulebook(), reading);
@@ -202,7 +202,7 @@ final class ChooseCommand implements Callable<Integer> {
                                 : "over a year with the pipe always full: the design states no stream");
     }
 
-    private PartsFront searched(PartsSearch search, PriceList list, ByHand hand, PrintWriter err) {
+    private PartsFront searched(PartsSearch search, PriceList list, Interruptible hand, PrintWriter err) {
         boolean shown = Terminals.forErrorsOnly() || Terminals.forDialogue();
         long begun = System.nanoTime();
         Predicate<PartsSearch.Progress> goOn = progress -> {

@@ -8,12 +8,12 @@ import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.leat.plant.numbers.NozzleGroup;
-import org.leat.season.Bank;
 import org.leat.season.DesignYear;
 import org.leat.season.FlowSeries;
 import org.leat.season.LoadDay;
 import org.leat.season.PowerTable;
 import org.leat.season.Year;
+import org.leat.season.YearBattery;
 
 /** What rules ask of a year, against a year that can be worked out by hand: 100 W with water, nothing in a dry August. */
 class SolvedYearTest {
@@ -30,7 +30,7 @@ class SolvedYearTest {
                 new NozzleGroup("one", List.of(0.01), true), new double[] {0, 0.0099, 0.01}, new double[] {0, 0, 100});
         LoadDay loads = LoadDay.of(
                 Collections.nCopies(24, 50.0).stream().mapToDouble(w -> w).toArray());
-        Bank bank = new Bank(50 * 10 * DAY, 0.2, 1, 0.9, 1000);
+        YearBattery bank = new YearBattery(50 * 10 * DAY, 0.2, 1, 0.9, 1000);
         Year.Keeping keeping = new Year.Keeping(0.001, 1);
         return new DesignYear.Told(
                 Year.of(FlowSeries.ofMonths(List.of(flows)), table, loads, bank, keeping),

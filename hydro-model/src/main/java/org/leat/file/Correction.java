@@ -12,7 +12,7 @@ import org.leat.quantity.QuantityText;
 import org.leat.quantity.QuantityText.Understood;
 
 /** The very words to write in place of a slip, where they can be known; both where it may be one of two. Else empty. */
-final class Cure {
+final class Correction {
 
     private static final int LONGEST = 60;
     private static final String N = "([+-]?\\d{1,15}(?:\\.\\d{1,30})?)";
@@ -30,7 +30,7 @@ final class Cure {
     private static final Set<String> YES = Set.of("true", "yes", "y", "on", "1", "ja", "oui", "si");
     private static final Set<String> NO = Set.of("false", "no", "n", "off", "0", "nein", "non", "none");
 
-    private Cure() {}
+    private Correction() {}
 
     /** {@return both halves of what is written with a tolerance; nothing where there is none} */
     static List<String> valueAndTolerance(String text) {

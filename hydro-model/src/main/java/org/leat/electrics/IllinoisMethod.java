@@ -8,9 +8,9 @@ import java.util.function.DoubleUnaryOperator;
  *
  * <p>Source: Dowell and Jarratt, A modified regula falsi method, BIT 11 (1971) 168–174 (from memory).
  */
-final class Roots {
+final class IllinoisMethod {
 
-    private Roots() {}
+    private IllinoisMethod() {}
 
     /** {@return the root, within the tolerance in the argument} */
     static double between(

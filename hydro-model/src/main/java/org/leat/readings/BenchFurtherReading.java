@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.leat.readings.MotorBench.Test;
 
 /** Which further reading tells most: that of which the likely answers expect the most unlike values, in uncertainties of it. */
-final class BenchNext {
+final class BenchFurtherReading {
 
     /** So many standard uncertainties apart, and a reading tells two answers apart. */
     private static final double APART = 3;
@@ -20,7 +20,7 @@ final class BenchNext {
     private final BenchFit first;
     private final double fastest;
 
-    BenchNext(BenchFit.Task task, BenchFit first, double fastest) {
+    BenchFurtherReading(BenchFit.Task task, BenchFit first, double fastest) {
         this.task = task;
         this.first = first;
         this.fastest = fastest;
@@ -59,8 +59,8 @@ final class BenchNext {
     }
 
     private double apart(Test test, BenchFit other) {
-        BenchMotor here = motor(first);
-        BenchMotor there = motor(other);
+        FaultyMotor here = motor(first);
+        FaultyMotor there = motor(other);
         double[] one = shown(test, here);
         double[] two = shown(test, there);
         double apart = 0;
@@ -73,7 +73,7 @@ final class BenchNext {
     }
 
     /** A fault that does not show is taken at its usual size. */
-    private BenchMotor motor(BenchFit fit) {
+    private FaultyMotor motor(BenchFit fit) {
         return task.motor(fit.at(), fit.fault(), fit.variant(), fit.pairs());
     }
 
@@ -89,7 +89,7 @@ final class BenchNext {
         };
     }
 
-    private double[] shown(Test test, BenchMotor motor) {
+    private double[] shown(Test test, FaultyMotor motor) {
         double speed = motor.speed(fastest);
         double slow = 0.3 * motor.phaseResistance() / (motor.periods() * motor.phaseInductance());
         return switch (test) {

@@ -9,7 +9,7 @@ import org.leat.readings.MotorBench.Fault;
  * A motor on the bench with one fault, or none, and the meters it is read by: what each of them shows. Numbers by logarithm, so that
  * none of them ever falls below nil.
  */
-final class BenchMotor {
+final class FaultyMotor {
 
     /** Places of the parameters. */
     static final int VOLTS = 0;
@@ -46,7 +46,7 @@ final class BenchMotor {
      * @param pairs of poles that there are
      * @param highest frequency read, Hz
      */
-    BenchMotor(double[] at, Fault fault, int variant, double pairs, double highest) {
+    FaultyMotor(double[] at, Fault fault, int variant, double pairs, double highest) {
         this.at = at;
         this.fault = fault;
         this.variant = variant;

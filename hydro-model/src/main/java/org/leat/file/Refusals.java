@@ -10,13 +10,13 @@ import org.leat.design.ImpossibleValueException.Fault;
 import org.leat.quantity.Measured;
 
 /** Turns what records refuse into problems at the place of each value. */
-final class Faults {
+final class Refusals {
 
     private final Problems problems;
     private final Map<String, Position> positions;
     private final boolean broken;
 
-    Faults(Problems problems, Map<String, Position> positions, boolean broken) {
+    Refusals(Problems problems, Map<String, Position> positions, boolean broken) {
         this.problems = problems;
         this.positions = positions;
         this.broken = broken;

@@ -14,9 +14,9 @@ import org.leat.plant.numbers.BatteryNumbers;
  * @param mostCharging W at its poles; more than that goes to the dump load
  */
 @API(status = API.Status.EXPERIMENTAL, since = "0.1")
-public record Bank(double energy, double floor, double start, double efficiency, double mostCharging) {
+public record YearBattery(double energy, double floor, double start, double efficiency, double mostCharging) {
 
-    public Bank {
+    public YearBattery {
         if (!(energy > 0
                         && floor >= 0
                         && floor < 1
@@ -31,9 +31,9 @@ public record Bank(double energy, double floor, double start, double efficiency,
     }
 
     /** {@return the bank of a plant, full at the beginning, cut off at the depth its chemistry is used to} */
-    public static Bank of(BatteryNumbers battery) {
+    public static YearBattery of(BatteryNumbers battery) {
         Amount most = battery.chargeCurrentLimit().times(battery.nominalVoltage());
-        return new Bank(
+        return new YearBattery(
                 battery.storedEnergy(),
                 1 - battery.usualDepthOfDischarge(),
                 1,

@@ -7,7 +7,7 @@ import java.util.concurrent.TimeUnit;
  * A long run that a person may stop: the first interrupt of the process asks it to end with what it has, and the process stays until
  * that is written.
  */
-final class ByHand implements AutoCloseable {
+final class Interruptible implements AutoCloseable {
 
     private static final int LONGEST_WAIT = 60;
 
@@ -15,11 +15,11 @@ final class ByHand implements AutoCloseable {
     private final Thread hook = new Thread(this::ask, "stopped by hand");
     private volatile boolean asked;
 
-    private ByHand() {}
+    private Interruptible() {}
 
     /** {@return the watch over a run that begins now} */
-    static ByHand watched() {
-        ByHand watch = new ByHand();
+    static Interruptible watched() {
+        Interruptible watch = new Interruptible();
         Runtime.getRuntime().addShutdownHook(watch.hook);
         return watch;
     }
