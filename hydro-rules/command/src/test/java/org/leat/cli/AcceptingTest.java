@@ -1,12 +1,11 @@
 package org.leat.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.leat.cli.Said.leat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -28,15 +27,6 @@ class AcceptingTest {
     @TempDir
     Path folder;
 
-    record Ran(int code, String out, String err) {}
-
-    private Ran leat(String... arguments) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        int code = Leat.run(arguments, new PrintWriter(out), new PrintWriter(err));
-        return new Ran(code, out.toString(), err.toString());
-    }
-
     private String write(String name, String text) throws IOException {
         Files.createDirectories(folder.resolve(name).getParent());
         return Files.writeString(folder.resolve(name), text).toString();
@@ -57,7 +47,7 @@ class AcceptingTest {
         assertThat(moved).isNotEqualTo("# a line more\n\n" + PLANT);
         String renamed = write("elsewhere/renamed.yaml", moved);
         assertThat(leat("check", "--fail-on", "note", renamed).code()).isEqualTo(1);
-        Ran ran = leat("check", "--fail-on", "note", "--baseline", log, "--format", "sarif", renamed);
+        Said ran = leat("check", "--fail-on", "note", "--baseline", log, "--format", "sarif", renamed);
         assertThat(ran.err()).isEmpty();
         assertThat(ran.code()).isZero();
         List<String> states = new ArrayList<>();
@@ -76,7 +66,7 @@ class AcceptingTest {
     void what_gets_worse_or_comes_new_fails_and_what_goes_is_absent() throws IOException {
         String log = baseline(write("plant.yaml", PLANT));
         String worse = write("worse.yaml", PLANT.replace("length: 60 m", "length: 90 m"));
-        Ran ran = leat("check", "--fail-on", "note", "--baseline", log, "--format", "sarif", worse);
+        Said ran = leat("check", "--fail-on", "note", "--baseline", log, "--format", "sarif", worse);
         assertThat(ran.code()).isEqualTo(1);
         List<String> fresh = new ArrayList<>();
         results(ran.out()).forEach(r -> {
@@ -87,7 +77,7 @@ class AcceptingTest {
         assertThat(fresh).isNotEmpty();
         String better = write(
                 "better.yaml", PLANT.replace("area: 2.5 mm²", "area: 95 mm²").replace("60 m", "2 m"));
-        Ran gone = leat("check", "--baseline", log, "--format", "sarif", better);
+        Said gone = leat("check", "--baseline", log, "--format", "sarif", better);
         assertThat(gone.out()).contains("\"baselineState\": \"absent\"");
         assertThat(leat("check", "--whole", "--baseline", log, better).out()).contains("In the baseline and no more");
     }
@@ -117,7 +107,7 @@ class AcceptingTest {
                 "{\"version\": \"2.1.0\", \"runs\": [{\"results\": [{\"ruleId\": \"a/b\"}]}]}",
                 "[".repeat(5000),
                 "\u0000")) {
-            Ran ran = leat("check", "--baseline", write("log.sarif", text), plant);
+            Said ran = leat("check", "--baseline", write("log.sarif", text), plant);
             assertThat(ran.code()).as(text).isEqualTo(2);
             assertThat(ran.out()).isEmpty();
             assertThat(ran.err())
@@ -139,7 +129,7 @@ class AcceptingTest {
             {"rules", "--settings", settings},
             {"settings", "--settings", settings}
         }) {
-            Ran ran = leat(call);
+            Said ran = leat(call);
             assertThat(ran.code()).isEqualTo(2);
             assertThat(ran.out()).isEmpty();
             assertThat(ran.err())
@@ -170,7 +160,7 @@ class AcceptingTest {
         assertThat(leat("check", "--settings", settings, "--format", "json", plant)
                         .out())
                 .contains("firm.yaml:5");
-        Ran shown = leat("settings", "--settings", settings);
+        Said shown = leat("settings", "--settings", settings);
         assertThat(shown.out())
                 .contains(
                         "project.yaml,",
@@ -213,7 +203,7 @@ class AcceptingTest {
         assertThat(leat("check", "--today", "2031-05-30", "--format", "json", plant)
                         .out())
                 .contains("\"suppressed\": {", "\"comparedWithDay\": \"2031-05-30\"");
-        Ran after = leat("check", "--whole", "--today", "2031-05-31", plant);
+        Said after = leat("check", "--whole", "--today", "2031-05-31", plant);
         assertThat(after.out())
                 .contains("Suppressions that suppress nothing", "ended on 2031-05-30, and it is 2031-05-31");
         assertThat(leat("check", "--today", "31.5.2031", plant).code()).isEqualTo(2);

@@ -2,12 +2,11 @@ package org.leat.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.leat.cli.Said.leat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -21,15 +20,6 @@ class AtTheWaterTest {
 
     private static final String EXAMPLES = "../../hydro-examples/";
     private static final String HUT = EXAMPLES + "designs/rowan-ghyll.yaml";
-
-    private record Said(int code, String out, String err) {}
-
-    private static Said leat(String... args) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        int code = Leat.run(args, new PrintWriter(out), new PrintWriter(err));
-        return new Said(code, out.toString(), err.toString());
-    }
 
     @Test
     void the_sheet_fits_on_two_pages_and_tells_where_to_stop() {

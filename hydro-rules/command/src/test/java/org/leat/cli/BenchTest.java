@@ -1,12 +1,11 @@
 package org.leat.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.leat.cli.Said.leat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -18,15 +17,6 @@ class BenchTest {
 
     private static final String EXAMPLES = "../../hydro-examples/";
     private static final String HUT = EXAMPLES + "designs/rowan-ghyll.yaml";
-
-    private record Said(int code, String out, String err) {}
-
-    private static Said leat(String... args) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        int code = Leat.run(args, new PrintWriter(out), new PrintWriter(err));
-        return new Said(code, out.toString(), err.toString());
-    }
 
     @Test
     void a_bench_goes_into_the_design_with_day_and_source_and_comments_stay(@TempDir Path folder) throws IOException {

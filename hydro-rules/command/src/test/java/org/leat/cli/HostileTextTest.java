@@ -1,12 +1,11 @@
 package org.leat.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.leat.cli.Said.leat;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.io.StringReader;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -52,15 +51,6 @@ class HostileTextTest {
     Path folder;
 
     private Path design;
-
-    private record Said(int code, String out, String err) {}
-
-    private static Said leat(String... args) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        int code = Leat.run(args, new PrintWriter(out), new PrintWriter(err));
-        return new Said(code, out.toString(), err.toString());
-    }
 
     @BeforeEach
     void hostile() throws IOException {
