@@ -123,17 +123,22 @@ public final class Leat implements Runnable {
     static CommandLine command() {
         CommandLine command = new CommandLine(new Leat());
         COMMANDS.forEach(one -> command.addSubcommand(one.getKey(), new CommandLine(one.getValue())));
-        return command;
+        return strict(command);
     }
 
     /** {@return what answers a call: the command it begins with and no other, for each takes its time to look through} */
     static CommandLine answering(String[] args) {
         for (Map.Entry<String, Class<?>> one : COMMANDS) {
             if (args.length > 0 && one.getKey().equals(args[0])) {
-                return new CommandLine(new Leat()).addSubcommand(one.getKey(), new CommandLine(one.getValue()));
+                return strict(new CommandLine(new Leat()).addSubcommand(one.getKey(), new CommandLine(one.getValue())));
             }
         }
         return command();
+    }
+
+    /** A file named -h.yaml is no call for help with more letters after it: nothing would be checked, and the exit code be 0. */
+    private static CommandLine strict(CommandLine command) {
+        return command.setPosixClusteredShortOptionsAllowed(false);
     }
 
     /** {@return the exit code of a call that prints to these} */

@@ -54,7 +54,10 @@ class ArchiveIT {
     }
 
     private static String demo(String name) {
-        return home.resolve("designs").resolve(name + ".yaml").toString();
+        return home.resolve("examples")
+                .resolve("designs")
+                .resolve(name + ".yaml")
+                .toString();
     }
 
     @BeforeAll
@@ -210,6 +213,24 @@ class ArchiveIT {
                                 + (words.length - 1) + "; _complete_leat; echo \"${COMPREPLY[@]}\"")
                 .out()
                 .strip();
+    }
+
+    @Test
+    void the_examples_lead_an_editor_to_schemas_in_the_archive() throws Exception {
+        int led = 0;
+        try (Stream<Path> files = Files.walk(home.resolve("examples"))) {
+            for (Path example :
+                    files.filter(f -> f.toString().endsWith(".yaml")).toList()) {
+                String text = Files.readString(example);
+                String schema = text.substring(text.lastIndexOf("$schema=") + "$schema=".length())
+                        .strip();
+                assertThat(example.resolveSibling(schema))
+                        .as(example.toString())
+                        .isRegularFile();
+                led++;
+            }
+        }
+        assertThat(led).isGreaterThan(15);
     }
 
     @Test

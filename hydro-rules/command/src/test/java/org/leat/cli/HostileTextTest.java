@@ -197,6 +197,16 @@ class HostileTextTest {
     }
 
     @Test
+    void a_file_named_like_a_call_for_help_is_never_a_passed_check() {
+        Said said = leat("check", design.toString(), "-h.plant.yaml");
+        assertThat(said.code()).isEqualTo(2);
+        assertThat(said.out()).isEmpty();
+        assertThat(leat("check", "-V.plant.yaml").code()).isEqualTo(2);
+        assertThat(leat("check", "--", "-h.plant.yaml").code()).isEqualTo(3);
+        assertThat(leat("check", "-h").out()).contains("Usage:");
+    }
+
+    @Test
     void a_folder_named_like_a_command_is_told_as_text() {
         Path out = folder.resolve("##[group]x");
         Said said = leat("propose", "--write=" + out, EXAMPLES + "surveys/alder-clough.yaml");

@@ -137,21 +137,24 @@ class ServiceStepsIT {
 
     @Test
     void the_hook_is_for_files_named_so_and_calls_the_command() throws Exception {
-        List<Map<String, String>> hooks = yaml(".pre-commit-hooks.yaml");
-        Map<String, String> hook = hooks.get(0);
-        assertThat("designs/a.plant.yaml").containsPattern(hook.get("files"));
-        assertThat("designs/a.yaml").doesNotContainPattern(hook.get("files"));
+        List<Map<String, Object>> hooks = yaml(".pre-commit-hooks.yaml");
+        Map<String, Object> hook = hooks.get(0);
+        List<String> args =
+                ((List<?>) hook.get("args")).stream().map(String::valueOf).toList();
+        assertThat("designs/a.plant.yaml").containsPattern(String.valueOf(hook.get("files")));
+        assertThat("designs/a.yaml").doesNotContainPattern(String.valueOf(hook.get("files")));
         assertThat(run(Map.of(), "tar", "-xzf", Path.of(URI.create(archive)).toString(), "--strip-components", "1"))
                 .isZero();
-        Files.writeString(folder.resolve("designs/broken.plant.yaml"), "site: {");
+        Files.writeString(folder.resolve("-h.plant.yaml"), "site: {");
         String path = folder.resolve("bin") + ":" + System.getenv("PATH");
         assertThat(run(
                         Map.of("PATH", path),
                         "sh",
                         "-c",
-                        hook.get("entry") + " \"$@\"",
+                        hook.get("entry") + " " + String.join(" ", args) + " \"$@\"",
                         "sh",
-                        "designs/broken.plant.yaml"))
+                        // one who would like to be a call for help
+                        "-h.plant.yaml"))
                 .isEqualTo(3);
     }
 }
