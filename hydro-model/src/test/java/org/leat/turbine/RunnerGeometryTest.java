@@ -70,8 +70,7 @@ class RunnerGeometryTest {
     @Test
     void tips_that_do_not_cover_the_jet_have_no_least_count() {
         assertThat(LeastBucketCount.of(0.1, 0.105, 0.02, 0.46))
-                .isEqualTo(
-                        Answer.outside("least bucket count", "tipRadius", 0.105, 0.11, Double.POSITIVE_INFINITY, "m"));
+                .isEqualTo(Answer.below("least bucket count", "tipRadius", 0.105, 0.11, "m"));
         assertThat(LeastBucketCount.of(0.1, 0.12, 0.02, 1.2).isValue()).isFalse();
     }
 
