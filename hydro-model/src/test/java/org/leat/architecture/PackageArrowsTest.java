@@ -1,6 +1,7 @@
 package org.leat.architecture;
 
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noFields;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
 import com.tngtech.archunit.core.importer.ImportOption;
@@ -148,6 +149,21 @@ class PackageArrowsTest {
             .orShould()
             .callMethod(Clock.class, "systemDefaultZone")
             .because("the same input gives the same bytes on every machine, locale and day");
+
+    @ArchTest
+    static final ArchRule no_law_and_no_table_holds_a_number_or_null = noFields()
+            .that()
+            .areDeclaredInClassesThat()
+            .resideInAnyPackage(
+                    "org.leat.law..",
+                    "org.leat.hydraulics..",
+                    "org.leat.turbine..",
+                    "org.leat.electrics..",
+                    "org.leat.catalogue..",
+                    "org.leat.plant..")
+            .should()
+            .haveRawType(Double.class)
+            .because("a number that may be absent is an Answer, an Amount or an OptionalDouble");
 
     @ArchTest
     static final ArchRule the_model_prints_nothing = noClasses()

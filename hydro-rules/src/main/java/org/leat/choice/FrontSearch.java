@@ -6,6 +6,8 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.PriorityQueue;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
@@ -99,8 +101,8 @@ final class FrontSearch {
      * @param points by cost, among equals by gain, the highest first
      * @param counts what was looked at
      * @param reached cost below which the front of cost and gain is whole
-     * @param possible gain that no set exceeds that was not settled; negative infinity where all were
-     * @param fewer faults below which nothing is proven; zero where the front is whole
+     * @param possible gain that no set exceeds that was not settled; empty where all were, or where nothing bounds it
+     * @param fewer faults below which nothing is proven; zero where the front is whole, empty where nothing is proven
      * @param refused the last set that must not be; empty where there was none
      */
     record Front(
@@ -108,8 +110,8 @@ final class FrontSearch {
             SearchEnd end,
             Counts counts,
             long reached,
-            double possible,
-            int fewer,
+            OptionalDouble possible,
+            OptionalInt fewer,
             List<Integer> refused) {}
 
     /** A set of which the first options are taken. */
@@ -178,12 +180,12 @@ final class FrontSearch {
     private Front search(SearchExtent extent, ExecutorService threads) {
         Level first = level(extent, extent.faults(), threads, false);
         List<FrontPoint> points = new ArrayList<>(first.kept);
-        double possible = first.open.stream()
-                .mapToDouble(node -> problem.mostGain(node.set(), node.known()))
-                .max()
-                .orElse(Double.NEGATIVE_INFINITY);
+        OptionalDouble possible =
+                first.open.stream().mapToDouble(node -> problem.mostGain(node.set(), node.known())).max().stream()
+                        .filter(Double::isFinite)
+                        .findFirst();
         if (first.stopped) {
-            return front(points, SearchEnd.STOPPED, first, possible, Integer.MAX_VALUE);
+            return front(points, SearchEnd.STOPPED, first, possible, OptionalInt.empty());
         }
         Level last = first;
         while (!last.kept.isEmpty()) {
@@ -196,14 +198,14 @@ final class FrontSearch {
                 if (last != null) {
                     points.addAll(last.kept);
                 }
-                return front(points, SearchEnd.OF_TWO_AIMS, first, possible, fewer);
+                return front(points, SearchEnd.OF_TWO_AIMS, first, possible, OptionalInt.of(fewer));
             }
             points.addAll(last.kept);
         }
-        return front(points, SearchEnd.WHOLE, first, possible, 0);
+        return front(points, SearchEnd.WHOLE, first, possible, OptionalInt.of(0));
     }
 
-    private Front front(List<FrontPoint> all, SearchEnd end, Level first, double possible, int fewer) {
+    private Front front(List<FrontPoint> all, SearchEnd end, Level first, OptionalDouble possible, OptionalInt fewer) {
         List<FrontPoint> points = new ArrayList<>();
         for (FrontPoint point : all) {
             if (all.stream().noneMatch(other -> other.beats(point))

@@ -3,6 +3,7 @@ package org.leat.choice;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.apiguardian.api.API;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Edit;
@@ -20,8 +21,8 @@ import org.leat.prices.PriceList;
  * @param checked sets that every rule was asked about, or as many as it took to find an error
  * @param forbidden of those, with an error or something that can no longer be told
  * @param settledBelow price below which nothing is missing from the front of price and energy; null where nothing is missing at all
- * @param possible energy that no set exceeds that was not looked at, J in the year; empty where all were
- * @param fewer warnings below which nothing is proven; 0 where all is
+ * @param possible energy that no set exceeds that was not looked at, J in the year; empty where all were, or where nothing bounds it
+ * @param fewer warnings below which nothing is proven; 0 where all is, empty where the search was stopped before anything was
  * @param refused where no set was found: the last that was judged, and what forbids it; null else
  */
 @API(status = API.Status.EXPERIMENTAL, since = "0.1")
@@ -34,7 +35,7 @@ public record PartsFront(
         int forbidden,
         @Nullable BigDecimal settledBelow,
         OptionalDouble possible,
-        int fewer,
+        OptionalInt fewer,
         @Nullable Refused refused) {
 
     public PartsFront {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -112,9 +113,7 @@ public final class PartsSearch {
                 front.counts().checked(),
                 front.counts().forbidden(),
                 front.reached() == SelectionProblem.NONE ? null : PartsSelection.price(front.reached()),
-                front.possible() == Double.NEGATIVE_INFINITY
-                        ? OptionalDouble.empty()
-                        : OptionalDouble.of(front.possible()),
+                front.possible(),
                 front.fewer(),
                 refused(problem, list, front));
     }
@@ -147,7 +146,7 @@ public final class PartsSearch {
                         ? null
                         : PartsSelection.price(front.reached() / MendSelection.A_CHANGE_IN),
                 OptionalDouble.empty(),
-                0,
+                OptionalInt.of(0),
                 refused(problem, staying, front));
     }
 

@@ -189,8 +189,9 @@ public final class PartsWriter {
                 "no set without error is cheaper, gives more and has fewer warnings than these: none is better in one without"
                         + " being worse in another.";
             case OF_PRICE_AND_ENERGY ->
-                "no set without error is cheaper and gives more than these. With fewer than " + front.fewer()
-                        + (front.fewer() == 1 ? " warning" : " warnings")
+                "no set without error is cheaper and gives more than these. With fewer than "
+                        + front.fewer().orElseThrow()
+                        + (front.fewer().getAsInt() == 1 ? " warning" : " warnings")
                         + " there may be others: --checks looks further.";
             case STOPPED ->
                 "stopped. "
@@ -199,7 +200,7 @@ public final class PartsWriter {
                                 : "Below " + money(front.settledBelow()) + " "
                                         + subject.list().currency()
                                         + " no set without error is cheaper and gives more than these.")
-                        + (front.possible().isPresent() && front.possible().getAsDouble() < Double.MAX_VALUE
+                        + (front.possible().isPresent()
                                 ? " No set gives more than "
                                         + energy(front.possible().getAsDouble()) + " kWh: the power of the jets."
                                 : "");
@@ -397,7 +398,7 @@ public final class PartsWriter {
             int forbidden,
             @Nullable BigDecimal settledBelow,
             @Nullable BigDecimal energyPossible,
-            int fewerWarningsUnproven,
+            @Nullable Integer fewerWarningsUnproven,
             @Nullable RefusedRow refused,
             List<PointRow> points) {}
 
@@ -411,7 +412,6 @@ public final class PartsWriter {
         for (PartsFront.Point point : front.points()) {
             points.add(row(points.size() + 1, point));
         }
-        double possible = front.possible().orElse(Double.POSITIVE_INFINITY);
         Whole whole = new Whole(
                 SettingsText.playedDown(rulebook),
                 subject.design(),
@@ -423,8 +423,8 @@ public final class PartsWriter {
                 front.checked(),
                 front.forbidden(),
                 front.settledBelow(),
-                possible < Double.POSITIVE_INFINITY ? Numbers.of(possible) : null,
-                front.fewer() == Integer.MAX_VALUE ? 0 : front.fewer(),
+                Numbers.of(front.possible()),
+                front.fewer().isPresent() ? front.fewer().getAsInt() : null,
                 front.refused() == null ? null : row(front.refused()),
                 points);
         try (JsonGenerator json = JsonLines.to(out)) {

@@ -308,6 +308,7 @@ class FrontSearchTest {
                             2, Integer.MAX_VALUE, 0, counts -> portions.incrementAndGet() < 4));
             if (front.end() == FrontSearch.SearchEnd.STOPPED) {
                 stopped++;
+                assertThat(front.fewer()).isEmpty();
                 List<FrontSearch.FrontPoint> whole = new FrontSearch(drawn, 3)
                         .search(new FrontSearch.SearchExtent(1, Integer.MAX_VALUE, 0, counts -> true))
                         .points();
@@ -318,7 +319,8 @@ class FrontSearchTest {
                                 .toList());
                 assertThat(whole)
                         .as("seed " + seed)
-                        .allMatch(p -> front.points().contains(p) || p.gain() <= front.possible());
+                        .allMatch(p -> front.points().contains(p)
+                                || p.gain() <= front.possible().orElseThrow());
             }
         }
         assertThat(stopped).isGreaterThan(30);

@@ -7,6 +7,7 @@ import java.math.BigDecimal;
 import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.leat.check.Identity;
@@ -69,7 +70,7 @@ class PartsPageTest {
                 0,
                 new BigDecimal("40"),
                 OptionalDouble.of(5e10),
-                0,
+                OptionalInt.of(0),
                 null);
         PartsWriter.Subject subject = new PartsWriter.Subject("hut.yaml", "list.yaml", LIST, "over a year");
         return new PartsPage(Pages.CHECKER.rulebook(), subject).written(front, "<b>Hut");

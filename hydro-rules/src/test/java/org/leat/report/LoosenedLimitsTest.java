@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.leat.check.Checker;
 import org.leat.check.Level;
@@ -131,8 +132,8 @@ class LoosenedLimitsTest {
         assertThat(mended.toString().replaceAll("\\s+", " "))
                 .startsWith(SettingsText.LOOSENED + " " + SAID.replaceAll("\\s+", " "))
                 .endsWith("nothing " + LAST + " ");
-        PartsFront none =
-                new PartsFront(List.of(), PartsFront.End.WHOLE, 1, 0, 0, 0, null, OptionalDouble.empty(), 0, null);
+        PartsFront none = new PartsFront(
+                List.of(), PartsFront.End.WHOLE, 1, 0, 0, 0, null, OptionalDouble.empty(), OptionalInt.of(0), null);
         PartsWriter.Subject subject =
                 new PartsWriter.Subject("a.yaml", "p.yaml", new PriceList("EUR", List.of()), "a year");
         PartsWriter writer = new PartsWriter(loosened().rulebook(), subject);
