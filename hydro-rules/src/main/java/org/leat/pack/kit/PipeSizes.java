@@ -22,6 +22,9 @@ import org.leat.quantity.Si;
 /** Other sizes of the pipe that a section is made of, as edits of the design. */
 public final class PipeSizes {
 
+    /** What {@link #larger} and {@link #smaller} say. */
+    public static final String OTHER = "Section {section} in {diameter:mm} outside diameter.";
+
     private PipeSizes() {}
 
     /** {@return the path of a section} */
