@@ -44,7 +44,7 @@ final class BatteryAutonomy {
                             + " mean); wanted are {limit}.")
             .notApplicable("nothing-taken", "Not judged: the loads take nothing.")
             .judge(BatteryAutonomy::judge)
-            .wayOut("larger", "A bank of {capacity:Ah}.", BankSizes::larger)
+            .wayOut("larger", BankSizes.BANK, BankSizes::larger)
             .build();
 
     private BatteryAutonomy() {}

@@ -42,7 +42,7 @@ final class BatteryCycleLife {
                     "age-decides-such-years",
                     "At such years, {depth:%} out at the deepest, its age decides, not its cycles.")
             .judge(BatteryCycleLife::judge)
-            .wayOut("larger", "A bank of {capacity:Ah}.", BankSizes::larger)
+            .wayOut("larger", BankSizes.BANK, BankSizes::larger)
             .build();
 
     private BatteryCycleLife() {}

@@ -27,7 +27,7 @@ final class ChargeCurrent {
             .passes("taken", "The battery is charged with {value}.")
             .fails("too-much", "The battery is charged with {value}; it takes {limit}.")
             .judge(ChargeCurrent::judge)
-            .leastWayOut("larger-bank", "A bank of {capacity:Ah}.", ChargeCurrent::largerBank)
+            .leastWayOut("larger-bank", BankSizes.BANK, ChargeCurrent::largerBank)
             .leastWayOut("smaller-nozzle", NozzlesOnHand.NONE_LARGER, NozzlesOnHand::smaller)
             .build();
 

@@ -29,7 +29,7 @@ final class DepthOfDischarge {
             .passes("shallow", "A full day takes {drawn} from the battery, {value} of it.")
             .fails("deep", "A full day takes {drawn} from the battery, {value} of it; it lasts with {limit}.")
             .judge(DepthOfDischarge::judge)
-            .wayOut("larger", "A bank of {capacity:Ah}.", BankSizes::larger)
+            .wayOut("larger", BankSizes.BANK, BankSizes::larger)
             .build();
 
     private DepthOfDischarge() {}

@@ -27,7 +27,7 @@ final class Equalise {
             .passes("inside", "Equalising is set to {value}.")
             .fails("outside", "Equalising is set to {value}; this bank stands {limit}.")
             .fails("sealed", "Equalising is set, and these cells must never be equalised.")
-            .notApplicable("none", "Not judged: there is no regulator.")
+            .notApplicable("none", Regulators.NONE)
             .judge(Equalise::judge)
             .wayOut("switch-off", "Switch equalising off.", FieldChanges.to(null))
             .build();

@@ -31,7 +31,7 @@ final class LeastCurrent {
                             + " or it sulphates.")
             .notApplicable("not-lead", "Not judged: only lead sulphates.")
             .judge(LeastCurrent::judge)
-            .wayOut("smaller", "A bank of {capacity:Ah}.", BankSizes::smaller)
+            .wayOut("smaller", BankSizes.BANK, BankSizes::smaller)
             .build();
 
     private LeastCurrent() {}

@@ -35,6 +35,9 @@ import org.leat.quantity.Si;
 /** Where the battery's management opens, against what the plant asks of it every day. */
 final class ManagementLimits {
 
+    private static final String OPENS_ABOVE = "/battery/management/opens-above";
+    private static final String CURRENT_LIMIT = "/battery/management/current-limit";
+
     static final Rule RULE = Rule.of(
                     "battery/management-limits",
                     ERROR,
@@ -67,15 +70,17 @@ final class ManagementLimits {
                             + " it.")
             .notApplicable("no-management", "Not judged: lead has no management that opens.")
             .judgeAll(ManagementLimits::judge)
-            .leastWayOut("voltage", "One that opens at {rating}.", ManagementLimits::anotherVoltage)
+            .leastWayOut(
+                    "voltage",
+                    "One that opens at {rating}.",
+                    FieldChanges.onlyAt(OPENS_ABOVE, ManagementLimits::anotherVoltage))
             .leastWayOut(
                     "current",
                     "One that opens at {rating}.",
-                    (j, failure) -> failure.path().endsWith("/current-limit")
-                            ? FieldChanges.ratings(
-                                            "A", ElectricCurrent.class, 20, 50, 100, 150, 200, 250, 300, 400, 500)
-                                    .of(j, failure)
-                            : Stream.empty())
+                    FieldChanges.onlyAt(
+                            CURRENT_LIMIT,
+                            FieldChanges.ratings(
+                                    "A", ElectricCurrent.class, 20, 50, 100, 150, 200, 250, 300, 400, 500)))
             .build();
 
     private ManagementLimits() {}
@@ -97,7 +102,7 @@ final class ManagementLimits {
     }
 
     private static Outcome voltage(Judgement j, BatteryManagement management) {
-        Spot spot = j.at("/battery/management/opens-above");
+        Spot spot = j.at(OPENS_ABOVE);
         double opens = spot.si(management.opensAbove());
         double set = highestSetPoint(j);
         if (opens < set) {
@@ -126,15 +131,13 @@ final class ManagementLimits {
 
     private static Outcome charging(Judgement j, BatteryManagement management) {
         Running worst = Worst.running(j, OperatingPoint::batteryCurrent);
-        Spot spot = j.at("/battery/management/current-limit").during(worst).saying("charges", "opens-charging");
+        Spot spot = j.at(CURRENT_LIMIT).during(worst).saying("charges", "opens-charging");
         double limit = spot.si(management.currentLimit());
         return spot.with("opens", limit, CURRENT).atMost(worst.operatingPoint().batteryCurrent(), limit, CURRENT);
     }
 
     private static Outcome supplying(Judgement j, BatteryManagement management, Inverter inverter) {
-        Spot spot = j.at("/battery/management/current-limit")
-                .during("inverter at full power")
-                .saying("supplies", "opens-supplying");
+        Spot spot = j.at(CURRENT_LIMIT).during("inverter at full power").saying("supplies", "opens-supplying");
         double limit = spot.si(management.currentLimit());
         double power = spot.si("/inverter/continuous-power", inverter.continuousPower());
         double efficiency = spot.si("/inverter/efficiency", inverter.efficiency());
@@ -143,9 +146,6 @@ final class ManagementLimits {
     }
 
     private static Stream<Change> anotherVoltage(Judgement j, Outcome.Fail failure) {
-        if (!failure.path().endsWith("/opens-above")) {
-            return Stream.empty();
-        }
         double most = Math.floor(10 * mostOfCells(j) / j.limit("above-highest").value()) / 10;
         return Stream.of(most, Math.ceil(10 * highestSetPoint(j)) / 10 + 0.2)
                 .map(volts -> FieldChanges.rated(failure.path(), volts, "V", ElectricPotential.class));

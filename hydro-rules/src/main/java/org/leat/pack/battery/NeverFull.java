@@ -50,7 +50,7 @@ final class NeverFull {
                             + " sulphates.")
             .notApplicable("not-lead", "Not judged: only lead must be filled.")
             .judge(NeverFull::judge)
-            .wayOut("smaller", "A bank of {capacity:Ah}.", BankSizes::smaller)
+            .wayOut("smaller", BankSizes.BANK, BankSizes::smaller)
             .wayOut("larger-nozzle", "Open the {bore:mm} nozzle on hand.", NozzlesOnHand::larger)
             .advice(
                     "use-less",

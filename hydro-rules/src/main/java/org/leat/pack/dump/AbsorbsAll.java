@@ -4,15 +4,15 @@ import static org.leat.check.Level.ERROR;
 import static org.leat.check.Level.WARNING;
 import static org.leat.check.NamedLimit.Safer.HIGHER;
 import static org.leat.check.RuleCard.COMMON_PRACTICE;
+import static org.leat.quantity.Quantities.amps;
+import static org.leat.quantity.Quantities.ohms;
+import static org.leat.quantity.Quantities.watts;
 import static org.leat.quantity.QuantityKind.POWER;
 import static org.leat.quantity.QuantityKind.RATIO;
 import static org.leat.quantity.QuantityKind.RESISTANCE;
 
 import java.util.Objects;
 import java.util.stream.Stream;
-import javax.measure.quantity.ElectricCurrent;
-import javax.measure.quantity.ElectricResistance;
-import javax.measure.quantity.Power;
 import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
@@ -93,16 +93,16 @@ final class AbsorbsAll {
         double cold = StandardSizes.resistance(dump.resistanceCold() * failure.value() / wanted);
         double volts = j.numbers().fullVoltage();
         double power = Math.ceil(1.2 * volts * volts / cold / 100) * 100;
-        Change change = Change.of("/dump-load/resistance", Si.quantity(cold, "ohm", ElectricResistance.class));
+        Change change = Change.of("/dump-load/resistance", ohms(cold));
         if (stated.resistanceHot() != null) {
             double hot = Math.rint(1000 * cold * (dump.resistanceHot() / dump.resistanceCold())) / 1000;
-            change = change.and("/dump-load/resistance-hot", Si.quantity(hot, "ohm", ElectricResistance.class));
+            change = change.and("/dump-load/resistance-hot", ohms(hot));
         }
-        change = change.and("/dump-load/power-rating", Si.quantity(power, "W", Power.class));
+        change = change.and("/dump-load/power-rating", watts(power));
         double current = 1.25 * volts / cold;
         if (stated.switchRating() != null && Si.of(stated.switchRating()) < current) {
             double rating = Math.ceil(current / 5) * 5;
-            change = change.and("/dump-load/switch-rating", Si.quantity(rating, "A", ElectricCurrent.class));
+            change = change.and("/dump-load/switch-rating", amps(rating));
         }
         return Stream.of(change.with("resistance", cold, RESISTANCE).with("power", power, POWER));
     }

@@ -3,6 +3,8 @@ package org.leat.pack.dump;
 import static org.leat.check.Level.ERROR;
 import static org.leat.check.NamedLimit.Safer.HIGHER;
 import static org.leat.check.RuleCard.COMMON_PRACTICE;
+import static org.leat.quantity.Quantities.amps;
+import static org.leat.quantity.Quantities.volts;
 import static org.leat.quantity.QuantityKind.CURRENT;
 import static org.leat.quantity.QuantityKind.RATIO;
 import static org.leat.quantity.QuantityKind.VOLTAGE;
@@ -12,7 +14,6 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
-import javax.measure.quantity.ElectricCurrent;
 import javax.measure.quantity.ElectricPotential;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Arg;
@@ -38,7 +39,6 @@ import org.leat.pack.kit.Runs;
 import org.leat.pack.kit.StandardSizes;
 import org.leat.plant.cases.CableDuty;
 import org.leat.plant.loads.DeviceRatings;
-import org.leat.quantity.Si;
 
 /** Fuse or breaker of the dump load's branch. */
 final class BranchProtection {
@@ -200,8 +200,8 @@ final class BranchProtection {
                 .limit(1)
                 .flatMap(rating -> Runs.joining(j.design(), Place.DUMP_LOAD)
                         .flatMap(path -> Conductors.thicker(j.design(), path + "/conductor/area"))
-                        .map(thicker -> thicker.and(failure.path(), Si.quantity(rating, "A", ElectricCurrent.class))
-                                .with("rating", rating, CURRENT)));
+                        .map(thicker ->
+                                thicker.and(failure.path(), amps(rating)).with("rating", rating, CURRENT)));
     }
 
     private static Stream<Change> newFuse(Judgement j, Outcome.Fail failure) {
@@ -213,7 +213,7 @@ final class BranchProtection {
                 .flatMap(volts -> DeviceSizes.from(least)
                         .limit(2)
                         .map(rating -> DeviceSizes.rated(failure.path(), rating)
-                                .and("/dump-load/fuse-direct-voltage", Si.quantity(volts, "V", ElectricPotential.class))
+                                .and("/dump-load/fuse-direct-voltage", volts(volts))
                                 .with("voltage", volts, VOLTAGE)));
     }
 }

@@ -3,8 +3,6 @@ package org.leat.pack.dump;
 import static org.leat.check.Level.ERROR;
 import static org.leat.check.Level.WARNING;
 
-import org.leat.check.Judgement;
-import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.pack.kit.LeadAcid;
 import org.leat.pack.kit.SecondGuards;
@@ -24,7 +22,9 @@ final class SecondLine {
                     "US NEC 690.72(B) in issues to 2014, since then article 706: a second, independent means against overcharge with diverted charge (from memory)")
             .passes("stated", "A second means against overvoltage is stated.")
             .fails("alone", "Nothing stands behind the one that limits the voltage.")
-            .judge(SecondLine::judge)
+            .judge(j -> j.at(SecondGuards.STATED)
+                    .as(LeadAcid.is(j) ? WARNING : ERROR)
+                    .isSo(SecondGuards.stated(j)))
             .wayOut(
                     "fit",
                     "A second, independent means: a deflector that drops in, or a second dump load with its own trigger, or a"
@@ -33,8 +33,4 @@ final class SecondLine {
             .build();
 
     private SecondLine() {}
-
-    private static Outcome judge(Judgement j) {
-        return j.at(SecondGuards.STATED).as(LeadAcid.is(j) ? WARNING : ERROR).isSo(SecondGuards.stated(j));
-    }
 }

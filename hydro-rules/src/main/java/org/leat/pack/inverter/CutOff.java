@@ -37,7 +37,7 @@ final class CutOff {
             .notApplicable("none", Inverters.NONE)
             .judge(Inverters.judge("/inverter/cut-off-voltage", CutOff::judge))
             .wayOut("thicker", "Conductors of {area:mm²} to the inverter.", CutOff::thicker)
-            .wayOut("larger", "A bank of {capacity:Ah}.", CutOff::larger)
+            .wayOut("larger", BankSizes.BANK, CutOff::larger)
             .advice(
                     "softer-start",
                     "A softer start: {power} at the inverter is the most that battery and cable stand.",

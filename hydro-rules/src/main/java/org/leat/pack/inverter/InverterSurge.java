@@ -5,11 +5,7 @@ import static org.leat.check.RuleCard.COMMON_PRACTICE;
 import static org.leat.quantity.QuantityKind.POWER;
 
 import javax.measure.quantity.Power;
-import org.leat.check.Judgement;
-import org.leat.check.Outcome;
 import org.leat.check.Rule;
-import org.leat.check.Spot;
-import org.leat.design.Inverter;
 import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.Inverters;
 
@@ -27,7 +23,9 @@ final class InverterSurge {
             .passes("enough", "The hardest start takes {value}.")
             .fails("too-little", "The hardest start takes {value}; the inverter gives {limit} for a moment.")
             .notApplicable("none", Inverters.NONE)
-            .judge(Inverters.judge("/inverter/surge-power", InverterSurge::judge))
+            .judge(Inverters.judge(
+                    "/inverter/surge-power",
+                    (j, inverter, spot) -> spot.atMost(Inverters.starting(j, spot), inverter.surgePower(), POWER)))
             .leastWayOut(
                     "larger",
                     "An inverter that gives {rating} for a moment.",
@@ -35,8 +33,4 @@ final class InverterSurge {
             .build();
 
     private InverterSurge() {}
-
-    private static Outcome judge(Judgement j, Inverter inverter, Spot spot) {
-        return spot.atMost(Inverters.starting(j, spot), inverter.surgePower(), POWER);
-    }
 }

@@ -13,6 +13,9 @@ public final class BankSizes {
 
     private static final double HOUR = 3600;
 
+    /** What {@link #larger} and {@link #smaller} say. */
+    public static final String BANK = "A bank of {capacity:Ah}.";
+
     private BankSizes() {}
 
     /** {@return up to ten times as much, the least first} */

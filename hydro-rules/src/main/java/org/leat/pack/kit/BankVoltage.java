@@ -1,5 +1,7 @@
 package org.leat.pack.kit;
 
+import static org.leat.quantity.Quantities.volts;
+
 import java.util.ArrayList;
 import java.util.List;
 import javax.measure.Quantity;
@@ -33,7 +35,7 @@ public final class BankVoltage {
     private static void scaled(List<Edit> edits, String path, @Nullable Quantity<ElectricPotential> now, double ratio) {
         if (now != null) {
             double volts = Math.round(Si.of(now) * ratio * 100) / 100.0;
-            edits.add(new Edit(path, Si.quantity(volts, "V", ElectricPotential.class)));
+            edits.add(new Edit(path, volts(volts)));
         }
     }
 }

@@ -1,11 +1,12 @@
 package org.leat.pack.kit;
 
+import static org.leat.quantity.Quantities.amps;
+import static org.leat.quantity.Quantities.ohms;
+import static org.leat.quantity.Quantities.volts;
+import static org.leat.quantity.Quantities.watts;
+
 import java.util.ArrayList;
 import java.util.List;
-import javax.measure.quantity.ElectricCurrent;
-import javax.measure.quantity.ElectricPotential;
-import javax.measure.quantity.ElectricResistance;
-import javax.measure.quantity.Power;
 import org.leat.check.Change;
 import org.leat.check.Edit;
 import org.leat.design.DumpLoad;
@@ -50,9 +51,9 @@ public record BridgeElement(double trigger, double resistance, double power) {
     /** {@return as a dump load of its own} */
     public DumpLoad alone() {
         return DumpLoadBuilder.builder()
-                .resistance(Si.quantity(resistance, "ohm", ElectricResistance.class))
-                .powerRating(Si.quantity(power, "W", Power.class))
-                .triggerVoltage(Si.quantity(trigger, "V", ElectricPotential.class))
+                .resistance(ohms(resistance))
+                .powerRating(watts(power))
+                .triggerVoltage(volts(trigger))
                 .side(DumpSide.BRIDGE)
                 .build();
     }
@@ -60,24 +61,24 @@ public record BridgeElement(double trigger, double resistance, double power) {
     /** {@return in place of the elements and the setting of a dump load that is there} */
     public Change inPlaceOf(DumpLoad now) {
         List<Edit> edits = new ArrayList<>();
-        edits.add(new Edit("/dump-load/trigger-voltage", Si.quantity(trigger, "V", ElectricPotential.class)));
-        edits.add(new Edit("/dump-load/resistance", Si.quantity(resistance, "ohm", ElectricResistance.class)));
+        edits.add(new Edit("/dump-load/trigger-voltage", volts(trigger)));
+        edits.add(new Edit("/dump-load/resistance", ohms(resistance)));
         if (now.resistanceHot() != null) {
             double warms = now.resistance() == null ? 1 : Si.of(now.resistanceHot()) / Si.of(now.resistance());
             double hot = Math.rint(1000 * resistance * warms) / 1000;
-            edits.add(new Edit("/dump-load/resistance-hot", Si.quantity(hot, "ohm", ElectricResistance.class)));
+            edits.add(new Edit("/dump-load/resistance-hot", ohms(hot)));
         }
         if (now.powerRating() != null) {
-            edits.add(new Edit("/dump-load/power-rating", Si.quantity(power, "W", Power.class)));
+            edits.add(new Edit("/dump-load/power-rating", watts(power)));
         }
         if (now.ratedVoltage() != null) {
             double volts = Math.ceil(Math.sqrt(power * resistance));
-            edits.add(new Edit("/dump-load/rated-voltage", Si.quantity(volts, "V", ElectricPotential.class)));
+            edits.add(new Edit("/dump-load/rated-voltage", volts(volts)));
         }
         double current = SWITCH * trigger / resistance;
         if (now.switchRating() != null && Si.of(now.switchRating()) < current) {
             double rating = Math.ceil(current / 5) * 5;
-            edits.add(new Edit("/dump-load/switch-rating", Si.quantity(rating, "A", ElectricCurrent.class)));
+            edits.add(new Edit("/dump-load/switch-rating", amps(rating)));
         }
         return told(Change.of(edits));
     }

@@ -11,6 +11,9 @@ import org.leat.design.Buckets;
 /** Buckets of another make. */
 public final class BucketMaterials {
 
+    /** What {@link #materials} says. */
+    public static final String OF_MATERIAL = "Buckets of {material}.";
+
     private BucketMaterials() {}
 
     /** {@return every tabled material, printed ones before cast and machined ones; told with {@code material}} */

@@ -1,5 +1,6 @@
 package org.leat.pack.kit;
 
+import static org.leat.quantity.Quantities.amps;
 import static org.leat.quantity.QuantityKind.CURRENT;
 
 import java.util.ArrayList;
@@ -16,7 +17,6 @@ import org.leat.design.Place;
 import org.leat.design.ProtectiveDevice;
 import org.leat.design.ProtectiveDeviceBuilder;
 import org.leat.plant.loads.DeviceRatings;
-import org.leat.quantity.Si;
 
 /** Fuses and breakers of the ratings in which they are sold, as changes of the design; told with {@code rating}. */
 public final class DeviceSizes {
@@ -67,7 +67,7 @@ public final class DeviceSizes {
                 .kind(DeviceKind.FUSE)
                 .from(from)
                 .to(to)
-                .ratedCurrent(Si.quantity(rating, "A", ElectricCurrent.class))
+                .ratedCurrent(amps(rating))
                 .build());
         return Change.of("/protection", devices).with("rating", rating, CURRENT);
     }

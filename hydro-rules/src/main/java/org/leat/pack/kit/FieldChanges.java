@@ -14,6 +14,11 @@ public final class FieldChanges {
 
     private FieldChanges() {}
 
+    /** {@return the changes where a rule failed at a field, none where it failed elsewhere} */
+    public static Changes onlyAt(String path, Changes changes) {
+        return (j, failure) -> failure.path().equals(path) ? changes.of(j, failure) : Stream.empty();
+    }
+
     /** {@return another value; null takes the field out} */
     public static Changes to(@Nullable Object value) {
         return (j, failure) -> Stream.of(Change.of(failure.path(), value));

@@ -1,5 +1,7 @@
 package org.leat.pack.kit;
 
+import static org.leat.quantity.Quantities.mm;
+
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
@@ -122,7 +124,7 @@ public final class NozzlesOnHand {
 
     private static Change candidate(int positions, double bore) {
         double millimetres = Math.rint(bore * 1e5) / 100;
-        return Change.of("/nozzles/open", Collections.nCopies(positions, Si.quantity(millimetres, "mm", Length.class)))
+        return Change.of("/nozzles/open", Collections.nCopies(positions, mm(millimetres)))
                 .with("bore", bore, QuantityKind.LENGTH);
     }
 }

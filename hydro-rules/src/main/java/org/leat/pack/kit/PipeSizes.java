@@ -1,12 +1,13 @@
 package org.leat.pack.kit;
 
+import static org.leat.quantity.Quantities.mm;
+
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import javax.measure.quantity.Length;
 import org.leat.catalogue.Catalogue;
 import org.leat.catalogue.rows.PipeMaterial;
 import org.leat.catalogue.rows.PipeStandard;
@@ -21,6 +22,9 @@ import org.leat.quantity.Si;
 
 /** Other sizes of the pipe that a section is made of, as edits of the design. */
 public final class PipeSizes {
+
+    /** What {@link #larger} and {@link #smaller} say. */
+    public static final String OTHER = "Section {section} in {diameter:mm} outside diameter.";
 
     private PipeSizes() {}
 
@@ -81,7 +85,7 @@ public final class PipeSizes {
     public static Change to(Judgement j, int section, double diameter) {
         Design design = j.design();
         double millimetres = Math.rint(diameter * 1e4) / 10;
-        return Change.of(path(design, section) + "/pipe/outside-diameter", Si.quantity(millimetres, "mm", Length.class))
+        return Change.of(path(design, section) + "/pipe/outside-diameter", mm(millimetres))
                 .with("section", design.penstock().sections().get(section).name())
                 .with("diameter", diameter, QuantityKind.LENGTH);
     }

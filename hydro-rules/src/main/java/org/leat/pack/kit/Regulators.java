@@ -8,6 +8,9 @@ import org.leat.design.RegulatorKind;
 /** Whether there is a regulator: one of the kind "none" is none, and nothing is asked of it. */
 public final class Regulators {
 
+    /** What is said with the text {@code none}. */
+    public static final String NONE = "Not judged: there is no regulator.";
+
     private Regulators() {}
 
     /** {@return the regulator; null where the design has none or says that there is none} */

@@ -1,8 +1,9 @@
 package org.leat.pack.kit;
 
+import static org.leat.quantity.Quantities.volts;
+
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
-import javax.measure.quantity.ElectricPotential;
 import org.jspecify.annotations.Nullable;
 import org.leat.check.Change;
 import org.leat.check.Judgement;
@@ -16,7 +17,6 @@ import org.leat.plant.cases.Running;
 import org.leat.plant.numbers.Amount;
 import org.leat.plant.numbers.BatteryNumbers;
 import org.leat.plant.numbers.DumpLoadNumbers;
-import org.leat.quantity.Si;
 
 /** The second means against overvoltage, and whether it is able alone. The plant is solved. */
 public final class SecondGuards {
@@ -153,8 +153,7 @@ public final class SecondGuards {
 
     private static Stream<Change> watching(Judgement j, @Nullable DumpSide side) {
         double volts = Math.ceil(1.1 * working(j, side == DumpSide.BATTERY));
-        SecondGuard guard =
-                new SecondGuard(GuardKind.DEFLECTOR, side, Si.quantity(volts, "V", ElectricPotential.class), null);
+        SecondGuard guard = new SecondGuard(GuardKind.DEFLECTOR, side, volts(volts), null);
         return Stream.of(Change.of(STATED, true).and(PATH, guard));
     }
 }

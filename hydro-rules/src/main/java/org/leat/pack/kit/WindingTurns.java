@@ -1,10 +1,11 @@
 package org.leat.pack.kit;
 
+import static org.leat.quantity.Quantities.mm;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
-import javax.measure.quantity.Length;
 import org.leat.check.Change;
 import org.leat.check.Edit;
 import org.leat.check.Judgement;
@@ -65,7 +66,7 @@ public final class WindingTurns {
     private static Change withWheel(Judgement j, Runner runner, double turns) {
         double millimetres = Math.rint(Si.of(runner.pitchDiameter()) * turns * 1000);
         List<Edit> edits = new ArrayList<>(Rewinding.edits(j.design(), turns));
-        edits.add(new Edit("/runner/pitch-diameter", Si.quantity(millimetres, "mm", Length.class)));
+        edits.add(new Edit("/runner/pitch-diameter", mm(millimetres)));
         return Change.of(edits)
                 .with("turns", turns, QuantityKind.RATIO)
                 .with("diameter", millimetres / 1000, QuantityKind.LENGTH);

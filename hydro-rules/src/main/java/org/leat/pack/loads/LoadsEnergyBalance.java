@@ -37,7 +37,7 @@ final class LoadsEnergyBalance {
                             + " missing.")
             .judge(LoadsEnergyBalance::judge)
             .wayOut("larger-nozzle", "Nozzles of {bore:mm} in every open position.", NozzlesOnHand::larger)
-            .wayOut("larger-bank", "A bank of {capacity:Ah}.", LoadsEnergyBalance::largerBank)
+            .wayOut("larger-bank", BankSizes.BANK, LoadsEnergyBalance::largerBank)
             .advice("use-less", "Use {power} less in the mean.", LoadsEnergyBalance::useLess)
             .build();
 

@@ -4,8 +4,9 @@ import static org.leat.check.Level.ERROR;
 import static org.leat.check.NamedLimit.Safer.LOWER;
 import static org.leat.quantity.QuantityKind.VOLTAGE;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import java.util.stream.IntStream;
 import org.leat.check.Arg;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
@@ -43,20 +44,20 @@ final class PackOnBus {
     private PackOnBus() {}
 
     private static List<Outcome> judge(Judgement j) {
-        List<Outcome> outcomes = new ArrayList<>();
-        for (int i = 0; i < j.design().loads().size(); i++) {
-            Load load = j.design().loads().get(i);
-            VehiclePack pack = load.pack();
-            if (pack != null) {
-                String path = ElementPath.item("/loads", j.design().loads(), i);
-                outcomes.addAll(j.all(() -> judge(j, load.name(), pack, path)));
-            }
-        }
-        return outcomes.isEmpty() ? List.of(j.at("/loads").says("no-packs")) : outcomes;
+        List<Load> loads = j.design().loads();
+        List<Integer> packs = IntStream.range(0, loads.size())
+                .filter(i -> loads.get(i).pack() != null)
+                .boxed()
+                .toList();
+        return j.eachOr(
+                j.at("/loads").says("no-packs"),
+                packs,
+                i -> judge(j, loads.get(i), ElementPath.item("/loads", loads, i)));
     }
 
-    private static Outcome judge(Judgement j, String name, VehiclePack pack, String path) {
-        Spot spot = j.at(path + "/pack/own-charger").with("pack", name);
+    private static Outcome judge(Judgement j, Load load, String path) {
+        VehiclePack pack = Objects.requireNonNull(load.pack());
+        Spot spot = j.at(path + "/pack/own-charger").with("pack", load.name());
         if (spot.given(pack.ownCharger())) {
             return spot.says("own-charger");
         }

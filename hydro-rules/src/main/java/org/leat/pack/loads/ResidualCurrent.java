@@ -2,11 +2,7 @@ package org.leat.pack.loads;
 
 import static org.leat.check.Level.WARNING;
 
-import org.leat.check.Judgement;
-import org.leat.check.Outcome;
 import org.leat.check.Rule;
-import org.leat.check.Spot;
-import org.leat.design.Inverter;
 import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.Inverters;
 
@@ -27,13 +23,11 @@ final class ResidualCurrent {
                     "The sockets have a residual-current device; the local code settles its kind and the neutral.")
             .fails("not-fitted", "The sockets have no residual-current device.")
             .notApplicable("none", Inverters.NONE)
-            .judge(Inverters.judge("/inverter/residual-current-device", ResidualCurrent::judge))
+            .judge(Inverters.judge(
+                    "/inverter/residual-current-device",
+                    (j, inverter, spot) -> spot.isSo(inverter.residualCurrentDevice())))
             .wayOut("fit", "A residual-current device of 30 mA, fitted as the local code says.", FieldChanges.to(true))
             .build();
 
     private ResidualCurrent() {}
-
-    private static Outcome judge(Judgement j, Inverter inverter, Spot spot) {
-        return spot.isSo(inverter.residualCurrentDevice());
-    }
 }

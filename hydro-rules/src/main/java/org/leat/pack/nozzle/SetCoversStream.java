@@ -20,6 +20,7 @@ import org.leat.check.Outcome;
 import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.design.NozzleSet;
+import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.SolvedYear;
 import org.leat.pack.kit.StreamFlows;
 import org.leat.pack.kit.Worst;
@@ -72,7 +73,7 @@ final class SetCoversStream {
                             + " counted and they are not there.")
             .notApplicable("dry", "Not judged: at no time of the year is there water for the plant.")
             .judgeAll(SetCoversStream::judgeAll)
-            .wayOut("have", "Nozzles of {bores} on hand as well.", SetCoversStream::have)
+            .wayOut("have", "Nozzles of {bores} on hand as well.", FieldChanges.onlyAt(SETS, SetCoversStream::have))
             .wayOut("add-bores", "Further nozzles of {bores}.", SetCoversStream::addBores)
             .build();
 
@@ -103,9 +104,6 @@ final class SetCoversStream {
 
     private static Stream<Change> have(Judgement j, Outcome.Fail failure) {
         List<Quantity<Length>> lacking = lacking(j.design().nozzles());
-        if (lacking.isEmpty() || !failure.path().equals(SETS)) {
-            return Stream.empty();
-        }
         List<Quantity<Length>> bores = new ArrayList<>(j.design().nozzles().available());
         bores.addAll(lacking);
         return Stream.of(Change.of("/nozzles/available", bores).with("bores", printed(lacking)));

@@ -47,7 +47,7 @@ final class FrictionShare {
                     "The pipe takes only {head} of the fall, {value}: more pipe than it takes to bring the power.")
             .notApplicable("not-full", "Not judged: the pipe does not stay full.")
             .judge(FrictionShare::judge)
-            .wayOut("other-pipe", "Section {section} in {diameter:mm} outside diameter.", FrictionShare::otherPipe)
+            .wayOut("other-pipe", PipeSizes.OTHER, FrictionShare::otherPipe)
             .wayOut("other-nozzle", "Nozzles of {bore:mm} in every open position.", FrictionShare::otherNozzle)
             .build();
 

@@ -39,7 +39,7 @@ final class Oversized {
                             + " pipe costs {price}.")
             .notApplicable("smallest", "No narrower pipe of this kind to compare with.")
             .judge(Oversized::judge)
-            .leastWayOut("narrower", "Section {section} in {diameter:mm} outside diameter.", Oversized::narrower)
+            .leastWayOut("narrower", PipeSizes.OTHER, Oversized::narrower)
             .build();
 
     private Oversized() {}

@@ -29,7 +29,7 @@ final class Velocity {
             .fails("too-fast", "Water runs at {value} in section {section} at {flow}; good is {limit}.")
             .passes("slow-enough", "Water runs at {value} in section {section} at {flow}.")
             .judgeAll(Velocity::judge)
-            .wayOut("larger-pipe", "Section {section} in {diameter:mm} outside diameter.", Velocity::larger)
+            .wayOut("larger-pipe", PipeSizes.OTHER, Velocity::larger)
             .leastWayOut("smaller-nozzle", "Nozzles of {bore:mm} in every open position.", Velocity::smallerNozzle)
             .build();
 

@@ -2,6 +2,7 @@ package org.leat.pack.plant;
 
 import static org.leat.check.Level.NOTE;
 import static org.leat.check.RuleCard.COMMON_PRACTICE;
+import static org.leat.quantity.Quantities.mm;
 import static org.leat.quantity.QuantityKind.POWER;
 import static org.leat.quantity.QuantityKind.RATIO;
 
@@ -17,7 +18,6 @@ import org.leat.check.Rule;
 import org.leat.check.Spot;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.Running;
-import org.leat.quantity.Si;
 
 /** Power to be had with the nozzles on hand. */
 final class LeftOnTheTable {
@@ -63,7 +63,7 @@ final class LeftOnTheTable {
     private static Stream<Change> best(Judgement j, Outcome.Fail failure) {
         Running best = best(j);
         List<Quantity<Length>> open = best.nozzles().bores().stream()
-                .map(bore -> Si.quantity(Math.rint(bore * 1e5) / 100, "mm", Length.class))
+                .map(bore -> mm(Math.rint(bore * 1e5) / 100))
                 .toList();
         return Stream.of(Change.of(OPEN, open).with("nozzles", best.nozzles().name()));
     }

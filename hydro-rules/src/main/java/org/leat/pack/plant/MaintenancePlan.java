@@ -61,7 +61,7 @@ final class MaintenancePlan {
                     (j, failure) -> only(PartWord.NOZZLES, j, Stream.of(Change.advice())))
             .wayOut(
                     "stronger",
-                    "Buckets of {material}.",
+                    BucketMaterials.OF_MATERIAL,
                     (j, failure) -> only(PartWord.NECKS, j, BucketMaterials.materials(j, failure)))
             .build();
 

@@ -3,12 +3,12 @@ package org.leat.pack.protection;
 import static org.leat.check.Level.ERROR;
 import static org.leat.check.Level.WARNING;
 import static org.leat.check.NamedLimit.Safer.HIGHER;
+import static org.leat.quantity.Quantities.amps;
 import static org.leat.quantity.QuantityKind.CURRENT;
 import static org.leat.quantity.QuantityKind.RATIO;
 
 import java.util.List;
 import java.util.stream.Stream;
-import javax.measure.quantity.ElectricCurrent;
 import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
@@ -22,7 +22,6 @@ import org.leat.pack.kit.RunCapacity;
 import org.leat.plant.cases.CableDuty;
 import org.leat.plant.loads.DeviceRatings;
 import org.leat.plant.numbers.CableNumbers;
-import org.leat.quantity.Si;
 
 /** Fuses and breakers that carry the turbine's current day and night. */
 final class ContinuousCurrent {
@@ -91,8 +90,7 @@ final class ContinuousCurrent {
                 .flatMap(rating -> j.solved().cableDuties().stream()
                         .filter(duty -> device.sitsIn(cable(j, duty.cable())) && burns(j, duty, device, rating))
                         .flatMap(duty -> Conductors.thicker(j.design(), duty.cable()))
-                        .map(change -> change.and(failure.path(), Si.quantity(rating, "A", ElectricCurrent.class))
-                                .with("rating", rating, CURRENT)));
+                        .map(change -> change.and(failure.path(), amps(rating)).with("rating", rating, CURRENT)));
     }
 
     /** Whether a device of a rating would not protect the cable as it is. */

@@ -13,6 +13,7 @@ import org.leat.design.ChargeRegulator;
 import org.leat.design.RegulatorKind;
 import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.NozzlesOnHand;
+import org.leat.pack.kit.Regulators;
 import org.leat.pack.kit.Worst;
 import org.leat.plant.cases.BatteryFull;
 import org.leat.plant.cases.Cases;
@@ -32,7 +33,7 @@ final class RegulatorCurrent {
             .source(COMMON_PRACTICE)
             .passes("carried", "The regulator carries {value}.")
             .fails("overloaded", "The regulator carries {value}; it is made for {limit}.")
-            .notApplicable("none", "Not judged: there is no regulator.")
+            .notApplicable("none", Regulators.NONE)
             .judge(RegulatorCurrent::judge)
             .leastWayOut(
                     "larger",

@@ -44,7 +44,7 @@ final class RegulatorTemperatureCompensation {
                             + " ({swing} of the bank over the year).")
             .fails("wrong-sign", "The charge voltage rises with the temperature ({value} a cell): it must fall.")
             .notApplicable("not-lead", "Not judged: only lead wants it.")
-            .notApplicable("none", "Not judged: there is no regulator.")
+            .notApplicable("none", Regulators.NONE)
             .judge(RegulatorTemperatureCompensation::judge)
             .leastWayOut("set", "A compensation of {rating} a cell.", RegulatorTemperatureCompensation::set)
             .build();

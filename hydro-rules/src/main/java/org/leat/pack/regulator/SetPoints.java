@@ -46,7 +46,7 @@ final class SetPoints {
             .passes("inside", "The set point is {value}, {cell} a cell.")
             .fails("outside", "The set point is {value}, {cell} a cell; this bank wants {limit}.")
             .notApplicable("none-for-chemistry", "Cells of this chemistry must not be held at such a set point.")
-            .notApplicable("none", "Not judged: there is no regulator.")
+            .notApplicable("none", Regulators.NONE)
             .judgeAll(SetPoints::judge)
             .leastWayOut("set", "A set point of {rating}.", ChangesForText.only("outside", SetPoints::inside))
             .wayOut("leave-out", "No such set point.", ChangesForText.only("none-for-chemistry", FieldChanges.to(null)))

@@ -30,6 +30,8 @@ import org.leat.plant.numbers.CableNumbers;
 /** What flows while the battery still takes everything behind a tracking or series regulator that has failed short. */
 final class ShortCurrent {
 
+    private static final String BRIDGE = "/rectifier/average-current";
+
     static final Rule RULE = Rule.of(
                     "regulator/short-current", ERROR, "currents behind a regulator that has failed short")
             .why(
@@ -81,7 +83,13 @@ final class ShortCurrent {
                             + " {device} surely opens; as laid it may carry {limit}.")
             .notApplicable("one-node", "Not judged: no tracking or series regulator stands between bridge and battery.")
             .judgeAll(ShortCurrent::judge)
-            .leastWayOut("bridge", "A bridge for {rating}.", ShortCurrent::largerBridge)
+            .leastWayOut(
+                    "bridge",
+                    "A bridge for {rating}.",
+                    FieldChanges.onlyAt(
+                            BRIDGE,
+                            FieldChanges.raised(
+                                    "A", ElectricCurrent.class, 10, 15, 25, 35, 50, 75, 100, 150, 200, 300)))
             .leastWayOut("thicker", Conductors.THICKER, ShortCurrent::thicker)
             .leastWayOut("smaller-nozzle", NozzlesOnHand.NONE_LARGER, NozzlesOnHand::smaller)
             .advice(
@@ -155,7 +163,7 @@ final class ShortCurrent {
     }
 
     private static Outcome bridge(Judgement j, SustainedShort fault) {
-        return fault.spot(j.at("/rectifier/average-current"), "bridge-carries", "bridge-overloaded")
+        return fault.spot(j.at(BRIDGE), "bridge-carries", "bridge-overloaded")
                 .atMost(fault.direct(), j.numbers().rectifier().averageCurrentRating(), CURRENT);
     }
 
@@ -165,13 +173,6 @@ final class ShortCurrent {
         CableDuty.Carries carries = new CableDuty.Carries(
                 cable, current, cable.joins(Place.ALTERNATOR), fault.failed().id());
         return spot.atMost(current, RunCapacity.capacity(j, spot, carries), CURRENT);
-    }
-
-    private static Stream<Change> largerBridge(Judgement j, Outcome.Fail failure) {
-        return (failure.says("bridge-overloaded") || failure.says("bridge-overloaded-unopened"))
-                ? FieldChanges.raised("A", ElectricCurrent.class, 10, 15, 25, 35, 50, 75, 100, 150, 200, 300)
-                        .of(j, failure)
-                : Stream.empty();
     }
 
     private static Stream<Change> thicker(Judgement j, Outcome.Fail failure) {

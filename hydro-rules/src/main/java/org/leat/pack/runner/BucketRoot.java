@@ -40,7 +40,7 @@ final class BucketRoot {
             .fails("too-warm", "At {temperature:°C} the buckets' material does not hold its shape.")
             .judgeAll(BucketRoot::judge)
             .leastWayOut("thicker", "A neck {thickness:mm} thick along the jet.", BucketRoot::thicker)
-            .wayOut("stronger", "Buckets of {material}.", BucketMaterials::materials)
+            .wayOut("stronger", BucketMaterials.OF_MATERIAL, BucketMaterials::materials)
             .build();
 
     private BucketRoot() {}

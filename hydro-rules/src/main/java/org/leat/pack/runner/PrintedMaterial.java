@@ -12,8 +12,6 @@ import static org.leat.quantity.QuantityKind.TIME;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.stream.Stream;
-import org.leat.check.Change;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.Rule;
@@ -21,6 +19,7 @@ import org.leat.check.Spot;
 import org.leat.design.Buckets;
 import org.leat.design.Making;
 import org.leat.pack.kit.BucketMaterials;
+import org.leat.pack.kit.FieldChanges;
 import org.leat.pack.kit.PrintedNecks;
 import org.leat.pack.kit.RunnerParts;
 import org.leat.plant.duties.BucketStrength;
@@ -60,11 +59,14 @@ final class PrintedMaterial {
                     "Bending pulls the printed layers apart. How often to look at the necks for cracks cannot be told before"
                             + " their sizes are; a bucket passes a jet {millions} million times a year.")
             .judgeAll(PrintedMaterial::judge)
-            .wayOut("stronger", "Buckets of {material}.", PrintedMaterial::stronger)
+            .wayOut(
+                    "stronger",
+                    BucketMaterials.OF_MATERIAL,
+                    FieldChanges.onlyAt(RunnerParts.MATERIAL, BucketMaterials::materials))
             .wayOut(
                     "turn-the-print",
                     "Buckets printed on their side, the layers along the neck.",
-                    PrintedMaterial::turned)
+                    FieldChanges.onlyAt(LAYERS, FieldChanges.to(false)))
             .build();
 
     private PrintedMaterial() {}
@@ -103,13 +105,5 @@ final class PrintedMaterial {
                         .saying("along", "across")
                         .holds(!across),
                 open -> across ? spot.says("apart") : open);
-    }
-
-    private static Stream<Change> stronger(Judgement j, Outcome.Fail failure) {
-        return failure.path().equals(LAYERS) ? Stream.empty() : BucketMaterials.materials(j, failure);
-    }
-
-    private static Stream<Change> turned(Judgement j, Outcome.Fail failure) {
-        return failure.path().equals(LAYERS) ? Stream.of(Change.of(LAYERS, false)) : Stream.empty();
     }
 }

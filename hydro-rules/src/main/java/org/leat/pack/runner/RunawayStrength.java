@@ -33,7 +33,7 @@ final class RunawayStrength {
             .either("holds", "bursts", "At runaway, {speed:rpm}, the wheel sees {value:MPa}; it may see {limit:MPa}.")
             .fails("too-warm", "At {temperature:°C} the wheel's material does not hold its shape.")
             .judge(RunawayStrength::judge)
-            .wayOut("stronger", "Buckets of {material}.", BucketMaterials::materials)
+            .wayOut("stronger", BucketMaterials.OF_MATERIAL, BucketMaterials::materials)
             .build();
 
     private RunawayStrength() {}

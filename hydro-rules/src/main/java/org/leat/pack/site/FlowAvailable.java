@@ -2,6 +2,7 @@ package org.leat.pack.site;
 
 import static org.leat.check.Level.WARNING;
 import static org.leat.check.RuleCard.COMMON_PRACTICE;
+import static org.leat.quantity.Quantities.mm;
 import static org.leat.quantity.QuantityKind.LENGTH;
 import static org.leat.quantity.QuantityKind.RATIO;
 import static org.leat.quantity.QuantityKind.VOLUME_FLOW;
@@ -96,7 +97,7 @@ final class FlowAvailable {
                         Math.ceil(least * 2000) - 1, halves -> halves >= LEAST_HALF_MILLIMETRES, halves -> halves - 1)
                 .map(halves -> {
                     List<Quantity<Length>> bores = new ArrayList<>(onHand);
-                    bores.add(Si.quantity(halves / 2, "mm", Length.class));
+                    bores.add(mm(halves / 2));
                     return Change.of("/nozzles/available", bores).with("bore", halves / 2000, LENGTH);
                 });
     }

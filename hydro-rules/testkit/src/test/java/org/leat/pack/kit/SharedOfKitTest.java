@@ -6,8 +6,10 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
 import org.leat.check.Change;
+import org.leat.check.Change.Changes;
 import org.leat.check.Judgement;
 import org.leat.check.Outcome;
 import org.leat.check.testing.Plants;
@@ -145,5 +147,39 @@ class SharedOfKitTest {
                 .orElseThrow();
         assertThat(Worst.running(j, OperatingPoint::frequency).operatingPoint().frequency())
                 .isEqualTo(most);
+    }
+
+    @Test
+    void the_two_nearest_ratings_on_the_side_of_the_limit_are_offered() {
+        Judgement j = Asked.of("sound");
+        String path = "/protection[lead fuse]/rated-current";
+        Outcome.Fail failure = Asked.failure(j, path, 30, 20, QuantityKind.CURRENT);
+        assertThat(DeviceSizes.larger(j, failure)
+                        .map(change -> Plants.edits(change).get(path)))
+                .containsExactly("20 A", "25 A");
+        assertThat(DeviceSizes.smaller(j, failure)
+                        .map(change -> Plants.edits(change).get(path)))
+                .containsExactly("20 A", "16 A");
+    }
+
+    @Test
+    void changes_of_a_field_go_with_failures_there_and_tell_the_size() {
+        Judgement j = Asked.of("sound");
+        Changes bolts = FieldChanges.sizes("/runner/hub/bolt-diameter", "bolt", "mm", Length.class, 4, 5);
+        Outcome.Fail there = Asked.failure(j, "/runner/hub", 2, 1, QuantityKind.LENGTH);
+        assertThat(FieldChanges.onlyAt("/runner/hub", bolts).of(j, there).map(Plants::edits))
+                .containsExactly(
+                        Map.of("/runner/hub/bolt-diameter", "4 mm"), Map.of("/runner/hub/bolt-diameter", "5 mm"));
+        assertThat(FieldChanges.onlyAt("/runner/buckets", bolts).of(j, there)).isEmpty();
+    }
+
+    @Test
+    void what_would_stand_the_voltage_is_advised_in_the_next_rating_that_is_sold() {
+        Judgement j = Asked.of("sound");
+        Changes advice = StandardSizes.standing("rated");
+        assertThat(advice.of(j, Asked.failure(j, "/loads", 75, 60, QuantityKind.VOLTAGE)))
+                .hasSize(1);
+        assertThat(advice.of(j, Asked.failure(j, "/loads", 1001, 60, QuantityKind.VOLTAGE)))
+                .isEmpty();
     }
 }
