@@ -8,6 +8,7 @@ import org.leat.catalogue.Catalogue;
 import org.leat.design.Design;
 import org.leat.plant.cases.Cases;
 import org.leat.plant.cases.Running;
+import org.leat.plant.cases.SolutionCache;
 import org.leat.plant.derive.Derivation;
 import org.leat.plant.derive.Derived;
 import org.leat.plant.numbers.AlternatorNumbers;
@@ -34,7 +35,7 @@ public final class Plant {
     private final Derived derived;
     private final Cases cases;
 
-    Plant(Design design, Derived derived, Cases cases) {
+    private Plant(Design design, Derived derived, Cases cases) {
         this.design = design;
         this.derived = derived;
         this.cases = cases;
@@ -160,5 +161,31 @@ public final class Plant {
 
     private Plant near(Design other, Derived changed) {
         return new Plant(other, changed, cases.near(other, changed.numbers(), changed.unsolvable()));
+    }
+
+    /**
+     * Makes plants that share work: what takes long to solve, and is equal in two of them to the last bit, is solved once. Each is the
+     * plant that {@link Plant#of(Design, Catalogue)} gives, whatever was made before it. For a design that is changed and looked at
+     * again, and for a folder of variants. Safe to share between threads; keeps some megabytes at most, however many plants it makes.
+     */
+    public static final class Factory {
+
+        private final Catalogue catalogue;
+        private final SolutionCache before = SolutionCache.nothing();
+
+        private Factory(Catalogue catalogue) {
+            this.catalogue = catalogue;
+        }
+
+        /** {@return a maker of plants derived with some tables} */
+        public static Factory with(Catalogue catalogue) {
+            return new Factory(catalogue);
+        }
+
+        /** {@return the plant of a design} */
+        public Plant plant(Design design) {
+            Derived derived = Derivation.of(design, Map.of(), catalogue);
+            return new Plant(design, derived, Cases.of(design, derived.numbers(), derived.unsolvable(), before));
+        }
     }
 }

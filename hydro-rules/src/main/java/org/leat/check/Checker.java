@@ -21,11 +21,10 @@ import org.leat.file.Position;
 import org.leat.file.Positions;
 import org.leat.file.Reading;
 import org.leat.plant.Plant;
-import org.leat.plant.PlantFactory;
 
 /**
  * Runs rules over designs. Immutable and safe to share between threads. What takes long to solve is kept for the next design that has
- * it in common ({@link PlantFactory}): the same design checked again, or a variant of it, takes a fraction of the first check, and says the same.
+ * it in common ({@link Plant.Factory}): the same design checked again, or a variant of it, takes a fraction of the first check, and says the same.
  */
 @API(status = API.Status.EXPERIMENTAL, since = "0.1")
 public final class Checker {
@@ -36,7 +35,7 @@ public final class Checker {
     private final Settings settings;
     private final @Nullable LocalDate today;
     private final @Nullable Baseline baseline;
-    private final PlantFactory plants;
+    private final Plant.Factory plants;
 
     private Checker(
             List<RuleRun> runs,
@@ -44,7 +43,7 @@ public final class Checker {
             Settings settings,
             @Nullable LocalDate today,
             @Nullable Baseline baseline,
-            PlantFactory plants) {
+            Plant.Factory plants) {
         this.runs = runs;
         this.rulebook = rulebook;
         this.settings = settings;
@@ -87,7 +86,7 @@ public final class Checker {
         settings.rules().forEach((id, change) -> known(byId.get(id), id, change));
         List<RuleRun> runs = List.copyOf(byId.values());
         Rulebook rulebook = new Rulebook(runs.stream().map(RuleRun::inForce).toList(), texts);
-        return new Checker(runs, rulebook, settings, null, null, PlantFactory.with(Catalogue.shipped()));
+        return new Checker(runs, rulebook, settings, null, null, Plant.Factory.with(Catalogue.shipped()));
     }
 
     /** {@return the same checker on a day} Suppressions that end are compared with it; without a day none of them holds. */
@@ -105,7 +104,7 @@ public final class Checker {
      * of theirs.
      */
     public Checker with(Catalogue own) {
-        return new Checker(runs, rulebook, settings, today, baseline, PlantFactory.with(own));
+        return new Checker(runs, rulebook, settings, today, baseline, Plant.Factory.with(own));
     }
 
     private static void known(@Nullable RuleRun run, String id, RuleSettings change) {
