@@ -8,7 +8,6 @@ import org.leat.catalogue.Catalogue;
 import org.leat.design.Design;
 import org.leat.plant.cases.Cases;
 import org.leat.plant.cases.Running;
-import org.leat.plant.cases.SolutionCache;
 import org.leat.plant.derive.Derivation;
 import org.leat.plant.derive.Derived;
 import org.leat.plant.numbers.AlternatorNumbers;
@@ -171,7 +170,7 @@ public final class Plant {
     public static final class Factory {
 
         private final Catalogue catalogue;
-        private final SolutionCache before = SolutionCache.nothing();
+        private final Cases.Factory cases = new Cases.Factory();
 
         private Factory(Catalogue catalogue) {
             this.catalogue = catalogue;
@@ -185,7 +184,7 @@ public final class Plant {
         /** {@return the plant of a design} */
         public Plant plant(Design design) {
             Derived derived = Derivation.of(design, Map.of(), catalogue);
-            return new Plant(design, derived, Cases.of(design, derived.numbers(), derived.unsolvable(), before));
+            return new Plant(design, derived, cases.of(design, derived.numbers(), derived.unsolvable()));
         }
     }
 }

@@ -81,12 +81,7 @@ public final class Cases {
         return of(design, numbers, unsolved, SolutionCache.nothing());
     }
 
-    /**
-     * {@return the same, by what was solved before of plants that have some of it in common}
-     *
-     * @param before what was; what is solved now is added
-     */
-    public static Cases of(Design design, PlantNumbers numbers, List<Amount.Unknown> unsolved, SolutionCache before) {
+    private static Cases of(Design design, PlantNumbers numbers, List<Amount.Unknown> unsolved, SolutionCache before) {
         return new Cases(design, numbers, unsolved, SituationSolver.of(numbers, before));
     }
 
@@ -273,5 +268,20 @@ public final class Cases {
     /** {@return the highest voltages of any situation that last: not those of a moment} */
     public TouchVoltage touchVoltage() {
         return TouchVoltage.of(this);
+    }
+
+    /** Solves the situations of many designs, and what takes long and is equal in two of them once. Safe to share between threads. */
+    public static final class Factory {
+
+        private final SolutionCache before = SolutionCache.nothing();
+
+        /** {@return the situations of a design, as in {@link Cases#of}} */
+        public Cases of(Design design, PlantNumbers numbers, List<Amount.Unknown> unsolved) {
+            return Cases.of(design, numbers, unsolved, before);
+        }
+
+        SolutionCache before() {
+            return before;
+        }
     }
 }

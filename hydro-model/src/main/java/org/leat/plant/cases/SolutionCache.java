@@ -1,6 +1,5 @@
 package org.leat.plant.cases;
 
-import org.apiguardian.api.API;
 import org.leat.lazy.OncePerKey;
 import org.leat.plant.solve.PartedStop;
 import org.leat.plant.solve.Rejoining;
@@ -10,8 +9,7 @@ import org.leat.plant.solve.Rejoining;
  * stop and the same broken bridge as another change. Handed from a plant to those made like it, and gone with the last of them; of
  * either no more is kept than many plants need, so that thousands made like one another hold no more memory than some.
  */
-@API(status = API.Status.INTERNAL, since = "0.1")
-public final class SolutionCache {
+final class SolutionCache {
 
     /** A check with many ways out and much assumed asks for some two hundred. */
     private static final int KEPT = 500;
@@ -23,7 +21,7 @@ public final class SolutionCache {
     private SolutionCache() {}
 
     /** {@return a place where nothing is kept yet} */
-    public static SolutionCache nothing() {
+    static SolutionCache nothing() {
         return new SolutionCache();
     }
 

@@ -41,20 +41,21 @@ class SolutionCacheTest {
     @ParameterizedTest
     @ValueSource(strings = {"first-try", "tannery-yard"})
     void a_design_read_anew_asks_for_nothing_that_was_not_solved(String demo) {
-        SolutionCache before = SolutionCache.nothing();
-        List<Double> first = told(cases(read(demo), before));
+        Cases.Factory factory = new Cases.Factory();
+        SolutionCache before = factory.before();
+        List<Double> first = told(cases(read(demo), factory));
         int stops = before.partedStops().kept();
         int searches = before.brokenBridges().kept();
         assertThat(stops).isPositive();
         assertThat(searches).isPositive();
-        assertThat(told(cases(read(demo), before))).isEqualTo(first);
+        assertThat(told(cases(read(demo), factory))).isEqualTo(first);
         assertThat(before.partedStops().kept()).isEqualTo(stops);
         assertThat(before.brokenBridges().kept()).isEqualTo(searches);
         assertThat(first).isEqualTo(told(Plant.of(read(demo)).solve()));
     }
 
-    private static Cases cases(Design design, SolutionCache before) {
+    private static Cases cases(Design design, Cases.Factory factory) {
         Plant plant = Plant.of(design);
-        return Cases.of(design, plant.numbers(), plant.unsolvable(), before);
+        return factory.of(design, plant.numbers(), plant.unsolvable());
     }
 }
