@@ -275,6 +275,9 @@ public final class Cases {
 
         private final SolutionCache before = SolutionCache.nothing();
 
+        /** Nothing is solved yet. */
+        public Factory() {}
+
         /** {@return the situations of a design, as in {@link Cases#of}} */
         public Cases of(Design design, PlantNumbers numbers, List<Amount.Unknown> unsolved) {
             return Cases.of(design, numbers, unsolved, before);
