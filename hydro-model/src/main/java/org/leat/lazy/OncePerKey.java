@@ -22,9 +22,9 @@ public final class OncePerKey<K, V> {
     }
 
     /**
-     * Keeps no more values than twice as many as this.
+     * Keeps no more values than twice as many as this, but for what threads that ask at once add on top.
      *
-     * @param most values among which none is forgotten that was asked for since
+     * @param most of the keys asked for last so many are kept at least
      */
     public OncePerKey(Function<K, V> how, int most) {
         this.how = how;
@@ -34,7 +34,7 @@ public final class OncePerKey<K, V> {
     public V get(K key) {
         Map<K, Once<V>> now = recent;
         Once<V> value = now.computeIfAbsent(key, this::earlierOrNew);
-        if (now.size() > most) {
+        if (now.size() >= most) {
             age(now);
         }
         return value.get();

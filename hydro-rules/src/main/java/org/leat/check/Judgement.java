@@ -108,11 +108,7 @@ public final class Judgement {
     /** {@return as {@link #all(List)}} */
     @SafeVarargs
     public final List<Outcome> all(Supplier<Outcome>... questions) {
-        List<Outcome> answers = new ArrayList<>();
-        for (Supplier<Outcome> question : questions) {
-            answers.addAll(all(List.of(question)));
-        }
-        return answers;
+        return all(List.of(questions));
     }
 
     /** {@return what the builder chose} */

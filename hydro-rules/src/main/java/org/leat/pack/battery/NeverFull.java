@@ -22,7 +22,7 @@ import org.leat.plant.duties.FullDay;
 import org.leat.plant.numbers.BatteryNumbers;
 import org.leat.season.DesignYear;
 
-/** LeadAcid that is never filled in some season of the year. */
+/** Lead that is never filled in some season of the year. */
 final class NeverFull {
 
     static final Rule RULE = Rule.of(
