@@ -107,6 +107,7 @@ public final class Judgement {
 
     /** {@return as {@link #all(List)}} */
     @SafeVarargs
+    @SuppressWarnings("varargs") // handed on to be copied, never written to
     public final List<Outcome> all(Supplier<Outcome>... questions) {
         return all(List.of(questions));
     }
