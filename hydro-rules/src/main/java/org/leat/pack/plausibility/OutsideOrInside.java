@@ -4,7 +4,6 @@ import static org.leat.check.Level.WARNING;
 import static org.leat.check.RuleCard.COMMON_PRACTICE;
 import static org.leat.quantity.QuantityKind.LENGTH;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -109,8 +108,8 @@ final class OutsideOrInside {
                 ? Optional.empty()
                 : sizes(pipe).stream()
                         .filter(size -> alike(size * (1 - 2 / walls), written))
-                        .min(Comparator.comparingDouble(size -> Math.abs(size * (1 - 2 / walls) - written)))
-                        .map(size -> new MeantDiameter("inside", size));
+                        .map(size -> new MeantDiameter("inside", size))
+                        .findFirst(); // sizes of a series are farther apart than what is taken for the same
     }
 
     /** {@return outside diameter over wall, as marked or by the wall; none for a pipe that goes by its rating} */

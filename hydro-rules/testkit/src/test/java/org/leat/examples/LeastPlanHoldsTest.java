@@ -12,9 +12,9 @@ import org.junit.jupiter.api.Test;
 import org.leat.check.DesignEdits;
 import org.leat.check.Edit;
 import org.leat.check.Examined;
-import org.leat.check.Finding;
+import org.leat.check.Kind;
 import org.leat.check.Level;
-import org.leat.check.Report;
+import org.leat.check.Outcome;
 import org.leat.check.testing.Example;
 import org.leat.check.testing.RuleTestKit;
 import org.leat.choice.MissingInput;
@@ -60,12 +60,13 @@ class LeastPlanHoldsTest {
         }
         List<Edit> edits =
                 plan.steps().stream().flatMap(s -> s.way().edits().stream()).toList();
-        Report anew = PackExamples.CHECKER.check(DesignEdits.apply(Objects.requireNonNull(reading.design()), edits));
+        List<Outcome> anew =
+                PackExamples.CHECKER.outcomes(DesignEdits.apply(Objects.requireNonNull(reading.design()), edits));
         Set<String> stays = new HashSet<>();
-        plan.stays().forEach(s -> stays.add(place(s.failure().worst())));
-        for (Finding finding : anew.findings()) {
-            if (finding.failsAt(Level.ERROR) && !stays.contains(place(finding))) {
-                wrong.add(example.id() + ": after the plan " + finding.outcome().identity() + " fails");
+        plan.stays().forEach(s -> stays.add(place(s.failure().worst().outcome())));
+        for (Outcome then : anew) {
+            if (then.kind() == Kind.FAIL && then.level() == Level.ERROR && !stays.contains(place(then))) {
+                wrong.add(example.id() + ": after the plan " + then.identity() + " fails");
             }
         }
         if (plan.tried() > plan.budget()) {
@@ -73,7 +74,7 @@ class LeastPlanHoldsTest {
         }
     }
 
-    private static String place(Finding finding) {
-        return finding.outcome().rule() + " " + finding.outcome().path();
+    private static String place(Outcome outcome) {
+        return outcome.rule() + " " + outcome.path();
     }
 }
