@@ -68,12 +68,12 @@ class PrintedNumbersTest {
     private final Set<String> lookedAt = new HashSet<>();
 
     private void look(String where, String text) {
-        // a formula's letters are no units, F is a force there; a source's numbers are clauses
-        String told = text.replaceAll("(?:\\*\\*)?(?:Formula|Source):.*?(?=\\\\n|\n|$)", "");
-        for (String line : told.split("\n", -1)) {
-            if (!lookedAt.add(line)) {
+        for (String told : text.split("\n", -1)) {
+            if (!lookedAt.add(told)) {
                 continue;
             }
+            // a formula's letters are no units, F is a force there; a source's numbers are clauses
+            String line = told.replaceAll("(?:\\*\\*)?(?:Formula|Source):.*?(?=\\\\n|$)", "");
             SILLY.forEach((what, pattern) -> {
                 Matcher m = pattern.matcher(line);
                 if (m.find()) {
