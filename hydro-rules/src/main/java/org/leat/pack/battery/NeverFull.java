@@ -22,7 +22,7 @@ import org.leat.plant.duties.FullDay;
 import org.leat.plant.numbers.BatteryNumbers;
 import org.leat.season.DesignYear;
 
-/** Lead that is never filled in some season of the year. */
+/** A lead-acid bank that is never charged full in some season of the year. */
 final class NeverFull {
 
     static final Rule RULE = Rule.of(
