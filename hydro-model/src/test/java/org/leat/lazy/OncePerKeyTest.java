@@ -57,6 +57,30 @@ class OncePerKeyTest {
     }
 
     @Test
+    void the_newer_half_is_put_by_as_soon_as_it_is_full() {
+        OncePerKey<Integer, Integer> squares = new OncePerKey<>(this::squared, 10);
+        for (int key = 0; key < 100; key++) {
+            squares.get(key);
+            assertThat(squares.kept()).isEqualTo((key + 1) % 10);
+        }
+    }
+
+    @Test
+    void of_the_keys_asked_for_last_so_many_are_kept_at_least() {
+        for (int asked = 10; asked < 40; asked++) {
+            OncePerKey<Integer, Integer> squares = new OncePerKey<>(this::squared, 10);
+            for (int key = 0; key < asked; key++) {
+                squares.get(key);
+            }
+            computed.clear();
+            for (int key = asked - 10; key < asked; key++) {
+                squares.get(key);
+            }
+            assertThat(computed).isEmpty();
+        }
+    }
+
+    @Test
     void many_threads_get_the_same() throws Exception {
         OncePerKey<Integer, Integer> squares = new OncePerKey<>(this::squared, 5);
         CyclicBarrier together = new CyclicBarrier(4);
